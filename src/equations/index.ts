@@ -1,0 +1,80 @@
+// Published formulas, one file a subject, each with its source, units and range; they know nothing of plans.
+// Sources are keys of data/sources.json.
+
+export {
+  altitudeRanges,
+  boilingPointC,
+  heatToBoilKj,
+  heatToMeltKj,
+  pressurePa,
+  saturationK,
+  saturationRanges,
+  waterHeats,
+} from './boiling'
+export {
+  type CartridgeChoice,
+  type CartridgeClass,
+  cartridgeClasses,
+  cartridgeRanges,
+  cartridgesFor,
+} from './cartridges'
+export { type DayTotals, dayTotalsRanges, yamamotoKcal } from './day-energy'
+export {
+  type FuelKind,
+  type FuelProperties,
+  type FuelUse,
+  fuelForHeatG,
+  fuelG,
+  fuelKinds,
+  fuelMargin,
+  fuelRanges,
+} from './fuel'
+export { type Air, airRanges, simplifiedWbgtC, stullRanges, stullWetBulbC, vapourPressureHPa } from './heat'
+export { kcalPerWattHour, type LegEffort, type LegPower, legPowerRanges, legPowerWPerKg } from './leg-power'
+export { type LegTotals, legRanges } from './leg-split'
+export type { Limit, Outcome, OutsideRange, Range, Ranges } from './outcome'
+export { type LoadedWalk, pandolfRanges, pandolfWatts, santeeRanges, santeeWatts } from './pandolf'
+export {
+  type Body,
+  bodyRanges,
+  faoKcalPerDay,
+  faoRanges,
+  harrisBenedictKcalPerDay,
+  mifflinStudiedAges,
+  restingKcalPerDay,
+  restingWPerKg,
+  type Sex,
+  wattsPerKcalPerDay,
+} from './resting-energy'
+export {
+  paceFactorRanges,
+  slopeRanges,
+  swissHours,
+  swissMinPerKm,
+  toblerHours,
+  toblerKmh,
+} from './slope-time'
+export { type Ground, type TerrainFactor, terrainFactorRange, terrainFactors } from './terrain'
+export {
+  type BackpackingState,
+  backpackingRanges,
+  backpackingWPerKg,
+  gradedWalkingRanges,
+  gradedWalkingWPerKg,
+  loadFactor,
+} from './walking-power'
+export { blendedHours, dinPace, fitPace, naismithHours, type Pace, paceRanges } from './walking-time'
+export {
+  cappedLitresPerHour,
+  heatCategories,
+  litresPerQuart,
+  maxLitresPerDay,
+  maxLitresPerHour,
+  planningAnchors,
+  typicalWatts,
+  type WaterRate,
+  type WorkClass,
+  waterRate,
+  waterRateRanges,
+  workClassLimits,
+} from './water-rate'

@@ -1,0 +1,56 @@
+// Fills a checked document's gaps with the defaults: what the engine reads.
+
+import * as defaults from './defaults'
+import type { ItemDocument, PackDocument, PlanDocument, StopDocument } from './schema'
+import type { Item, Pack, Plan, Stop } from './types'
+
+/** The plan with every default in place. The document must have passed {@link parsePlan}. */
+export function completePlan(document: PlanDocument): Plan {
+  const { carrier, trip, settings } = document
+  const ageYears = carrier.ageYears ?? null
+  return {
+    name: document.name ?? '',
+    carrier: {
+      ...defaults.CARRIER,
+      loadShareLimit: defaults.loadShareLimitFor(ageYears),
+      ...carrier,
+    },
+    trip: {
+      stops: trip.stops.map(completeStop),
+      pace: { ...defaults.PACE, ...trip.pace },
+      water: { ...defaults.WATER, ...trip.water },
+      meals: { ...defaults.MEALS, ...trip.meals },
+      wet: trip.wet ?? defaults.WET,
+    },
+    gear: (document.gear ?? []).map(completeItem),
+    packs: (document.packs ?? []).map(completePack),
+    settings: { ...defaults.SETTINGS, ...settings },
+  }
+}
+
+function completeStop(stop: StopDocument, index: number): Stop {
+  const leg = stop.leg ? { ...defaults.LEG, ...stop.leg } : null
+  const water = index === 0 ? 'sure' : (stop.water ?? defaults.STOP.water)
+  return { ...defaults.STOP, ...stop, water, leg }
+}
+
+function completeItem(item: ItemDocument): Item {
+  const use = item.use ?? defaults.ITEM.use
+  return {
+    ...defaults.ITEM,
+    leaves: defaults.leavesFor(use),
+    resupplied: defaults.resuppliedFor(use),
+    ...item,
+    // A container's walls do not give way, whatever the document says of its build.
+    build: item.holdsLitres === undefined ? (item.build ?? defaults.ITEM.build) : 'rigid',
+    fuel: item.fuel ? { ...defaults.FUEL, ...item.fuel } : null,
+  }
+}
+
+function completePack(pack: PackDocument): Pack {
+  return {
+    ...defaults.PACK,
+    ...pack,
+    setups: pack.setups.map(setup => ({ ...defaults.SETUP, ...setup })),
+  }
+}

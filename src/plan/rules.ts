@@ -1,0 +1,89 @@
+// What a plan must keep beyond the shape of each field: how its parts refer to each other.
+
+import { MEALS } from './defaults'
+import type { ItemDocument, PlanDocument } from './schema'
+
+export interface Problem {
+  path: (string | number)[]
+  message: string
+}
+
+const problem = (path: Problem['path'], message: string): Problem => ({ path, message })
+
+export function checkRules(plan: PlanDocument): Problem[] {
+  return [...checkStops(plan), ...checkMeals(plan), ...checkGear(plan.gear ?? [])]
+}
+
+function checkStops({ trip: { stops } }: PlanDocument): Problem[] {
+  const problems: Problem[] = []
+  const last = stops.length - 1
+  stops.forEach((stop, i) => {
+    const at = (...rest: string[]) => ['trip', 'stops', i, ...rest]
+    if (i === 0 && stop.leg) problems.push(problem(at('leg'), 'the start has no leg: remove it'))
+    if (i > 0 && !stop.leg)
+      problems.push(problem(at('leg'), 'is missing: give the leg that leads here, at least its km'))
+    if (i === 0 && stop.nights)
+      problems.push(problem(at('nights'), 'nights before setting out are not part of the trip: write 0'))
+    if (i === last && stop.nights)
+      problems.push(problem(at('nights'), 'the trip ends here: write 0, or add the stop that follows'))
+    if (i === last && stop.resupply)
+      problems.push(problem(at('resupply'), 'the trip ends here: write false, or add the stop that follows'))
+  })
+  return problems
+}
+
+function checkMeals({ trip, gear, carrier }: PlanDocument): Problem[] {
+  const problems: Problem[] = []
+  const { breakfast, trail, supper } = { ...MEALS, ...trip.meals }
+  const sum = breakfast + trail + supper
+  if (Math.abs(sum - 1) > 0.01)
+    problems.push(
+      problem(
+        ['trip', 'meals'],
+        `breakfast, trail and supper add up to ${+sum.toFixed(3)}: change them so that they make 1`,
+      ),
+    )
+  const child = carrier.ageYears !== undefined && carrier.ageYears < 14
+  const hasEnergy = gear?.some(i => i.use === 'daily' && (i.kcalPerKg ?? 0) * i.massKg * (i.count ?? 1) > 0)
+  if (trip.meals?.ration === 'energy' && !child && !hasEnergy)
+    problems.push(
+      problem(
+        ['trip', 'meals', 'ration'],
+        '"energy" needs a daily item with kcalPerKg: give one its kcalPerKg, or write "fixed"',
+      ),
+    )
+  return problems
+}
+
+function checkGear(gear: readonly ItemDocument[]): Problem[] {
+  const problems: Problem[] = []
+  const byId = new Map<string, ItemDocument>()
+  gear.forEach((item, i) => {
+    if (byId.has(item.id))
+      problems.push(problem(['gear', i, 'id'], `"${item.id}" is used twice: give each item its own id`))
+    else byId.set(item.id, item)
+  })
+  gear.forEach((item, i) => {
+    const at = (field: string) => ['gear', i, field]
+    const use = item.use ?? 'kept'
+    if (item.resupplied && use !== 'daily' && use !== 'nightly')
+      problems.push(problem(at('resupplied'), `only daily and nightly items are bought again: write false`))
+    if (item.fuel && use !== 'nightly')
+      problems.push(problem(at('fuel'), 'belongs to a nightly item: set use to "nightly", or remove it'))
+    const why = containerProblem(item, byId)
+    if (why) problems.push(problem(at('inside'), why))
+  })
+  return problems
+}
+
+function containerProblem(item: ItemDocument, byId: Map<string, ItemDocument>): string | null {
+  if (item.inside === undefined) return null
+  if (item.inside === item.id) return 'an item cannot be inside itself: name another container'
+  const container = byId.get(item.inside)
+  if (!container) return `there is no item with the id "${item.inside}": name a container in this gear list`
+  if (container.holdsLitres === undefined)
+    return `"${item.inside}" has no holdsLitres: give it its inner room, or name another container`
+  if (container.inside !== undefined || item.holdsLitres !== undefined)
+    return 'a container cannot ride in a container: take one of them out'
+  return null
+}

@@ -1,0 +1,51 @@
+// What the reader of a Reckoning must know besides its numbers: shortfalls, assumptions, limits that were met.
+
+import { maxLitresPerDay } from '../equations'
+import type { Plan } from '../plan/types'
+import type { Body, Energy } from './energy'
+import type { Rate } from './heat'
+import type { Route } from './route'
+import type { Notice } from './types'
+import type { WaterPlan } from './water'
+
+interface Findings {
+  body: Body | null
+  energy: Energy | null
+  rates: Rate[]
+  legLitres: number[]
+  water: WaterPlan
+}
+
+export function noticesOf(
+  plan: Plan,
+  route: Route,
+  { body, energy, rates, legLitres, water }: Findings,
+): Notice[] {
+  const { stops } = plan.trip
+  const onLegs = (
+    code: 'energy-out-of-range' | 'air-assumed' | 'water-cap-hour',
+    holds: (leg: number) => boolean,
+  ) => route.legs.flatMap((_, i) => (holds(i) ? [{ code, leg: i, name: stops[i + 1]!.name }] : []))
+  return [
+    ...water.carries.flatMap(({ stop, shortLitres }): Notice[] =>
+      shortLitres > 0 ? [{ code: 'water-short', stop, litres: shortLitres }] : [],
+    ),
+    ...(water.capacityLitres === null ? [{ code: 'water-containers-missing' } as const] : []),
+    ...(body === null ? [{ code: 'energy-not-for-children' } as const] : []),
+    ...(body?.assumed ? [{ code: 'resting-assumed' } as const] : []),
+    ...onLegs('energy-out-of-range', leg => energy !== null && energy.legs[leg]!.atLimit),
+    ...onLegs('air-assumed', leg => rates[leg]!.airAssumed),
+    ...onLegs('water-cap-hour', leg => rates[leg]!.capped),
+    ...daysOverTheCap(plan, route, legLitres),
+  ]
+}
+
+/** With water from heat: days whose drinking, on the trail and in the camp that ends them, passes the daily cap. */
+function daysOverTheCap({ trip }: Plan, route: Route, legLitres: number[]): Notice[] {
+  if (trip.water.litresPerHour !== 'from-heat') return []
+  return route.days.flatMap(({ legs, sleepsAt }, i): Notice[] => {
+    const walking = legs.reduce((sum, leg) => sum + legLitres[leg]!, 0)
+    const litres = walking + (sleepsAt === null ? 0 : trip.water.campLitres)
+    return litres > maxLitresPerDay ? [{ code: 'water-cap-day', day: i + 1, litres }] : []
+  })
+}

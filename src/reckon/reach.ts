@@ -1,0 +1,107 @@
+// How far a pack reaches: the most full rations it can hold and bear at the first departure, with the largest water
+// carry of the plan and everything else as planned. Exact: litres and load are piecewise linear in the days.
+
+import { insideLitres, overflowOf, total } from './ledger'
+import type { Parts } from './need'
+import type { Stock } from './provisions'
+import { packingTerms, type Term } from './room'
+import { waterAboard, waterRoomOf } from './water'
+
+export interface Limits {
+  bodyLitres: number
+  /** The most the contents may weigh; null when no limit is known. */
+  contentsKg: number | null
+}
+
+/** Days, 0 when even none fits; null when nothing is eaten daily or nothing sets a limit. */
+export function reachDaysOf(limits: Limits, waterLitres: number, parts: Parts): number | null {
+  if (!parts.gear.some(item => item.use === 'daily' && item.count > 0)) return null
+  const days = Math.min(
+    daysHeld(limits.bodyLitres, waterLitres, parts),
+    daysBorne(limits, waterLitres, parts),
+  )
+  return Number.isFinite(days) ? Math.max(0, days) : null
+}
+
+/** The first departure's stock with `days` full rations, and as many nights where fuel is bought with the food. */
+function stockFor(days: number, { plan, stocks }: Parts): Stock {
+  const first = stocks[0]!
+  const rations = days + plan.trip.meals.spareDays
+  return {
+    left: { ...first.left, dailyAgain: rations, dailyOnce: rations, nightlyAgain: days },
+    used: first.used,
+  }
+}
+
+function daysBorne({ contentsKg }: Limits, waterLitres: number, parts: Parts): number {
+  if (contentsKg === null) return Number.POSITIVE_INFINITY
+  const loadKg = (days: number) => total(parts.ledger, stockFor(days, parts), 'kg') + waterLitres
+  return lastDayUnder(loadKg(0), loadKg(1) - loadKg(0), contentsKg)
+}
+
+function daysHeld(bodyLitres: number, waterLitres: number, parts: Parts): number {
+  const waterSoftLitres = waterAboard(
+    waterLitres,
+    waterLitres,
+    waterRoomOf(parts.gear, parts.stowOf),
+  ).softBodyLitres
+  const litresFor = (days: number) => {
+    const stock = stockFor(days, parts)
+    return {
+      rigid: total(parts.ledger, stock, 'rigidLitres'),
+      soft:
+        total(parts.ledger, stock, 'softLitres') +
+        overflowOf(parts.ledger, stock).overflowLitres +
+        waterSoftLitres,
+    }
+  }
+  // Between the days at which a container fills up, rigid and soft litres are straight lines.
+  const starts = [0, ...fillingDays(parts)]
+  for (const [i, start] of starts.entries()) {
+    const end = starts[i + 1] ?? start + 1
+    const at = litresFor(start)
+    const then = litresFor(end)
+    const slope = {
+      rigid: (then.rigid - at.rigid) / (end - start),
+      soft: (then.soft - at.soft) / (end - start),
+    }
+    const days = start + daysWithin(bodyLitres, at, slope, parts)
+    if (days < end || i === starts.length - 1) return days
+  }
+  return Number.POSITIVE_INFINITY
+}
+
+interface Heap {
+  rigid: number
+  soft: number
+}
+
+/** How long a heap growing by `slope` a day stays within the litres, by each of the packing model's two terms. */
+function daysWithin(bodyLitres: number, at: Heap, slope: Heap, { plan }: Parts): number {
+  const { skeleton, softBulk } = packingTerms(plan.settings)
+  const litres = (heap: Heap, term: Term) => heap.rigid * term.perRigidLitre + heap.soft * term.perSoftLitre
+  const daysBy = (term: Term) => lastDayUnder(litres(at, term), litres(slope, term), bodyLitres)
+  return Math.min(daysBy(skeleton), daysBy(softBulk))
+}
+
+/** The largest day on which start + slope × day ≤ limit; −∞ when already over it, +∞ when it never gets there. */
+function lastDayUnder(start: number, slope: number, limit: number): number {
+  if (start > limit) return Number.NEGATIVE_INFINITY
+  return slope > 0 ? (limit - start) / slope : Number.POSITIVE_INFINITY
+}
+
+/** The days, above 0 and in order, at which a container becomes full. */
+function fillingDays(parts: Parts): number[] {
+  const insideAt = (days: number) =>
+    [...parts.ledger.containers.values()].map(
+      ({ contents, roomLitres }) => insideLitres(contents, stockFor(days, parts)) - roomLitres,
+    )
+  const now = insideAt(0)
+  const then = insideAt(1)
+  return now
+    .flatMap((over, i) => {
+      const day = lastDayUnder(over, then[i]! - over, 0)
+      return day > 0 && Number.isFinite(day) ? [day] : []
+    })
+    .sort((a, b) => a - b)
+}

@@ -1,0 +1,150 @@
+// What each set-up of each pack is for this need: the codes, whether it suffices, and the figures behind both.
+
+import type { Pack, Plan, Setup } from '../plan/types'
+import type { Parts } from './need'
+import { normalCdf } from './normal'
+import { reachDaysOf } from './reach'
+import type { Moment, Need, SetupReckoning, VerdictCode } from './types'
+import { BODY_HALF_WIDTH, uniformSigma } from './uncertainty'
+
+/** Sure enough to call it a fit: nine times in ten. */
+const SURE = 0.9
+/** From this share of the rating up, a load is near it. */
+const NEAR = 0.9
+
+const FAILS: ReadonlySet<VerdictCode> = new Set([
+  'undersized',
+  'overloaded',
+  'frameless-overloaded',
+  'outside-short',
+  'too-long',
+  'too-wide',
+])
+
+/** The set-ups of all packs in order. `full` is the moment whose main body is fullest. */
+export function judgePacks(need: Need, full: Moment, parts: Parts): SetupReckoning[] {
+  return parts.plan.packs.flatMap((pack, packIndex) =>
+    pack.setups.map((setup, index) => judge({ pack, setup, need, full, parts, packIndex, index })),
+  )
+}
+
+interface Case {
+  pack: Pack
+  setup: Setup
+  need: Need
+  full: Moment
+  parts: Parts
+  packIndex: number
+  index: number
+}
+
+function judge(it: Case): SetupReckoning {
+  const { pack, setup, need, parts } = it
+  const { carrier } = parts.plan
+  const figures = figuresOf(it)
+  const verdicts = verdictsOf(it, figures)
+  const suffices = verdicts.every(
+    code => !FAILS.has(code) || (code === 'undersized' && verdicts.includes('fits-with-collar')),
+  )
+  return {
+    name: pack.name,
+    setup: setup.name,
+    pack: it.packIndex,
+    index: it.index,
+    verdicts,
+    suffices,
+    ...figures,
+    bodyMarginLitres: pack.bodyLitres - need.bodyLitres,
+    ratedMarginKg: setup.ratedKg === null ? null : setup.ratedKg - figures.ratedAgainstKg,
+    bodyMassShare: figures.carriedKg / carrier.massKg,
+    gramsPerLitre: (1000 * setup.massKg) / pack.bodyLitres,
+    gramsPerRatedKg: setup.ratedKg === null ? null : (1000 * setup.massKg) / setup.ratedKg,
+    pricePerLitre: pack.price === null ? null : pack.price / pack.bodyLitres,
+    reachDays: reachDaysOf(
+      {
+        bodyLitres: pack.bodyLitres,
+        // What is left for the contents once the pack's own parts of the load are taken off the limit.
+        contentsKg:
+          figures.loadLimitKg === null
+            ? null
+            : figures.loadLimitKg - (figures.ratedAgainstKg - need.peakLoadKg),
+      },
+      need.waterCarryLitres,
+      parts,
+    ),
+  }
+}
+
+type Figures = ReturnType<typeof figuresOf>
+
+function figuresOf({ pack, setup, need, full, parts }: Case) {
+  const { settings, trip } = parts.plan
+  const linerKg = trip.wet && !pack.sealed ? settings.linerKg : 0
+  const carriedKg = need.peakLoadKg + linerKg + setup.massKg
+  // The set-up's own mass, where its rating is for contents and pack together.
+  const ratedSetupKg = setup.ratingCovers === 'contents' ? 0 : setup.massKg
+  const outsideKg = full.kg.total - full.bodyKg
+  return {
+    fitChance: fitChance(need, pack, pack.bodyLitres),
+    fitChanceWithCollar: fitChance(need, pack, pack.bodyLitres + pack.collarLitres),
+    carriedKg,
+    linerKg,
+    ratedAgainstKg: need.peakLoadKg + linerKg + ratedSetupKg,
+    loadLimitKg: loadLimit(setup, settings.framelessCeilingKg),
+    brimLoadKg:
+      need.packedDensity === null
+        ? null
+        : pack.bodyLitres * need.packedDensity + outsideKg + linerKg + ratedSetupKg,
+  }
+}
+
+/** Chance that the need, as uncertain as it is, fits `litres` that are themselves known only so well. */
+function fitChance(need: Need, { bodyFrom }: Pack, litres: number): number {
+  const sigmaC = litres * uniformSigma(BODY_HALF_WIDTH[bodyFrom])
+  return normalCdf((litres - need.bodyLitres) / Math.hypot(need.sigmaV, sigmaC))
+}
+
+function loadLimit({ frame, ratedKg }: Setup, framelessCeilingKg: number): number | null {
+  if (frame === 'framed') return ratedKg
+  return ratedKg === null ? framelessCeilingKg : Math.min(framelessCeilingKg, ratedKg)
+}
+
+function verdictsOf({ pack, setup, need, parts }: Case, figures: Figures): VerdictCode[] {
+  const { carrier, settings } = parts.plan
+  const { fitChance, fitChanceWithCollar, carriedKg, ratedAgainstKg, loadLimitKg, brimLoadKg } = figures
+  const { ratedKg, frame } = setup
+  const overloaded = ratedKg !== null && ratedAgainstKg > ratedKg
+  const framelessOverloaded = frame === 'frameless' && ratedAgainstKg > loadLimitKg!
+  const innerWidest = smallestKnown(pack.innerWidthCm, pack.innerDepthCm)
+  const rows: [VerdictCode, boolean][] = [
+    ['undersized', fitChance < 0.5],
+    ['tight', fitChance >= 0.5 && fitChance < SURE],
+    ['fits-with-collar', fitChance < SURE && fitChanceWithCollar >= SURE],
+    ['roomy', pack.bodyLitres > settings.roomyRatio * need.bodyLitres],
+    ['overloaded', overloaded],
+    ['near-rating', ratedKg !== null && !overloaded && ratedAgainstKg > NEAR * ratedKg],
+    ['frameless-overloaded', framelessOverloaded],
+    [
+      'outgrows-its-support',
+      !overloaded &&
+        !framelessOverloaded &&
+        loadLimitKg !== null &&
+        brimLoadKg !== null &&
+        brimLoadKg > loadLimitKg,
+    ],
+    ['rating-unknown', ratedKg === null],
+    ['outside-short', pack.outsideLitres !== null && need.outsideLitres > pack.outsideLitres],
+    ['too-long', exceeds(need.longestCm, pack.innerHeightCm)],
+    ['too-wide', exceeds(need.widestCm, innerWidest)],
+    ['heavy-for-carrier', carriedKg > carrier.loadShareLimit * carrier.massKg],
+  ]
+  return rows.flatMap(([code, holds]) => (holds ? [code] : []))
+}
+
+function smallestKnown(a: number | null, b: number | null): number | null {
+  if (a === null || b === null) return a ?? b
+  return Math.min(a, b)
+}
+
+const exceeds = (needed: number | null, room: number | null) =>
+  needed !== null && room !== null && needed > room

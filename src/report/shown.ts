@@ -1,0 +1,43 @@
+// Quantities of the report in the reader's units, at the precision that serves: loads to 0.1 kg, litres to 0.1 L.
+
+import { formatQuantity, type System } from '../units'
+
+export type Shown = ReturnType<typeof shownIn>
+
+/** Formatters for one unit system. Pack room is told in litres in both: that is what pack labels say. */
+export function shownIn(system: System) {
+  const mass = system === 'us' ? ({ unit: 'lb', digits: 1 } as const) : ({ unit: 'kg', digits: 1 } as const)
+  return {
+    system,
+    kg: (kg: number) => formatQuantity('mass', kg, { system, ...mass }),
+    litres: (litres: number) => formatQuantity('volume', litres, { system, unit: 'L', digits: 1 }),
+    /** A need in whole litres, never rounded down. */
+    litresUp: (litres: number) =>
+      formatQuantity('volume', litres, { system, unit: 'L', digits: 0, round: 'up' }),
+    litresDown: (litres: number) =>
+      formatQuantity('volume', litres, { system, unit: 'L', digits: 0, round: 'down' }),
+    water: (litres: number) =>
+      formatQuantity('volume', litres, { system, unit: system === 'us' ? 'qt' : 'L', digits: 1 }),
+    km: (km: number) => formatQuantity('distance', km, { system, digits: 1 }),
+    metres: (m: number) => formatQuantity('climb', m, { system, digits: 0 }),
+    cm: (cm: number) => formatQuantity('length', cm, { system }),
+    hours: (hours: number) => formatQuantity('duration', hours, { system, unit: 'h min' }),
+    percent: (share: number) => formatQuantity('share', share, { system, digits: 0 }),
+    gramsPerLitre: (value: number) => formatQuantity('gramsPerLitre', value, { system }),
+    gramsPerKg: (value: number) => formatQuantity('gramsPerKg', value, { system }),
+    density: (value: number) => formatQuantity('density', value, { system }),
+  }
+}
+
+/** A margin that rounds to nothing is still a margin: "0.0 kg over" would contradict its own verdict. */
+export function marginText(margin: number, format: (value: number) => string): string {
+  const size = Math.abs(margin)
+  return format(size) === format(0) && size > 0 ? `less than ${format(0.1)}` : format(size)
+}
+
+/** A chance as a count out of ten, the form that people read right. */
+export function chanceText(chance: number): string {
+  if (chance < 0.05) return 'in fewer than 1 of 20 cases'
+  if (chance > 0.95) return 'in more than 19 of 20 cases'
+  return `in about ${Math.round(chance * 10)} of 10 cases`
+}

@@ -1,0 +1,165 @@
+// Each verdict as a sentence with its number and reason, and one headline a set-up.
+
+import type { Plan, Setup } from '../plan'
+import type { Reckoning, SetupReckoning, VerdictCode } from '../reckon'
+import { placeText } from './places'
+import { chanceText, marginText, type Shown } from './shown'
+
+export interface Verdict {
+  code: VerdictCode | 'fits'
+  /** Two or three words. */
+  word: string
+  /** The reason, with its numbers. */
+  sentence: string
+  /** How it bears on the answer. */
+  weight: 'fails' | 'warns' | 'says'
+}
+
+export interface SetupInWords {
+  /** The answer for this set-up. */
+  answer: 'Will do' | 'Will do, with care' | 'Will not do'
+  /** The verdict that decides, first; then the others. */
+  verdicts: [Verdict, ...Verdict[]]
+}
+
+interface Context {
+  plan: Plan
+  reckoning: Reckoning
+  shown: Shown
+}
+
+const WEIGHT: Record<VerdictCode, Verdict['weight']> = {
+  undersized: 'fails',
+  tight: 'warns',
+  'fits-with-collar': 'warns',
+  roomy: 'says',
+  overloaded: 'fails',
+  'near-rating': 'warns',
+  'frameless-overloaded': 'fails',
+  'outgrows-its-support': 'warns',
+  'rating-unknown': 'says',
+  'outside-short': 'fails',
+  'too-long': 'fails',
+  'too-wide': 'fails',
+  'heavy-for-carrier': 'warns',
+}
+const ORDER: Verdict['weight'][] = ['fails', 'warns', 'says']
+
+export function setupInWords(setup: SetupReckoning, context: Context): SetupInWords {
+  const collarLifts = setup.verdicts.includes('fits-with-collar')
+  const verdicts = setup.verdicts.map((code): Verdict => {
+    const weight = code === 'undersized' && collarLifts ? 'warns' : WEIGHT[code]
+    return { code, weight, ...worded(code, setup, context) }
+  })
+  const fits = !setup.verdicts.some(code => code === 'undersized' || code === 'tight')
+  if (fits) verdicts.push({ code: 'fits', weight: 'says', ...fitWords(setup, context) })
+  const [first, ...rest] = verdicts.sort((a, b) => ORDER.indexOf(a.weight) - ORDER.indexOf(b.weight))
+  const cares = verdicts.some(v => v.weight === 'warns')
+  return {
+    answer: !setup.suffices ? 'Will not do' : cares ? 'Will do, with care' : 'Will do',
+    // Either a size verdict or the fit is always there.
+    verdicts: [first!, ...rest],
+  }
+}
+
+type Words = Pick<Verdict, 'word' | 'sentence'>
+
+function fitWords(setup: SetupReckoning, { plan, reckoning, shown }: Context): Words {
+  const { bodyLitres } = plan.packs[setup.pack]!
+  return {
+    word: 'Fits',
+    sentence: `${shown.litres(bodyLitres)} for the ${shown.litres(reckoning.need.bodyLitres)} this trip asks for; it fits ${chanceText(setup.fitChance)}.`,
+  }
+}
+
+function worded(code: VerdictCode, setup: SetupReckoning, context: Context): Words {
+  const { plan, reckoning, shown } = context
+  const { need, moments } = reckoning
+  const { kg, litres, percent, cm } = shown
+  const pack = plan.packs[setup.pack]!
+  const { ratedKg } = pack.setups[setup.index]!
+  const fullAt = placeText(need.bodyAt, moments)
+  const heavyAt = placeText(need.peakAt, moments)
+  const against = ratingWords(pack.setups[setup.index]!)
+
+  switch (code) {
+    case 'undersized':
+      return {
+        word: 'Too small',
+        sentence: `Too small by ${marginText(setup.bodyMarginLitres, litres)} ${fullAt}: ${litres(pack.bodyLitres)} of main body for ${litres(need.bodyLitres)}; it fits ${chanceText(setup.fitChance)}.`,
+      }
+    case 'tight':
+      return {
+        word: 'Tight',
+        sentence: `Tight ${fullAt}: ${litres(pack.bodyLitres)} of main body for ${litres(need.bodyLitres)}; it fits ${chanceText(setup.fitChance)}.`,
+      }
+    case 'fits-with-collar':
+      return {
+        word: 'Fits with collar',
+        sentence: `With its collar, ${litres(pack.bodyLitres + pack.collarLitres)} in all, it fits ${chanceText(setup.fitChanceWithCollar)}.`,
+      }
+    case 'roomy':
+      return {
+        word: 'More than needed',
+        sentence: `${litres(pack.bodyLitres)} of main body where ${litres(need.bodyLitres)} is asked for: ${(pack.bodyLitres / need.bodyLitres).toFixed(1)} times as much.`,
+      }
+    case 'overloaded':
+      return {
+        word: 'Overloaded',
+        sentence: `Overloaded by ${marginText(setup.ratedMarginKg ?? 0, kg)} ${heavyAt}: ${kg(setup.ratedAgainstKg)} ${against}.`,
+      }
+    case 'near-rating':
+      return {
+        word: 'Near its rating',
+        sentence: `Within ${marginText(setup.ratedMarginKg ?? 0, kg)} of its rating ${heavyAt}: ${kg(setup.ratedAgainstKg)} ${against}.`,
+      }
+    case 'frameless-overloaded':
+      return {
+        word: 'Too heavy without a frame',
+        sentence: `Over by ${marginText(setup.ratedAgainstKg - (setup.loadLimitKg ?? 0), kg)} for a frameless set-up ${heavyAt}: ${kg(setup.ratedAgainstKg)} against ${kg(setup.loadLimitKg ?? 0)}, ${setup.loadLimitKg === ratedKg ? 'its rating' : 'your ceiling without a frame'}.`,
+      }
+    case 'outgrows-its-support':
+      return {
+        word: 'More space than support',
+        sentence: `Filled to the brim with things like these it would come to ${kg(setup.brimLoadKg ?? 0)}, over the ${kg(setup.loadLimitKg ?? 0)} it can bear: leave room empty.`,
+      }
+    case 'rating-unknown':
+      return {
+        word: 'Rating unknown',
+        sentence:
+          setup.loadLimitKg === null
+            ? 'No rated load is known: ask its maker whether it bears this load.'
+            : `No rated load is known: held to your ceiling without a frame, ${kg(setup.loadLimitKg)}.`,
+      }
+    case 'outside-short':
+      return {
+        word: 'Pockets too small',
+        sentence: `Pockets short by ${marginText(need.outsideLitres - (pack.outsideLitres ?? 0), litres)}: ${litres(pack.outsideLitres ?? 0)} for ${litres(need.outsideLitres)} of things meant for them.`,
+      }
+    case 'too-long':
+      return {
+        word: 'Something is too long',
+        sentence: `The longest rigid thing inside is ${cm(need.longestCm ?? 0)}; the main body is ${cm(pack.innerHeightCm ?? 0)} high.`,
+      }
+    case 'too-wide': {
+      const inner = Math.min(
+        pack.innerWidthCm ?? Number.POSITIVE_INFINITY,
+        pack.innerDepthCm ?? Number.POSITIVE_INFINITY,
+      )
+      return {
+        word: 'Something is too wide',
+        sentence: `The widest rigid thing inside is ${cm(need.widestCm ?? 0)} across; the main body gives ${cm(inner)}.`,
+      }
+    }
+    case 'heavy-for-carrier':
+      return {
+        word: 'Heavy for you',
+        sentence: `${kg(setup.carriedKg)} with the pack ${heavyAt} is ${percent(setup.bodyMassShare)} of your body mass; your limit is ${percent(plan.carrier.loadShareLimit)}.`,
+      }
+  }
+
+  function ratingWords({ ratingCovers }: Setup): string {
+    const what = ratingCovers === 'contents' ? 'contents' : 'contents and pack'
+    return `of ${what} against a rating of ${kg(ratedKg ?? 0)}`
+  }
+}

@@ -1,0 +1,43 @@
+// The text to put in an input for a stored value: a bare number in the field's unit, or h:mm.
+// Made for the way back: it is the shortest text, up to 10 significant digits, that parseQuantity reads as
+// the same value; where no such text exists it is the 10-digit one, off by 5e-10 of the value at most, once.
+import { inUnit } from './format'
+import { bareUnitOf, type Quantity } from './kinds'
+import { type ParseOptions, parseQuantity } from './parse'
+import { numberFormat } from './shown'
+
+const MOST_DIGITS = 10
+
+/**
+ * A stored value as editable text: 1.4, 0.5, 20 (percent), 5:20. Written and read again it does not move: the text
+ * of the value read back is the same text. locale ('en') sets the decimal mark. '' for a value that is not finite.
+ */
+export const editText = (
+  kind: Quantity,
+  value: number,
+  options: ParseOptions & { locale?: string },
+): string => {
+  if (!Number.isFinite(value)) return ''
+  const unit = options.bareUnit ?? bareUnitOf(kind, options.system)
+  const x = inUnit(kind, value, unit)
+  const reads = (text: string): boolean => {
+    const parsed = parseQuantity(kind, text, options)
+    return parsed.ok && parsed.value === value
+  }
+  const text = shortest(x, reads, options.locale)
+  if (kind !== 'duration') return text
+  const minutes = Math.round(value * 60)
+  const clock = `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`
+  return clock.length < text.length && reads(clock) ? clock : text
+}
+
+const shortest = (x: number, reads: (text: string) => boolean, locale = 'en'): string => {
+  let text = ''
+  for (let digits = 1; digits <= MOST_DIGITS; digits++) {
+    text = numberFormat(locale, { maximumSignificantDigits: digits }).format(x)
+    if (reads(text)) return text
+    // A comma before exactly three decimals may read as thousands; a fourth decimal settles it.
+    if (reads(`${text}0`)) return `${text}0`
+  }
+  return text
+}
