@@ -1,14 +1,48 @@
 import preact from '@preact/preset-vite'
+import type { Plugin } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 import { defineConfig } from 'vitest/config'
 
-// Everything a static host should send; see DEVELOPERS.md, "Hosting".
-const headers = {
+// What pages may do: only files of this site, no inline script or style, no string turned into script.
+// The three named policies are the only doors to a service worker, an XML parser and a worker.
+const contentPolicy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' data: blob:",
+  "connect-src 'self'",
+  "manifest-src 'self'",
+  "worker-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "object-src 'none'",
+  "require-trusted-types-for 'script'",
+  'trusted-types app-sw app-xml app-worker',
+].join('; ')
+
+// Everything a static host should send; see DEVELOPERS.md, "Hosting". A page cannot set frame-ancestors itself.
+export const headers = {
+  'Content-Security-Policy': `${contentPolicy}; frame-ancestors 'none'`,
   'X-Content-Type-Options': 'nosniff',
   'Referrer-Policy': 'no-referrer',
   'Cross-Origin-Opener-Policy': 'same-origin',
   'Cross-Origin-Resource-Policy': 'same-origin',
   'Cache-Control': 'no-cache',
+}
+
+/** The same policy inside the built page, for hosts that cannot send headers; the dev server needs inline scripts. */
+function policyInPage(): Plugin {
+  return {
+    name: 'policy-in-page',
+    apply: 'build',
+    transformIndexHtml: () => [
+      {
+        tag: 'meta',
+        attrs: { 'http-equiv': 'Content-Security-Policy', content: contentPolicy },
+        injectTo: 'head-prepend',
+      },
+    ],
+  }
 }
 
 const shared = {
@@ -21,10 +55,18 @@ export default defineConfig({
   base: './',
   publicDir: '../public',
   cacheDir: '../.cache/vite',
-  build: { outDir: '../.dist', emptyOutDir: true, target: 'es2022', sourcemap: false },
+  build: {
+    outDir: '../.dist',
+    emptyOutDir: true,
+    target: 'es2022',
+    sourcemap: false,
+    manifest: true,
+    modulePreload: { polyfill: false },
+  },
   preview: { headers, port: 4173 },
   plugins: [
     preact({ devToolsEnabled: false, prefreshEnabled: false }),
+    policyInPage(),
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,
@@ -32,7 +74,12 @@ export default defineConfig({
       workbox: {
         globPatterns: ['**/*.{js,css,html,svg,png,webmanifest}'],
         cleanupOutdatedCaches: true,
+        // The first visit too is served from what was stored, so that "ready without a network" is true at once.
+        clientsClaim: true,
+        skipWaiting: false,
         navigateFallback: 'index.html',
+        // importScripts() in a second file would be refused by the policy above.
+        inlineWorkboxRuntime: true,
       },
     }),
   ],
@@ -44,7 +91,10 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
-          include: ['tests/{units,plan,engine,published,files,cli,store}/**/*.test.ts', 'tests/*.test.ts'],
+          include: [
+            'tests/{units,plan,engine,published,report,files,cli,store}/**/*.test.ts',
+            'tests/*.test.ts',
+          ],
         },
       },
       {
@@ -57,6 +107,7 @@ export default defineConfig({
           name: 'browser',
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/browser/prepare.ts'],
           testTimeout: 60_000,
           hookTimeout: 120_000,
           fileParallelism: false,

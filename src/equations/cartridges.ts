@@ -49,11 +49,17 @@ function withMore(start: Candidate, { netG, emptyG, outerLitres }: CartridgeClas
   }
 }
 
+/** One more where the quotient's rounding would leave the last trace uncovered. */
+function piecesFor(needG: number, netG: number): number {
+  const count = Math.max(0, Math.ceil(needG / netG))
+  return count * netG < needG ? count + 1 : count
+}
+
 /** Every combination that covers the need and has no spare piece of its last class. */
 function covering(needG: number, start: Candidate, classes: readonly CartridgeClass[]): Candidate[] {
   const [first, ...rest] = classes
   if (!first) return [start]
-  const enough = Math.max(0, Math.ceil((needG - start.netG) / first.netG))
+  const enough = piecesFor(needG - start.netG, first.netG)
   if (rest.length === 0) return [withMore(start, first, enough)]
   return Array.from({ length: enough + 1 }, (_, count) => withMore(start, first, count)).flatMap(candidate =>
     covering(needG, candidate, rest),

@@ -81,7 +81,7 @@ export interface FuelUse {
  * Outside a range: `ok: false` with the field and its limit.
  *
  * @example
- * fuelG({ kind: 'gas', boilLitres: 1.5 }) // 34.36894
+ * fuelG({ kind: 'gas', boilLitres: 1.5 }) // 34.37202
  */
 export function fuelG(use: FuelUse): Outcome<number> {
   const { kind, boilLitres, startC = 10, meltLitres = 0, altitudeM = 0 } = use

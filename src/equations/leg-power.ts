@@ -30,7 +30,11 @@ export const legPowerRanges = {
   restingWPerKg: backpackingRanges.restingWPerKg,
 } as const satisfies Record<keyof LegEffort, Range>
 
-const speedMPerS = (km: number, hours: number) => (km === 0 ? 0 : km / hours / 3.6)
+/** Asks hours > 0 before dividing: a negative zero would turn the speed round. */
+function speedMPerS(km: number, hours: number): number {
+  if (km === 0) return 0
+  return hours > 0 ? km / hours / 3.6 : Number.POSITIVE_INFINITY
+}
 
 /**
  * Mean watts a kilogram of body mass over a leg: climb and descent at the same speed, weighted by time.
@@ -42,8 +46,8 @@ const speedMPerS = (km: number, hours: number) => (km === 0 ? 0 : km / hours / 3
  * Outside a range: `ok: false` with the field and its limit.
  *
  * @example
- * legPowerWPerKg({ km: 6, ascentM: 0, descentM: 0, hours: 1.5, loadShare: 0.2, terrainFactor: 1.1, restingWPerKg: 1.1 }) // { wattsPerKg: 4.311083, atLimit: false, loadBeyondStudy: false }
- * legPowerWPerKg({ km: 9, ascentM: 0, descentM: 0, hours: 1, loadShare: 0, terrainFactor: 1, restingWPerKg: 1 }) // { wattsPerKg: 7.894082, atLimit: true, loadBeyondStudy: false }
+ * legPowerWPerKg({ km: 6, ascentM: 0, descentM: 0, hours: 1.5, loadShare: 0.2, terrainFactor: 1.1, restingWPerKg: 1.1 }) // { wattsPerKg: 4.422295, atLimit: false, loadBeyondStudy: false }
+ * legPowerWPerKg({ km: 9, ascentM: 0, descentM: 0, hours: 1, loadShare: 0, terrainFactor: 1, restingWPerKg: 1 }) // { wattsPerKg: 7.894183, atLimit: true, loadBeyondStudy: false }
  */
 export function legPowerWPerKg(leg: LegEffort): Outcome<LegPower> {
   const refusal = firstOutside(legPowerRanges, leg)

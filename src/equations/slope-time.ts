@@ -89,7 +89,7 @@ function hoursOverParts(
  * Source: tobler-1993, split by our-judgement. Symbols and gaps: as `toblerKmh` and `splitByTotals`.
  *
  * @example
- * toblerHours({ km: 15, ascentM: 800, descentM: 600 }) // 3.604833
+ * toblerHours({ km: 15, ascentM: 800, descentM: 600 }) // 3.606144
  */
 export function toblerHours(leg: LegWithPace): Outcome<number> {
   return hoursOverParts(leg, slope => {

@@ -1,7 +1,42 @@
 export { completePlan } from './complete'
 export * as defaults from './defaults'
+export {
+  type Draft,
+  type DraftDocument,
+  type DraftFuel,
+  type DraftItem,
+  type DraftLeg,
+  type DraftPack,
+  type DraftSetup,
+  type DraftStop,
+  emptyDraft,
+  fromPlanDocument,
+  type Typed,
+  toPlanDocument,
+} from './draft'
+export { addStop, duplicateStop, moveStop, removeStop } from './edit-stops'
+export {
+  addItem,
+  addPack,
+  addSetup,
+  duplicateItem,
+  duplicatePack,
+  duplicateSetup,
+  moveItem,
+  movePack,
+  moveSetup,
+  removeItem,
+  removePack,
+  removeSetup,
+  type Start,
+} from './edits'
+export { fieldAt, fieldPath, hasPlace, pathParts, setField } from './field-path'
+export { describeField, fieldWord, thingAt } from './field-words'
 export { CAPS, LIMITS, type Limit } from './limits'
+export { copyName } from './lists'
+export type { LeftOut } from './mend'
 export { type Parsed, parsePlan, parsePlanText, pathText } from './parse'
+export { type QuickTrip, quickTrip } from './quick-trip'
 export type { Problem } from './rules'
 export {
   type ItemDocument,
@@ -12,4 +47,5 @@ export {
   type SetupDocument,
   type StopDocument,
 } from './schema'
+export { type Settled, settle } from './settle'
 export type * from './types'

@@ -25,12 +25,13 @@ export function parsePlanText(text: string): Parsed {
   try {
     value = JSON.parse(text)
   } catch (error) {
-    return refuse(
-      `is not JSON (${error instanceof Error ? error.message : String(error)}): mend it or export it anew`,
-    )
+    return refuse(`is not JSON (${oneLine(error)}): mend it or export it anew`)
   }
   return parsePlan(value)
 }
+
+const oneLine = (error: unknown) =>
+  String(error instanceof Error ? error.message : error).replace(/\s+/g, ' ')
 
 /** Checks a value against the plan's schema and rules, and fills in the defaults. */
 export function parsePlan(value: unknown): Parsed {

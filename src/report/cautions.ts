@@ -6,7 +6,7 @@ import { maxLitresPerHour } from '../equations'
 import type { Plan } from '../plan'
 import type { Notice, Reckoning } from '../reckon'
 import { placeText } from './places'
-import type { Shown } from './shown'
+import { percentOver, type Shown } from './shown'
 
 export interface Caution {
   signal: 'WARNING' | 'CAUTION' | 'NOTICE'
@@ -54,8 +54,9 @@ function waterCautions(plan: Plan, { carries, need }: Reckoning, { water }: Show
   return cautions
 }
 
-function loadCautions(plan: Plan, { need, moments, packs }: Reckoning, { kg, percent }: Shown): Caution[] {
+function loadCautions(plan: Plan, { need, moments, packs }: Reckoning, shown: Shown): Caution[] {
   const { massKg, loadShareLimit, ageYears } = plan.carrier
+  const { kg, percent } = shown
   // The pack's own mass counts: the lightest of those considered, or the contents alone while there is none.
   const carriedKg = packs.length ? Math.min(...packs.map(p => p.carriedKg)) : need.peakLoadKg
   const cautions: Caution[] = []
@@ -63,7 +64,7 @@ function loadCautions(plan: Plan, { need, moments, packs }: Reckoning, { kg, per
     cautions.push({
       signal: 'CAUTION',
       about: 'load',
-      text: `${kg(carriedKg)} ${placeText(need.peakAt, moments)} is ${percent(carriedKg / massKg)} of your body mass, over the ${percent(loadShareLimit)} you set out from. Heavier packs are linked with more strain and probably more injury. Lighten it, or shorten the stretch between resupplies or sources.`,
+      text: `${kg(carriedKg)} ${placeText(need.peakAt, moments)} is ${percentOver(carriedKg / massKg, loadShareLimit, shown)} of your body mass, over the ${percent(loadShareLimit)} you set out from. Heavier packs are linked with more strain and probably more injury. Lighten it, or shorten the stretch between resupplies or sources.`,
     })
   if (ageYears !== null && ageYears < 18)
     cautions.push({

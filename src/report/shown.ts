@@ -10,6 +10,8 @@ export function shownIn(system: System) {
   return {
     system,
     kg: (kg: number) => formatQuantity('mass', kg, { system, ...mass }),
+    /** A thing's own mass, to the gram or tenth of an ounce. */
+    gear: (kg: number) => formatQuantity('mass', kg, { system }),
     litres: (litres: number) => formatQuantity('volume', litres, { system, unit: 'L', digits: 1 }),
     /** A need in whole litres, never rounded down. */
     litresUp: (litres: number) =>
@@ -22,7 +24,7 @@ export function shownIn(system: System) {
     metres: (m: number) => formatQuantity('climb', m, { system, digits: 0 }),
     cm: (cm: number) => formatQuantity('length', cm, { system }),
     hours: (hours: number) => formatQuantity('duration', hours, { system, unit: 'h min' }),
-    percent: (share: number) => formatQuantity('share', share, { system, digits: 0 }),
+    percent: (share: number, digits = 0) => formatQuantity('share', share, { system, digits }),
     gramsPerLitre: (value: number) => formatQuantity('gramsPerLitre', value, { system }),
     gramsPerKg: (value: number) => formatQuantity('gramsPerKg', value, { system }),
     density: (value: number) => formatQuantity('density', value, { system }),
@@ -33,6 +35,11 @@ export function shownIn(system: System) {
 export function marginText(margin: number, format: (value: number) => string): string {
   const size = Math.abs(margin)
   return format(size) === format(0) && size > 0 ? `less than ${format(0.1)}` : format(size)
+}
+
+/** A share over a limit, with a digit more where rounding would make the two look alike. */
+export function percentOver(share: number, limit: number, { percent }: Shown): string {
+  return percent(share) === percent(limit) ? percent(share, 1) : percent(share)
 }
 
 /** A chance as a count out of ten, the form that people read right. */

@@ -3,7 +3,7 @@
 import type { Plan, Setup } from '../plan'
 import type { Reckoning, SetupReckoning, VerdictCode } from '../reckon'
 import { placeText } from './places'
-import { chanceText, marginText, type Shown } from './shown'
+import { chanceText, marginText, percentOver, type Shown } from './shown'
 
 export interface Verdict {
   code: VerdictCode | 'fits'
@@ -51,7 +51,7 @@ export function setupInWords(setup: SetupReckoning, context: Context): SetupInWo
     const weight = code === 'undersized' && collarLifts ? 'warns' : WEIGHT[code]
     return { code, weight, ...worded(code, setup, context) }
   })
-  const fits = !setup.verdicts.some(code => code === 'undersized' || code === 'tight')
+  const fits = !setup.verdicts.some(code => ['undersized', 'tight', 'roomy'].includes(code))
   if (fits) verdicts.push({ code: 'fits', weight: 'says', ...fitWords(setup, context) })
   const [first, ...rest] = verdicts.sort((a, b) => ORDER.indexOf(a.weight) - ORDER.indexOf(b.weight))
   const cares = verdicts.some(v => v.weight === 'warns')
@@ -154,7 +154,7 @@ function worded(code: VerdictCode, setup: SetupReckoning, context: Context): Wor
     case 'heavy-for-carrier':
       return {
         word: 'Heavy for you',
-        sentence: `${kg(setup.carriedKg)} with the pack ${heavyAt} is ${percent(setup.bodyMassShare)} of your body mass; your limit is ${percent(plan.carrier.loadShareLimit)}.`,
+        sentence: `${kg(setup.carriedKg)} with the pack ${heavyAt} is ${percentOver(setup.bodyMassShare, plan.carrier.loadShareLimit, shown)} of your body mass; your limit is ${percent(plan.carrier.loadShareLimit)}.`,
       }
   }
 

@@ -18,26 +18,24 @@ export const editText = (
   options: ParseOptions & { locale?: string },
 ): string => {
   if (!Number.isFinite(value)) return ''
-  const unit = options.bareUnit ?? bareUnitOf(kind, options.system)
-  const x = inUnit(kind, value, unit)
+  const { system, bareUnit = bareUnitOf(kind, system), locale = 'en' } = options
+  const x = inUnit(kind, value, bareUnit) + 0
   const reads = (text: string): boolean => {
     const parsed = parseQuantity(kind, text, options)
     return parsed.ok && parsed.value === value
   }
-  const text = shortest(x, reads, options.locale)
+  // Reading back costs more than comparing, so only what can be equal is read.
+  const near = (digits: number): boolean => Math.abs(Number(x.toPrecision(digits)) - x) <= 1e-12 * Math.abs(x)
+  let text = ''
+  for (let digits = 1; digits <= MOST_DIGITS; digits++) {
+    if (digits < MOST_DIGITS && !near(digits)) continue
+    text = numberFormat(locale, { maximumSignificantDigits: digits }).format(x)
+    // Here a comma before exactly three decimals would read as thousands; a fourth decimal settles it.
+    if (system === 'us' && /^-?\d{1,3},\d{3}$/.test(text)) text += '0'
+    if (reads(text)) break
+  }
   if (kind !== 'duration') return text
   const minutes = Math.round(value * 60)
   const clock = `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`
   return clock.length < text.length && reads(clock) ? clock : text
-}
-
-const shortest = (x: number, reads: (text: string) => boolean, locale = 'en'): string => {
-  let text = ''
-  for (let digits = 1; digits <= MOST_DIGITS; digits++) {
-    text = numberFormat(locale, { maximumSignificantDigits: digits }).format(x)
-    if (reads(text)) return text
-    // A comma before exactly three decimals may read as thousands; a fourth decimal settles it.
-    if (reads(`${text}0`)) return `${text}0`
-  }
-  return text
 }

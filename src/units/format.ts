@@ -100,7 +100,7 @@ export const rangeText = (kind: Quantity, low: number, high: number, options: Fo
   const { digits: asked, round, locale = 'en' } = options
   const shown = unitFor(kind, high, options)
   const [big, small, per] = PAIRS[shown] ?? [shown as Unit]
-  const unit = small && inUnit(kind, high, small) < per ? small : big
+  const unit = small && per && inUnit(kind, high, small) < per ? small : big
   const digits = asked ?? usualDigits(kind, inUnit(kind, high, unit), unit)
   const from = rounded(inUnit(kind, low, unit), digits, round ?? 'down')
   const to = rounded(inUnit(kind, high, unit), digits, round ?? 'up')

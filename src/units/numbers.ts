@@ -25,7 +25,7 @@ export const plainText = (text: string): string =>
     .replace(VULGAR, ' $&')
     .normalize('NFKC')
     .toLowerCase()
-    .replace(/\p{Nd}/gu, latinDigit)
+    .replace(/[^\P{Nd}0-9]/gu, latinDigit)
     .replaceAll('،', ',')
     .replaceAll('^', '')
     .replace(/(\p{L})[.,]+/gu, '$1 ')

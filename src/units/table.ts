@@ -84,8 +84,9 @@ const TABLE = {
   '': { '': [one] },
 } satisfies Record<string, Record<string, Row>>
 
-/** A unit of the table by its symbol. */
 type KeyOf<T> = T extends unknown ? keyof T : never
+
+/** A unit of the table by its symbol. */
 export type SimpleUnit = KeyOf<(typeof TABLE)[keyof typeof TABLE]>
 
 /** The ratios that a field may hold or show; any two units of the table with a stroke between may be typed. */

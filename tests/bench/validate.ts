@@ -2,7 +2,8 @@
 // Run with: npx tsx tests/bench/validate.ts
 
 import { readFileSync } from 'node:fs'
-import { cases, deviation, driverPrefix, drivers } from '../published/drivers'
+import { cases, deviation } from '../published/cases'
+import { driverPrefix, drivers } from '../published/drivers'
 
 interface Row {
   equation: string
@@ -24,7 +25,7 @@ for (const case_ of cases) {
   const prefix = driverPrefix(case_.id)
   if (!prefix) throw new Error(`no equation answers ${case_.id}`)
   const driver = drivers[prefix]!
-  const off = deviation(case_, driver)
+  const off = deviation(case_, driver.run)
   // Deviations in different units do not compare, so a row is an equation in one unit.
   const unit = case_.units.split(/[ [(]/)[0]!
   const key = `${driver.equation}|${driver.source}|${unit}`

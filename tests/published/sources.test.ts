@@ -19,6 +19,7 @@ const sources: Record<string, Source> = JSON.parse(read('data/sources.json'))
 
 const standings = [
   'abstract read',
+  'abstract read, formula by third-party transcription',
   'official text read in part',
   'third-party transcription',
   'from memory',

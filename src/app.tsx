@@ -1,0 +1,138 @@
+// The frame: four places at the bottom of a phone, side by side on a wide screen, the answer always in view.
+
+import { useEffect, useLayoutEffect, useState } from 'preact/hooks'
+import { Header, Notices, Ticker } from './parts/frame'
+import { UndoBar } from './parts/pieces'
+import { GearScreen } from './screens/gear'
+import { MoreScreen } from './screens/more'
+import { NeedScreen } from './screens/need'
+import { PacksScreen } from './screens/packs'
+import { TripScreen } from './screens/trip'
+import { Welcome } from './screens/Welcome'
+import { actions, library, openTrip } from './store'
+
+const PLACES = [
+  { screen: 'trip', label: 'Trip' },
+  { screen: 'gear', label: 'Gear' },
+  { screen: 'need', label: 'Need' },
+  { screen: 'packs', label: 'Packs' },
+] as const
+type Screen = (typeof PLACES)[number]['screen']
+
+const WIDE = '(min-width: 75rem)'
+
+export function App() {
+  const wide = useMedia(WIDE)
+  useTheme()
+  useScrollMemory()
+  const { place } = library.value
+  if (!openTrip.value && place.screen !== 'more')
+    return (
+      <>
+        <Notices />
+        <Welcome />
+      </>
+    )
+
+  const go = (screen: string, detail: string | null = null) => {
+    actions.setPlace({ screen, detail, scrollY: 0 })
+    if (!detail) scrollTo(0, 0)
+  }
+  const onDetail = (screen: Screen) => (detail: string | null) =>
+    actions.setPlace({ screen, detail, scrollY: scrollY })
+  const onGo = (path: string) => go(screenOf(path), detailOf(path))
+
+  if (place.screen === 'more')
+    return (
+      <main>
+        <Notices />
+        <MoreScreen onClose={() => go('trip')} />
+      </main>
+    )
+
+  const shownScreens = wide ? PLACES : PLACES.filter(({ screen }) => screen === screenOf(place.screen))
+  return (
+    <div class={wide ? 'app wide' : 'app'}>
+      <Header onMore={() => go('more')} />
+      <Notices />
+      <main class="panes">
+        {shownScreens.map(({ screen }) => (
+          <section key={screen} class="pane" aria-label={screen}>
+            {screen === 'trip' ? <TripScreen detail={place.detail} onDetail={onDetail('trip')} /> : null}
+            {screen === 'gear' ? <GearScreen detail={place.detail} onDetail={onDetail('gear')} /> : null}
+            {screen === 'need' ? <NeedScreen onGo={onGo} /> : null}
+            {screen === 'packs' ? <PacksScreen detail={place.detail} onDetail={onDetail('packs')} /> : null}
+          </section>
+        ))}
+      </main>
+      <div class="foot">
+        <UndoBar />
+        {wide || place.screen === 'need' ? null : <Ticker onOpen={() => go('need')} />}
+        {wide ? null : (
+          <nav class="tabs" aria-label="Places">
+            {PLACES.map(({ screen, label }) => (
+              <button
+                key={screen}
+                type="button"
+                aria-current={screen === screenOf(place.screen) ? 'page' : undefined}
+                onClick={() => go(screen)}
+              >
+                {label}
+              </button>
+            ))}
+          </nav>
+        )}
+      </div>
+    </div>
+  )
+}
+
+/** The place a path or a stored screen name leads to; anything unknown is the trip. */
+function screenOf(path: string): Screen {
+  const head = path.split('/')[0]
+  return PLACES.find(({ screen }) => screen === head)?.screen ?? 'trip'
+}
+
+/** The list entry a field path is about: `gear/<id>/massKg` opens `gear/<id>`. */
+function detailOf(path: string): string | null {
+  const parts = path.split('/')
+  const depth = parts[0] === 'trip' ? 3 : 2
+  return parts.length >= depth && (parts[0] !== 'trip' || parts[1] === 'stops')
+    ? parts.slice(0, depth).join('/')
+    : null
+}
+
+function useMedia(query: string): boolean {
+  const [matches, setMatches] = useState(() => matchMedia(query).matches)
+  useEffect(() => {
+    const list = matchMedia(query)
+    const onChange = () => setMatches(list.matches)
+    list.addEventListener('change', onChange)
+    return () => list.removeEventListener('change', onChange)
+  }, [query])
+  return matches
+}
+
+function useTheme() {
+  const { theme } = library.value
+  useLayoutEffect(() => {
+    if (theme === 'auto') delete document.documentElement.dataset.theme
+    else document.documentElement.dataset.theme = theme
+  }, [theme])
+}
+
+/** A reload comes back to the same spot; so does the return from another app that had the page dropped. */
+function useScrollMemory() {
+  useLayoutEffect(() => {
+    scrollTo(0, library.value.place.scrollY)
+    const remember = () => {
+      if (library.value.place.scrollY !== scrollY) actions.setPlace({ ...library.value.place, scrollY })
+    }
+    addEventListener('scrollend', remember)
+    addEventListener('pagehide', remember)
+    return () => {
+      removeEventListener('scrollend', remember)
+      removeEventListener('pagehide', remember)
+    }
+  }, [])
+}

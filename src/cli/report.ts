@@ -1,0 +1,143 @@
+// The readable report: what a hiker would print. Plain text, 78 columns where names allow.
+
+import type { Plan } from '../plan'
+import type { DayReckoning, Reckoning } from '../reckon'
+import {
+  cautionsOf,
+  chanceText,
+  GENERAL_LINE,
+  loadParts,
+  momentAt,
+  placeText,
+  type Shown,
+  setupInWords,
+  shownIn,
+} from '../report'
+import type { System } from '../units'
+
+export function textReport(plan: Plan, reckoning: Reckoning, system: System = 'metric'): string {
+  const shown = shownIn(system)
+  const sections = [
+    [plan.name || 'Plan', '='.repeat(plan.name.length || 4)],
+    needLines(reckoning, shown),
+    dayLines(plan, reckoning, shown),
+    ...packSections(plan, reckoning, shown),
+    cautionLines(plan, reckoning, shown),
+  ]
+  return `${sections.map(lines => lines.join('\n')).join('\n\n')}\n`
+}
+
+function needLines(reckoning: Reckoning, shown: Shown): string[] {
+  const { need, moments } = reckoning
+  const { kg, litres, litresUp, litresDown } = shown
+  const low = need.bodyLitres - (need.bodyLitresSafe - need.bodyLitres)
+  const peak = loadParts(momentAt(reckoning, need.peakAt))
+    .filter(part => kg(part.kg) !== kg(0))
+    .map(part => `${part.name} ${kg(part.kg)}`)
+  const sizes = [
+    need.longestCm === null ? [] : [`longest rigid thing ${shown.cm(need.longestCm)}`],
+    need.widestCm === null ? [] : [`widest ${shown.cm(need.widestCm)}`],
+  ].flat()
+  return [
+    'THE NEED',
+    ...wrap(
+      `Main body  ${litresUp(need.bodyLitres)}, likely ${litresDown(Math.max(0, low))} to ${litresUp(need.bodyLitresSafe)}; ${litresUp(need.bodyLitresSafe)} is enough 9 times in 10`,
+      11,
+    ),
+    ...wrap(`           fullest ${placeText(need.bodyAt, moments)}`, 11),
+    ...wrap(
+      `Peak load  ${kg(need.peakLoadKg)} without the pack, at most ${kg(need.peakLoadSafeKg)} 9 times in 10`,
+      11,
+    ),
+    ...wrap(`           ${placeText(need.peakAt, moments)}: ${peak.join(', ')}`, 11),
+    ...wrap(
+      `Also       base weight ${kg(need.baseKg)}, worn ${kg(need.wornKg)}, pockets ${litres(need.outsideLitres)}`,
+      11,
+    ),
+    ...wrap(
+      `Water      carry up to ${shown.water(need.waterCarryLitres)}${need.waterShortLitres > 0 ? `, short by up to ${shown.water(need.waterShortLitres)}` : ''}`,
+      11,
+    ),
+    ...(sizes.length ? [`Sizes      ${sizes.join(', ')}`] : []),
+  ]
+}
+
+function dayLines(plan: Plan, { days, moments, legs }: Reckoning, shown: Shown): string[] {
+  const rows = days.map(day => dayRow(day))
+  const widths = rows[0]!.map((_, column) => Math.max(...rows.map(row => row[column]!.length)))
+  return [
+    'DAY BY DAY',
+    ...rows.map(row =>
+      row
+        .map((cell, i) => cell.padEnd(widths[i]!))
+        .join('  ')
+        .trimEnd(),
+    ),
+  ]
+
+  function dayRow({ day, hours, kcalTotal, ration }: DayReckoning): string[] {
+    const mine = moments.filter(m => m.day === day)
+    const sets = mine.find(m => m.phase === 'depart') ?? mine[0]
+    const ends = mine.at(-1)
+    const walked = legs.length && ends && sets ? ends.km - sets.km : 0
+    const energy = kcalTotal === null ? [] : [`${Math.round(kcalTotal / 10) * 10} kcal`]
+    if (!sets || !ends) return [`Day ${day}`, 'rest', '', '', ...energy]
+    const from = plan.trip.stops[sets.stop]!.name
+    const to = plan.trip.stops[ends.stop]!.name
+    return [
+      `Day ${day}`,
+      `${from} to ${to}`,
+      `${shown.km(walked)}, ${shown.hours(hours)}`,
+      `${shown.kg(sets.kg.total)} to ${shown.kg(ends.kg.total)}`,
+      ...energy,
+      ...(plan.trip.meals.ration === 'energy' ? [`${ration.toFixed(2)} rations`] : []),
+    ]
+  }
+}
+
+function packSections(plan: Plan, reckoning: Reckoning, shown: Shown): string[][] {
+  if (reckoning.packs.length === 0) return [['PACKS', 'None in this plan.']]
+  return reckoning.packs.map((setup, i) => {
+    const { answer, verdicts } = setupInWords(setup, { plan, reckoning, shown })
+    const title = plan.packs[setup.pack]!.setups.length > 1 ? `${setup.name}, ${setup.setup}` : setup.name
+    const margins = [
+      `room ${signed(setup.bodyMarginLitres, shown.litres)}`,
+      setup.ratedMarginKg === null ? [] : `rating ${signed(setup.ratedMarginKg, shown.kg)}`,
+      `carried ${shown.kg(setup.carriedKg)}`,
+      `fits ${chanceText(setup.fitChance)}`,
+      shown.gramsPerLitre(setup.gramsPerLitre),
+      setup.gramsPerRatedKg === null ? [] : `${shown.gramsPerKg(setup.gramsPerRatedKg)} rated`,
+      setup.reachDays === null ? [] : `reach ${setup.reachDays.toFixed(1)} days of food`,
+    ].flat()
+    return [
+      ...(i === 0 ? ['PACKS'] : []),
+      `${title}: ${answer.toUpperCase()}`,
+      ...verdicts.flatMap(v => wrap(`  ${v.sentence}`, 2)),
+      ...wrap(`  (${margins.join('; ')})`, 2),
+    ]
+  })
+}
+
+function cautionLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
+  return [
+    'CAUTIONS',
+    ...cautionsOf(plan, reckoning, shown).flatMap(({ signal, text }) => wrap(`${signal}: ${text}`, 2)),
+    ...wrap(GENERAL_LINE, 0),
+  ]
+}
+
+const signed = (value: number, format: (value: number) => string) =>
+  `${value < 0 ? 'short by ' : '+'}${format(Math.abs(value))}`
+
+/** Breaks a line at spaces before column 78; lines after the first are indented. */
+function wrap(line: string, indent: number): string[] {
+  const lines: string[] = []
+  let rest = line
+  while (rest.length > 78) {
+    const at = rest.lastIndexOf(' ', 78)
+    if (at <= indent) break
+    lines.push(rest.slice(0, at))
+    rest = ' '.repeat(indent) + rest.slice(at + 1)
+  }
+  return [...lines, rest]
+}

@@ -1,0 +1,14 @@
+import { render } from 'preact'
+import { App } from './app'
+import { startStore, startUpdates } from './store'
+import './style.css'
+import './parts/parts.css'
+import './screens/screens.css'
+
+const root = document.getElementById('app')
+if (!root) throw new Error('index.html has no element with the id "app"')
+
+// What is on the device is read first, so that the first picture is the place that was left.
+await startStore()
+render(<App />, root)
+startUpdates()

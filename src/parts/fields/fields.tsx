@@ -1,0 +1,116 @@
+// Words, choices and switches of the open trip, by path.
+
+import { useId } from 'preact/hooks'
+import { CAPS } from '../../plan'
+import { useField } from './useField'
+
+interface FieldProps {
+  path: string
+  label: string
+}
+
+export function TextField({ path, label, hint }: FieldProps & { hint?: string }) {
+  const id = useId()
+  const { value, set } = useField(path)
+  return (
+    <div class="field wide">
+      <label for={id}>{label}</label>
+      <input
+        id={id}
+        type="text"
+        autocomplete="off"
+        value={typeof value === 'string' ? value : ''}
+        aria-describedby={hint ? `${id}-hint` : undefined}
+        onInput={event => set(event.currentTarget.value.slice(0, CAPS.nameLength) || undefined)}
+      />
+      {hint ? (
+        <p id={`${id}-hint`} class="hint">
+          {hint}
+        </p>
+      ) : null}
+    </div>
+  )
+}
+
+export interface Option {
+  value: string
+  label: string
+}
+
+interface ChoiceProps extends FieldProps {
+  options: readonly Option[]
+  /** What counts while nothing is chosen. */
+  usual: string
+}
+
+/** A few alternatives side by side, each a full touch target. */
+export function ChoiceField({ path, label, options, usual }: ChoiceProps) {
+  const name = useId()
+  const { value, set } = useField(path)
+  const chosen = typeof value === 'string' ? value : usual
+  return (
+    <fieldset class="field wide choice">
+      <legend>{label}</legend>
+      <div class="options">
+        {options.map(option => (
+          <label key={option.value} class="option">
+            <input
+              type="radio"
+              name={name}
+              value={option.value}
+              checked={chosen === option.value}
+              onChange={() => set(option.value)}
+            />
+            <span>{option.label}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  )
+}
+
+/** Many alternatives; an empty value stands for none. */
+export function SelectField({
+  path,
+  label,
+  options,
+  usual,
+  hint,
+}: ChoiceProps & { hint?: string | undefined }) {
+  const id = useId()
+  const { value, set } = useField(path)
+  return (
+    <div class="field">
+      <label for={id}>{label}</label>
+      <select
+        id={id}
+        value={typeof value === 'string' ? value : usual}
+        onChange={event => set(event.currentTarget.value || undefined)}
+      >
+        {options.map(option => (
+          <option key={option.value} value={option.value}>
+            {option.label}
+          </option>
+        ))}
+      </select>
+      {hint ? <p class="hint">{hint}</p> : null}
+    </div>
+  )
+}
+
+export function ToggleField({ path, label, usual, hint }: FieldProps & { usual: boolean; hint?: string }) {
+  const { value, set } = useField(path)
+  return (
+    <div class="field wide">
+      <label class="toggle">
+        <input
+          type="checkbox"
+          checked={typeof value === 'boolean' ? value : usual}
+          onChange={event => set(event.currentTarget.checked)}
+        />
+        <span>{label}</span>
+      </label>
+      {hint ? <p class="hint">{hint}</p> : null}
+    </div>
+  )
+}

@@ -1,0 +1,3 @@
+export { Header } from './Header'
+export { Notices } from './Notices'
+export { Ticker } from './Ticker'

@@ -1,0 +1,62 @@
+// The sentences of the cutaway.
+
+import type { Amounts } from './cutaway-plan'
+import { isolate, upper } from './words'
+
+export interface LitreFormat {
+  litres(value: number): string
+}
+
+export interface CutawayWords {
+  brim: string
+  in: string
+  range: string
+  /** What the chosen moment does to the body, as one sentence. */
+  now: string
+  /** What the trip needs at its fullest. */
+  most: string
+  /** The whole picture in full sentences. */
+  all: string
+}
+
+/** `at` is the chosen moment in words ("leaving Larch Spring, day 2"). */
+export function cutawayWords(
+  amounts: Amounts,
+  {
+    name,
+    at,
+    known,
+    mostLitres,
+    format: { litres },
+  }: { name: string; at: string; known: boolean; mostLitres: number; format: LitreFormat },
+): CutawayWords {
+  const { brimLitres, inLitres, overBrimLitres, lowLitres, highLitres } = amounts
+  const over = overWords(amounts, litres)
+  const spread = highLitres > lowLitres
+  const between = `${litres(lowLitres)} to ${litres(highLitres)}`
+  const fits = over || `${litres(Math.max(0, brimLitres - inLitres))} free`
+  const now = known
+    ? `${upper(at)}: ${litres(inLitres)} in a body of ${litres(brimLitres)}, ${fits}.`
+    : `${upper(at)}: ${litres(inLitres)} in the main body.`
+  const most = `The trip needs ${litres(mostLitres)} at its fullest${spread ? `, likely ${between}` : ''}.`
+  return {
+    brim: known ? `brim ${litres(brimLitres)}` : '',
+    in: over ? `${litres(overBrimLitres)} over the brim` : `holds ${litres(inLitres)}`,
+    range: spread ? `likely need ${between}` : `most ${litres(mostLitres)}`,
+    now,
+    most,
+    all: `${isolate(name)}, cut open and seen from the front. ${now} ${most}`,
+  }
+}
+
+function overWords(
+  { overBrimLitres, overCollarLitres, collarLitres }: Amounts,
+  litres: (value: number) => string,
+) {
+  if (!(overBrimLitres > 0)) return ''
+  const over = `${litres(overBrimLitres)} over the brim`
+  if (!(collarLitres > 0)) return over
+  return overCollarLitres > 0
+    ? `${over}, ${litres(overCollarLitres)} more than the collar takes`
+    : `${over}, inside the collar`
+}

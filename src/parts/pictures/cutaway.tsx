@@ -1,0 +1,129 @@
+// The cutaway: a pack's main body to scale, filled to what the chosen moment needs, with a table that says the same.
+
+import './pictures.css'
+import { useId } from 'preact/hooks'
+import { TOP_DOWN } from './bands'
+import { PROPORTION } from './body-shape'
+import { CutawayDrawing } from './cutaway-drawing'
+import { type Amounts, amountsOf, type Body, planCutaway } from './cutaway-plan'
+import { type CutawayWords, cutawayWords, type LitreFormat } from './cutaway-words'
+import { BandKey } from './load-key'
+import { Patterns } from './patterns'
+import { PictureTable } from './picture-table'
+import { useRoom } from './use-drawing'
+
+export interface CutawayProps extends Body {
+  name: string
+  /** The chosen moment in words ("leaving Larch Spring, day 2": `placeWords`); without it, its day. */
+  at?: string
+  format: LitreFormat
+}
+
+/**
+ * `scaleLitres`: the largest of what is shown side by side, body and collar together; all of them, in boxes of one
+ * width, then draw a litre equally large.
+ */
+export function Cutaway(props: CutawayProps) {
+  const { name, moment, need, format, bodyLitres, innerHeightCm } = props
+  const of = useId()
+  const { ref, room } = useRoom()
+  const known = bodyLitres !== null
+  const amounts = amountsOf(props)
+  const words = cutawayWords(amounts, {
+    name,
+    at: props.at ?? `day ${moment.day}`,
+    known,
+    mostLitres: need.bodyLitres,
+    format,
+  })
+  const plan = planCutaway(props, words, room)
+  const bands = TOP_DOWN.map(({ band }) => band).filter(band => amounts.layers[band] > 0)
+  const height =
+    innerHeightCm !== null && plan?.shape.heightKnown
+      ? 'as high as stated'
+      : plan && innerHeightCm === null
+        ? `${PROPORTION} times as wide as high, its height not being known`
+        : 'as near to the stated height as a pack of these litres can be'
+  return (
+    <figure class="picture cutaway">
+      <figcaption>
+        <bdi>{name}</bdi>
+      </figcaption>
+      <div class="drawing" ref={ref}>
+        {plan ? (
+          <svg width={plan.widthPx} height={plan.heightPx} role="img" aria-label={words.all}>
+            <defs>
+              <Patterns of={of} bands={bands} />
+            </defs>
+            <CutawayDrawing plan={plan} of={of} known={known} />
+          </svg>
+        ) : (
+          <p>Nothing rides in the main body yet: add gear and it fills here.</p>
+        )}
+      </div>
+      <p class="now-words">
+        {words.now} {words.most}
+      </p>
+      <BandKey of={of} shown={bands} values={amounts.layers} format={format.litres} />
+      <p class="quiet">Gaps left by packing are spread through the layers.</p>
+      <CutawayTable
+        amounts={amounts}
+        words={words}
+        mostLitres={need.bodyLitres}
+        format={format}
+        known={known}
+        note={
+          plan ? (
+            <p class="quiet">
+              Equal areas are equal litres: every body is drawn as equally deep, and {height}.
+            </p>
+          ) : null
+        }
+      />
+    </figure>
+  )
+}
+
+function CutawayTable({
+  amounts,
+  mostLitres,
+  format: { litres },
+  known,
+  note,
+}: {
+  amounts: Amounts
+  words: CutawayWords
+  mostLitres: number
+  format: LitreFormat
+  known: boolean
+  note: preact.ComponentChildren
+}) {
+  const rows: [string, number][] = TOP_DOWN.map(({ band, word }) => [word, amounts.layers[band]])
+  rows.push(['All in the main body', amounts.inLitres])
+  if (known) rows.push(['Body to the brim', amounts.brimLitres], ['Over the brim', amounts.overBrimLitres])
+  if (amounts.collarLitres > 0)
+    rows.push(['Collar', amounts.collarLitres], ['More than body and collar', amounts.overCollarLitres])
+  rows.push(
+    ['Need at its fullest', mostLitres],
+    ['Likely need, from', amounts.lowLitres],
+    ['Likely need, to', amounts.highLitres],
+  )
+  return (
+    <PictureTable caption="The main body, layer by layer" note={note}>
+      <thead>
+        <tr>
+          <th scope="col">What</th>
+          <th scope="col">Litres</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(([what, value]) => (
+          <tr key={what}>
+            <th scope="row">{what}</th>
+            <td>{litres(value)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </PictureTable>
+  )
+}

@@ -1,0 +1,119 @@
+// The load line as it is drawn: everything but the cursor, so that moving the cursor redraws none of it.
+
+import type { LoadPlan, MarkKind } from './load-plan'
+import { fillOf } from './patterns'
+import { bandPaths, crestPath } from './route-line'
+import { px } from './scale'
+
+/** Marks of 2 × 2 about the origin: a drop (full or empty), a tent, a crate. */
+const MARKS: Record<MarkKind, string> = {
+  sure: 'M0-1Q.75 0 .75.35A.75.65 0 0 1-.75.35Q-.75 0 0-1Z',
+  doubtful: 'M0-1Q.75 0 .75.35A.75.65 0 0 1-.75.35Q-.75 0 0-1Z',
+  night: 'M0-.9L.95.85H-.95Z',
+  resupply: 'M-.8-.7H.8V.8H-.8ZM-.8-.15H.8M0-.15V.8',
+}
+
+export function Mark({ kind, x, y, size }: { kind: MarkKind; x: number; y: number; size: number }) {
+  return (
+    <path
+      d={MARKS[kind]}
+      class={`mark mark-${kind}`}
+      transform={`translate(${px(x)} ${px(y)}) scale(${px(size) / 2})`}
+    />
+  )
+}
+
+/** Everything under the cursor. */
+export function LoadBands({ plan, of }: { plan: LoadPlan; of: string }) {
+  const { plot, xs, ys, stopXs, axisY } = plan
+  return (
+    <>
+      {plan.rules.map(({ y, text }) => (
+        <g key={text}>
+          <path class="rule" d={`M${px(plot.left)} ${px(y)}H${px(plot.right)}`} />
+          <text x={px(plot.left - 6)} y={px(y)} class="end faint">
+            {text}
+          </text>
+        </g>
+      ))}
+      {bandPaths(xs, ys).map(({ band, d }) => (
+        <path key={band} d={d} class="band" fill={fillOf(of, band)} />
+      ))}
+      <path class="crest" d={crestPath(xs, ys)} />
+      <path class="axis" d={`M${px(plot.left)} ${px(axisY)}H${px(plot.right)}`} />
+      <path class="tick" d={stopXs.map(x => `M${px(x)} ${px(axisY)}v5`).join('')} />
+    </>
+  )
+}
+
+/** Everything over the cursor: words, limits, marks. */
+export function LoadWords({ plan }: { plan: LoadPlan }) {
+  const { peak, linePx, stopXs } = plan
+  const firstLine = linePx * 0.5
+  return (
+    <>
+      {plan.bands.map(({ band, word, x, y }) => (
+        <text key={band} x={px(x)} y={px(y)} class="mid halo">
+          {word}
+        </text>
+      ))}
+      {plan.limits.map((limit, i) => (
+        <LimitLine key={i} limit={limit} nth={i} plan={plan} />
+      ))}
+      <path class="leader" d={`M${px(peak.x)} ${px(linePx * peak.lines.length)}V${px(peak.y)}`} />
+      <circle class="peak" cx={px(peak.x)} cy={px(peak.y)} r="4" />
+      {peak.lines.map((line, i) => (
+        <text key={i} x={px(peak.textX)} y={px(firstLine + i * linePx)} class="mid strong">
+          {line}
+        </text>
+      ))}
+      {plan.marks.map(({ kind, y, stops }) =>
+        stops.map(stop => (
+          <Mark key={`${kind}${stop}`} kind={kind} x={stopXs[stop]!} y={y} size={plan.markPx} />
+        )),
+      )}
+      {plan.names.map(({ stop, x, y, at, row, text }) => (
+        <g key={stop}>
+          {row > 0 && (
+            <path class="tick" d={`M${px(at)} ${px(y - linePx * 1.45)}V${px(y - linePx * 0.45)}`} />
+          )}
+          <text x={px(x)} y={px(y)} class="mid">
+            {text}
+          </text>
+        </g>
+      ))}
+      {plan.bar && <ScaleBar bar={plan.bar} />}
+    </>
+  )
+}
+
+function LimitLine({ limit, nth, plan }: { limit: LoadPlan['limits'][number]; nth: number; plan: LoadPlan }) {
+  const { y, labelY, end, text } = limit
+  const { left, right } = plan.plot
+  const edge = end === 'left' ? left : right
+  const inward = end === 'left' ? 1 : -1
+  const moved = y !== null && Math.abs(y - labelY) > plan.linePx
+  return (
+    <g>
+      {y !== null && <path class={`limit limit-${nth}`} d={`M${px(left)} ${px(y)}H${px(right)}`} />}
+      {moved && <path class="leader" d={`M${px(edge)} ${px(y)}V${px(labelY)}h${inward * 5}`} />}
+      <text x={px(edge + inward * 8)} y={px(labelY)} class={`halo${end === 'left' ? '' : ' end'}`}>
+        {text}
+      </text>
+    </g>
+  )
+}
+
+function ScaleBar({ bar: { from, to, y, text } }: { bar: NonNullable<LoadPlan['bar']> }) {
+  return (
+    <>
+      <path
+        class="axis"
+        d={`M${px(from)} ${px(y - 4)}v8M${px(from)} ${px(y)}H${px(to)}M${px(to)} ${px(y - 4)}v8`}
+      />
+      <text x={px(to + 6)} y={px(y)} class="faint">
+        {text}
+      </text>
+    </>
+  )
+}

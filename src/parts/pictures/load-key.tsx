@@ -1,0 +1,80 @@
+// The key of the load line: each band with what it weighs at the chosen moment, then the marks of the stops.
+
+import type { Moment } from '../../reckon'
+import { type Band, TOP_DOWN } from './bands'
+import { Mark } from './load-drawing'
+import type { MarkKind } from './load-plan'
+import { Swatch } from './patterns'
+import type { LoadLimit } from './shown'
+
+const WORDS: Record<MarkKind, string> = {
+  sure: 'water',
+  doubtful: 'doubtful water',
+  night: 'night',
+  resupply: 'resupply',
+}
+
+export function BandKey({
+  of,
+  shown,
+  values,
+  format,
+}: {
+  of: string
+  shown: readonly Band[]
+  values: Omit<Moment['kg'], 'total'>
+  format(value: number): string
+}) {
+  return (
+    <ul class="key">
+      {TOP_DOWN.filter(({ band }) => shown.includes(band)).map(({ band, word }) => (
+        <li key={band}>
+          <Swatch of={of} band={band} />
+          <span>
+            {word} <b>{format(values[band])}</b>
+          </span>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+export function MarkKey({ kinds }: { kinds: readonly MarkKind[] }) {
+  if (kinds.length === 0) return null
+  return (
+    <ul class="key quiet">
+      {kinds.map(kind => (
+        <li key={kind}>
+          <svg class="swatch mark-swatch" viewBox="-7 -7 14 14" aria-hidden="true">
+            <Mark kind={kind} x={0} y={0} size={11} />
+          </svg>
+          {WORDS[kind]}
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+/** The limits in full, for where the picture had no room for a name. */
+export function LimitKey({
+  limits,
+  format,
+}: {
+  limits: readonly LoadLimit[]
+  format(value: number): string
+}) {
+  return (
+    <ul class="key">
+      {limits.map(({ label, kg }, nth) => (
+        <li key={nth}>
+          <svg class="swatch line-swatch" aria-hidden="true">
+            <path class={`limit limit-${nth}`} d="M0 6H40" />
+          </svg>
+          <span>
+            <bdi>{label}</bdi> <b>{format(kg)}</b>
+          </span>
+        </li>
+      ))}
+    </ul>
+  )
+}

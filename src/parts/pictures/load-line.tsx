@@ -1,0 +1,93 @@
+// The load line: what is carried along the trip, drawn like a terrain profile, with a cursor that reads out any
+// moment and a table that says the same.
+
+import './pictures.css'
+import { useId, useMemo, useState } from 'preact/hooks'
+import { Cursor } from './cursor'
+import { LoadBands, LoadWords } from './load-drawing'
+import { BandKey, LimitKey, MarkKey } from './load-key'
+import { bandsShown, planLoadLine } from './load-plan'
+import { LoadTable } from './load-table'
+import { loadSummary, momentInFull, momentSentence } from './load-words'
+import { Patterns } from './patterns'
+import { clamp, px } from './scale'
+import type { Shown } from './shown'
+import { useRoom } from './use-drawing'
+
+export interface LoadLineProps extends Shown {
+  /** Index of the moment under the cursor; held to the moments there are. */
+  moment: number
+  onMoment(index: number): void
+}
+
+/** `moments`, `stops`, `limits` and `format` should keep their identity between renders: the drawing is kept by it. */
+export function LoadLine(props: LoadLineProps) {
+  return props.moments.length > 0 ? <Drawn {...props} /> : null
+}
+
+function Drawn({ moments, stops, limits, format, moment, onMoment }: LoadLineProps) {
+  const of = useId()
+  const { ref, room } = useRoom()
+  const [heard, setHeard] = useState(false)
+  const shown = useMemo(() => ({ moments, stops, limits, format }), [moments, stops, limits, format])
+  const bands = useMemo(() => bandsShown(moments), [moments])
+  const plan = useMemo(() => planLoadLine(shown, room), [shown, room])
+  const under = useMemo(() => <LoadBands plan={plan} of={of} />, [plan, of])
+  const over = useMemo(() => <LoadWords plan={plan} />, [plan])
+  const table = useMemo(() => <LoadTable {...shown} />, [shown])
+  const index = clamp(Math.trunc(moment) || 0, 0, moments.length - 1)
+  const { plot } = plan
+  const x = px(plan.xs[index]!)
+  const step = (by: number) => () => {
+    const next = clamp(index + by, 0, moments.length - 1)
+    if (next !== index) onMoment(next)
+  }
+  return (
+    <figure class="picture load-line">
+      <div class="drawing" ref={ref}>
+        <svg
+          class={plan.dense ? 'dense' : ''}
+          width={plan.widthPx}
+          height={plan.heightPx}
+          role="img"
+          aria-label={loadSummary(shown)}
+        >
+          <defs>
+            <Patterns of={of} bands={bands} />
+          </defs>
+          {under}
+          <path class="now" d={`M${x} ${px(plot.top - 6)}V${px(plot.bottom + 6)}`} />
+          {over}
+          <circle class="knob" cx={x} cy={px(plan.ys[index]!.at(-1)!)} r="7" />
+        </svg>
+        <Cursor
+          xs={plan.xs}
+          moment={index}
+          onMoment={onMoment}
+          valueText={momentInFull(index, shown)}
+          top={Math.floor(plot.top - 6)}
+          heightPx={Math.ceil(plot.bottom - plot.top + 44)}
+        />
+      </div>
+      <div class="readout" onFocusIn={() => setHeard(true)} onFocusOut={() => setHeard(false)}>
+        <button type="button" aria-label="Earlier moment" aria-disabled={index === 0} onClick={step(-1)}>
+          ‹
+        </button>
+        {/* The slider speaks its own value; this line speaks only for the two buttons. */}
+        <p aria-live={heard ? 'polite' : 'off'}>{momentSentence(index, shown)}</p>
+        <button
+          type="button"
+          aria-label="Later moment"
+          aria-disabled={index === moments.length - 1}
+          onClick={step(1)}
+        >
+          ›
+        </button>
+      </div>
+      <BandKey of={of} shown={bands} values={moments[index]!.kg} format={format.kg} />
+      {plan.limits.some(limit => !limit.whole) && <LimitKey limits={limits} format={format.kg} />}
+      <MarkKey kinds={plan.marks.filter(mark => mark.stops.length > 0).map(mark => mark.kind)} />
+      {table}
+    </figure>
+  )
+}

@@ -1,0 +1,48 @@
+// The sentences of the load line: what is carried at a moment, the peak, and the whole picture in one breath.
+
+import type { Moment } from '../../reckon'
+import { BANDS } from './bands'
+import { alongOf, peakOf } from './route-line'
+import type { LoadFormat, Shown } from './shown'
+import { isolate, placeWords, stopName } from './words'
+
+export const hoursText = (hours: number): string => `${hours.toFixed(1)}\u00a0h`
+
+/** How far along the trip a moment is: ", at 13.5 km"; empty where neither km nor hours are known. */
+export function farWords(moment: Moment, moments: readonly Moment[], format: LoadFormat): string {
+  const along = alongOf(moments)
+  if (along === 'stops') return ''
+  return `, at ${along === 'km' ? format.km(moment.km) : hoursText(moment.hours)}`
+}
+
+export type LoadStory = Omit<Shown, 'limits'>
+
+/** "14.7 kg leaving Larch Spring, day 2, at 13.5 km". */
+export function momentSentence(index: number, { moments, stops, format }: LoadStory): string {
+  const moment = moments[index]!
+  return `${format.kg(moment.kg.total)} ${placeWords(moment, stops)}${farWords(moment, moments, format)}`
+}
+
+/** The same with its parts, for those who hear it: "…, of it 6.39 kg gear, 6.00 kg water". */
+export function momentInFull(index: number, story: LoadStory): string {
+  const { kg } = story.moments[index]!
+  const parts = BANDS.filter(({ band }) => kg[band] > 0).map(
+    ({ band, word }) => `${story.format.kg(kg[band])} ${word.toLowerCase()}`,
+  )
+  return momentSentence(index, story) + (parts.length > 0 ? `, of it ${parts.join(', ')}` : '')
+}
+
+/** What the picture shows, in full sentences. */
+export function loadSummary({ moments, stops, limits, format }: Shown): string {
+  const first = moments[0]!
+  const last = moments.at(-1)!
+  const peak = moments[peakOf(moments)]!
+  const far = farWords(last, moments, format)
+  const limitWords = limits.map(limit => `${isolate(limit.label)} ${format.kg(limit.kg)}`).join(', ')
+  return [
+    `The load carried along the trip: ${format.kg(first.kg.total)} ${placeWords(first, stops)}; `,
+    `most, ${format.kg(peak.kg.total)}, ${placeWords(peak, stops)}; `,
+    `${format.kg(last.kg.total)} at the end, ${isolate(stopName(stops, last.stop))}${far}.`,
+    limitWords && ` Limits: ${limitWords}.`,
+  ].join('')
+}

@@ -1,0 +1,63 @@
+// One entry of a list: a summary that opens into its editor, and the actions every entry has.
+
+import type { ComponentChildren } from 'preact'
+
+export interface RowActions {
+  /** What the entry is called in the actions' names. */
+  name: string
+  moveUp?: (() => void) | undefined
+  moveDown?: (() => void) | undefined
+  duplicate?: (() => void) | undefined
+  remove?: (() => void) | undefined
+}
+
+interface RowProps {
+  id: string
+  open: boolean
+  onToggle: () => void
+  summary: ComponentChildren
+  /** Shown under the summary whether open or not. */
+  below?: ComponentChildren
+  actions: RowActions
+  children: ComponentChildren
+}
+
+export function Row({ id, open, onToggle, summary, below, actions, children }: RowProps) {
+  return (
+    <li class={open ? 'row open' : 'row'} id={`row-${id}`}>
+      <button
+        type="button"
+        class="summary"
+        aria-expanded={open}
+        aria-controls={open ? `edit-${id}` : undefined}
+        onClick={onToggle}
+      >
+        {summary}
+      </button>
+      {below}
+      {open ? (
+        <div class="editor" id={`edit-${id}`}>
+          {children}
+          <Actions {...actions} />
+        </div>
+      ) : null}
+    </li>
+  )
+}
+
+function Actions({ name, moveUp, moveDown, duplicate, remove }: RowActions) {
+  const action = (label: string, act: (() => void) | undefined) =>
+    act ? (
+      <button type="button" class="quiet" aria-label={`${label} ${name}`} onClick={act}>
+        {label}
+      </button>
+    ) : null
+  return (
+    <div class="actions">
+      {action('Move up', moveUp)}
+      {action('Move down', moveDown)}
+      {action('Duplicate', duplicate)}
+      {action('Delete', remove)}
+    </div>
+  )
+}

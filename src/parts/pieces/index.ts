@@ -1,0 +1,4 @@
+export { Cautions } from './Cautions'
+export { LeftOut } from './LeftOut'
+export { Row, type RowActions } from './Row'
+export { UndoBar } from './UndoBar'

@@ -1,0 +1,64 @@
+// The draft: a plan while it is being typed. It has the shape of a plan document, but every value may be missing,
+// and stops, packs and set-ups carry an id as items do, so that edits and field paths can name them.
+
+import type { ItemDocument, PackDocument, SetupDocument, StopDocument } from './schema'
+import { PLAN_FORMAT, PLAN_VERSION, type PlanDocument } from './schema'
+
+type Trip = PlanDocument['trip']
+
+export type DraftLeg = Partial<NonNullable<StopDocument['leg']>>
+export type DraftStop = Partial<Omit<StopDocument, 'leg'>> & { id: string; leg?: DraftLeg }
+export type DraftFuel = Partial<NonNullable<ItemDocument['fuel']>>
+export type DraftItem = Partial<Omit<ItemDocument, 'fuel'>> & { id: string; fuel?: DraftFuel }
+export type DraftSetup = Partial<SetupDocument> & { id: string }
+export type DraftPack = Partial<Omit<PackDocument, 'setups'>> & { id: string; setups: DraftSetup[] }
+
+export interface Draft {
+  name?: string
+  carrier: Partial<PlanDocument['carrier']>
+  trip: Omit<Trip, 'stops'> & { stops: DraftStop[] }
+  gear: DraftItem[]
+  packs: DraftPack[]
+  settings?: NonNullable<PlanDocument['settings']>
+}
+
+/** Text that could not be read as the number its field asks for, by field path. */
+export type Typed = Readonly<Record<string, string>>
+
+/** A draft as a file holds it: without the ids of the app, and perhaps with gaps. */
+export type DraftDocument = Omit<Draft, 'trip' | 'packs'> & {
+  format: typeof PLAN_FORMAT
+  version: typeof PLAN_VERSION
+  trip: Omit<Trip, 'stops'> & { stops: Omit<DraftStop, 'id'>[] }
+  packs: (Omit<DraftPack, 'id' | 'setups'> & { setups: Omit<DraftSetup, 'id'>[] })[]
+}
+
+export const emptyDraft = (): Draft => ({ carrier: {}, trip: { stops: [] }, gear: [], packs: [] })
+
+/** The draft as a plan file, without the ids only the app needs. It may have gaps: `settle` says which. */
+export function toPlanDocument(draft: Draft): DraftDocument {
+  return {
+    format: PLAN_FORMAT,
+    version: PLAN_VERSION,
+    ...draft,
+    trip: { ...draft.trip, stops: draft.trip.stops.map(withoutId) },
+    packs: draft.packs.map(pack => ({ ...withoutId(pack), setups: pack.setups.map(withoutId) })),
+  }
+}
+
+/** A checked plan as a draft, with an id from `newId` for each stop, pack and set-up. */
+export function fromPlanDocument(document: PlanDocument, newId: () => string): Draft {
+  const { format: _format, version: _version, gear = [], packs = [], ...rest } = document
+  const withId = <T extends object>(thing: T) => ({ ...thing, id: newId() })
+  return {
+    ...rest,
+    trip: { ...document.trip, stops: document.trip.stops.map(withId) },
+    gear,
+    packs: packs.map(pack => ({ ...withId(pack), setups: pack.setups.map(withId) })),
+  }
+}
+
+function withoutId<T extends { id: string }>(thing: T): Omit<T, 'id'> {
+  const { id: _id, ...rest } = thing
+  return rest
+}

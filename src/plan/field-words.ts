@@ -1,0 +1,119 @@
+// What a field path is called when a message or an undo step speaks of it: the thing, and the field in words.
+
+import type { Draft } from './draft'
+import { fieldAt, fieldPath, pathParts } from './field-path'
+
+const WORDS: Readonly<Record<string, string>> = {
+  massKg: 'mass',
+  heightCm: 'height',
+  ageYears: 'age',
+  loadShareLimit: 'most to carry of the body mass',
+  nights: 'number of nights',
+  km: 'distance',
+  ascentM: 'climb',
+  descentM: 'descent',
+  hours: 'walking time',
+  airC: 'air temperature',
+  flatKmh: 'speed on the flat',
+  climbMPerH: 'climb in an hour',
+  descendMPerH: 'descent in an hour',
+  litresPerHour: 'water for an hour of walking',
+  campLitres: 'water for a dry camp',
+  reserveLitres: 'water kept in reserve',
+  trustDoubtful: 'trust in doubtful sources',
+  breakfast: 'share of breakfast',
+  trail: 'share of trail food',
+  supper: 'share of supper',
+  supperAfterEnd: 'supper after the end',
+  spareDays: 'spare days of food',
+  deficit: 'energy to go without',
+  litres: 'litres',
+  leaves: 'share left as rubbish',
+  kcalPerKg: 'energy per kg',
+  holdsLitres: 'room inside',
+  holdsWaterLitres: 'water it holds',
+  lengthCm: 'length',
+  diameterCm: 'width',
+  use: 'way of use',
+  stow: 'place in the pack',
+  inside: 'container',
+  resupplied: 'being bought again',
+  optional: 'being optional',
+  mayRideOutside: 'riding outside',
+  massFrom: 'source of the mass',
+  litresFrom: 'source of the litres',
+  boilLitres: 'water to boil',
+  startC: 'water temperature before boiling',
+  meltLitres: 'snow water to melt',
+  altitudeM: 'altitude',
+  efficiency: 'stove efficiency',
+  bodyLitres: 'main-body litres',
+  collarLitres: 'collar litres',
+  outsideLitres: 'outside litres',
+  bodyFrom: 'source of the litres',
+  innerHeightCm: 'inner height',
+  innerWidthCm: 'inner width',
+  innerDepthCm: 'inner depth',
+  setups: 'set-ups',
+  frame: 'word on its frame',
+  kind: 'kind',
+  ratedKg: 'load rating',
+  ratingCovers: 'what the rating covers',
+  rigidPacking: 'packing of rigid things',
+  softPacking: 'packing of soft things',
+  fillEfficiency: 'filling of gaps',
+  habitCorrelation: 'shared error of one habit',
+  personalFactor: 'personal packing factor',
+  personalFactorSpread: 'spread of the personal packing factor',
+  linerKg: 'mass of the liner',
+  framelessCeilingKg: 'most for a frameless pack',
+  roomyRatio: 'ratio from which a pack is roomy',
+  packKgForEnergy: 'pack mass for the energy',
+}
+
+const THINGS: Readonly<Record<string, string>> = {
+  carrier: 'Hiker',
+  pace: 'Walking pace',
+  water: 'Water habits',
+  meals: 'Meals',
+  settings: 'Settings',
+  gear: 'Gear',
+  packs: 'Packs',
+}
+
+/** The name of a stop, an item, a pack or a set-up, or what stands in for it while it has none. */
+export function nameOf(thing: unknown, standIn: string): string {
+  const name = (thing as { name?: unknown } | null | undefined)?.name
+  return typeof name === 'string' && name.trim() ? name : standIn
+}
+
+/** What stands in for the name of stop `index` of `count`. */
+export const stopStandIn = (index: number, count: number): string =>
+  index === 0 ? 'Start' : index === count - 1 ? 'End' : `Stop ${index + 1}`
+
+/** The field in words: `mass`, `water for a dry camp`. */
+export function fieldWord(path: string): string {
+  const field = pathParts(path).at(-1) ?? ''
+  return WORDS[field] ?? field
+}
+
+/** The thing a path leads into, by name: `Food`, `Camp 2`, `Water habits`, `Big pack, as sold`. */
+export function thingAt(draft: Draft, path: string): string {
+  const [area = '', part = '', id = '', subId] = pathParts(path)
+  if (area === 'gear' && part) return nameOf(fieldAt(draft, fieldPath(area, part)), 'Unnamed item')
+  if (area === 'packs' && part) {
+    const pack = nameOf(fieldAt(draft, fieldPath(area, part)), 'Unnamed pack')
+    const setup = subId && fieldAt(draft, fieldPath(area, part, id, subId))
+    return setup ? `${pack}, ${nameOf(setup, 'unnamed set-up')}` : pack
+  }
+  if (area === 'trip' && part === 'stops' && id) {
+    const { stops } = draft.trip
+    const index = stops.findIndex(stop => stop.id === id)
+    return nameOf(stops[index], stopStandIn(index, stops.length))
+  }
+  return THINGS[area === 'trip' ? part : area] ?? 'Trip'
+}
+
+/** A field in words with its thing: `Food, mass`. */
+export const describeField = (draft: Draft, path: string): string =>
+  `${thingAt(draft, path)}, ${fieldWord(path)}`

@@ -1,0 +1,30 @@
+// The empty app: one sentence that teaches and one tap to try it.
+
+import { emptyDraft } from '../plan'
+import { actions, newId } from '../store'
+import { demoDraft } from './demo'
+
+export function Welcome() {
+  return (
+    <main class="welcome">
+      <h1>Pack Reckoner</h1>
+      <p class="lead">
+        Tell it your trip and your gear: it works out the main-body litres and the load they ask for, and
+        whether a pack does.
+      </p>
+      <div class="actions">
+        <button type="button" class="primary" onClick={() => actions.createTrip(emptyDraft())}>
+          Plan a trip
+        </button>
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => actions.createTrip(demoDraft(newId), { demo: true })}
+        >
+          Look at a demo trip
+        </button>
+      </div>
+      <p class="hint">The demo is invented. Everything stays on this device and works without a network.</p>
+    </main>
+  )
+}

@@ -1,0 +1,194 @@
+// Everything about one item: what it weighs and takes, where it rides, how it is used up.
+
+import { ChoiceField, QuantityField, SelectField, TextField, ToggleField } from '../../parts/fields'
+import { type DraftItem, defaults, fieldPath, LIMITS } from '../../plan'
+import { openTrip } from '../../store'
+import { FuelFields } from './FuelFields'
+
+export function ItemEditor({ item }: { item: DraftItem }) {
+  const at = (...parts: string[]) => fieldPath('gear', item.id, ...parts)
+  const use = item.use ?? 'kept'
+  const per = use === 'daily' ? ', for one full day' : use === 'nightly' ? ', for one night' : ', each'
+  return (
+    <>
+      <TextField path={at('name')} label="Name" />
+      <div class="fields">
+        {item.fuel ? null : (
+          <QuantityField
+            path={at('massKg')}
+            label={`Mass${per}`}
+            kind="mass"
+            fine
+            limit={LIMITS.item.massKg}
+          />
+        )}
+        <QuantityField
+          path={at('litres')}
+          label={`Packed volume${per}`}
+          kind="volume"
+          limit={LIMITS.item.litres}
+        />
+        <QuantityField
+          path={at('count')}
+          label="How many"
+          kind="count"
+          limit={LIMITS.item.count}
+          usual={defaults.ITEM.count}
+        />
+        <TextField path={at('group')} label="Group" />
+      </div>
+      <ChoiceField
+        path={at('stow')}
+        label="Where it rides"
+        usual={defaults.ITEM.stow}
+        options={[
+          { value: 'main-body', label: 'Main body' },
+          { value: 'outside-pocket', label: 'Pocket' },
+          { value: 'strapped-on', label: 'Strapped on' },
+          { value: 'worn', label: 'Worn, in hand' },
+        ]}
+      />
+      <ChoiceField
+        path={at('build')}
+        label="Does it give way?"
+        usual={item.holdsLitres === undefined ? defaults.ITEM.build : 'rigid'}
+        options={[
+          { value: 'soft', label: 'Soft, fills gaps' },
+          { value: 'rigid', label: 'Rigid' },
+        ]}
+      />
+      <ChoiceField
+        path={at('use')}
+        label="Used up"
+        usual={defaults.ITEM.use}
+        options={[
+          { value: 'kept', label: 'Not used up' },
+          { value: 'daily', label: 'Daily (food)' },
+          { value: 'nightly', label: 'Nightly (fuel)' },
+          { value: 'spread', label: 'Over the trip' },
+        ]}
+      />
+      {use === 'kept' ? null : <UseFields item={item} at={at} />}
+      <details class="more">
+        <summary>How well it is known</summary>
+        <ChoiceField
+          path={at('massFrom')}
+          label="The mass is"
+          usual={defaults.ITEM.massFrom}
+          options={[
+            { value: 'scale', label: 'Weighed' },
+            { value: 'stated', label: 'Stated' },
+            { value: 'guess', label: 'A guess' },
+          ]}
+        />
+        <ChoiceField
+          path={at('litresFrom')}
+          label="The litres are"
+          usual={defaults.ITEM.litresFrom}
+          options={[
+            { value: 'filled', label: 'Measured by filling' },
+            { value: 'dimensions', label: 'From its dimensions' },
+            { value: 'stated', label: 'Stated' },
+            { value: 'guess', label: 'A guess' },
+          ]}
+        />
+      </details>
+      <details class="more">
+        <summary>Containers, size, options</summary>
+        <ContainerFields item={item} at={at} />
+        <ToggleField path={at('mayRideOutside')} label="May ride outside if need be" usual={false} />
+        <ToggleField path={at('optional')} label="Could stay at home" usual={false} />
+      </details>
+    </>
+  )
+}
+
+interface PartProps {
+  item: DraftItem
+  at: (...parts: string[]) => string
+}
+
+function UseFields({ item, at }: PartProps) {
+  const use = item.use ?? 'kept'
+  return (
+    <>
+      {use === 'nightly' ? <FuelFields item={item} at={at} /> : null}
+      {use === 'spread' ? null : (
+        <ToggleField
+          path={at('resupplied')}
+          label="Bought again at each resupply"
+          usual={defaults.resuppliedFor(use)}
+        />
+      )}
+      <div class="fields">
+        <QuantityField
+          path={at('leaves')}
+          label="Stays as rubbish"
+          kind="share"
+          limit={LIMITS.item.leaves}
+          usual={defaults.leavesFor(use)}
+          usualFrom={use === 'daily' ? defaults.DEFAULT_ORIGINS.leaves : undefined}
+        />
+        {use === 'daily' ? (
+          <QuantityField
+            path={at('kcalPerKg')}
+            label="Energy"
+            kind="energyDensity"
+            limit={LIMITS.item.kcalPerKg}
+            hint="Printed on the packet. Needed for rations by energy."
+          />
+        ) : null}
+      </div>
+    </>
+  )
+}
+
+function ContainerFields({ item, at }: PartProps) {
+  const containers = (openTrip.value?.draft.gear ?? []).filter(
+    other => other.holdsLitres !== undefined && other.id !== item.id,
+  )
+  const rigid = item.build === 'rigid' || item.holdsLitres !== undefined
+  return (
+    <>
+      {item.holdsLitres === undefined && containers.length > 0 ? (
+        <SelectField
+          path={at('inside')}
+          label="Rides inside"
+          usual=""
+          options={[
+            { value: '', label: 'Nothing' },
+            ...containers.map(container => ({ value: container.id, label: container.name || 'A container' })),
+          ]}
+        />
+      ) : null}
+      <div class="fields">
+        <QuantityField
+          path={at('holdsWaterLitres')}
+          label="Holds water, each"
+          kind="volume"
+          limit={LIMITS.item.holdsWaterLitres}
+        />
+        {item.inside === undefined ? (
+          <QuantityField
+            path={at('holdsLitres')}
+            label="Holds things, each"
+            kind="volume"
+            limit={LIMITS.item.holdsLitres}
+            hint="The inner room of a hard container."
+          />
+        ) : null}
+        {rigid ? (
+          <>
+            <QuantityField path={at('lengthCm')} label="Length" kind="length" limit={LIMITS.item.lengthCm} />
+            <QuantityField
+              path={at('diameterCm')}
+              label="Across"
+              kind="length"
+              limit={LIMITS.item.diameterCm}
+            />
+          </>
+        ) : null}
+      </div>
+    </>
+  )
+}

@@ -1,0 +1,161 @@
+// More: the trips kept on this device, units and theme, plan files, and what this app is and is not.
+
+import { emptyDraft } from '../../plan'
+import { GENERAL_LINE } from '../../report'
+import { actions, library, newId, offlineReady, openTrip, trips } from '../../store'
+import { demoDraft } from '../demo'
+import { PlanFiles } from './PlanFiles'
+
+export function MoreScreen({ onClose }: { onClose: () => void }) {
+  return (
+    <div class="screen more-screen">
+      <div class="heading">
+        <h2>Trips and settings</h2>
+        <button type="button" class="quiet" onClick={onClose}>
+          Back
+        </button>
+      </div>
+      <Trips onClose={onClose} />
+      <PlanFiles />
+      <Settings />
+      <section>
+        <h3>About</h3>
+        <p>
+          Pack Reckoner works out the main-body litres and the load that your gear and trip ask for, and
+          judges packs by them.{' '}
+          {offlineReady.value
+            ? 'It is ready to work without a network.'
+            : 'It works without a network once loaded.'}
+        </p>
+        <p>
+          Everything stays on this device, in this browser. The browser may clear it: keep a plan file of what
+          you would miss.
+        </p>
+        <p class="hint">{GENERAL_LINE}</p>
+      </section>
+    </div>
+  )
+}
+
+function Trips({ onClose }: { onClose: () => void }) {
+  const open = openTrip.value?.id
+  const ids = library.value.order
+  return (
+    <section>
+      <h3>Trips</h3>
+      <ul class="rows trips">
+        {ids.map(id => {
+          const trip = trips.value.get(id)
+          if (!trip) return null
+          const name = trip.draft.name || 'Trip without a name'
+          return (
+            <li key={id} class="row">
+              <button
+                type="button"
+                class="summary"
+                aria-current={id === open ? 'true' : undefined}
+                onClick={() => {
+                  actions.openTripById(id)
+                  onClose()
+                }}
+              >
+                <bdi class="name">{name}</bdi>
+                <span class="facts-line">
+                  {[
+                    trip.demo ? 'invented demo' : '',
+                    `${trip.draft.gear.length} items`,
+                    id === open ? 'open' : '',
+                  ]
+                    .filter(Boolean)
+                    .join(', ')}
+                </span>
+              </button>
+              <div class="actions">
+                <button
+                  type="button"
+                  class="quiet"
+                  aria-label={`Duplicate trip ${name}`}
+                  onClick={() => actions.duplicateTrip(id)}
+                >
+                  Duplicate
+                </button>
+                <button
+                  type="button"
+                  class="quiet"
+                  aria-label={`Delete trip ${name}`}
+                  onClick={() => actions.removeTrip(id)}
+                >
+                  Delete
+                </button>
+              </div>
+            </li>
+          )
+        })}
+      </ul>
+      <div class="actions">
+        <button
+          type="button"
+          class="primary"
+          onClick={() => {
+            actions.createTrip(emptyDraft())
+            onClose()
+          }}
+        >
+          New trip
+        </button>
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => {
+            actions.createTrip(demoDraft(newId), { demo: true })
+            onClose()
+          }}
+        >
+          Open the demo trip
+        </button>
+      </div>
+    </section>
+  )
+}
+
+function Settings() {
+  const { system, theme } = library.value
+  return (
+    <section>
+      <h3>Units and light</h3>
+      <fieldset class="field wide choice">
+        <legend>Units</legend>
+        <div class="options">
+          {(['metric', 'us'] as const).map(choice => (
+            <label key={choice} class="option">
+              <input
+                type="radio"
+                name="system"
+                checked={system === choice}
+                onChange={() => actions.setSystem(choice)}
+              />
+              <span>{choice === 'metric' ? 'Metric' : 'US customary'}</span>
+            </label>
+          ))}
+        </div>
+      </fieldset>
+      <p class="hint">You may type any unit anywhere: 2 lb 3 oz, 1,4 kg, 3000 cu in, 2.5 qt.</p>
+      <fieldset class="field wide choice">
+        <legend>Light</legend>
+        <div class="options">
+          {(['auto', 'light', 'dark'] as const).map(choice => (
+            <label key={choice} class="option">
+              <input
+                type="radio"
+                name="theme"
+                checked={theme === choice}
+                onChange={() => actions.setTheme(choice)}
+              />
+              <span>{choice === 'auto' ? 'As the device' : choice === 'light' ? 'Light' : 'Dark'}</span>
+            </label>
+          ))}
+        </div>
+      </fieldset>
+    </section>
+  )
+}

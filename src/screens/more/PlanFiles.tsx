@@ -1,0 +1,76 @@
+// A trip as a plan file, and a plan file as a trip of its own: nothing that is here is ever replaced by one.
+
+import { useState } from 'preact/hooks'
+import { CAPS, fromPlanDocument, parsePlanText, pathText } from '../../plan'
+import { actions, newId, openTrip, reckoned } from '../../store'
+
+export function PlanFiles() {
+  const [problems, setProblems] = useState<string[]>([])
+  const [saved, setSaved] = useState(false)
+
+  async function open(file: File | undefined) {
+    if (!file) return
+    if (file.size > CAPS.fileBytes) {
+      setProblems([`${file.name} is larger than ${CAPS.fileBytes / 1e6} MB: split the plan.`])
+      return
+    }
+    const parsed = parsePlanText(await file.text())
+    if (!parsed.ok) {
+      setProblems(parsed.problems.map(({ path, message }) => `${pathText(path)}: ${message}`))
+      return
+    }
+    setProblems([])
+    actions.createTrip(fromPlanDocument(parsed.document, newId))
+  }
+
+  function save() {
+    // What is saved is what is reckoned: a file that this app and the command line both read.
+    const text = JSON.stringify(reckoned.value.document, null, 1)
+    const link = document.createElement('a')
+    link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
+    link.download = `${(openTrip.value?.draft.name ?? 'trip').replace(/[^\p{L}\p{N} _-]/gu, '').trim() || 'trip'}.json`
+    link.click()
+    setTimeout(() => URL.revokeObjectURL(link.href), 10_000)
+    setSaved(true)
+  }
+
+  return (
+    <section>
+      <h3>Plan files</h3>
+      <div class="actions">
+        {openTrip.value ? (
+          <button type="button" class="quiet" onClick={save}>
+            Save this trip as a file
+          </button>
+        ) : null}
+        <label class="quiet file">
+          Open a plan file
+          <input
+            type="file"
+            class="unseen"
+            accept=".json,application/json"
+            onChange={event => {
+              const input = event.currentTarget
+              void open(input.files?.[0]).finally(() => {
+                input.value = ''
+              })
+            }}
+          />
+        </label>
+      </div>
+      <div role="status">
+        {saved ? <p class="hint">The file is with your downloads.</p> : null}
+        {problems.length ? (
+          <>
+            <p class="problem">The file was not opened; nothing here has changed.</p>
+            <ul class="problem">
+              {problems.slice(0, 10).map(problem => (
+                <li key={problem}>{problem}</li>
+              ))}
+            </ul>
+          </>
+        ) : null}
+      </div>
+    </section>
+  )
+}

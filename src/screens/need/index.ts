@@ -1,0 +1,1 @@
+export { NeedScreen } from './NeedScreen'

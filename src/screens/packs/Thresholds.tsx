@@ -1,0 +1,42 @@
+// The hiker's own thresholds: by these, not by ours, a pack is judged.
+
+import { QuantityField } from '../../parts/fields'
+import { defaults, LIMITS } from '../../plan'
+
+export function Thresholds() {
+  const { settings } = LIMITS
+  return (
+    <details class="more section">
+      <summary>
+        <h3>Your thresholds</h3>
+      </summary>
+      <div class="fields">
+        <QuantityField
+          path="settings/framelessCeilingKg"
+          label="Most without a frame"
+          kind="mass"
+          limit={settings.framelessCeilingKg}
+          usual={defaults.SETTINGS.framelessCeilingKg}
+          usualFrom={defaults.DEFAULT_ORIGINS.framelessCeilingKg}
+        />
+        <QuantityField
+          path="settings/roomyRatio"
+          label="More pack than needed from, times the need"
+          kind="number"
+          limit={settings.roomyRatio}
+          usual={defaults.SETTINGS.roomyRatio}
+          usualFrom={defaults.DEFAULT_ORIGINS.roomyRatio}
+        />
+        <QuantityField
+          path="settings/linerKg"
+          label="Liner in a pack that is not sealed"
+          kind="mass"
+          fine
+          limit={settings.linerKg}
+          usual={defaults.SETTINGS.linerKg}
+          usualFrom={defaults.DEFAULT_ORIGINS.linerKg}
+        />
+      </div>
+    </details>
+  )
+}

@@ -1,0 +1,1 @@
+export { PacksScreen } from './PacksScreen'

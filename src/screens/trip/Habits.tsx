@@ -1,0 +1,213 @@
+// How this hiker walks, drinks and eats: defaults that say where they come from, open to be changed.
+
+import { ChoiceField, QuantityField, ToggleField } from '../../parts/fields'
+import { defaults, LIMITS } from '../../plan'
+import { actions, openTrip } from '../../store'
+
+export function Carrier() {
+  const age = openTrip.value?.draft.carrier.ageYears ?? null
+  return (
+    <section>
+      <h3>Who carries</h3>
+      <div class="fields">
+        <QuantityField
+          path="carrier/massKg"
+          label="Body mass"
+          kind="mass"
+          limit={LIMITS.carrier.massKg}
+          usual={70}
+          usualFrom="a stand-in"
+        />
+        <QuantityField
+          path="carrier/loadShareLimit"
+          label="Carry at most"
+          kind="share"
+          limit={LIMITS.carrier.loadShareLimit}
+          usual={defaults.loadShareLimitFor(age)}
+          usualFrom={`of body mass, ${defaults.DEFAULT_ORIGINS.loadShareLimit}`}
+        />
+      </div>
+      <details class="more">
+        <summary>Height, age, sex (for energy)</summary>
+        <div class="fields">
+          <QuantityField
+            path="carrier/heightCm"
+            label="Height"
+            kind="length"
+            limit={LIMITS.carrier.heightCm}
+          />
+          <QuantityField path="carrier/ageYears" label="Age" kind="number" limit={LIMITS.carrier.ageYears} />
+        </div>
+        <ChoiceField
+          path="carrier/sex"
+          label="Sex"
+          usual=""
+          options={[
+            { value: 'female', label: 'Female' },
+            { value: 'male', label: 'Male' },
+          ]}
+        />
+      </details>
+    </section>
+  )
+}
+
+export function Water() {
+  const fromHeat = openTrip.value?.draft.trip.water?.litresPerHour === 'from-heat'
+  return (
+    <details class="more section">
+      <summary>
+        <h3>Water</h3>
+      </summary>
+      <label class="toggle">
+        <input
+          type="checkbox"
+          checked={fromHeat}
+          onChange={event =>
+            actions.setField(
+              'trip/water/litresPerHour',
+              event.currentTarget.checked ? 'from-heat' : undefined,
+              null,
+            )
+          }
+        />
+        <span>Work the hourly rate out from heat and effort</span>
+      </label>
+      <p class="hint">
+        {fromHeat
+          ? 'From 25.6 °C WBGT by the table of TB MED 507 (2003), below by planning rates of ours. Give each leg its air temperature. A rate to carry, not a drinking target.'
+          : 'Room to carry, not a drinking target.'}
+      </p>
+      <div class="fields">
+        {fromHeat ? null : (
+          <QuantityField
+            path="trip/water/litresPerHour"
+            label="Drunk while walking"
+            kind="flow"
+            limit={LIMITS.water.litresPerHour}
+            usual={0.5}
+            usualFrom={defaults.DEFAULT_ORIGINS.litresPerHour}
+          />
+        )}
+        <QuantityField
+          path="trip/water/campLitres"
+          label="For a night in camp"
+          kind="volume"
+          limit={LIMITS.water.campLitres}
+          usual={defaults.WATER.campLitres}
+          usualFrom={defaults.DEFAULT_ORIGINS.campLitres}
+        />
+        <QuantityField
+          path="trip/water/reserveLitres"
+          label="Reserve"
+          kind="volume"
+          limit={LIMITS.water.reserveLitres}
+          usual={defaults.WATER.reserveLitres}
+          usualFrom={defaults.DEFAULT_ORIGINS.reserveLitres}
+        />
+      </div>
+      <ToggleField path="trip/water/trustDoubtful" label="Count on doubtful sources" usual={false} />
+    </details>
+  )
+}
+
+export function Food() {
+  const ration = openTrip.value?.draft.trip.meals?.ration
+  const share = (field: 'breakfast' | 'trail' | 'supper', label: string) => (
+    <QuantityField
+      path={`trip/meals/${field}`}
+      label={label}
+      kind="share"
+      limit={LIMITS.meals[field]}
+      usual={defaults.MEALS[field]}
+    />
+  )
+  return (
+    <details class="more section">
+      <summary>
+        <h3>Food</h3>
+      </summary>
+      <ChoiceField
+        path="trip/meals/ration"
+        label="A day’s ration is"
+        usual={defaults.MEALS.ration}
+        options={[
+          { value: 'fixed', label: 'As listed in the gear' },
+          { value: 'energy', label: 'Scaled to each day’s energy' },
+        ]}
+      />
+      <div class="fields">
+        <QuantityField
+          path="trip/meals/spareDays"
+          label="Spare rations"
+          kind="number"
+          limit={LIMITS.meals.spareDays}
+          usual={defaults.MEALS.spareDays}
+          usualFrom={defaults.DEFAULT_ORIGINS.meals}
+        />
+        {ration === 'energy' ? (
+          <QuantityField
+            path="trip/meals/deficit"
+            label="Energy to go without"
+            kind="share"
+            limit={LIMITS.meals.deficit}
+            usual={defaults.MEALS.deficit}
+          />
+        ) : null}
+      </div>
+      <ToggleField
+        path="trip/meals/supperAfterEnd"
+        label="The last supper is eaten after the end"
+        usual={true}
+      />
+      <details class="more">
+        <summary>Meals as shares of a day</summary>
+        <div class="fields">
+          {share('breakfast', 'Breakfast')}
+          {share('trail', 'On the trail')}
+          {share('supper', 'Supper')}
+        </div>
+        <p class="hint">Together they make 100 %.</p>
+      </details>
+    </details>
+  )
+}
+
+export function Pace() {
+  return (
+    <details class="more section">
+      <summary>
+        <h3>Pace and weather</h3>
+      </summary>
+      <div class="fields">
+        <QuantityField
+          path="trip/pace/flatKmh"
+          label="On the flat"
+          kind="speed"
+          limit={LIMITS.pace.flatKmh}
+          usual={defaults.PACE.flatKmh}
+          usualFrom={defaults.DEFAULT_ORIGINS.pace}
+        />
+        <QuantityField
+          path="trip/pace/climbMPerH"
+          label="Climbing"
+          kind="verticalSpeed"
+          limit={LIMITS.pace.climbMPerH}
+          usual={defaults.PACE.climbMPerH}
+        />
+        <QuantityField
+          path="trip/pace/descendMPerH"
+          label="Going down"
+          kind="verticalSpeed"
+          limit={LIMITS.pace.descendMPerH}
+          usual={defaults.PACE.descendMPerH}
+        />
+      </div>
+      <ToggleField
+        path="trip/wet"
+        label="Rain is likely: a pack that is not sealed gets a liner"
+        usual={defaults.WET}
+      />
+    </details>
+  )
+}

@@ -1,0 +1,109 @@
+// One stop and the leg that leads to it.
+
+import { ChoiceField, QuantityField, SelectField, TextField, ToggleField } from '../../parts/fields'
+import { type DraftStop, defaults, fieldPath, LIMITS } from '../../plan'
+
+interface Props {
+  stop: DraftStop
+  first: boolean
+  last: boolean
+  /** Walking hours the app computes for the leg; null while it has none. */
+  computedHours: number | null
+}
+
+export function StopEditor({ stop, first, last, computedHours }: Props) {
+  const at = (...parts: string[]) => fieldPath('trip', 'stops', stop.id, ...parts)
+  return (
+    <>
+      <TextField path={at('name')} label="Name" />
+      {first ? null : <LegFields at={(...parts) => at('leg', ...parts)} computedHours={computedHours} />}
+      {first || last ? null : <StayFields at={at} />}
+    </>
+  )
+}
+
+function LegFields({ at, computedHours }: { at: AtProps['at']; computedHours: number | null }) {
+  return (
+    <fieldset>
+      <legend>The leg that leads here</legend>
+      <div class="fields">
+        <QuantityField path={at('km')} label="Distance" kind="distance" limit={LIMITS.leg.km} />
+        <QuantityField path={at('ascentM')} label="Climb" kind="climb" limit={LIMITS.leg.ascentM} usual={0} />
+        <QuantityField
+          path={at('descentM')}
+          label="Descent"
+          kind="climb"
+          limit={LIMITS.leg.descentM}
+          usual={0}
+        />
+        <QuantityField
+          path={at('hours')}
+          label="Walking time"
+          kind="duration"
+          limit={LIMITS.leg.hours}
+          usual={computedHours ?? undefined}
+          usualFrom={defaults.DEFAULT_ORIGINS.pace}
+        />
+      </div>
+      <details class="more">
+        <summary>Heat and ground</summary>
+        <div class="fields">
+          <QuantityField path={at('airC')} label="Air" kind="temperature" limit={LIMITS.leg.airC} />
+          <QuantityField
+            path={at('humidity')}
+            label="Humidity"
+            kind="share"
+            limit={LIMITS.leg.humidity}
+            usual={defaults.LEG.humidity}
+          />
+          <SelectField
+            path={at('ground')}
+            label="Ground"
+            usual={defaults.LEG.ground}
+            options={[
+              { value: 'paved', label: 'Paved' },
+              { value: 'trail', label: 'Trail' },
+              { value: 'rough', label: 'Rough path' },
+              { value: 'brush', label: 'Off the path' },
+              { value: 'sand', label: 'Loose sand' },
+            ]}
+          />
+        </div>
+      </details>
+    </fieldset>
+  )
+}
+
+interface AtProps {
+  at: (...parts: string[]) => string
+}
+
+function StayFields({ at }: AtProps) {
+  return (
+    <>
+      <ChoiceField
+        path={at('water')}
+        label="Water here"
+        usual={defaults.STOP.water}
+        options={[
+          { value: 'sure', label: 'Sure' },
+          { value: 'doubtful', label: 'Doubtful' },
+          { value: 'none', label: 'None' },
+        ]}
+      />
+      <div class="fields">
+        <QuantityField path={at('nights')} label="Nights" kind="count" limit={LIMITS.stop.nights} usual={0} />
+      </div>
+      <ChoiceField
+        path={at('meals')}
+        label="Meals here"
+        usual={defaults.STOP.meals}
+        options={[
+          { value: 'carried', label: 'From the pack' },
+          { value: 'provided', label: 'Provided' },
+        ]}
+      />
+      <ToggleField path={at('resupply')} label="Resupply here: food is bought again" usual={false} />
+    </>
+  )
+}

@@ -1,0 +1,120 @@
+// Trip: the stops and legs in order, and how this hiker walks, drinks and eats.
+
+import { TextField, useSystem } from '../../parts/fields'
+import { Row } from '../../parts/pieces'
+import { addStop, type DraftStop, duplicateStop, moveStop, removeStop } from '../../plan'
+import { type Shown, shownIn } from '../../report'
+import { actions, newId, openTrip, reckoned } from '../../store'
+import { type Detail, firstId, rowActions } from '../useRows'
+import { Carrier, Food, Pace, Water } from './Habits'
+import { QuickStart } from './QuickStart'
+import { StopEditor } from './StopEditor'
+
+const EDITS = { what: 'stop', move: moveStop, duplicate: duplicateStop, remove: removeStop }
+
+export function TripScreen({ detail, onDetail }: Detail) {
+  const stops = openTrip.value?.draft.trip.stops ?? []
+  return (
+    <div class="screen">
+      <h2>Trip</h2>
+      <TextField path="name" label="Name of the trip" />
+      {stops.length < 2 ? <QuickStart /> : <Stops stops={stops} detail={detail} onDetail={onDetail} />}
+      <Carrier />
+      <Water />
+      <Food />
+      <Pace />
+      {stops.length < 2 ? null : (
+        <details class="more section">
+          <summary>
+            <h3>Start over from a few numbers</h3>
+          </summary>
+          <p class="hint">Replaces the stops above. You can undo it.</p>
+          <QuickStart />
+        </details>
+      )}
+    </div>
+  )
+}
+
+function Stops({ stops, detail, onDetail }: Detail & { stops: DraftStop[] }) {
+  const shown = shownIn(useSystem())
+  const { result } = reckoned.value
+  const add = (at: number) => {
+    const id = newId()
+    actions.edit('Add a stop', draft => addStop(draft, firstId(id), { at }))
+    onDetail(`trip/stops/${id}`)
+  }
+  return (
+    <section>
+      <h3>Stops</h3>
+      <ol class="rows stops">
+        {stops.map((stop, index) => {
+          const path = `trip/stops/${stop.id}`
+          const name = stop.name || stopName(index, stops.length)
+          const computed = result.ok ? (result.reckoning.legs[index - 1]?.hours ?? null) : null
+          return (
+            <Row
+              key={stop.id}
+              id={stop.id}
+              open={detail === path}
+              onToggle={() => onDetail(detail === path ? null : path)}
+              summary={<Summary stop={stop} name={name} first={index === 0} shown={shown} />}
+              actions={rowActions(EDITS, { id: stop.id, name, index, count: stops.length })}
+            >
+              <StopEditor
+                stop={stop}
+                first={index === 0}
+                last={index === stops.length - 1}
+                computedHours={computed}
+              />
+              {index === stops.length - 1 ? null : (
+                <button type="button" class="quiet" onClick={() => add(index + 1)}>
+                  Add a stop after {name}
+                </button>
+              )}
+            </Row>
+          )
+        })}
+      </ol>
+      <button type="button" class="quiet" onClick={() => add(stops.length)}>
+        Add a stop at the end
+      </button>
+    </section>
+  )
+}
+
+const stopName = (index: number, count: number) =>
+  index === 0 ? 'Start' : index === count - 1 ? 'End' : `Stop ${index + 1}`
+
+const WATERS = { sure: 'water', doubtful: 'doubtful water', none: 'no water' } as const
+
+function Summary({
+  stop,
+  name,
+  first,
+  shown,
+}: {
+  stop: DraftStop
+  name: string
+  first: boolean
+  shown: Shown
+}) {
+  const { leg } = stop
+  const facts = first
+    ? ['start']
+    : [
+        leg?.km === undefined ? 'no distance' : shown.km(leg.km),
+        leg?.ascentM ? `up ${shown.metres(leg.ascentM)}` : '',
+        leg?.descentM ? `down ${shown.metres(leg.descentM)}` : '',
+        WATERS[stop.water ?? 'none'],
+        stop.nights ? `${stop.nights} ${stop.nights === 1 ? 'night' : 'nights'}` : '',
+        stop.meals === 'provided' ? 'meals provided' : '',
+        stop.resupply ? 'resupply' : '',
+      ]
+  return (
+    <>
+      <bdi class="name">{name}</bdi>
+      <span class="facts-line">{facts.filter(Boolean).join(', ')}</span>
+    </>
+  )
+}

@@ -1,0 +1,44 @@
+// What the lists of stops, items and packs share: which entry is open, and the actions on each.
+
+import type { RowActions } from '../parts/pieces'
+import type { Draft } from '../plan'
+import { actions, newId } from '../store'
+
+/** The entry whose editor is open, as a path: `gear/<id>`. */
+export interface Detail {
+  detail: string | null
+  onDetail: (detail: string | null) => void
+}
+
+interface ListEdits {
+  what: string
+  move: (draft: Draft, id: string, to: number) => Draft
+  duplicate: (draft: Draft, id: string, newId: () => string) => Draft
+  remove: (draft: Draft, id: string) => Draft
+}
+
+/** The actions of entry `index` of `count`, each one undoable step. */
+export function rowActions(
+  { what, move, duplicate, remove }: ListEdits,
+  entry: { id: string; name: string; index: number; count: number },
+): RowActions {
+  const { id, name, index, count } = entry
+  const moveTo = (to: number) => () => actions.edit(`Move ${what} ${name}`, draft => move(draft, id, to))
+  return {
+    name,
+    moveUp: index > 0 ? moveTo(index - 1) : undefined,
+    moveDown: index < count - 1 ? moveTo(index + 1) : undefined,
+    duplicate: () => actions.edit(`Duplicate ${what} ${name}`, draft => duplicate(draft, id, newId)),
+    remove: () => actions.edit(`Delete ${what} ${name}`, draft => remove(draft, id)),
+  }
+}
+
+/** Makes the first id known to the caller, who wants to open what it names. */
+export function firstId(id: string): () => string {
+  let given = false
+  return () => {
+    if (given) return newId()
+    given = true
+    return id
+  }
+}

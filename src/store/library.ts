@@ -1,0 +1,45 @@
+// The library record as pure functions: which trips there are and in which order, and joining two tabs' versions.
+
+import { copyName } from '../plan'
+import type { Library, TripDocument } from './documents'
+
+/** The name of a second version of a trip that was also changed elsewhere. */
+export const otherTabName = ({ draft }: TripDocument): string =>
+  copyName({ name: draft.name || 'Trip' }, 'other tab').name!
+
+/** The library with a trip put into the order: after another one, or at the end. */
+export function withTrip(library: Library, id: string, after?: string): Library {
+  if (library.order.includes(id)) return library
+  const at = after === undefined ? -1 : library.order.indexOf(after)
+  return { ...library, order: library.order.toSpliced(at < 0 ? library.order.length : at + 1, 0, id) }
+}
+
+/** The library as it fits the trips there are: none missing from the order, none too many, an open one that exists. */
+export function tidied(library: Library, trips: ReadonlyMap<string, TripDocument>): Library {
+  const known = library.order.filter((id, i, all) => trips.has(id) && all.indexOf(id) === i)
+  const missing = [...trips.keys()].filter(id => !known.includes(id))
+  const same = missing.length === 0 && known.length === library.order.length
+  const open = library.open !== null && trips.has(library.open) ? library.open : null
+  if (same && open === library.open) return library
+  return { ...library, open, order: same ? library.order : [...known, ...missing] }
+}
+
+/** Joins what two tabs made of one library: what only one of them changed is taken from that one, else ours. */
+export function merged(base: Library, ours: Library, theirs: Library): Library {
+  const pick = <K extends keyof Library>(key: K) => (ours[key] === base[key] ? theirs[key] : ours[key])
+  return {
+    ...ours,
+    open: pick('open'),
+    system: pick('system'),
+    theme: pick('theme'),
+    place: pick('place'),
+    order: mergedOrder(base.order, ours.order, theirs.order),
+  }
+}
+
+function mergedOrder(base: string[], ours: string[], theirs: string[]): string[] {
+  if (ours === base) return theirs
+  const kept = ours.filter(id => theirs.includes(id) || !base.includes(id))
+  const added = theirs.filter(id => !base.includes(id) && !ours.includes(id))
+  return [...kept, ...added]
+}

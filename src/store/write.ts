@@ -1,0 +1,130 @@
+// What one transaction writes: each changed record is compared with what is stored before it replaces it.
+// A version another tab saved in the meantime is kept as a second trip; a record that cannot be read is left alone.
+
+import { promisifyRequest } from 'idb-keyval'
+import {
+  HISTORY,
+  type Kind,
+  LIBRARY,
+  type Library,
+  type ReadRecord,
+  readRecord,
+  TRIP,
+  type TripDocument,
+} from './documents'
+import { merged, otherTabName } from './library'
+
+export const LIBRARY_KEY = 'library'
+export const tripKey = (id: string) => `trip/${id}`
+export const historyKey = (id: string) => `history/${id}`
+export const isTripKey = (key: string) => key.startsWith('trip/')
+
+/** A record as this tab last read or wrote it. */
+export interface Known {
+  value: object
+  revision: number
+}
+
+/** `value` undefined: removed here. `known` undefined: new here. */
+export interface Change {
+  key: string
+  value: object | undefined
+  known: Known | undefined
+}
+
+export interface Outcome {
+  saved: { key: string; value: object; revision: number }[]
+  removed: { key: string; revision: number }[]
+  /** Versions of another tab, each now a trip of its own after the one it was a version of. */
+  copies: { trip: TripDocument; of: string }[]
+  /** Trips whose place is taken by a record that cannot be read: they have a new id. */
+  moved: { from: string; trip: TripDocument }[]
+  /** Trips removed here but changed elsewhere since: they stay. */
+  kept: TripDocument[]
+  /** The library as written, where another tab's changes were joined to ours. */
+  library: Library | null
+  /** Keys whose records cannot be read and were left alone. */
+  unread: string[]
+}
+
+/** Compares and writes all changes inside the store's transaction. May run again when that has to be repeated. */
+export async function writeChanges(
+  store: IDBObjectStore,
+  changes: Change[],
+  newId: () => string,
+): Promise<Outcome> {
+  const outcome: Outcome = { saved: [], removed: [], copies: [], moved: [], kept: [], library: null, unread: [] }
+  const stored = await Promise.all(changes.map(({ key }) => promisifyRequest<unknown>(store.get(key))))
+  changes.forEach((change, i) => {
+    if (isTripKey(change.key)) writeTrip(change, stored[i])
+    else if (change.key === LIBRARY_KEY) writeLibrary(change, stored[i])
+    else writePlain(change, stored[i])
+  })
+  return outcome
+
+  function put(key: string, value: object, revision: number, record = value) {
+    store.put(record, key)
+    outcome.saved.push({ key, value, revision })
+  }
+
+  function remove(key: string, revision: number) {
+    store.delete(key)
+    outcome.removed.push({ key, revision })
+  }
+
+  function writeTrip({ key, value, known }: Change, was: unknown) {
+    const found = readStored(TRIP, was)
+    const theirs = found?.ok ? found.value : null
+    const isNewer = theirs !== null && theirs.revision > (known?.revision ?? 0)
+    if (found && !found.ok) outcome.unread.push(key)
+    if (!value) {
+      if (isNewer) outcome.kept.push(theirs)
+      else if (!found || found.ok) remove(key, (known?.revision ?? 0) + 1)
+      return
+    }
+    const ours = value as TripDocument
+    if (found && !found.ok) {
+      const trip = { ...ours, id: newId(), revision: 1 }
+      store.put(trip, tripKey(trip.id))
+      outcome.moved.push({ from: ours.id, trip })
+      return
+    }
+    const revision = Math.max(theirs?.revision ?? 0, known?.revision ?? 0, ours.revision) + 1
+    if (isNewer && !sameContents(ours, theirs)) {
+      const trip = secondVersion(theirs, newId())
+      store.put(trip, tripKey(trip.id))
+      outcome.copies.push({ trip, of: ours.id })
+    }
+    put(key, ours, revision, { ...ours, revision })
+  }
+
+  function writeLibrary({ key, value, known }: Change, was: unknown) {
+    const found = readStored(LIBRARY, was)
+    if (found && !found.ok) return outcome.unread.push(key)
+    const ours = value as Library
+    const record = found ? merged(known?.value as Library, ours, found.value) : ours
+    outcome.library = record
+    put(key, ours, 0, record)
+  }
+
+  function writePlain({ key, value }: Change, was: unknown) {
+    const isHistory = key.startsWith('history/')
+    if (isHistory && readStored(HISTORY, was)?.ok === false) return outcome.unread.push(key)
+    if (value) put(key, value, 0)
+    else remove(key, 0)
+  }
+}
+
+const readStored = <T>(kind: Kind<T>, stored: unknown): ReadRecord<T> | null =>
+  stored === undefined ? null : readRecord(kind, stored)
+
+/** Another tab's version of a trip as a trip of its own. */
+export const secondVersion = (trip: TripDocument, id: string): TripDocument => ({
+  ...trip,
+  id,
+  revision: 1,
+  draft: { ...trip.draft, name: otherTabName(trip) },
+})
+
+export const sameContents = (a: TripDocument, b: TripDocument) =>
+  a.changedAt === b.changedAt || JSON.stringify([a.draft, a.typed]) === JSON.stringify([b.draft, b.typed])

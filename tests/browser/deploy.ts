@@ -1,0 +1,52 @@
+// A second build made from the first, as a next release would differ: its script has another name, its page another
+// mark, and the list in its service worker says so. The old script is gone.
+import { cp, mkdtemp, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+
+/** What the second build's page carries and the first's does not. */
+export const secondMark = 'meta[name="build"][content="second"]'
+
+/** Copies `first` into a fresh folder and makes it a later release; `remove` deletes the folder. */
+export async function secondBuild(first: string): Promise<{ folder: string; remove: () => Promise<void> }> {
+  const folder = await mkdtemp(join(tmpdir(), 'second-build-'))
+  await cp(first, folder, { recursive: true })
+
+  const page = await readFile(join(folder, 'index.html'), 'utf8')
+  const script = /<script [^>]*src="\.\/assets\/([^"]+)\.js"/.exec(page)?.[1]
+  if (!script) throw new Error('The built page loads no script: there is nothing to release anew.')
+
+  const assets = join(folder, 'assets')
+  await rename(join(assets, `${script}.js`), join(assets, `${script}-second.js`))
+  const texts = [
+    'index.html',
+    'sw.js',
+    ...(await readdir(assets)).filter(isScript).map(name => `assets/${name}`),
+  ]
+  for (const name of texts) {
+    await change(join(folder, name), text => text.replaceAll(`${script}.js`, `${script}-second.js`))
+  }
+  await change(join(folder, 'index.html'), text =>
+    text.replace('</head>', '<meta name="build" content="second"></head>'),
+  )
+  await change(join(folder, 'sw.js'), text => {
+    const marked = text.replace(/(url:\s*"index\.html",\s*revision:\s*")/, '$1second')
+    if (marked !== text) return marked
+    return replaced(text, /(revision:\s*")([^"]*",\s*url:\s*"index\.html")/, '$1second$2')
+  })
+  return { folder, remove: () => rm(folder, { recursive: true }) }
+}
+
+function isScript(name: string): boolean {
+  return name.endsWith('.js')
+}
+
+async function change(path: string, edit: (text: string) => string): Promise<void> {
+  await writeFile(path, edit(await readFile(path, 'utf8')))
+}
+
+function replaced(text: string, pattern: RegExp, by: string): string {
+  const next = text.replace(pattern, by)
+  if (next === text) throw new Error(`The service worker lists no ${pattern.source}.`)
+  return next
+}

@@ -1,0 +1,82 @@
+// A small static host for a built app, with the headers a real one should send. It can be stopped, with every open
+// socket cut, started again on the same port, and switched to another build, as a deploy does.
+import { readFile } from 'node:fs/promises'
+import { createServer, type Server } from 'node:http'
+import type { AddressInfo } from 'node:net'
+import { extname, join, normalize } from 'node:path'
+import { headers } from '../../vite.config'
+
+const types: Record<string, string> = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.json': 'application/json',
+  '.webmanifest': 'application/manifest+json',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+}
+
+/** Below the root on purpose: the app must work from any folder of a host. */
+const under = '/packs/'
+
+export interface Site {
+  url: string
+  /** Paths asked for since the start, oldest first. */
+  asked: string[]
+  /** Cuts every connection and stops listening: the network is gone. */
+  stop(): Promise<void>
+  start(): Promise<void>
+  /** Serves another build from now on; the files of the old one are gone at once. */
+  deploy(folder: string): void
+}
+
+/** Serves `folder` on a free port of this machine. */
+export async function serve(folder: string): Promise<Site> {
+  let current = folder
+  let server: Server | null = null
+  let port = 0
+  const asked: string[] = []
+
+  const start = async () => {
+    const next = createServer(async (request, response) => {
+      const { pathname } = new URL(request.url ?? '/', 'http://host')
+      asked.push(pathname)
+      const path = pathname.startsWith(under) ? normalize(`/${pathname.slice(under.length)}`) : null
+      const file = path === null ? null : path.endsWith('/') ? `${path}index.html` : path
+      const body = file === null ? null : await contents(join(current, decodeURIComponent(file)))
+      response.writeHead(body ? 200 : 404, {
+        ...headers,
+        'Content-Type': types[extname(file ?? '')] ?? 'text/plain',
+      })
+      response.end(body ?? 'no such file')
+    })
+    await new Promise<void>((resolve, reject) =>
+      next.once('error', reject).listen(port, '127.0.0.1', resolve),
+    )
+    port = (next.address() as AddressInfo).port
+    server = next
+  }
+
+  const stop = async () => {
+    const old = server
+    if (!old) return
+    server = null
+    const closed = new Promise(resolve => old.close(resolve))
+    old.closeAllConnections()
+    await closed
+  }
+
+  const deploy = (next: string) => {
+    current = next
+  }
+
+  await start()
+  return { url: `http://127.0.0.1:${port}${under}`, asked, start, stop, deploy }
+}
+
+async function contents(path: string): Promise<Buffer | null> {
+  return readFile(path).catch((error: NodeJS.ErrnoException) => {
+    if (error.code === 'ENOENT' || error.code === 'EISDIR') return null
+    throw error
+  })
+}

@@ -1,0 +1,122 @@
+// The shell of the app: it installs, it needs no network once stored, a new release waits until it is let in.
+import { describe, expect } from 'vitest'
+import { expectAccessible } from './axe'
+import { secondBuild, secondMark } from './deploy'
+import {
+  at360,
+  at1280,
+  built,
+  dark,
+  journey,
+  lookForUpdate,
+  reloadFromStore,
+  untilDrawn,
+  untilStored,
+} from './harness'
+
+/** Fixed for ever: another id would be another app to every device that has it installed. */
+const appId = 'pack-reckoner'
+
+describe('installing', () => {
+  journey('the browser finds nothing that stands in the way', async ({ openOnDisk, site }) => {
+    const page = await openOnDisk()
+    await untilStored(page)
+    const session = await page.context().newCDPSession(page)
+    const manifest = await session.send('Page.getAppManifest')
+    expect(manifest.errors).toEqual([])
+    expect(JSON.parse(manifest.data ?? '').name).toBe('Pack Reckoner')
+    const { installabilityErrors } = await session.send('Page.getInstallabilityErrors')
+    expect(installabilityErrors).toEqual([])
+    const identity = await session.send('Page.getAppId')
+    expect(identity.appId).toBe(new URL(appId, new URL(site.url).origin).href)
+  })
+
+  journey('the maskable icon is opaque and keeps its art inside the safe circle', async ({ open }) => {
+    const page = await open()
+    const { opaque, reach } = await page.evaluate(async () => {
+      const image = await createImageBitmap(await (await fetch('./maskable-512.png')).blob())
+      const { width, height } = image
+      const pen = new OffscreenCanvas(width, height).getContext('2d')!
+      pen.drawImage(image, 0, 0)
+      const { data } = pen.getImageData(0, 0, width, height)
+      let [opaque, reach] = [true, 0]
+      for (let i = 0; i < data.length; i += 4) {
+        const [x, y] = [(i / 4) % width, Math.floor(i / 4 / width)]
+        if (data[i + 3] !== 255) opaque = false
+        const isArt = [0, 1, 2].some(part => Math.abs(data[i + part]! - data[part]!) > 8)
+        if (isArt) reach = Math.max(reach, Math.hypot(x + 0.5 - width / 2, y + 0.5 - height / 2) / width)
+      }
+      return { opaque, reach }
+    })
+    expect(opaque).toBe(true)
+    expect(reach).toBeGreaterThan(0.3)
+    expect(reach).toBeLessThanOrEqual(0.4)
+  })
+})
+
+describe('without a network', () => {
+  journey(
+    'the app opens again with the server gone, and asks nobody for anything',
+    async ({ open, site }) => {
+      const page = await open()
+      await untilStored(page)
+      await site.stop()
+      expect(await reloadFromStore(page)).toEqual([])
+      expect(await page.title()).toBe('Pack Reckoner')
+    },
+  )
+
+  journey('any address below the app opens it', async ({ open, site }) => {
+    const page = await open()
+    await untilStored(page)
+    await site.stop()
+    await page.goto(`${site.url}?from=a-link#/anywhere`)
+    await untilDrawn(page)
+  })
+})
+
+describe('a new release', () => {
+  journey('waits beside the one in use, whose parts go on working', async ({ open, site }) => {
+    const second = await secondBuild(built)
+    try {
+      const page = await open()
+      await untilStored(page)
+      site.deploy(second.folder)
+      await lookForUpdate(page)
+      expect(await reloadFromStore(page)).toEqual([])
+      expect(await page.locator(secondMark).count()).toBe(0)
+    } finally {
+      await second.remove()
+    }
+  })
+})
+
+describe('the first page', () => {
+  for (const [name, options] of [
+    ['on a small phone', at360()],
+    ['on a small phone in the dark', { ...at360(), ...dark }],
+    ['on a desk', at1280()],
+  ] as const) {
+    journey(`breaks no accessibility rule ${name}`, async ({ open }) => {
+      await expectAccessible(await open(options))
+    })
+
+    journey(`fits the width ${name}`, async ({ open }) => {
+      const page = await open(options)
+      const { scrollWidth, clientWidth } = await page.evaluate(() => {
+        const { scrollWidth, clientWidth } = document.documentElement
+        return { scrollWidth, clientWidth }
+      })
+      expect(scrollWidth).toBeLessThanOrEqual(clientWidth)
+    })
+  }
+
+  journey('says what it is and what it needs where JavaScript is off', async ({ browser, site }) => {
+    const context = await browser.newContext({ ...at360(), javaScriptEnabled: false })
+    const page = await context.newPage()
+    await page.goto(site.url)
+    await page.getByRole('heading', { name: 'Pack Reckoner' }).waitFor()
+    expect(await page.locator('noscript').textContent()).toContain('Switch it on')
+    await context.close()
+  })
+})

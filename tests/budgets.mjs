@@ -1,0 +1,77 @@
+// What the built app may weigh, gzip, in kB of 1000 bytes: what a first visit must load before it runs, and
+// everything that is stored for use without a network. Limits are ours: a phone on a slow link at a trailhead.
+import { readdir, readFile } from 'node:fs/promises'
+import { join, relative, sep } from 'node:path'
+import { gzipSync } from 'node:zlib'
+
+const dist = join(import.meta.dirname, '..', '.dist')
+
+const manifest = JSON.parse(await read('.vite/manifest.json'))
+const page = await read('index.html')
+const worker = await read('sw.js')
+const files = (await readdir(dist, { recursive: true, withFileTypes: true }))
+  .filter(entry => entry.isFile())
+  .map(entry =>
+    relative(dist, join(entry.parentPath ?? entry.path, entry.name))
+      .split(sep)
+      .join('/'),
+  )
+
+const eager = eagerFiles()
+const stored = storedFiles()
+const troubles = [...missedByEager(), ...missedByStore()]
+
+const budgets = [
+  { what: 'JavaScript of the first visit', limitKb: 50, files: eager.filter(file => file.endsWith('.js')) },
+  { what: 'CSS of the first visit', limitKb: 12, files: eager.filter(file => file.endsWith('.css')) },
+  { what: 'everything stored for offline use', limitKb: 400, files: stored },
+]
+
+for (const { what, limitKb, files } of budgets) {
+  const kb = (await Promise.all(files.map(gzipBytes))).reduce((sum, bytes) => sum + bytes, 0) / 1000
+  console.log(`${what}: ${kb.toFixed(1)} of ${limitKb} kB gzip in ${files.length} files`)
+  if (files.length === 0) troubles.push(`${what}: no file was found to weigh`)
+  if (kb > limitKb) troubles.push(`${what} is ${(kb - limitKb).toFixed(1)} kB over its budget`)
+}
+
+for (const trouble of troubles) console.error(trouble)
+process.exitCode = troubles.length > 0 ? 1 : 0
+
+/** The entry of the page with everything it imports statically, however deep, and their style sheets. */
+function eagerFiles() {
+  const seen = new Set()
+  const enter = key => {
+    if (seen.has(key)) return
+    seen.add(key)
+    for (const next of manifest[key].imports ?? []) enter(next)
+  }
+  enter('index.html')
+  const chunks = [...seen].map(key => manifest[key])
+  return [...new Set(chunks.flatMap(chunk => [chunk.file, ...(chunk.css ?? [])]))]
+}
+
+/** The files the service worker stores, read from the list written into it. */
+function storedFiles() {
+  return [...worker.matchAll(/\{\s*(?:revision:[^,}]*,\s*)?url:\s*"([^"]+)"/g)].map(match => match[1])
+}
+
+function missedByEager() {
+  const named = [...page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.(?:js|css))"/g)].map(match => match[1])
+  return named
+    .filter(file => !eager.includes(file))
+    .map(file => `${file} is loaded by the page and was not weighed`)
+}
+
+function missedByStore() {
+  return files
+    .filter(file => file !== 'sw.js' && !file.startsWith('.vite/') && !stored.includes(file))
+    .map(file => `${file} is not stored for offline use`)
+}
+
+function read(file) {
+  return readFile(join(dist, file), 'utf8')
+}
+
+async function gzipBytes(file) {
+  return gzipSync(await readFile(join(dist, file))).length
+}

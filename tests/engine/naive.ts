@@ -1,0 +1,333 @@
+// The whole model page once more, item by item and moment by moment, with nothing added up in advance: slow, plain
+// and written from the page, not from the engine. The engine is held to it in differential.test.ts.
+
+import type { Item, Plan } from '../../src/plan'
+import { heatLitresPerHour, legWatts, restingKcal, walkingHours } from './naive-energy'
+import { judge } from './naive-packs'
+import { daysOf, type Jugs, leftOf, happenings, ridesOf, usedOf, waterAlong } from './naive-trip'
+
+export interface Heap {
+  rigid: number
+  soft: number
+}
+
+/** What is in play of an item at a moment, in its units. */
+export interface InPlay {
+  item: Item
+  left: number
+  used: number
+}
+
+export function packing({ settings }: Plan, { rigid: R, soft: S }: Heap, e = settings.fillEfficiency) {
+  const { rigidPacking: Pr, softPacking: Ps, personalFactor: F } = settings
+  const Vc = R / Pr + ((1 - e) * S) / Ps
+  const Vf = S / Ps + R * (1 + (1 - e) * (1 / Pr - 1))
+  const skeleton = Vc > Vf
+  return {
+    V: F * Math.max(Vc, Vf),
+    slopeR: skeleton ? F / Pr : F * (1 + (1 - e) * (1 / Pr - 1)),
+    slopeS: skeleton ? (F * (1 - e)) / Ps : F / Ps,
+  }
+}
+
+const wholeOf = ({ item, left, used }: InPlay) => left + item.leaves * used
+
+/** Of each container's contents, the share that does not fit. */
+export function overflowShare(container: Item, play: InPlay[]): number {
+  const inside = play.filter(it => it.item.inside === container.id)
+  const litres = inside.reduce((sum, it) => sum + wholeOf(it) * it.item.litres * it.item.count, 0)
+  const over = litres - container.holdsLitres! * container.count
+  return over > 0 ? over / litres : 0
+}
+
+const containerOf = (item: Item, play: InPlay[]) =>
+  play.find(other => other.item.id === item.inside)!.item
+
+export function heapOf(play: InPlay[], softWater: number): Heap {
+  const heap: Heap = { rigid: 0, soft: softWater }
+  for (const it of play) {
+    const { item } = it
+    const litres = wholeOf(it) * item.litres * item.count
+    if (item.inside !== null) heap.soft += litres * overflowShare(containerOf(item, play), play)
+    else if (item.stow === 'main-body') heap[item.build] += litres
+  }
+  return heap
+}
+
+function look(plan: Plan, play: InPlay[], jugs: Jugs) {
+  const gear = play.map(it => it.item)
+  const water = jugs.outside + jugs.soft + jugs.rigid
+  const kg = { kept: 0, daily: 0, nightly: 0, spread: 0, water, rubbish: 0, total: 0 }
+  let bodyKg = jugs.soft + jugs.rigid
+  let outsideLitres = 0
+  for (const it of play) {
+    const { item } = it
+    const rides = ridesOf(item, gear)
+    const each = item.massKg * item.count
+    if (rides !== 'worn') {
+      kg[item.use] += it.left * each
+      kg.rubbish += it.used * item.leaves * each
+    }
+    if (rides === 'main-body') bodyKg += wholeOf(it) * each
+    if (item.inside === null && rides === 'outside-pocket')
+      outsideLitres += wholeOf(it) * item.litres * item.count
+  }
+  kg.total = kg.kept + kg.daily + kg.nightly + kg.spread + kg.water + kg.rubbish
+  const heap = heapOf(play, jugs.soft)
+  return {
+    kg,
+    bodyKg,
+    bodyLitres: packing(plan, heap).V,
+    rigidLitres: heap.rigid,
+    softLitres: heap.soft,
+    outsideLitres,
+  }
+}
+
+const WIDTH = { filled: 0.03, dimensions: 0.1, stated: 0.15, guess: 0.3 }
+const MASS_WIDTH = { scale: 0.005, stated: 0.05, guess: 0.2 }
+
+/** The GUM's full double sum: every item with every item. */
+function doubleSum(terms: { group: string; u: number }[], r: number): number {
+  let variance = 0
+  for (const [i, a] of terms.entries())
+    for (const [j, b] of terms.entries()) {
+      const together = a.group === b.group && (a.group === 'stated' || a.group === 'guess') ? r : 0
+      variance += (i === j ? 1 : together) * a.u * b.u
+    }
+  return variance
+}
+
+function sigmaV(plan: Plan, play: InPlay[], heap: Heap): number {
+  const { V, slopeR, slopeS } = packing(plan, heap)
+  const terms = play.map(it => {
+    const { item } = it
+    const litres = wholeOf(it) * item.litres * item.count
+    const a = WIDTH[item.litresFrom] / Math.sqrt(3)
+    if (item.inside !== null)
+      return {
+        group: item.litresFrom,
+        u: slopeS * litres * overflowShare(containerOf(item, play), play) * a,
+      }
+    const slope = item.stow !== 'main-body' ? 0 : item.build === 'rigid' ? slopeR : slopeS
+    return { group: item.litresFrom, u: slope * litres * a }
+  })
+  const measuring = doubleSum(terms, plan.settings.habitCorrelation)
+  const spread = plan.settings.personalFactorSpread
+  const model =
+    spread === null ? (packing(plan, heap, 0).V - packing(plan, heap, 1).V) ** 2 / 12 : (V * spread) ** 2
+  return Math.sqrt(measuring + model)
+}
+
+function sigmaM(plan: Plan, play: InPlay[]): number {
+  const gear = play.map(it => it.item)
+  const terms = play
+    .filter(it => ridesOf(it.item, gear) !== 'worn')
+    .map(it => ({
+      group: it.item.massFrom,
+      u: (wholeOf(it) * it.item.massKg * it.item.count * MASS_WIDTH[it.item.massFrom]) / Math.sqrt(3),
+    }))
+  return Math.sqrt(doubleSum(terms, plan.settings.habitCorrelation))
+}
+
+/** Index of the earliest largest; values apart by rounding alone count as equal. */
+function earliestMax(values: number[]): number {
+  const top = Math.max(...values)
+  return values.findIndex(value => value >= top * (1 - 1e-12))
+}
+
+type Gear = { gear: Item[] }
+
+/** One pass at given rations and watts (null: not known yet). */
+function pass(plan: Plan & Gear, rations: number[], watts: (number | null)[]) {
+  const { stops, pace, water } = plan.trip
+  const hours = stops.flatMap(({ leg }) => (leg ? [walkingHours(leg, pace)] : []))
+  const litresPerHour = hours.map((_, i) => {
+    const { airC, humidity } = stops[i + 1]!.leg!
+    return water.litresPerHour === 'from-heat'
+      ? heatLitresPerHour({ airC: airC ?? 20, humidity, watts: watts[i]! })
+      : water.litresPerHour
+  })
+  const legLitres = hours.map((h, i) => h * litresPerHour[i]!)
+  const list = happenings(plan, hours, rations)
+  const { sources, looks, room } = waterAlong(plan, list, legLitres, plan.gear)
+  const plays: InPlay[][] = []
+  const moments: (ReturnType<typeof look> & {
+    stop: number
+    phase: 'arrive' | 'depart'
+    day: number
+    km: number
+    hours: number
+  })[] = []
+  let day = 1
+  let km = 0
+  let walked = 0
+  list.forEach((it, now) => {
+    if (it.what === 'walk') {
+      km += stops[it.leg + 1]!.leg!.km
+      walked += it.hours
+    }
+    if (it.what !== 'look') return
+    if (it.phase === 'depart') day += stops[it.stop]!.nights
+    const play = plan.gear.map(item => ({
+      item,
+      left: leftOf(item, now, list, plan, rations),
+      used: usedOf(item, now, list),
+    }))
+    plays.push(play)
+    const seen = look(plan, play, looks[moments.length]!)
+    moments.push({ stop: it.stop, phase: it.phase, day, km, hours: walked, ...seen })
+  })
+  return { hours, legLitres, litresPerHour, sources, looks, room, plays, moments, rations }
+}
+
+function energy(plan: Plan, { hours, moments }: ReturnType<typeof pass>) {
+  const rest = restingKcal(plan.carrier)
+  if (!rest) return null
+  const legs = hours.map((h, i) => {
+    const { km, ascentM, descentM, ground } = plan.trip.stops[i + 1]!.leg!
+    const leaves = moments.find(m => m.stop === i && m.phase === 'depart')!.kg.total
+    const reaches = moments.find(m => m.stop === i + 1 && m.phase === 'arrive')!.kg.total
+    const loadKg = (leaves + reaches) / 2 + plan.settings.packKgForEnergy
+    const { massKg } = plan.carrier
+    const power = legWatts({
+      km,
+      ascentM,
+      descentM,
+      ground,
+      hours: h,
+      loadKg,
+      massKg,
+      restingKcal: rest.kcal,
+    })
+    return { ...power, kcal: power.watts * h * 0.86 }
+  })
+  const { dayOfLeg, days } = daysOf(plan)
+  const byDay = Array.from({ length: days }, (_, day) => {
+    const mine = legs.filter((_, i) => dayOfLeg[i] === day)
+    const kcalWalking = mine.reduce((sum, leg) => sum + leg.kcal, 0)
+    const dayHours = hours.filter((_, i) => dayOfLeg[i] === day).reduce((a, b) => a + b, 0)
+    // The page does not say what is left of a day walked for over 24 hours: nothing.
+    const off = Math.max(0, 24 - dayHours) / 24
+    return { kcalWalking, kcalTotal: kcalWalking + 1.4 * rest.kcal * off }
+  })
+  return { legs, days: byDay, assumed: rest.assumed }
+}
+
+/** Rounds as the page has them: again until no moment's total moves by 1 g; 'unsettled' after 50. */
+function settle(plan: Plan) {
+  const { dayOfLeg, days } = daysOf(plan)
+  const byEnergy = plan.trip.meals.ration === 'energy'
+  let now = pass(
+    plan,
+    Array.from({ length: days }, () => 1),
+    dayOfLeg.map(() => null),
+  )
+  let spent = energy(plan, now)
+  const coupled = (byEnergy && spent) || plan.trip.water.litresPerHour === 'from-heat'
+  let rounds = 0
+  while (coupled) {
+    if (rounds === 50) return 'unsettled'
+    const K = plan.gear
+      .filter(item => item.use === 'daily')
+      .reduce((sum, item) => sum + item.massKg * item.count * (item.kcalPerKg ?? 0), 0)
+    const rations =
+      byEnergy && spent
+        ? spent.days.map(day => (day.kcalTotal * (1 - plan.trip.meals.deficit)) / K)
+        : now.rations
+    const next = pass(
+      plan,
+      rations,
+      dayOfLeg.map((_, i) => spent?.legs[i]!.watts ?? null),
+    )
+    const moved = Math.max(...next.moments.map((m, i) => Math.abs(m.kg.total - now.moments[i]!.kg.total)))
+    now = next
+    spent = energy(plan, now)
+    rounds++
+    if (moved < 0.001) break
+    if (!Number.isFinite(moved)) return 'unsettled'
+  }
+  return { now, spent, rounds: byEnergy ? rounds : 0 }
+}
+
+export type Naive = Exclude<ReturnType<typeof naive>, 'unsettled'>
+
+/** The reckoning of a plan whose items carry no `fuel`; 'unsettled' where the page refuses. */
+export function naive(plan: Plan) {
+  const settled = settle(plan)
+  if (settled === 'unsettled') return settled
+  const { now, spent, rounds } = settled
+  const { moments, plays, hours, legLitres, sources } = now
+  const { stops } = plan.trip
+  const { dayOfLeg, days } = daysOf(plan)
+  const full = earliestMax(moments.map(m => m.bodyLitres))
+  const heavy = earliestMax(moments.map(m => m.kg.total))
+  const fullest = moments[full]!
+  const heaviest = moments[heavy]!
+  const sV = sigmaV(plan, plays[full]!, { rigid: fullest.rigidLitres, soft: fullest.softLitres })
+  const sM = sigmaM(plan, plays[heavy]!)
+  const place = ({ stop, phase }: typeof fullest) => ({ stop, name: stops[stop]!.name, phase })
+  const { gear } = plan
+  const rigidInside = gear.filter(
+    item => item.build === 'rigid' && item.count > 0 && ridesOf(item, gear) === 'main-body',
+  )
+  const largest = (sizes: (number | null)[]) => {
+    const known = sizes.filter(size => size !== null)
+    return known.length ? Math.max(...known) : null
+  }
+  const sumKg = (items: Item[]) => items.reduce((sum, item) => sum + item.massKg * item.count, 0)
+  const need = {
+    bodyLitres: fullest.bodyLitres,
+    bodyLitresSafe: fullest.bodyLitres + 1.2816 * sV,
+    sigmaV: sV,
+    bodyAt: place(fullest),
+    outsideLitres: Math.max(...moments.map(m => m.outsideLitres)),
+    peakLoadKg: heaviest.kg.total,
+    peakLoadSafeKg: heaviest.kg.total + 1.2816 * sM,
+    sigmaM: sM,
+    peakAt: place(heaviest),
+    baseKg: sumKg(gear.filter(item => item.use === 'kept' && ridesOf(item, gear) !== 'worn')),
+    wornKg: sumKg(gear.filter(item => ridesOf(item, gear) === 'worn')),
+    packedDensity: fullest.bodyLitres > 0 ? fullest.bodyKg / fullest.bodyLitres : null,
+    longestCm: largest(rigidInside.map(item => item.lengthCm)),
+    widestCm: largest(rigidInside.map(item => item.diameterCm)),
+    waterCarryLitres: Math.max(...sources.map(s => s.carried)),
+    waterShortLitres: Math.max(...sources.map(s => s.short)),
+  }
+  const litresOfDay = (day: number) => {
+    const sleeps = stops.find((stop, i) => i > 0 && dayOfLeg[i - 1]! <= day && day < dayOfLeg[i - 1]! + stop.nights)
+    const walking = legLitres.filter((_, i) => dayOfLeg[i] === day).reduce((a, b) => a + b, 0)
+    return walking + (sleeps ? plan.trip.water.campLitres : 0)
+  }
+  const fromHeat = plan.trip.water.litresPerHour === 'from-heat'
+  const notices: Record<string, unknown>[] = [
+    ...sources.filter(s => s.short > 0).map(s => ({ code: 'water-short', stop: s.stop, litres: s.short })),
+    ...(now.room ? [] : [{ code: 'water-containers-missing' }]),
+    ...(spent ? [] : [{ code: 'energy-not-for-children' }]),
+    ...(spent?.assumed ? [{ code: 'resting-assumed' }] : []),
+    ...(spent?.legs ?? []).flatMap((leg, i) =>
+      leg.outOfRange ? [{ code: 'energy-out-of-range', leg: i, name: stops[i + 1]!.name }] : [],
+    ),
+    ...(fromHeat ? hours : []).flatMap((_, i) =>
+      stops[i + 1]!.leg!.airC === null ? [{ code: 'air-assumed', leg: i, name: stops[i + 1]!.name }] : [],
+    ),
+    ...(fromHeat ? Array.from({ length: days }, (_, day) => day) : []).flatMap(day =>
+      litresOfDay(day) > 11.36 ? [{ code: 'water-cap-day', day: day + 1, litres: litresOfDay(day) }] : [],
+    ),
+  ]
+  return {
+    need,
+    moments,
+    legs: hours.map((h, i) => ({ hours: h, waterLitres: legLitres[i]!, kcal: spent?.legs[i]!.kcal ?? null })),
+    days: Array.from({ length: days }, (_, day) => ({
+      day: day + 1,
+      hours: hours.filter((_, i) => dayOfLeg[i] === day).reduce((a, b) => a + b, 0),
+      kcalWalking: spent?.days[day]!.kcalWalking ?? null,
+      kcalTotal: spent?.days[day]!.kcalTotal ?? null,
+      ration: now.rations[day]!,
+    })),
+    rationRounds: rounds,
+    packs: judge(plan, need, fullest, plays[0]!),
+    notices,
+  }
+}

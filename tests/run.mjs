@@ -1,0 +1,116 @@
+// The whole check of the repository, in stages from cheap to dear; stops at the first that fails.
+//   npm test            everything
+//   npm test -- unit    one stage, or several: types lint unused unit build budgets browser
+import { spawn } from 'node:child_process'
+import { mkdir, readFile, rm } from 'node:fs/promises'
+import { delimiter, join } from 'node:path'
+
+const root = join(import.meta.dirname, '..')
+const reports = join(root, '.cache', 'reports')
+
+const vitest = (name, ...projects) =>
+  [
+    ['vitest', 'run', ...projects.flatMap(project => ['--project', project])],
+    ['--reporter=default', '--reporter=json', `--outputFile.json=${join(reports, `${name}.json`)}`],
+  ].flat()
+
+const stages = [
+  {
+    name: 'types',
+    what: 'TypeScript, app and engine',
+    commands: [
+      ['tsc', '--noEmit', '-p', '.'],
+      ['tsc', '--noEmit', '-p', 'src/engine.tsconfig.json'],
+    ],
+  },
+  { name: 'lint', what: 'lint and format', commands: [['biome', 'check', '--error-on-warnings']] },
+  { name: 'unused', what: 'unused files, exports and packages', commands: [['knip']] },
+  { name: 'unit', what: 'unit and component tests', commands: [vitest('unit', 'unit', 'app')], counts: true },
+  { name: 'build', what: 'production build', commands: [['vite', 'build']] },
+  { name: 'budgets', what: 'byte budgets of the build', commands: [['node', 'tests/budgets.mjs']] },
+  { name: 'browser', what: 'journeys in Chromium', commands: [vitest('browser', 'browser')], counts: true },
+]
+
+const asked = process.argv.slice(2)
+const unknown = asked.filter(name => !stages.some(stage => stage.name === name))
+if (unknown.length > 0) {
+  console.error(
+    `No stage called ${unknown.join(', ')}; there are: ${stages.map(stage => stage.name).join(', ')}.`,
+  )
+  process.exit(2)
+}
+
+const totals = { passed: 0, failed: 0, skipped: 0 }
+const finished = []
+let failed = null
+const begun = performance.now()
+
+await mkdir(reports, { recursive: true })
+for (const stage of stages) {
+  if (asked.length > 0 && !asked.includes(stage.name)) continue
+  console.log(`\n== ${stage.name}: ${stage.what}`)
+  const start = performance.now()
+  const right = await passes(stage)
+  console.log(`${right ? 'PASS' : 'FAIL'} ${stage.name} (${secondsSince(start)})`)
+  if (!right) {
+    failed = stage.name
+    break
+  }
+  finished.push(stage.name)
+}
+
+console.log(
+  failed
+    ? `\nStopped at ${failed} after ${secondsSince(begun)}; before it: ${finished.join(', ') || 'nothing'}.`
+    : `\nAll stages passed in ${secondsSince(begun)}: ${finished.join(', ')}.`,
+)
+if (totals.skipped > 0) console.log(`${totals.skipped} skipped`)
+console.log(`${totals.passed} passed, ${totals.failed} failed`)
+process.exitCode = failed ? 1 : 0
+
+/** Runs one stage's commands in order and adds its tests to the totals; a failed stage is never without a failure. */
+async function passes(stage) {
+  const report = join(reports, `${stage.name}.json`)
+  await rm(report, { force: true })
+  let right = true
+  for (const command of stage.commands) {
+    right = (await exitCode(command)) === 0
+    if (!right) break
+  }
+  const counted = stage.counts ? await countsIn(report) : { passed: 0, failed: 0, skipped: 0 }
+  if (stage.counts && counted.passed === 0) right = false
+  if (counted.failed > 0) right = false
+  totals.passed += counted.passed
+  totals.skipped += counted.skipped
+  totals.failed += right ? 0 : Math.max(1, counted.failed)
+  return right
+}
+
+function exitCode([program, ...args]) {
+  return new Promise((resolve, reject) => {
+    const path = [join(root, 'node_modules', '.bin'), process.env.PATH].join(delimiter)
+    const child = spawn(program, args, {
+      cwd: root,
+      env: { ...process.env, PATH: path },
+      shell: process.platform === 'win32',
+      stdio: 'inherit',
+    })
+    child.on('error', reject)
+    child.on('exit', code => resolve(code ?? 1))
+  })
+}
+
+/** Totals of one vitest report; a file that broke before its first test counts as one failure. */
+async function countsIn(report) {
+  const text = await readFile(report, 'utf8').catch(() => null)
+  if (text === null) return { passed: 0, failed: 0, skipped: 0 }
+  const { numPassedTests, numFailedTests, numPendingTests, numTodoTests, testResults } = JSON.parse(text)
+  const broken = testResults.filter(
+    file => file.status === 'failed' && !file.assertionResults.some(test => test.status === 'failed'),
+  ).length
+  return { passed: numPassedTests, failed: numFailedTests + broken, skipped: numPendingTests + numTodoTests }
+}
+
+function secondsSince(start) {
+  return `${((performance.now() - start) / 1000).toFixed(1)} s`
+}
