@@ -27,6 +27,7 @@ export const headers = {
   'Referrer-Policy': 'no-referrer',
   'Cross-Origin-Opener-Policy': 'same-origin',
   'Cross-Origin-Resource-Policy': 'same-origin',
+  'Permissions-Policy': 'camera=(), microphone=(), geolocation=(), payment=(), usb=()',
   'Cache-Control': 'no-cache',
 }
 
@@ -107,7 +108,7 @@ export default defineConfig({
           name: 'browser',
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
-          globalSetup: ['tests/browser/prepare.ts'],
+          globalSetup: [`${import.meta.dirname}/tests/browser/prepare.ts`],
           testTimeout: 60_000,
           hookTimeout: 120_000,
           fileParallelism: false,

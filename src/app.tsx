@@ -1,15 +1,15 @@
 // The frame: four places at the bottom of a phone, side by side on a wide screen, the answer always in view.
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks'
-import { Header, Notices, Ticker } from './parts/frame'
-import { UndoBar } from './parts/pieces'
-import { GearScreen } from './screens/gear'
-import { MoreScreen } from './screens/more'
-import { NeedScreen } from './screens/need'
-import { PacksScreen } from './screens/packs'
-import { TripScreen } from './screens/trip'
-import { Welcome } from './screens/Welcome'
+import { Header, later, Notices, Ticker, UndoBar } from './parts/frame'
+import { Welcome } from './screens/welcome'
 import { actions, library, openTrip } from './store'
+
+const TripScreen = later(async () => (await import('./screens/trip')).TripScreen)
+const GearScreen = later(async () => (await import('./screens/gear')).GearScreen)
+const NeedScreen = later(async () => (await import('./screens/need')).NeedScreen)
+const PacksScreen = later(async () => (await import('./screens/packs')).PacksScreen)
+const MoreScreen = later(async () => (await import('./screens/more')).MoreScreen)
 
 const PLACES = [
   { screen: 'trip', label: 'Trip' },
@@ -24,6 +24,7 @@ const WIDE = '(min-width: 75rem)'
 export function App() {
   const wide = useMedia(WIDE)
   useTheme()
+  useHeadStart()
   useScrollMemory()
   const { place } = library.value
   if (!openTrip.value && place.screen !== 'more')
@@ -111,6 +112,16 @@ function useMedia(query: string): boolean {
     return () => list.removeEventListener('change', onChange)
   }, [query])
   return matches
+}
+
+/** Fetches the other screens while nothing else happens, so that they open at once. */
+function useHeadStart() {
+  useEffect(() => {
+    const timer = setTimeout(() => {
+      for (const screen of [TripScreen, GearScreen, NeedScreen, PacksScreen, MoreScreen]) screen.ahead()
+    }, 1000)
+    return () => clearTimeout(timer)
+  }, [])
 }
 
 function useTheme() {

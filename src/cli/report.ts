@@ -112,7 +112,7 @@ function packSections(plan: Plan, reckoning: Reckoning, shown: Shown): string[][
     return [
       ...(i === 0 ? ['PACKS'] : []),
       `${title}: ${answer.toUpperCase()}`,
-      ...verdicts.flatMap(v => wrap(`  ${v.sentence}`, 2)),
+      ...verdicts.flatMap(v => wrap(`  ${v.lead}${v.rest}`, 2)),
       ...wrap(`  (${margins.join('; ')})`, 2),
     ]
   })

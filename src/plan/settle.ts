@@ -25,6 +25,8 @@ export interface Settled {
   document: PlanDocument
   plan: Plan
   leftOut: LeftOut[]
+  /** The draft's id of each pack of the plan: some of the draft's may be left out. */
+  packIds: string[]
 }
 
 type Found = Extract<Parsed, { ok: true }>
@@ -48,7 +50,8 @@ export function settle(draft: Draft, typed: Typed = {}): Settled {
   for (const tell of work.later) tell()
   sayTyped(work)
   const { document, plan } = parsed as Found
-  return { document, plan, leftOut: [...work.said.values()] }
+  const packIds = entries(work.document.packs).map(pack => work.ids.get(pack) ?? '')
+  return { document, plan, leftOut: [...work.said.values()], packIds }
 }
 
 function bareDocument(): Branch {

@@ -2,10 +2,13 @@
 
 import { formatQuantity, type System } from '../units'
 
-export type Shown = ReturnType<typeof shownIn>
+export type Shown = ReturnType<typeof formattersFor>
 
-/** Formatters for one unit system. Pack room is told in litres in both: that is what pack labels say. */
-export function shownIn(system: System) {
+/** Formatters for one unit system, the same object each time, so that drawings can be kept by it. */
+export const shownIn = (system: System): Shown => SHOWN[system]
+
+// Pack room is told in litres in both systems: that is what pack labels say.
+function formattersFor(system: System) {
   const mass = system === 'us' ? ({ unit: 'lb', digits: 1 } as const) : ({ unit: 'kg', digits: 1 } as const)
   return {
     system,
@@ -30,6 +33,8 @@ export function shownIn(system: System) {
     density: (value: number) => formatQuantity('density', value, { system }),
   }
 }
+
+const SHOWN: Record<System, Shown> = { metric: formattersFor('metric'), us: formattersFor('us') }
 
 /** A margin that rounds to nothing is still a margin: "0.0 kg over" would contradict its own verdict. */
 export function marginText(margin: number, format: (value: number) => string): string {

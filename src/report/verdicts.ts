@@ -7,10 +7,10 @@ import { chanceText, marginText, percentOver, type Shown } from './shown'
 
 export interface Verdict {
   code: VerdictCode | 'fits'
-  /** Two or three words. */
-  word: string
+  /** The verdict in a few words; with `rest` it is the whole sentence. */
+  lead: string
   /** The reason, with its numbers. */
-  sentence: string
+  rest: string
   /** How it bears on the answer. */
   weight: 'fails' | 'warns' | 'says'
 }
@@ -62,13 +62,13 @@ export function setupInWords(setup: SetupReckoning, context: Context): SetupInWo
   }
 }
 
-type Words = Pick<Verdict, 'word' | 'sentence'>
+type Words = Pick<Verdict, 'lead' | 'rest'>
 
 function fitWords(setup: SetupReckoning, { plan, reckoning, shown }: Context): Words {
   const { bodyLitres } = plan.packs[setup.pack]!
   return {
-    word: 'Fits',
-    sentence: `${shown.litres(bodyLitres)} for the ${shown.litres(reckoning.need.bodyLitres)} this trip asks for; it fits ${chanceText(setup.fitChance)}.`,
+    lead: 'Fits:',
+    rest: ` ${shown.litres(bodyLitres)} for the ${shown.litres(reckoning.need.bodyLitres)} this trip asks for; it fits ${chanceText(setup.fitChance)}.`,
   }
 }
 
@@ -85,61 +85,61 @@ function worded(code: VerdictCode, setup: SetupReckoning, context: Context): Wor
   switch (code) {
     case 'undersized':
       return {
-        word: 'Too small',
-        sentence: `Too small by ${marginText(setup.bodyMarginLitres, litres)} ${fullAt}: ${litres(pack.bodyLitres)} of main body for ${litres(need.bodyLitres)}; it fits ${chanceText(setup.fitChance)}.`,
+        lead: 'Too small',
+        rest: ` by ${marginText(setup.bodyMarginLitres, litres)} ${fullAt}: ${litres(pack.bodyLitres)} of main body for ${litres(need.bodyLitres)}; it fits ${chanceText(setup.fitChance)}.`,
       }
     case 'tight':
       return {
-        word: 'Tight',
-        sentence: `Tight ${fullAt}: ${litres(pack.bodyLitres)} of main body for ${litres(need.bodyLitres)}; it fits ${chanceText(setup.fitChance)}.`,
+        lead: 'Tight',
+        rest: ` ${fullAt}: ${litres(pack.bodyLitres)} of main body for ${litres(need.bodyLitres)}; it fits ${chanceText(setup.fitChance)}.`,
       }
     case 'fits-with-collar':
       return {
-        word: 'Fits with collar',
-        sentence: `With its collar, ${litres(pack.bodyLitres + pack.collarLitres)} in all, it fits ${chanceText(setup.fitChanceWithCollar)}.`,
+        lead: 'Fits with its collar:',
+        rest: ` ${litres(pack.bodyLitres + pack.collarLitres)} in all, ${chanceText(setup.fitChanceWithCollar)}.`,
       }
     case 'roomy':
       return {
-        word: 'More than needed',
-        sentence: `${litres(pack.bodyLitres)} of main body where ${litres(need.bodyLitres)} is asked for: ${(pack.bodyLitres / need.bodyLitres).toFixed(1)} times as much.`,
+        lead: 'More than needed:',
+        rest: ` ${litres(pack.bodyLitres)} of main body where ${litres(need.bodyLitres)} is asked for: ${(pack.bodyLitres / need.bodyLitres).toFixed(1)} times as much.`,
       }
     case 'overloaded':
       return {
-        word: 'Overloaded',
-        sentence: `Overloaded by ${marginText(setup.ratedMarginKg ?? 0, kg)} ${heavyAt}: ${kg(setup.ratedAgainstKg)} ${against}.`,
+        lead: 'Overloaded',
+        rest: ` by ${marginText(setup.ratedMarginKg ?? 0, kg)} ${heavyAt}: ${kg(setup.ratedAgainstKg)} ${against}.`,
       }
     case 'near-rating':
       return {
-        word: 'Near its rating',
-        sentence: `Within ${marginText(setup.ratedMarginKg ?? 0, kg)} of its rating ${heavyAt}: ${kg(setup.ratedAgainstKg)} ${against}.`,
+        lead: 'Near its rating,',
+        rest: ` within ${marginText(setup.ratedMarginKg ?? 0, kg)} ${heavyAt}: ${kg(setup.ratedAgainstKg)} ${against}.`,
       }
     case 'frameless-overloaded':
       return {
-        word: 'Too heavy without a frame',
-        sentence: `Over by ${marginText(setup.ratedAgainstKg - (setup.loadLimitKg ?? 0), kg)} for a frameless set-up ${heavyAt}: ${kg(setup.ratedAgainstKg)} against ${kg(setup.loadLimitKg ?? 0)}, ${setup.loadLimitKg === ratedKg ? 'its rating' : 'your ceiling without a frame'}.`,
+        lead: 'Too heavy without a frame',
+        rest: ` by ${marginText(setup.ratedAgainstKg - (setup.loadLimitKg ?? 0), kg)} ${heavyAt}: ${kg(setup.ratedAgainstKg)} against ${kg(setup.loadLimitKg ?? 0)}, ${setup.loadLimitKg === ratedKg ? 'its rating' : 'your ceiling without a frame'}.`,
       }
     case 'outgrows-its-support':
       return {
-        word: 'More space than support',
-        sentence: `Filled to the brim with things like these it would come to ${kg(setup.brimLoadKg ?? 0)}, over the ${kg(setup.loadLimitKg ?? 0)} it can bear: leave room empty.`,
+        lead: 'More space than support:',
+        rest: ` filled to the brim with things like these it would come to ${kg(setup.brimLoadKg ?? 0)}, over the ${kg(setup.loadLimitKg ?? 0)} it can bear: leave room empty.`,
       }
     case 'rating-unknown':
       return {
-        word: 'Rating unknown',
-        sentence:
+        lead: 'Rating unknown:',
+        rest:
           setup.loadLimitKg === null
-            ? 'No rated load is known: ask its maker whether it bears this load.'
-            : `No rated load is known: held to your ceiling without a frame, ${kg(setup.loadLimitKg)}.`,
+            ? ' ask its maker whether it bears this load.'
+            : ` held to your ceiling without a frame, ${kg(setup.loadLimitKg)}.`,
       }
     case 'outside-short':
       return {
-        word: 'Pockets too small',
-        sentence: `Pockets short by ${marginText(need.outsideLitres - (pack.outsideLitres ?? 0), litres)}: ${litres(pack.outsideLitres ?? 0)} for ${litres(need.outsideLitres)} of things meant for them.`,
+        lead: 'Pockets too small',
+        rest: ` by ${marginText(need.outsideLitres - (pack.outsideLitres ?? 0), litres)}: ${litres(pack.outsideLitres ?? 0)} for ${litres(need.outsideLitres)} of things meant for them.`,
       }
     case 'too-long':
       return {
-        word: 'Something is too long',
-        sentence: `The longest rigid thing inside is ${cm(need.longestCm ?? 0)}; the main body is ${cm(pack.innerHeightCm ?? 0)} high.`,
+        lead: 'Something is too long:',
+        rest: ` the longest rigid thing inside is ${cm(need.longestCm ?? 0)}; the main body is ${cm(pack.innerHeightCm ?? 0)} high.`,
       }
     case 'too-wide': {
       const inner = Math.min(
@@ -147,14 +147,14 @@ function worded(code: VerdictCode, setup: SetupReckoning, context: Context): Wor
         pack.innerDepthCm ?? Number.POSITIVE_INFINITY,
       )
       return {
-        word: 'Something is too wide',
-        sentence: `The widest rigid thing inside is ${cm(need.widestCm ?? 0)} across; the main body gives ${cm(inner)}.`,
+        lead: 'Something is too wide:',
+        rest: ` the widest rigid thing inside is ${cm(need.widestCm ?? 0)} across; the main body gives ${cm(inner)}.`,
       }
     }
     case 'heavy-for-carrier':
       return {
-        word: 'Heavy for you',
-        sentence: `${kg(setup.carriedKg)} with the pack ${heavyAt} is ${percentOver(setup.bodyMassShare, plan.carrier.loadShareLimit, shown)} of your body mass; your limit is ${percent(plan.carrier.loadShareLimit)}.`,
+        lead: 'Heavy for you:',
+        rest: ` ${kg(setup.carriedKg)} with the pack ${heavyAt} is ${percentOver(setup.bodyMassShare, plan.carrier.loadShareLimit, shown)} of your body mass; your limit is ${percent(plan.carrier.loadShareLimit)}.`,
       }
   }
 

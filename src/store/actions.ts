@@ -4,6 +4,7 @@ import { batch } from '@preact/signals'
 import { copyName, type Draft, describeField, fieldAt, hasPlace, setField, type Typed } from '../plan'
 import { emptyHistory, type ScreenPlace, type System, type Theme, type TripDocument } from './documents'
 import { type Contents, type EditNote, recorded, redone, type Travelled, undone } from './history'
+import { placeAfter } from './library'
 import type { State } from './state'
 
 export interface Clock {
@@ -14,7 +15,9 @@ export interface Clock {
 export type Actions = ReturnType<typeof createActions>
 
 export function createActions(state: State, { now, newId }: Clock) {
-  const setLibrary = (part: Partial<Pick<State['library']['value'], 'open' | 'system' | 'theme' | 'place'>>) => {
+  const setLibrary = (
+    part: Partial<Pick<State['library']['value'], 'open' | 'system' | 'theme' | 'place'>>,
+  ) => {
     state.library.value = { ...state.library.peek(), ...part }
   }
 
@@ -46,8 +49,8 @@ export function createActions(state: State, { now, newId }: Clock) {
     })
   }
 
-  function add(draft: Draft, rest: { demo: boolean; typed: Typed; after?: string | undefined }): string {
-    const { demo, typed, after } = rest
+  function add(draft: Draft, rest: { demo: boolean; typed: Typed; at?: number }): string {
+    const { demo, typed, at } = rest
     const id = newId()
     const trip: TripDocument = {
       format: 'pack-reckoner/trip',
@@ -59,7 +62,7 @@ export function createActions(state: State, { now, newId }: Clock) {
       draft,
       typed,
     }
-    state.putTrip(trip, after)
+    state.putTrip(trip, at)
     return id
   }
 
@@ -83,7 +86,7 @@ export function createActions(state: State, { now, newId }: Clock) {
       const trip = state.trips.peek().get(id)
       if (!trip) return null
       const draft = { ...trip.draft, ...copyName({ name: trip.draft.name || 'Trip' }) }
-      return add(draft, { demo: false, typed: trip.typed, after: id })
+      return add(draft, { demo: false, typed: trip.typed, at: placeAfter(state.library.peek(), id) })
     },
 
     /** Removes a trip. `restoreTrip` brings the last one back, in this session. */
@@ -94,7 +97,7 @@ export function createActions(state: State, { now, newId }: Clock) {
       const at = order.indexOf(id)
       batch(() => {
         const history = state.histories.peek().get(id) ?? emptyHistory()
-        state.removed.value = { trip, history, after: order[at - 1], wasOpen: open === id }
+        state.removed.value = { trip, history, at, wasOpen: open === id }
         state.dropTrip(id)
       })
     },
@@ -103,7 +106,7 @@ export function createActions(state: State, { now, newId }: Clock) {
       const removed = state.removed.peek()
       if (!removed) return
       batch(() => {
-        state.putTrip(removed.trip, removed.after)
+        state.putTrip(removed.trip, removed.at)
         state.putHistory(removed.trip.id, removed.history)
         if (removed.wasOpen) setLibrary({ open: removed.trip.id })
         state.removed.value = null

@@ -127,7 +127,11 @@ const head = z.object({ format: z.string(), version: z.number().check(z.gte(1), 
 
 /** Reads a stored record: brings an older one up to date, and tells a newer one from a damaged one. Never throws. */
 export function readRecord<T>(kind: Kind<T>, stored: unknown): ReadRecord<T> {
-  const damaged = (why: string): ReadRecord<T> => ({ ok: false, reason: 'damaged', message: `is damaged (${why})` })
+  const damaged = (why: string): ReadRecord<T> => ({
+    ok: false,
+    reason: 'damaged',
+    message: `is damaged (${why})`,
+  })
   const found = head.safeParse(stored)
   if (!found.success || found.data.format !== kind.format) return damaged('it is not what its place asks for')
   if (found.data.version > kind.ladder.length + 1)
@@ -152,4 +156,9 @@ export const emptyLibrary = (): Library => ({
   place: { screen: 'trip', detail: null, scrollY: 0 },
 })
 
-export const emptyHistory = (): History => ({ format: 'pack-reckoner/history', version: 1, past: [], future: [] })
+export const emptyHistory = (): History => ({
+  format: 'pack-reckoner/history',
+  version: 1,
+  past: [],
+  future: [],
+})

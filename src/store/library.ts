@@ -7,11 +7,15 @@ import type { Library, TripDocument } from './documents'
 export const otherTabName = ({ draft }: TripDocument): string =>
   copyName({ name: draft.name || 'Trip' }, 'other tab').name!
 
-/** The library with a trip put into the order: after another one, or at the end. */
-export function withTrip(library: Library, id: string, after?: string): Library {
+/** The library with a trip put into the order at an index, or at the end. */
+export function withTrip(library: Library, id: string, at = library.order.length): Library {
   if (library.order.includes(id)) return library
-  const at = after === undefined ? -1 : library.order.indexOf(after)
-  return { ...library, order: library.order.toSpliced(at < 0 ? library.order.length : at + 1, 0, id) }
+  return { ...library, order: library.order.toSpliced(at, 0, id) }
+}
+
+/** The index after a trip; the end where there is no such trip. */
+export function placeAfter({ order }: Library, id: string): number {
+  return order.includes(id) ? order.indexOf(id) + 1 : order.length
 }
 
 /** The library as it fits the trips there are: none missing from the order, none too many, an open one that exists. */
@@ -26,6 +30,8 @@ export function tidied(library: Library, trips: ReadonlyMap<string, TripDocument
 
 /** Joins what two tabs made of one library: what only one of them changed is taken from that one, else ours. */
 export function merged(base: Library, ours: Library, theirs: Library): Library {
+  if (ours === base) return theirs
+  if (theirs === base) return ours
   const pick = <K extends keyof Library>(key: K) => (ours[key] === base[key] ? theirs[key] : ours[key])
   return {
     ...ours,

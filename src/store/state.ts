@@ -2,7 +2,7 @@
 // Only actions.ts and persist.ts write here; components read.
 
 import { batch, computed, signal } from '@preact/signals'
-import { type LeftOut, type Plan, type PlanDocument, settle } from '../plan'
+import { type Settled, settle } from '../plan'
 import { type Reckoned, reckon } from '../reckon'
 import { emptyHistory, emptyLibrary, type History, type Library, type TripDocument } from './documents'
 import { tidied, withTrip } from './library'
@@ -14,10 +14,7 @@ export interface SaveState {
 }
 
 /** The open trip as a plan, what had to be left out of it, and what the engine makes of it. */
-export interface OpenReckoned {
-  leftOut: LeftOut[]
-  document: PlanDocument
-  plan: Plan
+export interface OpenReckoned extends Settled {
   reckoned: Reckoned
 }
 
@@ -25,7 +22,8 @@ export interface OpenReckoned {
 export interface Removed {
   trip: TripDocument
   history: History
-  after: string | undefined
+  /** Its index in the order. */
+  at: number
   wasOpen: boolean
 }
 
@@ -53,10 +51,10 @@ export function createState() {
     return { ...settled, reckoned: reckon(settled.plan) }
   })
 
-  const putTrip = (trip: TripDocument, after?: string) =>
+  const putTrip = (trip: TripDocument, at?: number) =>
     batch(() => {
       trips.value = new Map(trips.value).set(trip.id, trip)
-      library.value = withTrip(library.value, trip.id, after)
+      library.value = withTrip(library.value, trip.id, at)
     })
 
   const putHistory = (id: string, next: History) => {

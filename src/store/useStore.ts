@@ -15,7 +15,8 @@ export type StoreError = Error & { fault: StoreFault }
 const storeError = (fault: StoreFault, message: string): StoreError =>
   Object.assign(new Error(message), { fault })
 
-export const faultOf = (error: unknown): StoreFault | null => (error as Partial<StoreError> | null)?.fault ?? null
+export const faultOf = (error: unknown): StoreFault | null =>
+  (error as Partial<StoreError> | null)?.fault ?? null
 
 interface Options {
   factory?: IDBFactory | undefined

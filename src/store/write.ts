@@ -3,6 +3,7 @@
 
 import { promisifyRequest } from 'idb-keyval'
 import {
+  emptyLibrary,
   HISTORY,
   type Kind,
   LIBRARY,
@@ -53,7 +54,15 @@ export async function writeChanges(
   changes: Change[],
   newId: () => string,
 ): Promise<Outcome> {
-  const outcome: Outcome = { saved: [], removed: [], copies: [], moved: [], kept: [], library: null, unread: [] }
+  const outcome: Outcome = {
+    saved: [],
+    removed: [],
+    copies: [],
+    moved: [],
+    kept: [],
+    library: null,
+    unread: [],
+  }
   const stored = await Promise.all(changes.map(({ key }) => promisifyRequest<unknown>(store.get(key))))
   changes.forEach((change, i) => {
     if (isTripKey(change.key)) writeTrip(change, stored[i])
@@ -102,7 +111,9 @@ export async function writeChanges(
     const found = readStored(LIBRARY, was)
     if (found && !found.ok) return outcome.unread.push(key)
     const ours = value as Library
-    const record = found ? merged(known?.value as Library, ours, found.value) : ours
+    const record = found
+      ? merged((known?.value as Library | undefined) ?? emptyLibrary(), ours, found.value)
+      : ours
     outcome.library = record
     put(key, ours, 0, record)
   }
@@ -127,4 +138,4 @@ export const secondVersion = (trip: TripDocument, id: string): TripDocument => (
 })
 
 export const sameContents = (a: TripDocument, b: TripDocument) =>
-  a.changedAt === b.changedAt || JSON.stringify([a.draft, a.typed]) === JSON.stringify([b.draft, b.typed])
+  JSON.stringify([a.draft, a.typed]) === JSON.stringify([b.draft, b.typed])

@@ -5,16 +5,18 @@ import { join } from 'node:path'
 import { chromiumPath } from '../tools/chromium.mjs'
 
 const root = join(import.meta.dirname, '..', '..')
-const madeOf = ['src', 'public', 'data', 'vite.config.ts', 'package-lock.json']
+// The files at the top are among what a build is made of: the configuration and the locked packages.
+const atTop = readdirSync(root, { withFileTypes: true }).filter(entry => entry.isFile())
+const madeOf = ['src', 'public', 'data', ...atTop.map(entry => entry.name)]
 
 export default function prepare(): void {
   process.env.CHROME_PATH = chromiumPath()
   const page = join(root, '.dist', 'index.html')
   if (existsSync(page) && changedAt(page) >= Math.max(...madeOf.map(part => changedAt(join(root, part)))))
     return
-  const vite = join(root, 'node_modules', 'vite', 'bin', 'vite.js')
+  const bundler = join(root, 'node_modules', 'vite', 'bin', 'vite.js')
   const env = { ...process.env, NODE_ENV: 'production' }
-  execFileSync(process.execPath, [vite, 'build'], { cwd: root, stdio: 'inherit', env })
+  execFileSync(process.execPath, [bundler, 'build'], { cwd: root, stdio: 'inherit', env })
 }
 
 /** When a file, or the newest thing in a folder, changed, ms. */

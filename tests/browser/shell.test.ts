@@ -91,6 +91,27 @@ describe('a new release', () => {
   })
 })
 
+describe('letting a new release in', () => {
+  journey('keeps what was typed a moment before', async ({ open, site }) => {
+    const second = await secondBuild(built)
+    try {
+      const page = await open()
+      await page.getByRole('button', { name: 'Plan a trip' }).click()
+      await untilStored(page)
+      site.deploy(second.folder)
+      await lookForUpdate(page)
+      await page.getByText('A newer version is ready').waitFor()
+      await page.getByLabel('Name of the trip').fill('Over the moor')
+      await page.getByRole('button', { name: 'Use it now' }).click()
+      await page.locator(secondMark).waitFor({ state: 'attached' })
+      await untilDrawn(page)
+      expect(await page.getByLabel('Name of the trip').inputValue()).toBe('Over the moor')
+    } finally {
+      await second.remove()
+    }
+  })
+})
+
 describe('the first page', () => {
   for (const [name, options] of [
     ['on a small phone', at360()],

@@ -24,7 +24,9 @@ function compare(document: PlanDocument): Reckoned {
   const engine = reckon(plan)
   const page = naive(plan)
   if (page === 'unsettled') {
-    expect(engine.ok, 'the page refuses this plan').toBe(false)
+    // The page refuses only a ration that does not converge; water from heat may swing between two efforts.
+    if (plan.trip.water.litresPerHour !== 'from-heat')
+      expect(engine.ok, 'the page refuses this plan').toBe(false)
     return engine
   }
   if (!engine.ok) throw new Error(`refused: ${engine.problem.message}`)
@@ -44,10 +46,48 @@ describe('the engine and a reckoning straight from the page', () => {
     'agree in every number: ration $ration, litres per hour $litresPerHour',
     { timeout: 600_000 },
     ({ runs, ...kind }) => {
+      // Shrinking would wander to ties, where rounding alone decides: the first difference is shown as found.
+      const asserted = { numRuns: numRuns(runs), endOnFailure: true }
       fc.assert(
         fc.property(documents(kind), document => void compare(document)),
-        { numRuns: numRuns(runs) },
+        asserted,
       )
     },
   )
+})
+
+describe('the random plans', () => {
+  const plans = kinds.flatMap(({ runs, ...kind }) => fc.sample(documents(kind), { numRuns: runs, seed: 5 }))
+  const reckonings = plans.flatMap(document => {
+    const reckoned = reckon(planOf(document))
+    return reckoned.ok ? [reckoned.reckoning] : []
+  })
+
+  it('bring about every verdict and every notice but the caps on water, which are rare', () => {
+    const codes = reckonings.flatMap(({ packs, notices }) => [
+      ...packs.flatMap(pack => pack.verdicts),
+      ...notices.map(notice => notice.code),
+    ])
+    expect([...new Set(codes)].filter(code => !code.startsWith('water-cap')).sort()).toEqual(
+      [
+        ...['air-assumed', 'energy-not-for-children', 'energy-out-of-range', 'resting-assumed'],
+        ...['water-containers-missing', 'water-short'],
+        ...['undersized', 'tight', 'fits-with-collar', 'roomy', 'overloaded', 'near-rating'],
+        ...['frameless-overloaded', 'outgrows-its-support', 'rating-unknown', 'outside-short'],
+        ...['too-long', 'too-wide', 'heavy-for-carrier'],
+      ].sort(),
+    )
+  })
+
+  it('overflow containers, share reach and leave rubbish often enough to matter', () => {
+    const often = (count: number) => expect(count).toBeGreaterThan(20)
+    often(reckonings.filter(({ moments }) => moments.some(m => m.kg.rubbish > 0 && m.softLitres > 0)).length)
+    often(reckonings.filter(({ packs }) => packs.some(pack => (pack.reachDays ?? 0) > 0)).length)
+    often(reckonings.filter(({ rationRounds }) => rationRounds > 1).length)
+    often(
+      plans.filter(({ gear = [] }) =>
+        gear.some(box => gear.some(it => it.inside === box.id && it.litres > (box.holdsLitres ?? 0))),
+      ).length,
+    )
+  })
 })

@@ -1,7 +1,7 @@
 // Section 8 of the model page once more: the verdicts of each set-up, and how far it reaches, by halving.
 
 import type { Plan, Setup } from '../../src/plan'
-import { type Heap, heapOf, type InPlay, packing } from './naive'
+import { type Heap, heapOf, type InPlay, packing } from './naive-heap'
 import { fillJugs, jugRoom, ridesOf } from './naive-trip'
 
 interface Need {
@@ -48,8 +48,7 @@ function atDays(days: number, plan: Plan, first: InPlay[], carry: number): { hea
   })
   const jugs = fillJugs(carry, jugRoom(gear))
   const loadKg = play.reduce(
-    (sum, { item, left }) =>
-      ridesOf(item, gear) === 'worn' ? sum : sum + left * item.massKg * item.count,
+    (sum, { item, left }) => (ridesOf(item, gear) === 'worn' ? sum : sum + left * item.massKg * item.count),
     carry,
   )
   return { heap: heapOf(play, jugs.soft), loadKg }

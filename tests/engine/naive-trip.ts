@@ -147,14 +147,9 @@ export function waterAlong(plan: Plan, list: Happening[], legLitres: number[], g
     if (it.what === 'walk') jugs = drink(jugs, legLitres[it.leg]!)
     if (it.what !== 'look') continue
     if (it.phase === 'depart' && isSource(plan, it.stop)) {
-      let need = water.reserveLitres
-      let next = it.stop
-      do {
-        need += legLitres[next]!
-        next++
-        if (next === stops.length - 1 || isSource(plan, next)) break
-        need += stops[next]!.nights * water.campLitres
-      } while (true)
+      let need = water.reserveLitres + legLitres[it.stop]!
+      for (let next = it.stop + 1; next < stops.length - 1 && !isSource(plan, next); next++)
+        need += stops[next]!.nights * water.campLitres + legLitres[next]!
       const carried = Math.min(need, capacity)
       sources.push({ stop: it.stop, carried, short: need - carried })
       jugs = fillJugs(carried, room)

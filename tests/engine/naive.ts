@@ -3,56 +3,9 @@
 
 import type { Item, Plan } from '../../src/plan'
 import { heatLitresPerHour, legWatts, restingKcal, walkingHours } from './naive-energy'
+import { heapOf, type InPlay, packing, sigmaM, sigmaV, wholeOf } from './naive-heap'
 import { judge } from './naive-packs'
-import { daysOf, type Jugs, leftOf, happenings, ridesOf, usedOf, waterAlong } from './naive-trip'
-
-export interface Heap {
-  rigid: number
-  soft: number
-}
-
-/** What is in play of an item at a moment, in its units. */
-export interface InPlay {
-  item: Item
-  left: number
-  used: number
-}
-
-export function packing({ settings }: Plan, { rigid: R, soft: S }: Heap, e = settings.fillEfficiency) {
-  const { rigidPacking: Pr, softPacking: Ps, personalFactor: F } = settings
-  const Vc = R / Pr + ((1 - e) * S) / Ps
-  const Vf = S / Ps + R * (1 + (1 - e) * (1 / Pr - 1))
-  const skeleton = Vc > Vf
-  return {
-    V: F * Math.max(Vc, Vf),
-    slopeR: skeleton ? F / Pr : F * (1 + (1 - e) * (1 / Pr - 1)),
-    slopeS: skeleton ? (F * (1 - e)) / Ps : F / Ps,
-  }
-}
-
-const wholeOf = ({ item, left, used }: InPlay) => left + item.leaves * used
-
-/** Of each container's contents, the share that does not fit. */
-export function overflowShare(container: Item, play: InPlay[]): number {
-  const inside = play.filter(it => it.item.inside === container.id)
-  const litres = inside.reduce((sum, it) => sum + wholeOf(it) * it.item.litres * it.item.count, 0)
-  const over = litres - container.holdsLitres! * container.count
-  return over > 0 ? over / litres : 0
-}
-
-const containerOf = (item: Item, play: InPlay[]) =>
-  play.find(other => other.item.id === item.inside)!.item
-
-export function heapOf(play: InPlay[], softWater: number): Heap {
-  const heap: Heap = { rigid: 0, soft: softWater }
-  for (const it of play) {
-    const { item } = it
-    const litres = wholeOf(it) * item.litres * item.count
-    if (item.inside !== null) heap.soft += litres * overflowShare(containerOf(item, play), play)
-    else if (item.stow === 'main-body') heap[item.build] += litres
-  }
-  return heap
-}
+import { daysOf, happenings, type Jugs, leftOf, ridesOf, usedOf, waterAlong } from './naive-trip'
 
 function look(plan: Plan, play: InPlay[], jugs: Jugs) {
   const gear = play.map(it => it.item)
@@ -82,52 +35,6 @@ function look(plan: Plan, play: InPlay[], jugs: Jugs) {
     softLitres: heap.soft,
     outsideLitres,
   }
-}
-
-const WIDTH = { filled: 0.03, dimensions: 0.1, stated: 0.15, guess: 0.3 }
-const MASS_WIDTH = { scale: 0.005, stated: 0.05, guess: 0.2 }
-
-/** The GUM's full double sum: every item with every item. */
-function doubleSum(terms: { group: string; u: number }[], r: number): number {
-  let variance = 0
-  for (const [i, a] of terms.entries())
-    for (const [j, b] of terms.entries()) {
-      const together = a.group === b.group && (a.group === 'stated' || a.group === 'guess') ? r : 0
-      variance += (i === j ? 1 : together) * a.u * b.u
-    }
-  return variance
-}
-
-function sigmaV(plan: Plan, play: InPlay[], heap: Heap): number {
-  const { V, slopeR, slopeS } = packing(plan, heap)
-  const terms = play.map(it => {
-    const { item } = it
-    const litres = wholeOf(it) * item.litres * item.count
-    const a = WIDTH[item.litresFrom] / Math.sqrt(3)
-    if (item.inside !== null)
-      return {
-        group: item.litresFrom,
-        u: slopeS * litres * overflowShare(containerOf(item, play), play) * a,
-      }
-    const slope = item.stow !== 'main-body' ? 0 : item.build === 'rigid' ? slopeR : slopeS
-    return { group: item.litresFrom, u: slope * litres * a }
-  })
-  const measuring = doubleSum(terms, plan.settings.habitCorrelation)
-  const spread = plan.settings.personalFactorSpread
-  const model =
-    spread === null ? (packing(plan, heap, 0).V - packing(plan, heap, 1).V) ** 2 / 12 : (V * spread) ** 2
-  return Math.sqrt(measuring + model)
-}
-
-function sigmaM(plan: Plan, play: InPlay[]): number {
-  const gear = play.map(it => it.item)
-  const terms = play
-    .filter(it => ridesOf(it.item, gear) !== 'worn')
-    .map(it => ({
-      group: it.item.massFrom,
-      u: (wholeOf(it) * it.item.massKg * it.item.count * MASS_WIDTH[it.item.massFrom]) / Math.sqrt(3),
-    }))
-  return Math.sqrt(doubleSum(terms, plan.settings.habitCorrelation))
 }
 
 /** Index of the earliest largest; values apart by rounding alone count as equal. */
@@ -238,7 +145,7 @@ function settle(plan: Plan) {
     const next = pass(
       plan,
       rations,
-      dayOfLeg.map((_, i) => spent?.legs[i]!.watts ?? null),
+      dayOfLeg.map((_, i) => (spent ? spent.legs[i]!.watts : null)),
     )
     const moved = Math.max(...next.moments.map((m, i) => Math.abs(m.kg.total - now.moments[i]!.kg.total)))
     now = next
@@ -295,7 +202,9 @@ export function naive(plan: Plan) {
     waterShortLitres: Math.max(...sources.map(s => s.short)),
   }
   const litresOfDay = (day: number) => {
-    const sleeps = stops.find((stop, i) => i > 0 && dayOfLeg[i - 1]! <= day && day < dayOfLeg[i - 1]! + stop.nights)
+    const sleeps = stops.find(
+      (stop, i) => i > 0 && dayOfLeg[i - 1]! <= day && day < dayOfLeg[i - 1]! + stop.nights,
+    )
     const walking = legLitres.filter((_, i) => dayOfLeg[i] === day).reduce((a, b) => a + b, 0)
     return walking + (sleeps ? plan.trip.water.campLitres : 0)
   }
@@ -318,12 +227,16 @@ export function naive(plan: Plan) {
   return {
     need,
     moments,
-    legs: hours.map((h, i) => ({ hours: h, waterLitres: legLitres[i]!, kcal: spent?.legs[i]!.kcal ?? null })),
+    legs: hours.map((h, i) => ({
+      hours: h,
+      waterLitres: legLitres[i]!,
+      kcal: spent ? spent.legs[i]!.kcal : null,
+    })),
     days: Array.from({ length: days }, (_, day) => ({
       day: day + 1,
       hours: hours.filter((_, i) => dayOfLeg[i] === day).reduce((a, b) => a + b, 0),
-      kcalWalking: spent?.days[day]!.kcalWalking ?? null,
-      kcalTotal: spent?.days[day]!.kcalTotal ?? null,
+      kcalWalking: spent ? spent.days[day]!.kcalWalking : null,
+      kcalTotal: spent ? spent.days[day]!.kcalTotal : null,
       ration: now.rations[day]!,
     })),
     rationRounds: rounds,

@@ -102,9 +102,11 @@ function isShippedTable(file: string): boolean {
   return /^data\/.+\.json$/.test(file)
 }
 
+/** The shell brings in style sheets by file, in the order of their layers; a folder may use what encloses it. */
 function isPastIndex(from: string, to: string): boolean {
-  const [here, there] = [from, to].map(file => file.slice(0, file.lastIndexOf('/')))
-  return here !== there && !/\/index\.tsx?$/.test(to)
+  const [here = '', there = ''] = [from, to].map(file => file.slice(0, file.lastIndexOf('/') + 1))
+  if (folderOf(from) === '' && to.endsWith('.css')) return false
+  return !here.startsWith(there) && !/\/index\.tsx?$/.test(to)
 }
 
 function cyclesIn({ files, edges }: Graph): string[] {

@@ -1,6 +1,6 @@
 // The head of the page: which trip is open, whether it is kept, the way back, and the door to everything else.
 
-import { actions, canRedo, canUndo, openTrip, saveState } from '../../store'
+import { actions, canRedo, canUndo, lastLabel, openTrip, saveState } from '../../store'
 
 const SAVE_WORDS = {
   saved: 'Saved',
@@ -23,13 +23,25 @@ export function Header({ onMore }: { onMore: () => void }) {
         </p>
       </div>
       <div class="head-actions">
-        <button type="button" class="quiet icon" disabled={!canUndo.value} onClick={() => actions.undo()}>
-          Undo
+        <button
+          type="button"
+          class="quiet icon"
+          aria-label={lastLabel.value ? `Undo: ${lastLabel.value}` : 'Undo'}
+          disabled={!canUndo.value}
+          onClick={() => actions.undo()}
+        >
+          ↶
         </button>
-        <button type="button" class="quiet icon" disabled={!canRedo.value} onClick={() => actions.redo()}>
-          Redo
+        <button
+          type="button"
+          class="quiet icon"
+          aria-label="Redo"
+          disabled={!canRedo.value}
+          onClick={() => actions.redo()}
+        >
+          ↷
         </button>
-        <button type="button" class="quiet icon" onClick={onMore}>
+        <button type="button" class="quiet" onClick={onMore}>
           More
         </button>
       </div>

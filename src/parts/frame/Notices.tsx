@@ -3,7 +3,7 @@
 import { applyUpdate, saveState, storeProblem, updateWaiting } from '../../store'
 
 export function Notices() {
-  const problem = storeProblem.value ?? ('message' in saveState.value ? saveState.value.message : null)
+  const problem = storeProblem.value ?? saveState.value.message
   return (
     <div class="app-notices" aria-live="polite">
       {problem ? (

@@ -6,14 +6,15 @@ import { useSystem } from '../fields'
 
 export function Ticker({ onOpen }: { onOpen: () => void }) {
   const shown = shownIn(useSystem())
-  const { result, leftOut } = reckoned.value
-  if (!result.ok) return null
-  const { need } = result.reckoning
+  const open = reckoned.value
+  if (!open?.reckoned.ok) return null
+  const { leftOut } = open
+  const { need } = open.reckoned.reckoning
   return (
     <button type="button" class="ticker" onClick={onOpen} aria-label="Open the need">
       <strong>{shown.litresUp(need.bodyLitres)}</strong> main body
       <span class="ticker-gap" />
-      <strong>{shown.kg(need.peakLoadKg)}</strong> at the heaviest
+      <strong>{shown.kg(need.peakLoadKg)}</strong> peak load
       {leftOut.length ? <span class="ticker-note">{leftOut.length} not counted</span> : null}
     </button>
   )

@@ -1,3 +1,5 @@
 export { Header } from './Header'
+export { later } from './Later'
 export { Notices } from './Notices'
 export { Ticker } from './Ticker'
+export { UndoBar } from './UndoBar'

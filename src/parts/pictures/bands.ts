@@ -35,3 +35,7 @@ export function layersOf(litres: Shares, bodyLitres: number): Shares {
   for (const { band } of BANDS) layers[band] = Math.max(0, litres[band]) * factor
   return layers
 }
+
+/** The bands that hold anything in one of the shares, bottom to top. */
+export const bandsIn = (all: readonly Shares[]): Band[] =>
+  BANDS.filter(({ band }) => all.some(shares => shares[band] > 0)).map(({ band }) => band)

@@ -2,11 +2,11 @@
 
 import './pictures.css'
 import { useId } from 'preact/hooks'
-import { TOP_DOWN } from './bands'
+import { bandsIn, TOP_DOWN } from './bands'
 import { PROPORTION } from './body-shape'
 import { CutawayDrawing } from './cutaway-drawing'
 import { type Amounts, amountsOf, type Body, planCutaway } from './cutaway-plan'
-import { type CutawayWords, cutawayWords, type LitreFormat } from './cutaway-words'
+import { cutawayWords, type LitreFormat } from './cutaway-words'
 import { BandKey } from './load-key'
 import { Patterns } from './patterns'
 import { PictureTable } from './picture-table'
@@ -24,7 +24,7 @@ export interface CutawayProps extends Body {
  * width, then draw a litre equally large.
  */
 export function Cutaway(props: CutawayProps) {
-  const { name, moment, need, format, bodyLitres, innerHeightCm } = props
+  const { name, moment, need, format, bodyLitres } = props
   const of = useId()
   const { ref, room } = useRoom()
   const known = bodyLitres !== null
@@ -37,13 +37,10 @@ export function Cutaway(props: CutawayProps) {
     format,
   })
   const plan = planCutaway(props, words, room)
-  const bands = TOP_DOWN.map(({ band }) => band).filter(band => amounts.layers[band] > 0)
-  const height =
-    innerHeightCm !== null && plan?.shape.heightKnown
-      ? 'as high as stated'
-      : plan && innerHeightCm === null
-        ? `${PROPORTION} times as wide as high, its height not being known`
-        : 'as near to the stated height as a pack of these litres can be'
+  const bands = bandsIn([amounts.layers])
+  const height = plan?.shape.heightKnown
+    ? 'The height is the one stated.'
+    : `The height is drawn from the litres: near ${PROPORTION} times as wide as high.`
   return (
     <figure class="picture cutaway">
       <figcaption>
@@ -66,38 +63,18 @@ export function Cutaway(props: CutawayProps) {
       </p>
       <BandKey of={of} shown={bands} values={amounts.layers} format={format.litres} />
       <p class="quiet">Gaps left by packing are spread through the layers.</p>
-      <CutawayTable
-        amounts={amounts}
-        words={words}
-        mostLitres={need.bodyLitres}
-        format={format}
-        known={known}
-        note={
-          plan ? (
-            <p class="quiet">
-              Equal areas are equal litres: every body is drawn as equally deep, and {height}.
-            </p>
-          ) : null
-        }
+      <PictureTable
+        caption="The main body, layer by layer"
+        heads={['What', 'Litres']}
+        rows={rowsOf(amounts, known, need.bodyLitres).map(([what, value]) => [what, format.litres(value)])}
+        note={`Equal areas are equal litres. ${height}`}
       />
     </figure>
   )
 }
 
-function CutawayTable({
-  amounts,
-  mostLitres,
-  format: { litres },
-  known,
-  note,
-}: {
-  amounts: Amounts
-  words: CutawayWords
-  mostLitres: number
-  format: LitreFormat
-  known: boolean
-  note: preact.ComponentChildren
-}) {
+/** Every figure the picture plots, each with its name. */
+function rowsOf(amounts: Amounts, known: boolean, mostLitres: number): [what: string, litres: number][] {
   const rows: [string, number][] = TOP_DOWN.map(({ band, word }) => [word, amounts.layers[band]])
   rows.push(['All in the main body', amounts.inLitres])
   if (known) rows.push(['Body to the brim', amounts.brimLitres], ['Over the brim', amounts.overBrimLitres])
@@ -108,22 +85,5 @@ function CutawayTable({
     ['Likely need, from', amounts.lowLitres],
     ['Likely need, to', amounts.highLitres],
   )
-  return (
-    <PictureTable caption="The main body, layer by layer" note={note}>
-      <thead>
-        <tr>
-          <th scope="col">What</th>
-          <th scope="col">Litres</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(([what, value]) => (
-          <tr key={what}>
-            <th scope="row">{what}</th>
-            <td>{litres(value)}</td>
-          </tr>
-        ))}
-      </tbody>
-    </PictureTable>
-  )
+  return rows
 }

@@ -1,9 +1,12 @@
 // The load line as it is drawn: everything but the cursor, so that moving the cursor redraws none of it.
 
-import type { LoadPlan, MarkKind } from './load-plan'
+import type { DrawnLimit } from './limits'
+import type { LoadPlan } from './load-plan'
 import { fillOf } from './patterns'
 import { bandPaths, crestPath } from './route-line'
 import { px } from './scale'
+import type { MarkKind } from './stop-strip'
+import { isolate } from './words'
 
 /** Marks of 2 × 2 about the origin: a drop (full or empty), a tent, a crate. */
 const MARKS: Record<MarkKind, string> = {
@@ -25,7 +28,7 @@ export function Mark({ kind, x, y, size }: { kind: MarkKind; x: number; y: numbe
 
 /** Everything under the cursor. */
 export function LoadBands({ plan, of }: { plan: LoadPlan; of: string }) {
-  const { plot, xs, ys, stopXs, axisY } = plan
+  const { plot, xs, ys, strip } = plan
   return (
     <>
       {plan.rules.map(({ y, text }) => (
@@ -40,15 +43,15 @@ export function LoadBands({ plan, of }: { plan: LoadPlan; of: string }) {
         <path key={band} d={d} class="band" fill={fillOf(of, band)} />
       ))}
       <path class="crest" d={crestPath(xs, ys)} />
-      <path class="axis" d={`M${px(plot.left)} ${px(axisY)}H${px(plot.right)}`} />
-      <path class="tick" d={stopXs.map(x => `M${px(x)} ${px(axisY)}v5`).join('')} />
+      <path class="axis" d={`M${px(plot.left)} ${px(plot.bottom)}H${px(plot.right)}`} />
+      <path class="tick" d={strip.stopXs.map(x => `M${px(x)} ${px(plot.bottom)}v5`).join('')} />
     </>
   )
 }
 
 /** Everything over the cursor: words, limits, marks. */
 export function LoadWords({ plan }: { plan: LoadPlan }) {
-  const { peak, linePx, stopXs } = plan
+  const { peak, linePx, strip } = plan
   const firstLine = linePx * 0.5
   return (
     <>
@@ -67,18 +70,18 @@ export function LoadWords({ plan }: { plan: LoadPlan }) {
           {line}
         </text>
       ))}
-      {plan.marks.map(({ kind, y, stops }) =>
+      {strip.marks.map(({ kind, y, stops }) =>
         stops.map(stop => (
-          <Mark key={`${kind}${stop}`} kind={kind} x={stopXs[stop]!} y={y} size={plan.markPx} />
+          <Mark key={`${kind}${stop}`} kind={kind} x={strip.stopXs[stop]!} y={y} size={strip.markPx} />
         )),
       )}
-      {plan.names.map(({ stop, x, y, at, row, text }) => (
+      {strip.names.map(({ stop, x, y, at, row, text }) => (
         <g key={stop}>
           {row > 0 && (
             <path class="tick" d={`M${px(at)} ${px(y - linePx * 1.45)}V${px(y - linePx * 0.45)}`} />
           )}
           <text x={px(x)} y={px(y)} class="mid">
-            {text}
+            {isolate(text)}
           </text>
         </g>
       ))}
@@ -87,7 +90,7 @@ export function LoadWords({ plan }: { plan: LoadPlan }) {
   )
 }
 
-function LimitLine({ limit, nth, plan }: { limit: LoadPlan['limits'][number]; nth: number; plan: LoadPlan }) {
+function LimitLine({ limit, nth, plan }: { limit: DrawnLimit; nth: number; plan: LoadPlan }) {
   const { y, labelY, end, text } = limit
   const { left, right } = plan.plot
   const edge = end === 'left' ? left : right

@@ -3,9 +3,8 @@
 import type { Moment } from '../../reckon'
 import { type Band, TOP_DOWN } from './bands'
 import { Mark } from './load-drawing'
-import type { MarkKind } from './load-plan'
 import { Swatch } from './patterns'
-import type { LoadLimit } from './shown'
+import type { MarkKind } from './stop-strip'
 
 const WORDS: Record<MarkKind, string> = {
   sure: 'water',
@@ -49,30 +48,6 @@ export function MarkKey({ kinds }: { kinds: readonly MarkKind[] }) {
             <Mark kind={kind} x={0} y={0} size={11} />
           </svg>
           {WORDS[kind]}
-        </li>
-      ))}
-    </ul>
-  )
-}
-
-/** The limits in full, for where the picture had no room for a name. */
-export function LimitKey({
-  limits,
-  format,
-}: {
-  limits: readonly LoadLimit[]
-  format(value: number): string
-}) {
-  return (
-    <ul class="key">
-      {limits.map(({ label, kg }, nth) => (
-        <li key={nth}>
-          <svg class="swatch line-swatch" aria-hidden="true">
-            <path class={`limit limit-${nth}`} d="M0 6H40" />
-          </svg>
-          <span>
-            <bdi>{label}</bdi> <b>{format(kg)}</b>
-          </span>
         </li>
       ))}
     </ul>

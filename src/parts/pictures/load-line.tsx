@@ -3,10 +3,11 @@
 
 import './pictures.css'
 import { useId, useMemo, useState } from 'preact/hooks'
+import { bandsIn } from './bands'
 import { Cursor } from './cursor'
 import { LoadBands, LoadWords } from './load-drawing'
-import { BandKey, LimitKey, MarkKey } from './load-key'
-import { bandsShown, planLoadLine } from './load-plan'
+import { BandKey, MarkKey } from './load-key'
+import { planLoadLine } from './load-plan'
 import { LoadTable } from './load-table'
 import { loadSummary, momentInFull, momentSentence } from './load-words'
 import { Patterns } from './patterns'
@@ -30,7 +31,7 @@ function Drawn({ moments, stops, limits, format, moment, onMoment }: LoadLinePro
   const { ref, room } = useRoom()
   const [heard, setHeard] = useState(false)
   const shown = useMemo(() => ({ moments, stops, limits, format }), [moments, stops, limits, format])
-  const bands = useMemo(() => bandsShown(moments), [moments])
+  const bands = useMemo(() => bandsIn(moments.map(m => m.kg)), [moments])
   const plan = useMemo(() => planLoadLine(shown, room), [shown, room])
   const under = useMemo(() => <LoadBands plan={plan} of={of} />, [plan, of])
   const over = useMemo(() => <LoadWords plan={plan} />, [plan])
@@ -85,8 +86,7 @@ function Drawn({ moments, stops, limits, format, moment, onMoment }: LoadLinePro
         </button>
       </div>
       <BandKey of={of} shown={bands} values={moments[index]!.kg} format={format.kg} />
-      {plan.limits.some(limit => !limit.whole) && <LimitKey limits={limits} format={format.kg} />}
-      <MarkKey kinds={plan.marks.filter(mark => mark.stops.length > 0).map(mark => mark.kind)} />
+      <MarkKey kinds={plan.strip.marks.map(mark => mark.kind)} />
       {table}
     </figure>
   )

@@ -2,15 +2,16 @@
 
 import type { ComponentChildren } from 'preact'
 
-export function PictureTable({
-  caption,
-  note,
-  children,
-}: {
+export interface PictureTableProps {
   caption: string
-  note?: ComponentChildren
-  children: ComponentChildren
-}) {
+  heads: string[]
+  /** The first cell of a row is its head. */
+  rows: [head: ComponentChildren, ...cells: ComponentChildren[]][]
+  /** A sentence below the table. */
+  note?: string
+}
+
+export function PictureTable({ caption, heads, rows, note }: PictureTableProps) {
   return (
     <details class="picture-same">
       <summary>The same as a table</summary>
@@ -18,10 +19,28 @@ export function PictureTable({
       <section class="picture-scroll" aria-label={caption} tabIndex={0}>
         <table>
           <caption>{caption}</caption>
-          {children}
+          <thead>
+            <tr>
+              {heads.map(head => (
+                <th key={head} scope="col">
+                  {head}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(([head, ...cells], row) => (
+              <tr key={row}>
+                <th scope="row">{head}</th>
+                {cells.map((cell, column) => (
+                  <td key={column}>{cell}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
         </table>
       </section>
-      {note}
+      {note && <p class="quiet">{note}</p>}
     </details>
   )
 }

@@ -31,7 +31,10 @@ interface Span {
 const meets = (spans: readonly Span[], from: number, to: number): boolean =>
   spans.some(span => from < span.to && span.from < to)
 
-/** Names for as many stops as fit; `weight` decides who comes first, then the earlier stop. */
+/**
+ * Names for as many stops as fit; `weight` decides who comes first, then the earlier stop. A name stands under its
+ * stop, or is moved along by at most half its width; the first and the last lean outwards.
+ */
 export function nameStops(
   stops: readonly { x: number; name: string; weight: number }[],
   { left, right, widest, gap, measure }: NameOptions,
@@ -44,17 +47,21 @@ export function nameStops(
     const { x: at, name } = stops[stop]!
     const text = cut(name, Math.min(widest, right - left), measure)
     const half = measure(text) / 2
-    const x = clamp(at, left + half, right - half)
-    const from = x - half - gap
-    const to = x + half + gap
-    const row = rows.findIndex((spans, r) => {
-      if (meets(spans, from, to)) return false
-      return r === 0 ? !meets(leaders, from, to) : !meets(rows[0]!, at - gap, at + gap)
-    })
-    if (row < 0) continue
-    rows[row]!.push({ from: x - half, to: x + half })
-    if (row > 0) leaders.push({ from: at - 1, to: at + 1 })
-    named.push({ stop, text, x, at, row })
+    const lean = stop === 0 ? -half : stop === stops.length - 1 ? half : 0
+    const wish = clamp(at + lean, left + half, right - half)
+    for (const r of [0, 1]) {
+      if (r === 1 && meets(rows[0]!, at - gap, at + gap)) break
+      const taken = r === 0 ? [...rows[0]!, ...leaders] : rows[1]!
+      const x = [wish, ...taken.flatMap(({ from, to }) => [from - gap - half, to + gap + half])]
+        .filter(x => Math.abs(x - at) <= half + 1 && x - half >= left - 0.01 && x + half <= right + 0.01)
+        .sort((a, b) => Math.abs(a - wish) - Math.abs(b - wish))
+        .find(x => !meets(taken, x - half - gap + 0.01, x + half + gap - 0.01))
+      if (x === undefined) continue
+      rows[r]!.push({ from: x - half, to: x + half })
+      if (r === 1) leaders.push({ from: at - 1, to: at + 1 })
+      named.push({ stop, text, x, at, row: r })
+      break
+    }
   }
   return named.sort((a, b) => a.stop - b.stop)
 }

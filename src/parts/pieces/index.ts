@@ -1,4 +1,3 @@
 export { Cautions } from './Cautions'
 export { LeftOut } from './LeftOut'
 export { Row, type RowActions } from './Row'
-export { UndoBar } from './UndoBar'

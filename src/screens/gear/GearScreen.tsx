@@ -1,13 +1,13 @@
 // Gear: the list by group with its masses and litres, one line to add to it, each item open to edit in place.
 
-import { memo } from 'preact/compat'
+import { useMemo } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
 import { Row } from '../../parts/pieces'
 import { addItem, type DraftItem, duplicateItem, moveItem, removeItem } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import type { System } from '../../units'
-import { type Detail, firstId, rowActions } from '../useRows'
+import { type Detail, firstId, rowActions } from '../rows'
 import { ItemEditor } from './ItemEditor'
 import { Packing } from './Packing'
 
@@ -58,8 +58,8 @@ function Totals({ gear }: { gear: DraftItem[] }) {
     return (
       <p>List what you take, each with its mass and the litres it packs down to. Guesses do to begin with.</p>
     )
-  const { result } = reckoned.value
-  if (!result.ok) return null
+  const result = reckoned.value?.reckoned
+  if (!result?.ok) return null
   const { baseKg, wornKg } = result.reckoning.need
   return (
     <p>
@@ -79,8 +79,12 @@ interface ItemRowProps {
   system: System
 }
 
-/** Drawn again only when its own item changes: lists of thousands stay quick. */
-const ItemRow = memo(function ItemRow({ item, heading, index, count, open, onDetail, system }: ItemRowProps) {
+/** Drawn again only when something of its own changes: lists of thousands stay quick. */
+function ItemRow(props: ItemRowProps) {
+  return useMemo(() => <DrawnItemRow {...props} />, Object.values(props))
+}
+
+function DrawnItemRow({ item, heading, index, count, open, onDetail, system }: ItemRowProps) {
   const path = `gear/${item.id}`
   const name = item.name || `Item ${index + 1}`
   return (
@@ -101,7 +105,7 @@ const ItemRow = memo(function ItemRow({ item, heading, index, count, open, onDet
       </Row>
     </>
   )
-})
+}
 
 const PLACES = {
   'main-body': '',

@@ -1,9 +1,10 @@
 // More: the trips kept on this device, units and theme, plan files, and what this app is and is not.
 
+import { useState } from 'preact/hooks'
 import { emptyDraft } from '../../plan'
 import { GENERAL_LINE } from '../../report'
-import { actions, library, newId, offlineReady, openTrip, trips } from '../../store'
-import { demoDraft } from '../demo'
+import { actions, library, offlineReady, openTrip, removedTrip, trips } from '../../store'
+import { loadDemo } from '../welcome'
 import { PlanFiles } from './PlanFiles'
 
 export function MoreScreen({ onClose }: { onClose: () => void }) {
@@ -40,6 +41,8 @@ export function MoreScreen({ onClose }: { onClose: () => void }) {
 function Trips({ onClose }: { onClose: () => void }) {
   const open = openTrip.value?.id
   const ids = library.value.order
+  const [failed, setFailed] = useState(false)
+  const removed = removedTrip.value
   return (
     <section>
       <h3>Trips</h3>
@@ -92,6 +95,15 @@ function Trips({ onClose }: { onClose: () => void }) {
           )
         })}
       </ul>
+      {removed ? (
+        <p role="status">
+          Deleted <bdi>{removed.trip.draft.name || 'a trip'}</bdi>.{' '}
+          <button type="button" class="quiet" onClick={() => actions.restoreTrip()}>
+            Undo
+          </button>
+        </p>
+      ) : null}
+      {failed ? <p class="problem">The demo could not be loaded: go online once and try again.</p> : null}
       <div class="actions">
         <button
           type="button"
@@ -103,14 +115,7 @@ function Trips({ onClose }: { onClose: () => void }) {
         >
           New trip
         </button>
-        <button
-          type="button"
-          class="quiet"
-          onClick={() => {
-            actions.createTrip(demoDraft(newId), { demo: true })
-            onClose()
-          }}
-        >
+        <button type="button" class="quiet" onClick={() => void loadDemo().catch(() => setFailed(true))}>
           Open the demo trip
         </button>
       </div>

@@ -25,7 +25,7 @@ export function PlanFiles() {
 
   function save() {
     // What is saved is what is reckoned: a file that this app and the command line both read.
-    const text = JSON.stringify(reckoned.value.document, null, 1)
+    const text = JSON.stringify(reckoned.value?.document, null, 1)
     const link = document.createElement('a')
     link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
     link.download = `${(openTrip.value?.draft.name ?? 'trip').replace(/[^\p{L}\p{N} _-]/gu, '').trim() || 'trip'}.json`

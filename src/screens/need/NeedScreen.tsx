@@ -1,11 +1,11 @@
 // Need: the answer first, then the pictures behind it, the days, and what to beware of.
 
-import { useState } from 'preact/hooks'
+import { useMemo, useState } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
-import { Cutaway, LoadLine } from '../../parts/pictures'
+import { Cutaway, LoadLine, placeWords } from '../../parts/pictures'
 import { Cautions, LeftOut } from '../../parts/pieces'
 import type { Plan } from '../../plan'
-import type { Moment, Reckoning } from '../../reckon'
+import type { Reckoning } from '../../reckon'
 import { cautionsOf, GENERAL_LINE, type Shown, shownIn } from '../../report'
 import { reckoned } from '../../store'
 import { Answer } from './Answer'
@@ -13,7 +13,8 @@ import { Days } from './Days'
 
 export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
   const shown = shownIn(useSystem())
-  const { plan, leftOut, result } = reckoned.value
+  if (!reckoned.value) return null
+  const { plan, leftOut, reckoned: result } = reckoned.value
   if (!result.ok)
     return (
       <div class="screen">
@@ -47,22 +48,13 @@ interface Props {
 
 /** The load line and the cutaway share one moment: moving along the line empties and fills the pack. */
 function Pictures({ plan, reckoning, shown }: Props) {
-  const { moments, need, packs } = reckoning
+  const { moments, need } = reckoning
   const fullest = moments.findIndex(m => m.stop === need.bodyAt.stop && m.phase === need.bodyAt.phase)
   const [chosen, setMoment] = useState<number | null>(null)
   const moment = chosen === null || chosen >= moments.length ? fullest : chosen
   const [packIndex, setPack] = useState(0)
   const pack = plan.packs[packIndex] ?? plan.packs[0]
-  const limits = packs
-    .flatMap(({ loadLimitKg, carriedKg, name, setup, pack: of, ratedAgainstKg }) => {
-      // The line shows contents; what the pack itself takes of its rating is taken off the limit.
-      const own = ratedAgainstKg - need.peakLoadKg
-      const label = plan.packs[of]!.setups.length > 1 ? `${name}, ${setup}` : name
-      return loadLimitKg === null || carriedKg <= 0 ? [] : [{ label, kg: loadLimitKg - own, of }]
-    })
-    .filter(limit => limit.kg > 0)
-    .sort((a, b) => Number(b.of === packIndex) - Number(a.of === packIndex))
-    .slice(0, 3)
+  const limits = useMemo(() => limitsOf(plan, reckoning, packIndex), [plan, reckoning, packIndex])
 
   return (
     <>
@@ -77,16 +69,31 @@ function Pictures({ plan, reckoning, shown }: Props) {
       {plan.packs.length > 1 ? <PackChoice plan={plan} chosen={packIndex} onChoose={setPack} /> : null}
       <Cutaway
         name={pack?.name ?? 'The pack you need'}
+        at={placeWords(moments[moment]!, plan.trip.stops)}
         bodyLitres={pack?.bodyLitres ?? null}
         collarLitres={pack?.collarLitres ?? 0}
         innerHeightCm={pack?.innerHeightCm ?? null}
         need={need}
-        moment={moments[moment] as Moment}
+        moment={moments[moment]!}
         scaleLitres={Math.max(need.bodyLitresSafe, ...plan.packs.map(p => p.bodyLitres + p.collarLitres))}
         format={shown}
       />
     </>
   )
+}
+
+/** What the contents may weigh in each set-up, the chosen pack's first; the line has room for three. */
+function limitsOf(plan: Plan, { packs, need }: Reckoning, chosen: number) {
+  return packs
+    .flatMap(({ loadLimitKg, ratedAgainstKg, name, setup, pack }) => {
+      if (loadLimitKg === null) return []
+      // The line shows contents, so what the pack itself takes of its rating comes off the limit.
+      const kg = loadLimitKg - (ratedAgainstKg - need.peakLoadKg)
+      const label = plan.packs[pack]!.setups.length > 1 ? `${name}, ${setup}` : name
+      return kg > 0 ? [{ label, kg, pack }] : []
+    })
+    .sort((a, b) => Number(b.pack === chosen) - Number(a.pack === chosen))
+    .slice(0, 3)
 }
 
 function PackChoice({

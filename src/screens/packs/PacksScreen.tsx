@@ -5,7 +5,7 @@ import { Row } from '../../parts/pieces'
 import { addPack, type DraftPack, duplicatePack, movePack, removePack } from '../../plan'
 import { type Shown, shownIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
-import { type Detail, firstId, rowActions } from '../useRows'
+import { type Detail, firstId, rowActions } from '../rows'
 import { PackEditor } from './PackEditor'
 import { Thresholds } from './Thresholds'
 import { Verdicts } from './Verdicts'
@@ -69,9 +69,9 @@ function Summary({ pack, name, shown }: { pack: DraftPack; name: string; shown: 
 
 /** The verdicts; nothing while the pack lacks what it takes to judge it: the Need says what. */
 function Judged({ id, shown }: { id: string; shown: Shown }) {
-  const { plan, result, packIds } = reckoned.value
-  const packIndex = packIds.indexOf(id)
-  if (!result.ok || packIndex < 0)
+  const open = reckoned.value
+  const packIndex = open ? open.packIds.indexOf(id) : -1
+  if (!open?.reckoned.ok || packIndex < 0)
     return <p class="hint">Not judged yet: it needs its main body litres and its mass.</p>
-  return <Verdicts packIndex={packIndex} plan={plan} reckoning={result.reckoning} shown={shown} />
+  return <Verdicts packIndex={packIndex} plan={open.plan} reckoning={open.reckoned.reckoning} shown={shown} />
 }

@@ -42,14 +42,16 @@ function SetupVerdict({
         {answer}
       </p>
       <p>
-        <strong>{first.word}.</strong> {first.sentence}
+        <strong>{first.lead}</strong>
+        {first.rest}
       </p>
       <details class="why">
         <summary>All reasons and figures</summary>
         <ul class="reasons">
           {rest.map(verdict => (
             <li key={verdict.code}>
-              <strong>{verdict.word}.</strong> {verdict.sentence}
+              <strong>{verdict.lead}</strong>
+              {verdict.rest}
             </li>
           ))}
         </ul>

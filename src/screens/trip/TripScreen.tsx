@@ -5,7 +5,7 @@ import { Row } from '../../parts/pieces'
 import { addStop, type DraftStop, duplicateStop, moveStop, removeStop } from '../../plan'
 import { type Shown, shownIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
-import { type Detail, firstId, rowActions } from '../useRows'
+import { type Detail, firstId, rowActions } from '../rows'
 import { Carrier, Food, Pace, Water } from './Habits'
 import { QuickStart } from './QuickStart'
 import { StopEditor } from './StopEditor'
@@ -38,7 +38,7 @@ export function TripScreen({ detail, onDetail }: Detail) {
 
 function Stops({ stops, detail, onDetail }: Detail & { stops: DraftStop[] }) {
   const shown = shownIn(useSystem())
-  const { result } = reckoned.value
+  const result = reckoned.value?.reckoned
   const add = (at: number) => {
     const id = newId()
     actions.edit('Add a stop', draft => addStop(draft, firstId(id), { at }))
@@ -51,7 +51,7 @@ function Stops({ stops, detail, onDetail }: Detail & { stops: DraftStop[] }) {
         {stops.map((stop, index) => {
           const path = `trip/stops/${stop.id}`
           const name = stop.name || stopName(index, stops.length)
-          const computed = result.ok ? (result.reckoning.legs[index - 1]?.hours ?? null) : null
+          const computed = result?.ok ? (result.reckoning.legs[index - 1]?.hours ?? null) : null
           return (
             <Row
               key={stop.id}

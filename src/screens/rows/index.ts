@@ -1,8 +1,8 @@
 // What the lists of stops, items and packs share: which entry is open, and the actions on each.
 
-import type { RowActions } from '../parts/pieces'
-import type { Draft } from '../plan'
-import { actions, newId } from '../store'
+import type { RowActions } from '../../parts/pieces'
+import type { Draft } from '../../plan'
+import { actions, newId } from '../../store'
 
 /** The entry whose editor is open, as a path: `gear/<id>`. */
 export interface Detail {

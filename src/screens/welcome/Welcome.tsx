@@ -1,10 +1,12 @@
 // The empty app: one sentence that teaches and one tap to try it.
 
-import { emptyDraft } from '../plan'
-import { actions, newId } from '../store'
-import { demoDraft } from './demo'
+import { useState } from 'preact/hooks'
+import { emptyDraft } from '../../plan'
+import { actions } from '../../store'
+import { loadDemo } from './load'
 
 export function Welcome() {
+  const [failed, setFailed] = useState(false)
   return (
     <main class="welcome">
       <h1>Pack Reckoner</h1>
@@ -16,14 +18,11 @@ export function Welcome() {
         <button type="button" class="primary" onClick={() => actions.createTrip(emptyDraft())}>
           Plan a trip
         </button>
-        <button
-          type="button"
-          class="quiet"
-          onClick={() => actions.createTrip(demoDraft(newId), { demo: true })}
-        >
+        <button type="button" class="quiet" onClick={() => loadDemo().catch(() => setFailed(true))}>
           Look at a demo trip
         </button>
       </div>
+      {failed ? <p class="problem">The demo could not be loaded: go online once and try again.</p> : null}
       <p class="hint">The demo is invented. Everything stays on this device and works without a network.</p>
     </main>
   )

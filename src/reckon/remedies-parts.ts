@@ -1,0 +1,28 @@
+// The engine's inner tables of a plan that was already reckoned, rebuilt from its Reckoning, for those who ask more
+// about it than the Reckoning says. Nothing is iterated: rations and water are taken as they came out.
+
+import type { Plan } from '../plan/types'
+import { fuelMassOf } from './energy'
+import { ledgerOf, stowsOf } from './ledger'
+import type { Parts } from './need'
+import { stockAtMoments } from './provisions'
+import { routeOf } from './route'
+import type { Reckoning } from './types'
+import { waterPlanOf, waterRoomOf } from './water'
+
+/** `reckoning` must be what `reckon(plan)` gave. */
+export function partsOf(plan: Plan, reckoning: Reckoning): Parts {
+  const route = routeOf(plan)
+  const gear = plan.gear.map(item => (item.fuel ? { ...item, massKg: fuelMassOf(item.fuel) } : item))
+  const stowOf = stowsOf(gear)
+  const rations = reckoning.days.map(day => day.ration)
+  const legLitres = reckoning.legs.map(leg => leg.waterLitres)
+  return {
+    plan,
+    gear,
+    stowOf,
+    ledger: ledgerOf(gear, stowOf),
+    stocks: stockAtMoments(plan, route, rations),
+    water: waterPlanOf(plan, route, legLitres, waterRoomOf(gear, stowOf)),
+  }
+}

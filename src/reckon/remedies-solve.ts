@@ -1,0 +1,95 @@
+// Which few of many choices mend every shortfall at the least cost: an exact 0/1 search of our own (branch and bound;
+// the bounds are Lagrangian, Held & Karp, Math. Program. 1 (1971) 6–25, from memory). It knows nothing of packs.
+
+import { type Bounds, boundsOf, type Choosing } from './remedies-bounds'
+
+export type { Choice, Choosing, Row } from './remedies-bounds'
+
+export interface Chosen {
+  /** Indexes into the choices; null: none mends every row, or none was found within the work allowed. */
+  chosen: number[] | null
+  /** The answer is proven: the search ended before its work ran out. */
+  proven: boolean
+}
+
+export interface Search {
+  /** True: as few choices as possible, and the cost decides among those. False: the cost alone. */
+  fewestFirst: boolean
+  /** The last word on a set of choices that mends every row, asked only of cheaper ones than the best so far. */
+  accepts?: (chosen: number[]) => boolean
+  /** Branches looked at, and sets that `accepts` is asked about, at most. */
+  mostSteps?: number
+  mostAsked?: number
+}
+
+/** Rows that are mended but for rounding count as mended; `accepts` has the last word. */
+const ROUNDING = 1e-9
+
+/**
+ * The choices, at most one of each group, for which every row's gives add up to its need, at the least cost.
+ * Exact: sets of 0, 1, 2 … choices are searched depth first, and a branch is left only when the best that its
+ * remaining choices could give cannot mend some row, or the least they could cost is no less than the best found.
+ * Both are bounds that hold for every set below the branch. Costs are whole numbers.
+ */
+export function leastChoice(problem: Choosing, search: Search): Chosen {
+  const { fewestFirst, accepts = () => true, mostSteps = 300_000, mostAsked = 100 } = search
+  const groups = groupsOf(problem)
+  const boundsAt = boundsOf(problem, groups)
+  let best: { chosen: number[]; cost: number } | null = null
+  let steps = 0
+  let asked = 0
+  const spent = () => steps > mostSteps || asked > mostAsked
+
+  for (let size = 0; size <= groups.length && !spent(); size++) {
+    const bounds = boundsAt(size)
+    if (bounds) descend(0, { picked: [], cost: 0, needs: bounds.needs }, bounds)
+    if (fewestFirst && best) break
+  }
+  return { chosen: (best as { chosen: number[] } | null)?.chosen ?? null, proven: !spent() }
+
+  function descend(from: number, so: SoFar, bounds: Bounds) {
+    if (++steps && spent()) return
+    const toPick = bounds.size - so.picked.length
+    if (toPick === 0) return finish(so)
+    if (groups.length - from < toPick) return
+    if (so.needs.some((need, row) => need > bounds.mostGiven(row, from, toPick) + ROUNDING)) return
+    if (best && so.cost + bounds.leastCost(from, toPick, so.needs) > best.cost - 1 + 1e-6) return
+    for (const choice of groups[from]!) descend(from + 1, withChoice(so, choice, bounds), bounds)
+    descend(from + 1, so, bounds)
+  }
+
+  function withChoice({ picked, cost, needs }: SoFar, choice: number, { gives }: Bounds): SoFar {
+    return {
+      picked: [...picked, choice],
+      cost: cost + problem.choices[choice]!.cost,
+      needs: needs.map((need, row) => need - gives[row]![choice]!),
+    }
+  }
+
+  function finish({ picked, cost, needs }: SoFar) {
+    if (needs.some(need => need > ROUNDING) || (best && cost >= best.cost)) return
+    asked++
+    const chosen = [...picked].sort((a, b) => a - b)
+    if (accepts(chosen)) best = { chosen, cost }
+  }
+}
+
+interface SoFar {
+  picked: number[]
+  cost: number
+  needs: number[]
+}
+
+/** Choices by group, the groups that give most (against what is needed) first. */
+function groupsOf({ choices, rows }: Choosing): number[][] {
+  const byGroup = new Map<number, number[]>()
+  choices.forEach(({ group }, i) => {
+    const members = byGroup.get(group)
+    if (members) members.push(i)
+    else byGroup.set(group, [i])
+  })
+  const worth = (choice: number) =>
+    rows.reduce((sum, { gives, need }) => sum + gives[choice]! / Math.max(Math.abs(need), ROUNDING), 0)
+  const best = (group: number[]) => Math.max(...group.map(worth))
+  return [...byGroup.values()].sort((a, b) => best(b) - best(a))
+}

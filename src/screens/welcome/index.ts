@@ -1,0 +1,2 @@
+export { loadDemo } from './load'
+export { Welcome } from './Welcome'

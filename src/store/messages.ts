@@ -1,0 +1,20 @@
+// What the reader is told when storage fails: what is at stake, and what to do.
+
+import { faultOf } from './useStore'
+
+export const nameOf = (error: unknown) => (error instanceof Error && error.name) || String(error)
+
+export function failureText(error: unknown): string {
+  if (nameOf(error) === 'QuotaExceededError')
+    return 'This device has no room left, so your last edits are not saved. They are still here: free some space, or export this trip to a file before you close the app.'
+  return `Your last edits could not be saved (${nameOf(error)}). They are still here: the next edit tries again; export this trip to a file before you close the app.`
+}
+
+export function memoryOnlyText(error: unknown): string {
+  const fault = faultOf(error)
+  if (fault === 'newer')
+    return 'The trips on this device were saved by a newer version of Pack Reckoner: reload the app to update it. What you enter now is lost when you close it.'
+  if (fault === 'no-answer')
+    return 'The storage of this browser does not answer, so saved trips are not shown and what you enter is lost when you close the app. Close its other tabs, or export your trip to a file.'
+  return 'This browser lets the app keep nothing, as private windows do, so what you enter is lost when you close it. Export your trip to a file to keep it.'
+}

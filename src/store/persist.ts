@@ -1,0 +1,132 @@
+// One effect keeps the database in step with the signals: what changed is written together, soon after the typing
+// stops, and at once when the page is left. "Saved" is said only of a completed transaction.
+
+import { batch, effect } from '@preact/signals'
+import { entries, type UseStore } from 'idb-keyval'
+import { createBooks } from './books'
+import type { Parting, TripDocument } from './documents'
+import { sortRecords } from './load'
+import { failureText, memoryOnlyText } from './messages'
+import type { State } from './state'
+import { type Channel, joinTabs } from './tabs'
+import { type Change, isTripKey, writeChanges } from './write'
+
+/** Written this long after the last change, so that it is done within 300 ms … */
+const QUIET_MS = 250
+/** … and this long after the first unsaved one at the latest, so that it is done within 500 ms. */
+const LATEST_MS = 450
+
+export interface PersistEnvironment {
+  use: UseStore
+  now: () => number
+  newId: () => string
+  channel: Channel | null
+}
+
+export type Persistence = ReturnType<typeof createPersistence>
+
+export function createPersistence(state: State, { use, now, newId, channel }: PersistEnvironment) {
+  const books = createBooks(state)
+  const tellTabs = joinTabs({ state, books, use, channel, flush })
+  const partingKey = `parting/${newId()}`
+  let inFlight: readonly Change[] = []
+  let running: Promise<void> | null = null
+  let again = false
+  let timer: ReturnType<typeof setTimeout> | undefined
+  let unsavedSince: number | null = null
+
+  effect(() => {
+    if (books.changes().length === 0) return
+    if (state.saveState.peek().kind === 'saved') state.saveState.value = { kind: 'saving' }
+    schedule()
+  })
+
+  function schedule() {
+    unsavedSince ??= now()
+    clearTimeout(timer)
+    const left = unsavedSince + LATEST_MS - now()
+    timer = setTimeout(flush, Math.max(0, Math.min(QUIET_MS, left)))
+  }
+
+  /** Writes what is unsaved now. Resolves when all of it is saved, or could not be: see `saveState`. Never rejects. */
+  function flush(): Promise<void> {
+    clearTimeout(timer)
+    unsavedSince = null
+    again = true
+    running ??= rounds().finally(() => {
+      running = null
+    })
+    return running
+  }
+
+  async function rounds() {
+    while (again) {
+      again = false
+      await (state.loaded.peek() ? save() : load())
+    }
+  }
+
+  async function save() {
+    inFlight = books.changes()
+    if (inFlight.length > 0) {
+      try {
+        const outcome = await use('readwrite', store => writeChanges(store, [...inFlight], newId))
+        books.takeOutcome(outcome)
+        tellTabs(outcome)
+      } catch (error) {
+        return failed(error)
+      } finally {
+        inFlight = []
+      }
+    }
+    state.saveState.value = { kind: books.changes().length > 0 ? 'saving' : 'saved' }
+  }
+
+  /** Reads everything stored. On failure all stays in memory, and the next edit tries again. */
+  async function load() {
+    try {
+      const found = sortRecords(await entries(use), newId)
+      batch(() => {
+        books.takeAll(found)
+        state.loaded.value = true
+      })
+      again ||= books.changes().length > 0
+      state.saveState.value = { kind: again ? 'saving' : 'saved' }
+    } catch (error) {
+      memoryOnly(error)
+    }
+  }
+
+  function failed(error: unknown) {
+    state.saveState.value = { kind: 'failed', message: failureText(error) }
+  }
+
+  function memoryOnly(error: unknown) {
+    state.saveState.value = { kind: 'memory-only', message: memoryOnlyText(error) }
+  }
+
+  /**
+   * For a page that goes away. A write that reads first does not end in time (measured: 5 of 20 did), one that only
+   * puts does (20 of 20): so the unsaved trips are put aside, each with the states it may replace, for the next start.
+   */
+  function leave() {
+    const trips = books.changes().flatMap(({ key, value, known }): Parting['trips'] => {
+      if (!isTripKey(key) || !value) return []
+      const sent = inFlight.find(change => change.key === key)?.value
+      const before = [known?.value, sent] as (TripDocument | undefined)[]
+      return [{ document: value as TripDocument, over: before.flatMap(trip => trip?.changedAt ?? []) }]
+    })
+    if (trips.length > 0 && state.loaded.peek()) {
+      // Should the page come back, its next save takes it away again.
+      books.noteSpent(partingKey)
+      const parting: Parting = { format: 'pack-reckoner/parting', version: 1, trips }
+      use('readwrite', store => {
+        store.put(parting, partingKey)
+        store.transaction.commit()
+      }).catch(failed)
+    }
+    void flush()
+  }
+
+  return { flush, leave, memoryOnly }
+}

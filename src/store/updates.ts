@@ -1,0 +1,120 @@
+// The service worker: registered without a bundler's help, so that the app decides when a new version takes over.
+// No edit is lost to an update: they are saved first, and a page that did not ask is never reloaded.
+
+import { signal } from '@preact/signals'
+
+const WORKER = './sw.js'
+const FALLBACK_MS = 3000
+
+type Listens = Pick<EventTarget, 'addEventListener'>
+type Worker = Listens & Pick<ServiceWorker, 'state' | 'postMessage'>
+interface Registration extends Listens {
+  readonly waiting: Worker | null
+  readonly installing: Worker | null
+}
+interface Container extends Listens {
+  readonly controller: unknown
+  readonly ready: Promise<unknown>
+  register: (url: string) => Promise<Registration>
+}
+
+export interface UpdateEnvironment {
+  container: Container | undefined
+  /** Saves what is unsaved and says whether nothing unsaved is left. */
+  settleEdits: () => Promise<boolean>
+  reload: () => void
+}
+
+interface TrustedTypes {
+  createPolicy: (
+    name: string,
+    rules: { createScriptURL: (url: string) => string },
+  ) => {
+    createScriptURL: (url: string) => string
+  }
+}
+
+export type Updates = ReturnType<typeof createUpdates>
+
+export function createUpdates({ container, settleEdits, reload }: UpdateEnvironment) {
+  const updateWaiting = signal(false)
+  const offlineReady = signal(false)
+  const updateProblem = signal<string | null>(null)
+  let registration: Registration | null = null
+  /** This page asked for the new version. */
+  let asked = false
+  /** The new version has taken over without this page asking: it runs on with the old code until it reloads. */
+  let overtaken = false
+
+  async function start() {
+    if (!container) return
+    let controlled = container.controller !== null
+    container.addEventListener('controllerchange', () => {
+      if (asked) return reload()
+      // The first worker taking charge of a page is no update.
+      if (controlled) {
+        overtaken = true
+        updateWaiting.value = true
+        void settleEdits()
+      }
+      controlled = true
+    })
+    // A worker becomes active only after its precache is complete.
+    void container.ready.then(() => {
+      offlineReady.value = true
+    })
+    try {
+      registration = await container.register(trustedUrl(WORKER))
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error)
+      updateProblem.value = `The app could not be made ready for use without a network (${why}): reload it while you are online.`
+      return
+    }
+    watch(registration.installing)
+    registration.addEventListener('updatefound', () => watch(registration!.installing))
+    lookForWaiting()
+  }
+
+  function watch(worker: Worker | null) {
+    worker?.addEventListener('statechange', lookForWaiting)
+  }
+
+  function lookForWaiting() {
+    if (registration?.waiting && container?.controller) updateWaiting.value = true
+  }
+
+  /**
+   * Saves the edits and goes over to the new version with a reload. Does nothing and answers false when there is no
+   * new version, or when edits could not be saved: a reload would lose them.
+   */
+  async function applyUpdate(): Promise<boolean> {
+    const waiting = registration?.waiting ?? null
+    if (!waiting && !overtaken) {
+      updateWaiting.value = false
+      return false
+    }
+    if (!(await settleEdits())) return false
+    asked = true
+    if (!waiting) {
+      reload()
+      return true
+    }
+    waiting.postMessage({ type: 'SKIP_WAITING' })
+    setTimeout(reload, FALLBACK_MS)
+    return true
+  }
+
+  return { updateWaiting, offlineReady, updateProblem, start, applyUpdate }
+}
+
+/** Where the page asks for trusted script addresses, this policy allows the one worker and nothing else. */
+function trustedUrl(url: string): string {
+  const { trustedTypes } = globalThis as { trustedTypes?: TrustedTypes }
+  const policy = trustedTypes?.createPolicy('app-sw', {
+    createScriptURL: asked => {
+      if (asked === WORKER) return asked
+      throw new TypeError(`no worker is to be loaded from ${asked}`)
+    },
+  })
+  return policy ? policy.createScriptURL(url) : url
+}

@@ -1,0 +1,144 @@
+// Rations that follow energy, and water that follows heat: the loops between load, energy, food and water.
+
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { reckon } from '../../src/reckon'
+import { naive } from './naive'
+import { roughFuelKg } from './naive-energy'
+import { documents, planOf } from './plans'
+import { noWater, reckoned, reckonSmall, smallPlan } from './small-plans'
+
+const kcalPerRation = (plan: ReturnType<typeof planOf>) =>
+  plan.gear
+    .filter(item => item.use === 'daily')
+    .reduce((sum, item) => sum + item.massKg * item.count * (item.kcalPerKg ?? 0), 0)
+
+describe('an energy ration', () => {
+  it('settles where each day eats what it spends, to what one gram of load is worth', () => {
+    const property = fc.property(documents({ ration: 'energy', litresPerHour: 'number' }), document => {
+      const plan = planOf(document)
+      fc.pre(plan.carrier.ageYears === null || plan.carrier.ageYears >= 14)
+      const { days, rationRounds } = reckoned(plan)
+      expect(rationRounds).toBeGreaterThanOrEqual(1)
+      expect(rationRounds).toBeLessThanOrEqual(50)
+      for (const { kcalTotal, ration } of days) {
+        const asked = (kcalTotal! * (1 - plan.trip.meals.deficit)) / kcalPerRation(plan)
+        expect(Math.abs(ration - asked)).toBeLessThan(0.01)
+      }
+    })
+    fc.assert(property, { numRuns: 60 })
+  })
+
+  const food = { id: 'food', massKg: 0.7, litres: 1.7, use: 'daily', kcalPerKg: 4300 } as const
+
+  it('is smaller by the deficit that the hiker accepts', () => {
+    const full = reckonSmall({ gear: [food], meals: { ration: 'energy' } })
+    const less = reckonSmall({ gear: [food], meals: { ration: 'energy', deficit: 0.2 } })
+    expect(less.days[0]!.ration / full.days[0]!.ration).toBeCloseTo(0.8, 2)
+  })
+
+  it('is one full ration for a child, with the notice that there are no energy figures', () => {
+    const { days, legs, notices } = reckonSmall({
+      carrier: { ageYears: 13 },
+      gear: [food],
+      meals: { ration: 'energy' },
+    })
+    expect(days).toMatchObject([{ ration: 1, kcalTotal: null, kcalWalking: null }])
+    expect(legs[0]!.kcal).toBeNull()
+    expect(notices).toContainEqual({ code: 'energy-not-for-children' })
+  })
+
+  it('that never settles is refused by the field that mends it', () => {
+    const straw = { id: 'straw', massKg: 10, litres: 10, use: 'daily', kcalPerKg: 30 } as const
+    const stops = [
+      { name: 'Start' },
+      { name: 'Camp', nights: 20, leg: { km: 20 } },
+      { name: 'End', leg: { km: 20 } },
+    ]
+    const plan = smallPlan({ stops, gear: [straw], meals: { ration: 'energy' } })
+    expect(naive(plan)).toBe('unsettled')
+    const refused = reckon(plan)
+    if (refused.ok) throw new Error('it settled')
+    expect(refused.problem.path).toEqual(['trip', 'meals', 'ration'])
+    expect(refused.problem.message).toContain('kcalPerKg')
+  })
+})
+
+describe('water from heat', () => {
+  // Easy and hard efforts by weight of the gear; 40 °C and 50 % are above the last step of the table.
+  const rate = (airC: number, massKg: number) =>
+    reckonSmall({
+      stops: [{ name: 'Start' }, { name: 'End', leg: { km: 4, hours: 1, airC } }],
+      gear: [{ id: 'gear', massKg, litres: 20 }],
+      water: { ...noWater, litresPerHour: 'from-heat' },
+    }).legs[0]!.waterLitres
+
+  it('is a quart an hour in the greatest heat, whatever the work', () => {
+    expect(rate(45, 0)).toBeCloseTo(0.946, 3)
+    expect(rate(45, 40)).toBeCloseTo(0.946, 3)
+  })
+
+  it('rises with the heat and with the work below that', () => {
+    expect(rate(0, 5)).toBeLessThan(rate(15, 5))
+    expect(rate(15, 5)).toBeLessThan(rate(28, 5))
+    expect(rate(15, 0)).toBeLessThan(rate(15, 60))
+  })
+
+  it('says where it assumed the air, and which day asks for more than a body should take', () => {
+    const leg = { km: 25, hours: 11 }
+    const { notices, legs } = reckonSmall({
+      stops: [
+        { name: 'Start' },
+        { name: 'Camp', nights: 1, leg: { ...leg, airC: 45 } },
+        { name: 'End', leg },
+      ],
+      water: { litresPerHour: 'from-heat', campLitres: 2 },
+    })
+    expect(notices).toContainEqual({ code: 'air-assumed', leg: 1, name: 'End' })
+    expect(notices).toContainEqual({ code: 'water-cap-day', day: 1, litres: legs[0]!.waterLitres + 2 })
+    expect(notices.filter(notice => notice.code === 'water-cap-day')).toHaveLength(1)
+  })
+
+  it('gives no food a blame when effort swings between two classes', () => {
+    // At these masses drinking more makes the load lighter, the work easy and so the drinking less, and back.
+    const stops = [{ name: 'Start' }, { name: 'End', leg: { km: 22, hours: 6, airC: 30 } }]
+    const gear = [
+      { id: 'gear', massKg: 10, litres: 20 },
+      { id: 'bag', massKg: 0.1, litres: 1, stow: 'outside-pocket', holdsWaterLitres: 5 } as const,
+    ]
+    for (let massKg = 84; massKg < 90; massKg += 0.1) {
+      const plan = smallPlan({
+        carrier: { massKg },
+        stops,
+        gear,
+        water: { litresPerHour: 'from-heat', reserveLitres: 5 },
+      })
+      expect(reckon(plan), `a fixed ration is never refused: ${massKg} kg`).toMatchObject({ ok: true })
+    }
+  })
+})
+
+describe('fuel', () => {
+  it('weighs what the heat asks for, whatever mass the document has', () => {
+    const fuels = [
+      { kind: 'gas', boilLitres: 1.5 },
+      { kind: 'gas', boilLitres: 1, meltLitres: 3, startC: 5, altitudeM: 2500 },
+      { kind: 'white-gas', boilLitres: 2, altitudeM: 4000 },
+      { kind: 'ethanol', boilLitres: 1 },
+      { kind: 'methanol', boilLitres: 1, efficiency: 0.3 },
+      { kind: 'tablet', boilLitres: 0.8, startC: 20 },
+    ] as const
+    const stops = [
+      { name: 'Start' },
+      { name: 'Camp', nights: 3, leg: { km: 4 } },
+      { name: 'End', leg: { km: 4 } },
+    ]
+    for (const fuel of fuels) {
+      const gear = [{ id: 'fuel', massKg: 99, litres: 0, use: 'nightly', fuel } as const]
+      const plan = smallPlan({ stops, gear })
+      const perNight = reckoned(plan).moments[0]!.kg.nightly / 3
+      // Within 0.3 %: the test's boiling point is a rule of thumb.
+      expect(perNight / roughFuelKg(plan.gear[0]!.fuel!)).toBeCloseTo(1, 2.5)
+    }
+  })
+})

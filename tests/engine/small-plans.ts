@@ -1,0 +1,51 @@
+// Small plans by hand for the tests: two stops and a leg, and what is asked for besides.
+
+import type { ItemDocument, PackDocument, Plan, PlanDocument, StopDocument } from '../../src/plan'
+import { type Reckoning, reckon } from '../../src/reckon'
+import { planOf } from './plans'
+
+export interface Small {
+  carrier?: Partial<PlanDocument['carrier']>
+  stops?: StopDocument[]
+  water?: NonNullable<PlanDocument['trip']['water']>
+  meals?: NonNullable<PlanDocument['trip']['meals']>
+  wet?: boolean
+  gear?: ItemDocument[]
+  packs?: PackDocument[]
+  settings?: NonNullable<PlanDocument['settings']>
+}
+
+export const twoStops: StopDocument[] = [{ name: 'Start' }, { name: 'End', leg: { km: 4 } }]
+export const noWater = { litresPerHour: 0, campLitres: 0, reserveLitres: 0 }
+
+export function documentOf({
+  carrier,
+  stops,
+  water,
+  meals,
+  wet,
+  gear,
+  packs,
+  settings,
+}: Small): PlanDocument {
+  return {
+    format: 'pack-reckoner/plan',
+    version: 1,
+    carrier: { massKg: 70, heightCm: 175, ageYears: 35, sex: 'male', ...carrier },
+    trip: { stops: stops ?? twoStops, water: water ?? {}, meals: meals ?? {}, wet: wet ?? true },
+    gear: gear ?? [],
+    packs: packs ?? [],
+    settings: settings ?? {},
+  }
+}
+
+export const smallPlan = (small: Small): Plan => planOf(documentOf(small))
+
+/** The reckoning of a plan that is known to settle. */
+export function reckoned(plan: Plan): Reckoning {
+  const result = reckon(plan)
+  if (!result.ok) throw new Error(result.problem.message)
+  return result.reckoning
+}
+
+export const reckonSmall = (small: Small): Reckoning => reckoned(smallPlan(small))

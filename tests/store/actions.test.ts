@@ -1,0 +1,153 @@
+import { beforeEach, describe, expect, test } from 'vitest'
+import { addItem, emptyDraft, removeItem } from '../../src/plan'
+import { createActions } from '../../src/store/actions'
+import { createState } from '../../src/store/state'
+import { counter, wholeDraft } from '../plan/drafts'
+
+let time = 0
+function fresh() {
+  const state = createState()
+  const actions = createActions(state, { now: () => time, newId: counter('t') })
+  return { state, actions }
+}
+let { state, actions } = fresh()
+const draft = () => state.openTrip.value?.draft
+
+beforeEach(() => {
+  time = 1000
+  ;({ state, actions } = fresh())
+  actions.createTrip(wholeDraft())
+})
+
+describe('undo', () => {
+  test('takes back an edit and redo brings it again, each by its name', () => {
+    actions.edit('Add item', draft => addItem(draft, counter('i')))
+    expect([state.canUndo.value, state.lastLabel.value]).toEqual([true, 'Add item'])
+    const after = draft()
+    actions.undo()
+    expect(draft()).toEqual(wholeDraft())
+    expect([state.canUndo.value, state.canRedo.value]).toEqual([false, true])
+    actions.redo()
+    expect(draft()).toBe(after)
+    expect([state.lastLabel.value, state.canRedo.value]).toEqual(['Add item', false])
+  })
+
+  test('typing on in one field within two seconds is one step', () => {
+    for (const [at, value] of [
+      [1000, 1],
+      [2500, 12],
+      [4500, 12.5],
+    ] as const) {
+      time = at
+      actions.setField('gear/food/massKg', value, null)
+    }
+    expect(state.lastLabel.value).toBe('Food, mass')
+    actions.undo()
+    expect(draft()).toEqual(wholeDraft())
+    expect(state.canUndo.value).toBe(false)
+  })
+
+  test('a pause, another field, or an undo in between starts a new step', () => {
+    const steps = () => state.history.value.past.length
+    actions.setField('gear/food/massKg', 1, null)
+    time += 2001
+    actions.setField('gear/food/massKg', 2, null)
+    expect(steps()).toBe(2)
+    actions.setField('gear/box/massKg', 2, null)
+    expect(steps()).toBe(3)
+    actions.undo()
+    actions.setField('gear/food/massKg', 3, null)
+    expect(steps()).toBe(3)
+  })
+
+  test('a new edit makes what was undone final', () => {
+    actions.setField('name', 'A', null)
+    actions.undo()
+    actions.edit('x', draft => ({ ...draft, name: 'B' }))
+    expect(state.canRedo.value).toBe(false)
+  })
+
+  test('goes back fifty steps at most', () => {
+    for (let i = 0; i < 60; i++) actions.edit(`${i}`, draft => ({ ...draft, name: `${i}` }))
+    for (let i = 0; i < 60; i++) actions.undo()
+    expect(draft()?.name).toBe('9')
+  })
+
+  test('an edit that changes nothing is no step', () => {
+    actions.edit('nothing', draft => removeItem(draft, 'gone'))
+    actions.setField('gear/food/massKg', 0.7, null)
+    expect(state.canUndo.value).toBe(false)
+  })
+
+  test('is kept apart for each trip', () => {
+    actions.setField('name', 'A', null)
+    actions.createTrip(emptyDraft())
+    expect(state.canUndo.value).toBe(false)
+    actions.openTripById('t1')
+    expect(state.canUndo.value).toBe(true)
+  })
+})
+
+describe('typed text', () => {
+  test('stands beside the missing value, and goes with it on undo', () => {
+    actions.setField('gear/food/massKg', undefined, '7 hundred')
+    expect(state.openTrip.value?.typed).toEqual({ 'gear/food/massKg': '7 hundred' })
+    expect(draft()?.gear[0]).not.toHaveProperty('massKg')
+    expect(state.reckoned.value?.leftOut.map(({ path }) => path)).toEqual(['gear/food/massKg'])
+    actions.undo()
+    expect(state.openTrip.value?.typed).toEqual({})
+    expect(state.reckoned.value?.leftOut).toEqual([])
+  })
+
+  test('goes when its thing goes, and comes back with it', () => {
+    actions.setField('gear/food/massKg', undefined, 'x')
+    actions.edit('Remove', draft => removeItem(draft, 'food'))
+    expect(state.openTrip.value?.typed).toEqual({})
+    actions.undo()
+    expect(state.openTrip.value?.typed).toEqual({ 'gear/food/massKg': 'x' })
+  })
+})
+
+describe('trips', () => {
+  test('a removed trip comes back where it was, open and with its history', () => {
+    actions.setField('name', 'First', null)
+    actions.createTrip(emptyDraft(), { demo: true })
+    actions.openTripById('t1')
+    const before = { order: state.library.value.order, trip: state.openTrip.value }
+    actions.removeTrip('t1')
+    expect(state.openTrip.value).toBeNull()
+    expect(state.tripList.value).toHaveLength(1)
+    actions.restoreTrip()
+    expect({ order: [...state.library.value.order].sort(), trip: state.openTrip.value }).toEqual(before)
+    expect(state.canUndo.value).toBe(true)
+    expect(state.removed.value).toBeNull()
+  })
+
+  test('a removed first trip goes back to the first place', () => {
+    actions.createTrip(emptyDraft())
+    actions.removeTrip('t1')
+    actions.restoreTrip()
+    expect(state.library.value.order).toEqual(['t1', 't2'])
+  })
+
+  test('a copy is a trip of its own after its original, and no demo', () => {
+    actions.createTrip(emptyDraft(), { demo: true })
+    const id = actions.duplicateTrip('t2')
+    actions.duplicateTrip('t1')
+    expect(state.tripList.value.map(({ draft, demo }) => [draft.name, demo])).toEqual([
+      ['Ridge', false],
+      ['Ridge (copy)', false],
+      [undefined, true],
+      ['Trip (copy)', false],
+    ])
+    expect(state.library.value.open).toBe('t2')
+    expect(actions.duplicateTrip('gone')).toBeNull()
+    expect(id).toBe('t3')
+  })
+
+  test('the open trip is reckoned', () => {
+    expect(state.reckoned.value?.reckoned.ok).toBe(true)
+    actions.openTripById(null)
+    expect(state.reckoned.value).toBeNull()
+  })
+})

@@ -1,0 +1,62 @@
+// A tab of the app in Node: state, actions and persistence over a database in memory, with a clock that never repeats.
+
+import { IDBFactory } from 'fake-indexeddb'
+import type { UseStore } from 'idb-keyval'
+import { createActions } from '../../src/store/actions'
+import { createPersistence } from '../../src/store/persist'
+import { createState } from '../../src/store/state'
+import type { Channel } from '../../src/store/tabs'
+import { createUseStore } from '../../src/store/useStore'
+
+export interface Device {
+  factory: IDBFactory
+  channels: Set<Channel>
+}
+
+export const newDevice = (): Device => ({ factory: new IDBFactory(), channels: new Set() })
+
+let ids = 0
+let ticks = 1_000_000
+
+export interface TabOptions {
+  /** Stands between the tab and its database. */
+  through?: (use: UseStore) => UseStore
+  now?: () => number
+}
+
+export function openTab(device: Device, { through = use => use, now = () => ++ticks }: TabOptions = {}) {
+  const channel: Channel = {
+    onmessage: null,
+    postMessage: data => {
+      for (const other of device.channels)
+        if (other !== channel) other.onmessage?.({ data: structuredClone(data) } as MessageEvent)
+    },
+  }
+  device.channels.add(channel)
+  const newId = () => `id${++ids}`
+  const use = through(createUseStore({ factory: device.factory }))
+  const state = createState()
+  const actions = createActions(state, { now, newId })
+  const persistence = createPersistence(state, { use, now, newId, channel })
+  const close = () => device.channels.delete(channel)
+  return { state, actions, use, close, ...persistence }
+}
+
+export type Tab = ReturnType<typeof openTab>
+
+/** A tab whose stored trips have been read. */
+export async function startTab(device: Device, options?: TabOptions) {
+  const tab = openTab(device, options)
+  await tab.flush()
+  return tab
+}
+
+/** Turns of the event loop, for what a message or a timer has set going. The database answers in a few. */
+export async function turns(count = 40) {
+  for (let i = 0; i < count; i++) await new Promise(resolve => setImmediate(resolve))
+}
+
+export const nameOf = (tab: Tab) => tab.state.openTrip.value?.draft.name
+export const names = (tab: Tab) => tab.state.tripList.value.map(({ draft }) => draft.name)
+export const rename = (tab: Tab, name: string) => tab.actions.setField('name', name, null)
+export const told = (tab: Tab) => tab.state.storeProblem.value ?? ''

@@ -1,0 +1,167 @@
+import { IDBDatabase as FakeDatabase, IDBFactory } from 'fake-indexeddb'
+import { get, set, setMany } from 'idb-keyval'
+import { afterEach, describe, expect, test, vi } from 'vitest'
+import { createUseStore, DATABASE, faultOf } from '../../src/store/useStore'
+
+afterEach(() => {
+  vi.restoreAllMocks()
+  vi.useRealTimers()
+})
+
+/** Makes the next `times` openings of a transaction fail as a browser would. */
+function failTransactions(times: number, name: string) {
+  const original = FakeDatabase.prototype.transaction
+  let left = times
+  return vi.spyOn(FakeDatabase.prototype, 'transaction').mockImplementation(function (
+    this: InstanceType<typeof FakeDatabase>,
+    ...args: Parameters<typeof original>
+  ) {
+    // The fake opens its upgrade transactions by the same door.
+    if (args[1] !== 'versionchange' && left-- > 0) throw new DOMException('from the test', name)
+    return original.apply(this, args)
+  })
+}
+
+/** How often a transaction was asked for, but for the fake's own. */
+const asked = (spy: ReturnType<typeof failTransactions>) =>
+  spy.mock.calls.filter(([, mode]) => mode !== 'versionchange').length
+
+describe('a transaction', () => {
+  test('asks for strict durability', async () => {
+    const spy = vi.spyOn(FakeDatabase.prototype, 'transaction')
+    await set('a', 1, createUseStore({ factory: new IDBFactory() }))
+    expect(spy).toHaveBeenCalledWith('documents', 'readwrite', { durability: 'strict' })
+  })
+
+  test('is done only when it is complete', async () => {
+    const use = createUseStore({ factory: new IDBFactory() })
+    const order: string[] = []
+    await use('readwrite', store => {
+      store.transaction.addEventListener('complete', () => order.push('complete'))
+      store.put(1, 'a')
+    })
+    order.push('done')
+    expect(order).toEqual(['complete', 'done'])
+  })
+
+  test('rejects with the cause when it is aborted after its callback was content', async () => {
+    const use = createUseStore({ factory: new IDBFactory() })
+    const writing = use('readwrite', store => {
+      store.put(1, 'a')
+      queueMicrotask(() => store.transaction.abort())
+    })
+    await expect(writing).rejects.toMatchObject({ name: 'AbortError' })
+    expect(await get('a', use)).toBeUndefined()
+  })
+
+  test('writes nothing when its callback fails half-way', async () => {
+    const use = createUseStore({ factory: new IDBFactory() })
+    const writing = use('readwrite', store => {
+      store.put(1, 'a')
+      throw new Error('half-way')
+    })
+    await expect(writing).rejects.toThrow('half-way')
+    expect(await get('a', use)).toBeUndefined()
+  })
+
+  test('writes several records or none', async () => {
+    const use = createUseStore({ factory: new IDBFactory() })
+    await expect(
+      setMany(
+        [
+          ['a', 1],
+          ['b', () => {}],
+        ],
+        use,
+      ),
+    ).rejects.toMatchObject({ name: 'DataCloneError' })
+    expect(await get('a', use)).toBeUndefined()
+  })
+})
+
+describe('a lost connection', () => {
+  test.each(['InvalidStateError', 'UnknownError'])('%s: opens anew once and does the work', async name => {
+    const factory = new IDBFactory()
+    const use = createUseStore({ factory })
+    await set('a', 1, use)
+    const open = vi.spyOn(factory, 'open')
+    failTransactions(1, name)
+    await set('a', 2, use)
+    expect(open).toHaveBeenCalledTimes(1)
+    expect(await get('a', use)).toBe(2)
+  })
+
+  test('is given up after one retry, and tried afresh by the next call', async () => {
+    const use = createUseStore({ factory: new IDBFactory() })
+    const spy = failTransactions(2, 'UnknownError')
+    await expect(set('a', 1, use)).rejects.toMatchObject({ name: 'UnknownError' })
+    expect(asked(spy)).toBe(2)
+    await set('a', 3, use)
+    expect(await get('a', use)).toBe(3)
+  })
+
+  test('no other error is tried again', async () => {
+    const use = createUseStore({ factory: new IDBFactory() })
+    const spy = failTransactions(1, 'QuotaExceededError')
+    await expect(set('a', 1, use)).rejects.toMatchObject({ name: 'QuotaExceededError' })
+    expect(asked(spy)).toBe(1)
+  })
+
+  test('another tab may change the version: the connection closes and a newer database is left alone', async () => {
+    const factory = new IDBFactory()
+    const use = createUseStore({ factory })
+    await set('a', 1, use)
+    const upgraded = await new Promise<IDBDatabase>((resolve, reject) => {
+      const request = factory.open(DATABASE, 2)
+      request.onsuccess = () => resolve(request.result)
+      request.onblocked = () => reject(new Error('blocked'))
+    })
+    upgraded.close()
+    await expect(set('a', 2, use)).rejects.toMatchObject({ fault: 'newer' })
+    const version = (await factory.databases()).find(({ name }) => name === DATABASE)?.version
+    expect(version).toBe(2)
+  })
+
+  test('a connection the browser closed is opened again', async () => {
+    const factory = new IDBFactory()
+    const use = createUseStore({ factory })
+    const db = await use('readonly', store => store.transaction.db)
+    const open = vi.spyOn(factory, 'open')
+    db.onclose?.(new Event('close'))
+    await set('a', 1, use)
+    expect(open).toHaveBeenCalledTimes(1)
+  })
+})
+
+describe('a database that does not open', () => {
+  test('where there is none, the error says so', async () => {
+    const error = await get('a', createUseStore({ factory: undefined })).catch(error => error)
+    expect(faultOf(error)).toBe('absent')
+  })
+
+  test('one that never answers is given up after five seconds, and asked again by the next call', async () => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] })
+    const factory = new IDBFactory()
+    const open = vi.spyOn(factory, 'open').mockReturnValueOnce({} as IDBOpenDBRequest)
+    const use = createUseStore({ factory })
+    const reading = get('a', use).catch(error => error)
+    await vi.advanceTimersByTimeAsync(4999)
+    const early = await Promise.race([reading, Promise.resolve('still waiting')])
+    expect(early).toBe('still waiting')
+    await vi.advanceTimersByTimeAsync(1)
+    expect(faultOf(await reading)).toBe('no-answer')
+    await set('a', 1, use)
+    expect(open).toHaveBeenCalledTimes(2)
+  })
+
+  test('a failed opening is not kept', async () => {
+    const factory = new IDBFactory()
+    vi.spyOn(factory, 'open').mockImplementationOnce(() => {
+      throw new DOMException('not now', 'SecurityError')
+    })
+    const use = createUseStore({ factory })
+    await expect(get('a', use)).rejects.toMatchObject({ name: 'SecurityError' })
+    await set('a', 1, use)
+    expect(await get('a', use)).toBe(1)
+  })
+})
