@@ -3,6 +3,7 @@ import { App } from './app'
 import { startStore, startUpdates } from './store'
 import './style.css'
 import './parts/parts.css'
+import './parts/rows.css'
 import './screens/screens.css'
 
 const root = document.getElementById('app')

@@ -4,6 +4,7 @@ import { readFileSync, writeSync } from 'node:fs'
 import { type Plan, parsePlanText, pathText } from '../plan'
 import { type Reckoning, reckon } from '../reckon'
 import type { System } from '../units'
+import { inFull } from './packs'
 import { textReport } from './report'
 
 const USAGE = `usage: npm run --silent reckon -- [--json] [--us] plan.json [more.json …]
@@ -56,13 +57,16 @@ function reckonFile(file: string): Result {
 function printJson(results: Result[]) {
   const [only] = results
   if (results.length === 1 && only) {
-    if (only.ok) print(1, `${JSON.stringify(only.reckoning, null, 1)}\n`)
+    if (only.ok) print(1, `${JSON.stringify(inFull(only.plan, only.reckoning), null, 1)}\n`)
     else print(2, lines(only.problems))
     return
   }
   for (const result of results) {
     if (!result.ok) print(2, lines(result.problems))
-    print(1, `${JSON.stringify(result.ok ? result.reckoning : { refused: result.problems })}\n`)
+    print(
+      1,
+      `${JSON.stringify(result.ok ? inFull(result.plan, result.reckoning) : { refused: result.problems })}\n`,
+    )
   }
 }
 

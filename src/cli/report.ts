@@ -9,11 +9,14 @@ import {
   loadParts,
   momentAt,
   placeText,
+  remedyInWords,
   type Shown,
   setupInWords,
+  shortfallInWords,
   shownIn,
 } from '../report'
 import type { System } from '../units'
+import { lookedInto, type PackInFull } from './packs'
 
 export function textReport(plan: Plan, reckoning: Reckoning, system: System = 'metric'): string {
   const shown = shownIn(system)
@@ -29,7 +32,7 @@ export function textReport(plan: Plan, reckoning: Reckoning, system: System = 'm
 
 function needLines(reckoning: Reckoning, shown: Shown): string[] {
   const { need, moments } = reckoning
-  const { kg, litres, litresUp, litresDown } = shown
+  const { kg, litres, litresUp, litresWhole } = shown
   const low = need.bodyLitres - (need.bodyLitresSafe - need.bodyLitres)
   const peak = loadParts(momentAt(reckoning, need.peakAt))
     .filter(part => kg(part.kg) !== kg(0))
@@ -41,7 +44,7 @@ function needLines(reckoning: Reckoning, shown: Shown): string[] {
   return [
     'THE NEED',
     ...wrap(
-      `Main body  ${litresUp(need.bodyLitres)}, likely ${litresDown(Math.max(0, low))} to ${litresUp(need.bodyLitresSafe)}; ${litresUp(need.bodyLitresSafe)} is enough 9 times in 10`,
+      `Main body  ${litresUp(need.bodyLitres)}, likely ${litresWhole(Math.max(0, low))} to ${litresUp(need.bodyLitresSafe)}; ${litresUp(need.bodyLitresSafe)} is enough 9 times in 10`,
       11,
     ),
     ...wrap(`           fullest ${placeText(need.bodyAt, moments)}`, 11),
@@ -97,6 +100,7 @@ function dayLines(plan: Plan, { days, moments, legs }: Reckoning, shown: Shown):
 
 function packSections(plan: Plan, reckoning: Reckoning, shown: Shown): string[][] {
   if (reckoning.packs.length === 0) return [['PACKS', 'None in this plan.']]
+  const full = lookedInto(plan, reckoning)
   return reckoning.packs.map((setup, i) => {
     const { answer, verdicts } = setupInWords(setup, { plan, reckoning, shown })
     const title = plan.packs[setup.pack]!.setups.length > 1 ? `${setup.name}, ${setup.setup}` : setup.name
@@ -114,8 +118,17 @@ function packSections(plan: Plan, reckoning: Reckoning, shown: Shown): string[][
       `${title}: ${answer.toUpperCase()}`,
       ...verdicts.flatMap(v => wrap(`  ${v.lead}${v.rest}`, 2)),
       ...wrap(`  (${margins.join('; ')})`, 2),
+      ...remedyLines(full[i]!, plan, shown),
     ]
   })
+}
+
+/** The first remedies under a set-up that will not do, or what pack would. */
+function remedyLines({ remedies, shortfall }: PackInFull, plan: Plan, shown: Shown): string[] {
+  if (!remedies || !shortfall) return []
+  if (remedies.length === 0) return wrap(`  ${shortfallInWords(shortfall, { shown })}`, 2)
+  const told = remedies.slice(0, 3).map(remedy => remedyInWords(remedy, { plan, shown }))
+  return ['  What would make it do:', ...told.flatMap(sentence => wrap(`  - ${sentence}`, 4))]
 }
 
 function cautionLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {

@@ -44,9 +44,9 @@ const withGear = (draft: Draft, gear: DraftItem[]): Draft =>
 const withPacks = (draft: Draft, packs: DraftPack[]): Draft =>
   packs === draft.packs ? draft : { ...draft, packs }
 
-/** Adds a pack; without set-ups of its own it gets one. */
+/** Adds a pack; it gets one set-up, with a frame until somebody says otherwise. */
 export function addPack(draft: Draft, newId: NewId, start: Start<Omit<DraftPack, 'setups'>> = {}): Draft {
-  const pack = { ...start.with, id: newId(), setups: [{ id: newId() }] }
+  const pack = { ...start.with, id: newId(), setups: [{ id: newId(), frame: 'framed' as const }] }
   return { ...draft, packs: insertAt(draft.packs, pack, start.at) }
 }
 

@@ -14,7 +14,7 @@ export {
   type Typed,
   toPlanDocument,
 } from './draft'
-export { addStop, duplicateStop, moveStop, removeStop } from './edit-stops'
+export { addStop, duplicateStop, moveStop, removeStop, withStops } from './edit-stops'
 export {
   addItem,
   addPack,

@@ -9,12 +9,37 @@ import { momentsOf } from './moments'
 import { fullestOf, needOf, type Parts } from './need'
 import { noticesOf } from './notices'
 import { stockAtMoments } from './provisions'
+import { remediesBy } from './remedies'
+import type { Remedy } from './remedies-types'
 import { type Route, routeOf } from './route'
 import type { Moment, Reckoning } from './types'
 import { judgePacks } from './verdicts'
 import { waterPlanOf, waterRoomOf } from './water'
 
+export {
+  type Cover,
+  type CoveringPack,
+  type CoverOptions,
+  type CoverSet,
+  coverOf,
+  type JudgedTrip,
+  leastCover,
+} from './cover'
+export { frontierOf, notBeaten } from './frontier'
 export { normalCdf } from './normal'
+export {
+  type Binding,
+  type ReachOptions,
+  type ReachPoint,
+  reachAt,
+  reachCurve,
+  type Stretch,
+  stretchesOf,
+} from './reach-curve'
+export { applyRemedy } from './remedies-apply'
+export { type Requirement, requirementOf, type Shortfall, shortfallOf } from './remedies-shortfall'
+export { type Choosing, type Chosen, leastChoice } from './remedies-solve'
+export type * from './remedies-types'
 export { type Packing, roomFor, roomRange } from './room'
 export type * from './types'
 export { judgePacks } from './verdicts'
@@ -85,6 +110,15 @@ export function reckon(plan: Plan): Reckoned {
       notices: noticesOf(plan, route, { body, energy, rates, legLitres, water }),
     },
   }
+}
+
+/**
+ * The smallest changes that make the set-up at `setupIndex` of `reckoning.packs` do, the least inconvenient first;
+ * none when it does already, or when nothing helps (then see `shortfallOf`). `reckoning` is what `reckon(plan)` gave.
+ * Throws RangeError when there is no such set-up.
+ */
+export function remediesFor(plan: Plan, reckoning: Reckoning, setupIndex: number): Remedy[] {
+  return remediesBy(reckon, { plan, reckoning, setupIndex })
 }
 
 interface Pass {

@@ -24,7 +24,7 @@ export function reachDaysOf(limits: Limits, waterLitres: number, parts: Parts): 
 }
 
 /** The first departure's stock with `days` full rations, and as many nights where fuel is bought with the food. */
-function stockFor(days: number, { plan, stocks }: Parts): Stock {
+export function stockFor(days: number, { plan, stocks }: Parts): Stock {
   const first = stocks[0]!
   const rations = days + plan.trip.meals.spareDays
   return {
@@ -91,7 +91,7 @@ function lastDayUnder(start: number, slope: number, limit: number): number {
 }
 
 /** The days, above 0 and in order, at which a container becomes full. */
-function fillingDays(parts: Parts): number[] {
+export function fillingDays(parts: Parts): number[] {
   const insideAt = (days: number) =>
     [...parts.ledger.containers.values()].map(
       ({ contents, roomLitres }) => insideLitres(contents, stockFor(days, parts)) - roomLitres,

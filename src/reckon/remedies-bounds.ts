@@ -31,6 +31,9 @@ export interface Bounds {
   leastCost: (from: number, count: number, needs: number[]) => number
 }
 
+/** Of a row's largest number: so little is let off from the start, so that no bound takes rounding for a shortfall. */
+const ROUNDING = 1e-9
+
 /** Rounds of pricing. The bound holds at any prices; more rounds only sharpen it. */
 const PRICE_ROUNDS = 60
 
@@ -38,14 +41,14 @@ const PRICE_ROUNDS = 60
 export function boundsOf({ choices, rows }: Choosing, groups: number[][]): (size: number) => Bounds | null {
   const scaled = rows.map(({ need, gives }) => {
     const scale = Math.max(...gives.map(Math.abs), Math.abs(need)) || 1
-    return { need: need / scale, gives: gives.map(give => give / scale) }
+    return { need: need / scale - ROUNDING, gives: gives.map(give => give / scale) }
   })
   const costs = choices.map(choice => choice.cost)
   const free = costs.map(() => 0)
   const plain = tails(groups, groups.length, choice => costs[choice]!)
   const mostOf = (row: Row) => tails(groups, groups.length, choice => -row.gives[choice]!)
   const most = scaled.map(mostOf)
-  const hopeless = (table: number[][], row: Row, size: number) => row.need > -table[0]![size]! + 1e-9
+  const hopeless = (table: number[][], row: Row, size: number) => row.need > -table[0]![size]!
 
   return size => {
     if (scaled.some((row, r) => hopeless(most[r]!, row, size))) return null
@@ -54,7 +57,7 @@ export function boundsOf({ choices, rows }: Choosing, groups: number[][]): (size
     if (scaled.length > 1) {
       // The rows weighed together make one more that must be mended; it often shows first that a branch is dead.
       const { prices, bound } = priced(scaled, groups, { size, costs: free, target: 1 })
-      if (bound > 1e-9) return null
+      if (bound > 0) return null
       const gives = costs.map((_, c) => sum(scaled.map((row, r) => prices[r]! * row.gives[c]!)))
       const joint = { need: sum(scaled.map((row, r) => prices[r]! * row.need)), gives }
       all.push(joint)
@@ -124,7 +127,7 @@ function priced(
     else stride *= 0.85
     const short = rows.map(row => row.need - sum(cheapest.map(c => row.gives[c.choice]!)))
     const steepness = sum(short.map(s => s * s))
-    if (steepness === 0) break
+    if (steepness < ROUNDING ** 2) break
     const step = (stride * Math.max(target - bound, target * 1e-3)) / steepness
     prices = prices.map((price, r) => Math.max(0, price + step * short[r]!))
   }

@@ -17,28 +17,26 @@ export interface Search {
   fewestFirst: boolean
   /** The last word on a set of choices that mends every row, asked only of cheaper ones than the best so far. */
   accepts?: (chosen: number[]) => boolean
-  /** Branches looked at, and sets that `accepts` is asked about, at most. */
+  /** Branches looked at, and sets that `accepts` refuses, at most. */
   mostSteps?: number
-  mostAsked?: number
+  mostRefused?: number
 }
-
-/** Rows that are mended but for rounding count as mended; `accepts` has the last word. */
-const ROUNDING = 1e-9
 
 /**
  * The choices, at most one of each group, for which every row's gives add up to its need, at the least cost.
  * Exact: sets of 0, 1, 2 … choices are searched depth first, and a branch is left only when the best that its
  * remaining choices could give cannot mend some row, or the least they could cost is no less than the best found.
- * Both are bounds that hold for every set below the branch. Costs are whole numbers.
+ * Both are bounds that hold for every set below the branch. Costs are whole numbers. Rows that are mended but for
+ * rounding count as mended: `accepts` has the last word.
  */
 export function leastChoice(problem: Choosing, search: Search): Chosen {
-  const { fewestFirst, accepts = () => true, mostSteps = 300_000, mostAsked = 100 } = search
+  const { fewestFirst, accepts = () => true, mostSteps = 120_000, mostRefused = 30 } = search
   const groups = groupsOf(problem)
   const boundsAt = boundsOf(problem, groups)
   let best: { chosen: number[]; cost: number } | null = null
   let steps = 0
-  let asked = 0
-  const spent = () => steps > mostSteps || asked > mostAsked
+  let refused = 0
+  const spent = () => steps > mostSteps || refused > mostRefused
 
   for (let size = 0; size <= groups.length && !spent(); size++) {
     const bounds = boundsAt(size)
@@ -52,7 +50,7 @@ export function leastChoice(problem: Choosing, search: Search): Chosen {
     const toPick = bounds.size - so.picked.length
     if (toPick === 0) return finish(so)
     if (groups.length - from < toPick) return
-    if (so.needs.some((need, row) => need > bounds.mostGiven(row, from, toPick) + ROUNDING)) return
+    if (so.needs.some((need, row) => need > bounds.mostGiven(row, from, toPick))) return
     if (best && so.cost + bounds.leastCost(from, toPick, so.needs) > best.cost - 1 + 1e-6) return
     for (const choice of groups[from]!) descend(from + 1, withChoice(so, choice, bounds), bounds)
     descend(from + 1, so, bounds)
@@ -67,10 +65,10 @@ export function leastChoice(problem: Choosing, search: Search): Chosen {
   }
 
   function finish({ picked, cost, needs }: SoFar) {
-    if (needs.some(need => need > ROUNDING) || (best && cost >= best.cost)) return
-    asked++
+    if (needs.some(need => need > 0) || (best && cost >= best.cost)) return
     const chosen = [...picked].sort((a, b) => a - b)
     if (accepts(chosen)) best = { chosen, cost }
+    else refused++
   }
 }
 
@@ -89,7 +87,7 @@ function groupsOf({ choices, rows }: Choosing): number[][] {
     else byGroup.set(group, [i])
   })
   const worth = (choice: number) =>
-    rows.reduce((sum, { gives, need }) => sum + gives[choice]! / Math.max(Math.abs(need), ROUNDING), 0)
+    rows.reduce((sum, { gives, need }) => sum + gives[choice]! / Math.max(Math.abs(need), 1e-9), 0)
   const best = (group: number[]) => Math.max(...group.map(worth))
   return [...byGroup.values()].sort((a, b) => best(b) - best(a))
 }

@@ -157,6 +157,6 @@ function noticeCautions(notice: Notice, { water }: Shown): Caution[] {
   }
 }
 
-function listText(names: string[]): string {
+export function listText(names: string[]): string {
   return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
 }

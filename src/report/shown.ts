@@ -19,8 +19,7 @@ function formattersFor(system: System) {
     /** A need in whole litres, never rounded down. */
     litresUp: (litres: number) =>
       formatQuantity('volume', litres, { system, unit: 'L', digits: 0, round: 'up' }),
-    litresDown: (litres: number) =>
-      formatQuantity('volume', litres, { system, unit: 'L', digits: 0, round: 'down' }),
+    litresWhole: (litres: number) => formatQuantity('volume', litres, { system, unit: 'L', digits: 0 }),
     water: (litres: number) =>
       formatQuantity('volume', litres, { system, unit: system === 'us' ? 'qt' : 'L', digits: 1 }),
     km: (km: number) => formatQuantity('distance', km, { system, digits: 1 }),

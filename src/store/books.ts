@@ -69,6 +69,8 @@ export function createBooks(state: State) {
       for (const key of outcome.unread) unread.add(key)
       for (const trip of outcome.kept) {
         take(trip)
+        // Its undo steps stay stored; they are read again at the next start.
+        known.delete(historyKey(trip.id))
         state.tell(
           `“${trip.draft.name || 'Trip'}” was changed in another tab after you had removed it: it stays.`,
         )

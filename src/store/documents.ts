@@ -125,19 +125,29 @@ export const PARTING: Kind<Parting> = {
 
 const head = z.object({ format: z.string(), version: z.number().check(z.gte(1), z.multipleOf(1)) })
 
+type Unreadable = Extract<ReadRecord<unknown>, { ok: false }>
+
+const damaged = (why: string): Unreadable => ({
+  ok: false,
+  reason: 'damaged',
+  message: `is damaged (${why})`,
+})
+
+/** Whether a stored record is of its kind and of a version this app knows; null if so. Looks at its head only. */
+export function headProblem({ format, ladder }: Kind<unknown>, stored: unknown): Unreadable | null {
+  const found = head.safeParse(stored)
+  if (!found.success || found.data.format !== format) return damaged('it is not what its place asks for')
+  if (found.data.version <= ladder.length + 1) return null
+  return { ok: false, reason: 'newer', message: 'was saved by a newer version of Pack Reckoner' }
+}
+
 /** Reads a stored record: brings an older one up to date, and tells a newer one from a damaged one. Never throws. */
 export function readRecord<T>(kind: Kind<T>, stored: unknown): ReadRecord<T> {
-  const damaged = (why: string): ReadRecord<T> => ({
-    ok: false,
-    reason: 'damaged',
-    message: `is damaged (${why})`,
-  })
-  const found = head.safeParse(stored)
-  if (!found.success || found.data.format !== kind.format) return damaged('it is not what its place asks for')
-  if (found.data.version > kind.ladder.length + 1)
-    return { ok: false, reason: 'newer', message: 'was saved by a newer version of Pack Reckoner' }
+  const problem = headProblem(kind, stored)
+  if (problem) return problem
   try {
-    const value = kind.ladder.slice(found.data.version - 1).reduce((old, climb) => climb(old), stored)
+    const { version } = stored as { version: number }
+    const value = kind.ladder.slice(version - 1).reduce((old, climb) => climb(old), stored)
     const checked = kind.shape.safeParse(value)
     if (checked.success) return { ok: true, value: value as T }
     return damaged(checked.error.issues[0]?.path.join('/') || 'its shape')

@@ -5,6 +5,7 @@ import { promisifyRequest } from 'idb-keyval'
 import {
   emptyLibrary,
   HISTORY,
+  headProblem,
   type Kind,
   LIBRARY,
   type Library,
@@ -66,8 +67,10 @@ export async function writeChanges(
   const stored = await Promise.all(changes.map(({ key }) => promisifyRequest<unknown>(store.get(key))))
   changes.forEach((change, i) => {
     if (isTripKey(change.key)) writeTrip(change, stored[i])
-    else if (change.key === LIBRARY_KEY) writeLibrary(change, stored[i])
-    else writePlain(change, stored[i])
+  })
+  changes.forEach((change, i) => {
+    if (change.key === LIBRARY_KEY) writeLibrary(change, stored[i])
+    else if (!isTripKey(change.key)) writePlain(change, stored[i])
   })
   return outcome
 
@@ -111,17 +114,21 @@ export async function writeChanges(
     const found = readStored(LIBRARY, was)
     if (found && !found.ok) return outcome.unread.push(key)
     const ours = value as Library
-    const record = found
-      ? merged((known?.value as Library | undefined) ?? emptyLibrary(), ours, found.value)
-      : ours
+    const base = (known?.value as Library | undefined) ?? emptyLibrary()
+    // Which trip is open, and where the reader is, are this tab's own.
+    const theirs = found && { ...found.value, open: ours.open, place: ours.place }
+    const record = theirs ? merged(base, ours, theirs) : ours
     outcome.library = record
     put(key, ours, 0, record)
   }
 
   function writePlain({ key, value }: Change, was: unknown) {
-    const isHistory = key.startsWith('history/')
-    if (isHistory && readStored(HISTORY, was)?.ok === false) return outcome.unread.push(key)
-    if (value) put(key, value, 0)
+    const tripStays = outcome.kept.some(({ id }) => historyKey(id) === key)
+    if (tripStays) return
+    // Its head only: fifty drafts at each save would be much to check, and what was damaged at the start is known.
+    const isUnread = key.startsWith('history/') && was !== undefined && headProblem(HISTORY, was) !== null
+    if (isUnread) outcome.unread.push(key)
+    else if (value) put(key, value, 0)
     else remove(key, 0)
   }
 }

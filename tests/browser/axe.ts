@@ -8,9 +8,10 @@ import { expect } from 'vitest'
 const source = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
 // WCAG 2.2 A and AA with axe's best practices; the 7:1 contrast for text is the house's own, from level AAA.
+// Target size is measured by screens.test.ts, to 44 px: this rule also counts what the foot half covers in passing.
 const options: RunOptions = {
   runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-  rules: { 'color-contrast-enhanced': { enabled: true }, 'target-size': { enabled: true } },
+  rules: { 'color-contrast-enhanced': { enabled: true }, 'target-size': { enabled: false } },
   resultTypes: ['violations'],
 }
 

@@ -18,6 +18,9 @@ import { type Troubles, watch } from './watch'
 
 export const built = join(import.meta.dirname, '..', '..', '.dist')
 
+/** A journey that waits longer than this for anything has failed; on a busy machine most take a tenth of it. */
+const PATIENCE_MS = 15_000
+
 /** A small phone, held in one hand. */
 export const at360 = (): BrowserContextOptions => ({
   viewport: { width: 360, height: 740 },
@@ -99,6 +102,7 @@ function launching(): LaunchOptions {
 }
 
 async function visit(page: Page, site: Site, troubles: Map<Page, Troubles>): Promise<Page> {
+  page.setDefaultTimeout(PATIENCE_MS)
   troubles.set(page, await watch(page))
   await page.goto(site.url)
   await untilDrawn(page)
@@ -107,13 +111,13 @@ async function visit(page: Page, site: Site, troubles: Map<Page, Troubles>): Pro
 
 /** Waits until the app has drawn something into its place. */
 export async function untilDrawn(page: Page): Promise<void> {
-  await page.locator('#app > *').first().waitFor()
+  await page.locator('#app > *:visible').first().waitFor()
 }
 
 /** Waits until the service worker has stored the whole app and serves this page: no network is needed from here on. */
 export async function untilStored(page: Page): Promise<void> {
   const state = () => page.evaluate(() => navigator.serviceWorker.controller?.state)
-  await expect.poll(state, { timeout: 15_000 }).toBe('activated')
+  await expect.poll(state, { timeout: PATIENCE_MS }).toBe('activated')
 }
 
 /** Asks the browser to look for a new release now, as it does by itself on a visit. */
@@ -121,7 +125,7 @@ export async function lookForUpdate(page: Page): Promise<void> {
   await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update())
   const waiting = () =>
     page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting?.state)
-  await expect.poll(waiting, { timeout: 15_000 }).toBe('installed')
+  await expect.poll(waiting, { timeout: PATIENCE_MS }).toBe('installed')
 }
 
 /** Reloads and returns what did not come from the service worker: nothing, when the app is offline-ready. */

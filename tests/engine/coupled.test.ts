@@ -85,16 +85,18 @@ describe('water from heat', () => {
   })
 
   it('says where it assumed the air, and which day asks for more than a body should take', () => {
-    const leg = { km: 25, hours: 11 }
+    // Some 10.4 L of walking on both days: only the first has a camp besides.
+    const leg = { km: 25, hours: 11, airC: 45 }
     const { notices, legs } = reckonSmall({
       stops: [
         { name: 'Start' },
-        { name: 'Camp', nights: 1, leg: { ...leg, airC: 45 } },
+        { name: 'Camp', nights: 1, leg },
+        { name: 'Pass', leg: { km: 0, hours: 0 } },
         { name: 'End', leg },
       ],
       water: { litresPerHour: 'from-heat', campLitres: 2 },
     })
-    expect(notices).toContainEqual({ code: 'air-assumed', leg: 1, name: 'End' })
+    expect(notices).toContainEqual({ code: 'air-assumed', leg: 1, name: 'Pass' })
     expect(notices).toContainEqual({ code: 'water-cap-day', day: 1, litres: legs[0]!.waterLitres + 2 })
     expect(notices.filter(notice => notice.code === 'water-cap-day')).toHaveLength(1)
   })

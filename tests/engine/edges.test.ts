@@ -185,19 +185,19 @@ describe('a plan at the ends of its ranges', () => {
       expect(numbers.length).toBeGreaterThan(50)
       expect(numbers.every(Number.isFinite)).toBe(true)
     })
-    fc.assert(property, { numRuns: 400 })
+    fc.assert(property, { numRuns: 120 })
   })
 })
 
 describe('a gear list of ten thousand things', () => {
-  it('is reckoned, with containers for half of them', () => {
+  it('is reckoned, a thousand containers of food among them', () => {
     const gear = Array.from({ length: 10_000 }, (_, i): ItemDocument => {
-      if (i % 2 === 0)
-        return { id: `${i}`, massKg: 0.001, litres: 0.002, build: 'rigid', holdsLitres: 0.01 + i / 1e6 }
-      return { id: `${i}`, massKg: 0.001, litres: 0.001, use: 'daily', inside: `${i - 1}` }
+      const thing = { id: `${i}`, massKg: 0.001, litres: 0.002 }
+      if (i < 1000) return { ...thing, build: 'rigid', holdsLitres: 0.01 + i / 1e6 }
+      return i < 2000 ? { ...thing, use: 'daily', inside: `${i - 1000}` } : thing
     })
     const { need, packs } = reckonSmall({ gear, packs: [packOf(60, 20), packOf(40, 15)] })
-    expect(need.baseKg).toBeCloseTo(5, 9)
+    expect(need.baseKg).toBeCloseTo(9, 9)
     expect(packs).toHaveLength(2)
   })
 })

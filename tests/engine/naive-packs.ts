@@ -19,7 +19,7 @@ interface Need {
 export function phi(z: number): number {
   if (z > 0) return 1 - phi(-z)
   const end = Math.min(12, 60 / Math.max(1, -z))
-  const n = 2000
+  const n = 20_000
   const h = end / n
   let sum = 0
   for (let i = 0; i <= n; i++) {

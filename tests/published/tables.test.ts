@@ -6,12 +6,15 @@ import {
   cartridgeClasses,
   dinPace,
   faoKcalPerDay,
+  fitPace,
   fuelG,
   fuelKinds,
+  heatCategories,
   kcalPerWattHour,
   legPowerWPerKg,
   maxLitresPerDay,
   maxLitresPerHour,
+  planningAnchors,
   restingKcalPerDay,
   stullWetBulbC,
   swissMinPerKm,
@@ -52,6 +55,21 @@ describe('the tables', () => {
     expect(kcalPerWattHour).toBeCloseTo(3600 / 4184, 3)
     expect(wattsPerKcalPerDay).toBeCloseTo(4184 / 86_400, 7)
     expect(dinPace).toEqual({ flatKmh: 4, climbMPerH: 300, descendMPerH: 500 })
+    expect(fitPace).toEqual({ flatKmh: 4, climbMPerH: 400, descendMPerH: 800 })
+  })
+
+  it('of water hold the lower ends of the heat categories and the planning rates below them', () => {
+    expect(heatCategories.map(of => [of.category, of.fromWbgtC])).toEqual([
+      [1, 25.6],
+      [2, 27.8],
+      [3, 29.4],
+      [4, 31.1],
+      [5, 32.2],
+    ])
+    expect(planningAnchors.slice(0, 2)).toEqual([
+      { wbgtC: 5, litresPerHour: { easy: 0.2, moderate: 0.3, hard: 0.45 } },
+      { wbgtC: 15, litresPerHour: { easy: 0.3, moderate: 0.45, hard: 0.6 } },
+    ])
   })
 })
 

@@ -97,7 +97,10 @@ describe('saving', () => {
       (use: UseStore): UseStore =>
       async (mode, callback) => {
         const result = await use(mode, store => {
-          store.transaction.addEventListener('complete', () => seen.push(`complete, ${saveState(tab).kind}`))
+          if (mode === 'readwrite')
+            store.transaction.addEventListener('complete', () =>
+              seen.push(`complete, ${saveState(tab).kind}`),
+            )
           return callback(store)
         })
         if (mode === 'readwrite') await gate
@@ -398,6 +401,20 @@ describe('two tabs', () => {
     expect(b.state.library.value.open).toBe(id)
   })
 
+  test('each has its own open trip and place, whatever settings they share', async () => {
+    const { id, a, b } = await twoTabs()
+    a.actions.createTrip({ ...emptyDraft(), name: 'Second' })
+    a.actions.setPlace({ screen: 'packs', detail: null, scrollY: 9 })
+    await a.flush()
+    await turns()
+    b.actions.setTheme('dark')
+    await b.flush()
+    await turns()
+    expect(b.state.library.value).toMatchObject({ open: id, place: { screen: 'trip' }, theme: 'dark' })
+    expect(nameOf(a)).toBe('Second')
+    expect(a.state.library.value).toMatchObject({ place: { screen: 'packs' }, theme: 'dark' })
+  })
+
   test('trips made in both at once are both kept', async () => {
     const { device, a, b } = await twoTabs()
     a.actions.createTrip({ ...emptyDraft(), name: 'A' })
@@ -425,7 +442,10 @@ describe('two tabs', () => {
       a.actions.removeTrip(id)
       rename(b, 'Wanted')
       for (const tab of removedFirst ? [a, b] : [b, a]) await tab.flush()
-      expect(names(await startTab(device))).toEqual(['Wanted'])
+      const fresh = await startTab(device)
+      expect(names(fresh)).toEqual(['Wanted'])
+      fresh.actions.openTripById(id)
+      expect(fresh.state.canUndo.value).toBe(true)
     }
   })
 

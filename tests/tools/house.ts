@@ -24,7 +24,7 @@ const folders: Record<string, FolderRule> = {
     because: 'words are the same on screen, paper and terminal',
   },
   files: {
-    may: ['plan', 'reckon', 'report', 'units'],
+    may: ['plan', 'reckon', 'report', 'units', 'equations'],
     because: 'formats serve the app and the command line alike',
   },
   cli: {

@@ -20,9 +20,16 @@ export function createCollector() {
   let point = { latDeg: 0, lonDeg: 0, eleM: Number.NaN, name: '' }
 
   function open(element: string, attributes: Attributes) {
-    if (element === 'trk' || element === 'rte') line = newLine()
+    if (element === 'trk' || element === 'rte') startLine()
     if (element === 'trkseg' || element === 'rte') line.segmentStarts.push(line.latDeg.length)
     if (element === 'trkpt' || element === 'rtept' || element === 'wpt') openPoint(attributes)
+  }
+
+  // A file may hold millions of empty tracks: they share one line.
+  function startLine() {
+    if (line.latDeg.length > 0) line = newLine()
+    line.name = ''
+    line.segmentStarts = []
   }
 
   function openPoint(attributes: Attributes) {

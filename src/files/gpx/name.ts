@@ -11,7 +11,10 @@ export function cleanName(text: string): string {
   const visible = text.replace(/\s+/gu, ' ').replace(UNSEEN, '').trim()
   if (visible.length <= GPX_CAPS.nameLength) return visible
   // Cut between whole characters: half of a pair would be a lone surrogate again.
-  return visible.slice(0, GPX_CAPS.nameLength).replace(/[\ud800-\udbff]$/, '').trim()
+  return visible
+    .slice(0, GPX_CAPS.nameLength)
+    .replace(/[\ud800-\udbff]$/, '')
+    .trim()
 }
 
 // Whole words that often name a place with water, in some languages hikers meet. A hint only.

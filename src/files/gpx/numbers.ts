@@ -1,13 +1,15 @@
 // Numbers of a file: a list that grows without a box for each number, and strict reading of decimals.
 
+const NONE = new Float64Array(0)
+
 /** A list of numbers in one block of memory that doubles when it is full. */
 export function growingNumbers() {
-  let block = new Float64Array(256)
+  let block: Float64Array<ArrayBuffer> = NONE
   let length = 0
   return {
     push(value: number) {
       if (length === block.length) {
-        const larger = new Float64Array(2 * length)
+        const larger = new Float64Array(Math.max(256, 2 * length))
         larger.set(block)
         block = larger
       }

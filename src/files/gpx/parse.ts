@@ -29,7 +29,7 @@ export interface GpxParser {
 }
 
 export function createGpxParser(): GpxParser {
-  const xml = new SaxesParser({ position: false })
+  const xml = new SaxesParser<{ xmlns: false; position: false }>({ xmlns: false, position: false })
   const collector = createCollector()
   // The names of the open elements; '' for one that does not count.
   const open: string[] = []
@@ -41,7 +41,9 @@ export function createGpxParser(): GpxParser {
 
   xml.on('error', () => {
     if (open.length === 0 && !ended)
-      throw refusal('This is not an XML file, so it cannot be GPX: export the track as GPX 1.1 and choose that file.')
+      throw refusal(
+        'This is not an XML file, so it cannot be GPX: export the track as GPX 1.1 and choose that file.',
+      )
     throw refusal(
       `Line ${xml.line} is not well-formed XML (${after()}): export the file again, or mend that line in a text editor.`,
     )

@@ -42,7 +42,8 @@ export async function readGpx(file: Blob, options: ReadOptions = {}): Promise<Gp
     for (let at = 0; at < file.size; at += SLICE_BYTES) {
       if (options.signal?.aborted) return CANCELLED
       const bytes = await bytesOf(file.slice(at, at + SLICE_BYTES))
-      if (!bytes) return { ok: false, message: 'The file could not be read; it may have moved. Choose it again.' }
+      if (!bytes)
+        return { ok: false, message: 'The file could not be read; it may have moved. Choose it again.' }
       parser.write(reader.read(bytes))
       options.onProgress?.(Math.min(1, (at + SLICE_BYTES) / file.size))
     }

@@ -52,7 +52,9 @@ function guard(text: string) {
   const declaration = DECLARATION.exec(text)
   if (!declaration) return
   if (/^<!\s*doctype\s+html/i.test(text.slice(declaration.index, declaration.index + 40)))
-    throw refusal('This is a web page, not a GPX file: use the page’s own download or export, and choose that file.')
+    throw refusal(
+      'This is a web page, not a GPX file: use the page’s own download or export, and choose that file.',
+    )
   throw refusal(
     `The file declares a document type or an entity (${declaration[0].toUpperCase()}), which GPX has no use for and which can hide harm: export it again as plain GPX, or delete the declaration.`,
   )
@@ -65,7 +67,9 @@ function decoderFor(head: Uint8Array): TextDecoder {
   try {
     return new TextDecoder(label, { fatal: true })
   } catch {
-    throw refusal(`The file says that it is written in "${label}", which cannot be read here: save it as UTF-8.`)
+    throw refusal(
+      `The file says that it is written in "${label}", which cannot be read here: save it as UTF-8.`,
+    )
   }
 }
 
@@ -75,7 +79,8 @@ function encodingOf(head: Uint8Array): string {
   if (startsWith(head, [0xff, 0xfe]) || startsWith(head, [0x3c, 0, 0x3f, 0])) return 'utf-16le'
   if (startsWith(head, [0xfe, 0xff]) || startsWith(head, [0, 0x3c, 0, 0x3f])) return 'utf-16be'
   const line = String.fromCharCode(...head.subarray(0, 200))
-  const declared = /^<\?xml[^>]{0,150}?encoding\s*=\s*["']([A-Za-z][\w.-]{0,40})["']/.exec(line)?.[1] ?? 'utf-8'
+  const declared =
+    /^<\?xml[^>]{0,150}?encoding\s*=\s*["']([A-Za-z][\w.-]{0,40})["']/.exec(line)?.[1] ?? 'utf-8'
   // Text that could be read this far as single bytes is not UTF-16, whatever it says.
   return /^utf-?16/i.test(declared) ? 'utf-8' : declared
 }

@@ -11,10 +11,11 @@ export function Ticker({ onOpen }: { onOpen: () => void }) {
   const { leftOut } = open
   const { need } = open.reckoned.reckoning
   return (
-    <button type="button" class="ticker" onClick={onOpen} aria-label="Open the need">
+    <button type="button" class="ticker" onClick={onOpen}>
       <strong>{shown.litresUp(need.bodyLitres)}</strong> main body
       <span class="ticker-gap" />
       <strong>{shown.kg(need.peakLoadKg)}</strong> peak load
+      <span class="unseen">, open the need</span>
       {leftOut.length ? <span class="ticker-note">{leftOut.length} not counted</span> : null}
     </button>
   )

@@ -1,11 +1,9 @@
 // The geometry of the cutaway: a pack's main body seen from the front, to scale. Equal areas are equal litres,
 // because every body is taken as equally deep into the page. In cm, y upwards from the floor of the pack.
 
-import { clamp } from './scale'
-
 /** How deep into the page every body is taken to be, cm. A drawing convention of ours, near real packs. */
 const DEPTH_CM = 28
-/** Width over height where the inner height is not known, and the limits it is held to where it is. Ours. */
+/** Mean width over height where no inner height is known, or one outside these limits. Judgements of ours. */
 export const PROPORTION = 0.55
 const NARROWEST = 0.4
 const WIDEST = 0.75
@@ -61,8 +59,9 @@ export function shapeOf(pack: {
 }): BodyShape {
   const area = areaOf(pack.bodyLitres)
   const usual = usualHeight(pack.bodyLitres)
-  const wanted = pack.innerHeightCm ?? usual
-  const heightCm = clamp(wanted, Math.sqrt(area / WIDEST), Math.sqrt(area / NARROWEST))
+  const stated = pack.innerHeightCm ?? 0
+  const heightKnown = stated >= Math.sqrt(area / WIDEST) && stated <= Math.sqrt(area / NARROWEST)
+  const heightCm = heightKnown ? stated : usual
   const unit = UNITS.map(u => ({ y: u * heightCm, left: -profile(u) / 2, right: profile(u) / 2 }))
   const widthCm = area / areaBetween(unit)
   const body = unit.map(({ y, left, right }) => ({ y, left: left * widthCm, right: right * widthCm }))
@@ -71,7 +70,7 @@ export function shapeOf(pack: {
   return {
     heightCm,
     widthCm,
-    heightKnown: pack.innerHeightCm !== null && heightCm === wanted,
+    heightKnown,
     body,
     collar: collarCm > 0 ? [brim, { ...brim, y: brim.y + collarCm }] : [],
   }

@@ -11,6 +11,7 @@ import { BandKey } from './load-key'
 import { Patterns } from './patterns'
 import { PictureTable } from './picture-table'
 import { useRoom } from './use-drawing'
+import { isolate } from './words'
 
 export interface CutawayProps extends Body {
   name: string
@@ -40,7 +41,7 @@ export function Cutaway(props: CutawayProps) {
   const bands = bandsIn([amounts.layers])
   const height = plan?.shape.heightKnown
     ? 'The height is the one stated.'
-    : `The height is drawn from the litres: near ${PROPORTION} times as wide as high.`
+    : `The height is drawn from the litres: about ${PROPORTION} times as wide as high.`
   return (
     <figure class="picture cutaway">
       <figcaption>
@@ -58,13 +59,13 @@ export function Cutaway(props: CutawayProps) {
           <p>Nothing rides in the main body yet: add gear and it fills here.</p>
         )}
       </div>
-      <p class="now-words">
+      <p dir="auto">
         {words.now} {words.most}
       </p>
       <BandKey of={of} shown={bands} values={amounts.layers} format={format.litres} />
       <p class="quiet">Gaps left by packing are spread through the layers.</p>
       <PictureTable
-        caption="The main body, layer by layer"
+        caption={`${isolate(name)}: the main body, layer by layer`}
         heads={['What', 'Litres']}
         rows={rowsOf(amounts, known, need.bodyLitres).map(([what, value]) => [what, format.litres(value)])}
         note={`Equal areas are equal litres. ${height}`}

@@ -66,8 +66,8 @@ function Drawn({ moments, stops, limits, format, moment, onMoment }: LoadLinePro
           moment={index}
           onMoment={onMoment}
           valueText={momentInFull(index, shown)}
-          top={Math.floor(plot.top - 6)}
-          heightPx={Math.ceil(plot.bottom - plot.top + 44)}
+          top={plan.handTop}
+          heightPx={Math.ceil(plan.strip.bottom - plan.handTop)}
         />
       </div>
       <div class="readout" onFocusIn={() => setHeard(true)} onFocusOut={() => setHeard(false)}>
@@ -75,7 +75,9 @@ function Drawn({ moments, stops, limits, format, moment, onMoment }: LoadLinePro
           ‹
         </button>
         {/* The slider speaks its own value; this line speaks only for the two buttons. */}
-        <p aria-live={heard ? 'polite' : 'off'}>{momentSentence(index, shown)}</p>
+        <p dir="auto" aria-live={heard ? 'polite' : 'off'}>
+          {momentSentence(index, shown)}
+        </p>
         <button
           type="button"
           aria-label="Later moment"

@@ -17,6 +17,8 @@ export interface LoadPlan {
   heightPx: number
   linePx: number
   plot: Plot
+  /** Where the part begins that answers to touch. */
+  handTop: number
   xs: number[]
   /** y of every band edge at every moment. */
   ys: number[][]
@@ -69,6 +71,7 @@ export function planLoadLine(shown: Shown, room: Room): LoadPlan {
     heightPx: Math.ceil(strip.bottom + (bar ? emPx * 1.6 : 4)),
     linePx,
     plot,
+    handTop: Math.floor(top - emPx * 0.4),
     xs,
     ys,
     dense: (sides.right - sides.left) / moments.length < 9,

@@ -11,7 +11,7 @@ export function MoreScreen({ onClose }: { onClose: () => void }) {
   return (
     <div class="screen more-screen">
       <div class="heading">
-        <h2>Trips and settings</h2>
+        <h1>Trips and settings</h1>
         <button type="button" class="quiet" onClick={onClose}>
           Back
         </button>
@@ -20,7 +20,7 @@ export function MoreScreen({ onClose }: { onClose: () => void }) {
       <PlanFiles />
       <Settings />
       <section>
-        <h3>About</h3>
+        <h2>About</h2>
         <p>
           Pack Reckoner works out the main-body litres and the load that your gear and trip ask for, and
           judges packs by them.{' '}
@@ -45,7 +45,7 @@ function Trips({ onClose }: { onClose: () => void }) {
   const removed = removedTrip.value
   return (
     <section>
-      <h3>Trips</h3>
+      <h2>Trips</h2>
       <ul class="rows trips">
         {ids.map(id => {
           const trip = trips.value.get(id)
@@ -127,7 +127,7 @@ function Settings() {
   const { system, theme } = library.value
   return (
     <section>
-      <h3>Units and light</h3>
+      <h2>Units and light</h2>
       <fieldset class="field wide choice">
         <legend>Units</legend>
         <div class="options">

@@ -36,7 +36,7 @@ export function PlanFiles() {
 
   return (
     <section>
-      <h3>Plan files</h3>
+      <h2>Plan files</h2>
       <div class="actions">
         {openTrip.value ? (
           <button type="button" class="quiet" onClick={save}>

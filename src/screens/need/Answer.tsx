@@ -19,7 +19,7 @@ export function Answer({ plan, reckoning, shown }: AnswerProps) {
         <h3>Main body</h3>
         <p class="figure">{shown.litresUp(need.bodyLitres)}</p>
         <p>
-          Likely {shown.litresDown(low)} to {shown.litresUp(need.bodyLitresSafe)}. Fullest{' '}
+          Likely {shown.litresWhole(low)} to {shown.litresUp(need.bodyLitresSafe)}. Fullest{' '}
           {placeText(need.bodyAt, moments)}.
         </p>
         <p class="hint">{shown.litresUp(need.bodyLitresSafe)} is enough in 9 of 10 cases.</p>

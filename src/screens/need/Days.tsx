@@ -14,10 +14,8 @@ export function Days({ plan, reckoning, shown }: { plan: Plan; reckoning: Reckon
         <thead>
           <tr>
             <th scope="col">Day</th>
-            <th scope="col">To</th>
             <th scope="col">Walk</th>
             <th scope="col">Load</th>
-            {withEnergy ? <th scope="col">Energy</th> : null}
           </tr>
         </thead>
         <tbody>
@@ -25,15 +23,18 @@ export function Days({ plan, reckoning, shown }: { plan: Plan; reckoning: Reckon
             const mine = moments.filter(m => m.day === day)
             const sets = mine.find(m => m.phase === 'depart')
             const ends = mine.at(-1)
+            const energy = kcalTotal === null ? '' : `${Math.round(kcalTotal / 50) * 50} kcal`
             return (
               <tr key={day}>
-                <th scope="row">{day}</th>
-                <td>{sets && ends ? <bdi>{plan.trip.stops[ends.stop]!.name}</bdi> : 'Rest'}</td>
-                <td>{sets && ends ? `${shown.km(ends.km - sets.km)}, ${shown.hours(hours)}` : ''}</td>
+                <th scope="row">
+                  {day} <bdi>{sets && ends ? `to ${plan.trip.stops[ends.stop]!.name}` : 'Rest'}</bdi>
+                </th>
+                <td>
+                  {sets && ends ? `${shown.km(ends.km - sets.km)}, ${shown.hours(hours)}` : ''}
+                  <br />
+                  {energy}
+                </td>
                 <td>{sets && ends ? `${shown.kg(sets.kg.total)} to ${shown.kg(ends.kg.total)}` : ''}</td>
-                {withEnergy ? (
-                  <td>{kcalTotal === null ? '' : `${Math.round(kcalTotal / 50) * 50} kcal`}</td>
-                ) : null}
               </tr>
             )
           })}

@@ -1,0 +1,135 @@
+// The fewest things to move outside or leave at home so that a set-up does. Exact: what a thing takes of the main
+// body, the pockets and the load does not depend on the others, and "the litres fit" is two straight lines a moment.
+// Water held apart: where it rides does depend on its containers, so those that may move are tried in every way.
+
+import type { Parts } from './need'
+import { withItems } from './remedies-apply'
+import { type Candidate, candidatesOf, choiceOf, type Ways } from './remedies-candidates'
+import { partsOf } from './remedies-parts'
+import { rowsOf } from './remedies-rows'
+import { leastChoice } from './remedies-solve'
+import { mends, type Trial, tried } from './remedies-trial'
+import type { ItemChoice } from './remedies-types'
+import { packingTerms } from './room'
+import { BODY_HALF_WIDTH, uniformSigma } from './uncertainty'
+
+export interface Found {
+  choice: ItemChoice
+  proven: boolean
+  after: Trial
+}
+
+/** Choices that the full reckoning refuses, where a collar leaves room for doubt. */
+const MOST_REFUSED = 20
+
+/**
+ * The choice that mends the trial with the fewest things; among those the one that leaves least mass behind (whole
+ * grams), then moves fewest litres (hundredths). Null when none does. Mass and litres are the most ever aboard.
+ *
+ * Exact where rations and water rates are fixed. Where they follow the load, leaving things lightens the food as
+ * well: the choice then is enough, but a smaller one may be (`proven` false). A collar makes the room a curve
+ * instead of a line: the search takes the line outside it and asks the full reckoning about each better choice.
+ */
+export function fewestItems(trial: Trial, ways: Ways): Found | null {
+  const parts = partsOf(trial.plan, trial.reckoning)
+  const { things, bottles: movable, whole } = candidatesOf(trial, parts, ways)
+  if (isHopeless(trial, parts, [...things, ...movable])) return null
+  let best: (Found & { key: number[] }) | null = null
+  let proven = whole
+  let mostRefused = MOST_REFUSED
+  for (const bottles of subsetsOf(movable)) {
+    const start = bottles.length ? tried(trial, withItems(trial.plan, choiceOf(bottles))) : trial
+    const solved = start && solve({ trial, start, bottles, things, mostRefused })
+    proven &&= solved?.proven ?? true
+    mostRefused -= solved?.refused ?? 0
+    if (solved?.found && (!best || isLess(solved.found.key, best.key))) best = solved.found
+  }
+  return best && { ...best, proven: best.proven && proven }
+}
+
+/** Whether even taking everything, with all the water out of the main body, would mend some shortfall too little. */
+function isHopeless(trial: Trial, parts: Parts, all: Candidate[]): boolean {
+  const { softBulk } = packingTerms(trial.plan.settings)
+  const waterLitres = trial.reckoning.need.waterCarryLitres * softBulk.perSoftLitre
+  return rowsOf(
+    trial,
+    parts,
+    all,
+  )(roomOf(trial).outermost + waterLitres).some(
+    ({ need, gives }) => need > gives.reduce((sum, give) => sum + Math.max(0, give), 0) + 1e-9,
+  )
+}
+
+interface Solving {
+  trial: Trial
+  /** The trial with the bottles moved. */
+  start: Trial
+  bottles: Candidate[]
+  things: Candidate[]
+  mostRefused: number
+}
+
+function solve({ trial, start, bottles, things, mostRefused }: Solving) {
+  const all = (chosen: number[]) => [...bottles, ...chosen.map(i => things[i]!)]
+  let refused = 0
+  const after = (chosen: number[]) => tried(trial, withItems(trial.plan, choiceOf(all(chosen))))
+  const accepts = (chosen: number[]) => {
+    const does = mends(trial, after(chosen))
+    if (!does) refused++
+    return does
+  }
+  const scale = 1 + sumOf(things, centilitresOf)
+  const choices = things.map(it => ({ group: it.at, cost: gramsOf(it) * scale + centilitresOf(it) }))
+  const rows = rowsOf(start, partsOf(start.plan, start.reckoning), things)
+  const { outermost, sure } = roomOf(trial)
+  const within = (roomLitres: number, asks: boolean) =>
+    leastChoice(
+      { choices, rows: rows(roomLitres) },
+      { fewestFirst: true, mostRefused, ...(asks ? { accepts } : {}) },
+    )
+
+  // Without a collar the rows say it all, but for rounding.
+  let answer = within(outermost, outermost > sure)
+  if (outermost === sure && answer.chosen && !accepts(answer.chosen)) answer = within(sure, true)
+  const { proven } = answer
+  // Work ran out among choices between the line and the curve: what fits without the collar is enough.
+  if (!answer.chosen && !proven && outermost > sure) answer = within(sure, true)
+  const then = answer.chosen && after(answer.chosen)
+  if (!answer.chosen || !mends(trial, then)) return { proven, refused, found: null }
+  const taken = all(answer.chosen)
+  const found = {
+    choice: choiceOf(taken),
+    proven: !(followsTheLoad(trial) && taken.some(it => it.way === 'leave')),
+    after: then,
+    key: [taken.length, sumOf(taken, gramsOf), sumOf(taken, centilitresOf)],
+  }
+  return { proven, refused, found }
+}
+
+/** z of 0.9, rounded down, so that nothing is left out that fits nine times in ten. */
+const SURE_Z = 1.2815
+
+/** Litres that the need must not pass for the set-up to do (`outermost`), and that are enough (`sure`). */
+function roomOf({ plan }: Trial): { outermost: number; sure: number } {
+  const { bodyLitres, collarLitres, bodyFrom } = plan.packs[0]!
+  const withCollar = (bodyLitres + collarLitres) * (1 - SURE_Z * uniformSigma(BODY_HALF_WIDTH[bodyFrom]))
+  return { outermost: collarLitres > 0 ? Math.max(bodyLitres, withCollar) : bodyLitres, sure: bodyLitres }
+}
+
+const gramsOf = ({ way, mostKg }: Candidate) => (way === 'leave' ? Math.round(1000 * mostKg) : 0)
+const centilitresOf = ({ way, mostLitres }: Candidate) => (way === 'move' ? Math.round(100 * mostLitres) : 0)
+const sumOf = (them: Candidate[], figure: (it: Candidate) => number) =>
+  them.reduce((sum, it) => sum + figure(it), 0)
+
+function followsTheLoad({ plan: { trip } }: Trial): boolean {
+  return trip.meals.ration === 'energy' || trip.water.litresPerHour === 'from-heat'
+}
+
+function subsetsOf<T>(all: T[]): T[][] {
+  return Array.from({ length: 1 << all.length }, (_, bits) => all.filter((_, i) => bits & (1 << i)))
+}
+
+function isLess(a: number[], b: number[]): boolean {
+  const at = a.findIndex((value, i) => value !== b[i])
+  return at >= 0 && a[at]! < b[at]!
+}

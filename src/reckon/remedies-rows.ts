@@ -1,0 +1,120 @@
+// What a set-up asks of a choice of things, as rows of "what is taken away must add up to what is too much": the two
+// terms of the packing model, the load and the pockets at every moment, and each thing that is too long or too wide.
+
+import type { Item } from '../plan/types'
+import { insideLitres, unitsInPlay } from './ledger'
+import type { Parts } from './need'
+import { type Candidate, emptiedBy } from './remedies-candidates'
+import type { Row } from './remedies-solve'
+import { judgedIn, type Trial } from './remedies-trial'
+import { packingTerms } from './room'
+import type { Moment } from './types'
+
+/** Above so many rows, comparing them with each other costs more than it saves. */
+const MOST_COMPARED = 200
+
+/** The rows for a main body that holds `roomLitres`. Rows that no choice needs to mend are left out. */
+export function rowsOf(trial: Trial, parts: Parts, things: Candidate[]): (roomLitres: number) => Row[] {
+  const { moments } = trial.reckoning
+  const { plan } = trial
+  const pack = plan.packs[0]!
+  const judged = judgedIn(trial)
+  const others = [...loadRows(), ...pocketRows(), ...sizeRows()]
+  return roomLitres => withoutRepeats([...bodyRows(roomLitres), ...others])
+
+  function loadRows(): Row[] {
+    if (judged.loadLimitKg === null) return []
+    const ownKg = judged.ratedAgainstKg - trial.reckoning.need.peakLoadKg
+    const limitKg = judged.loadLimitKg - ownKg
+    return moments.flatMap((moment, m) => {
+      const need = moment.kg.total - limitKg
+      if (need <= 0) return []
+      return [row(need, it => (it.way === 'leave' ? it.item.massKg * pieces(it.item, m) : 0))]
+    })
+  }
+
+  function pocketRows(): Row[] {
+    const { outsideLitres } = pack
+    if (outsideLitres === null) return []
+    return moments.map((moment, m) =>
+      row(moment.outsideLitres - outsideLitres, ({ item, way }) => {
+        const litres = item.litres * pieces(item, m)
+        if (way === 'move') return -litres
+        return item.inside === null && item.stow === 'outside-pocket' ? litres : 0
+      }),
+    )
+  }
+
+  function sizeRows(): Row[] {
+    const width = Math.min(
+      pack.innerWidthCm ?? Number.POSITIVE_INFINITY,
+      pack.innerDepthCm ?? Number.POSITIVE_INFINITY,
+    )
+    const height = pack.innerHeightCm ?? Number.POSITIVE_INFINITY
+    return parts.gear.flatMap(item => {
+      const stiff = item.build === 'rigid' && item.count > 0 && parts.stowOf(item) === 'main-body'
+      const tooBig = (item.lengthCm ?? 0) > height || (item.diameterCm ?? 0) > width
+      if (!stiff || !tooBig) return []
+      return [
+        row(1, it => (it.item.id === item.id || (it.way === 'move' && it.item.id === item.inside) ? 1 : 0)),
+      ]
+    })
+  }
+
+  function bodyRows(roomLitres: number): Row[] {
+    const emptied = emptiedBy(things).emptied
+    const terms = Object.values(packingTerms(plan.settings))
+    return moments.flatMap((moment, m) =>
+      heaps(moment, m, emptied).flatMap(({ softLitres, overflowing }) =>
+        terms.flatMap(term => {
+          const need = moment.rigidLitres * term.perRigidLitre + softLitres * term.perSoftLitre - roomLitres
+          if (need <= 0) return []
+          return [row(need, it => it.item.litres * pieces(it.item, m) * slope(it.item, term, overflowing))]
+        }),
+      ),
+    )
+  }
+
+  function slope(item: Item, term: { perRigidLitre: number; perSoftLitre: number }, overflowing: string[]) {
+    if (item.inside !== null) return overflowing.includes(item.inside) ? term.perSoftLitre : 0
+    if (item.stow !== 'main-body') return 0
+    return item.build === 'rigid' ? term.perRigidLitre : term.perSoftLitre
+  }
+
+  /** The soft litres at a moment for each set of containers taken as overflowing; the true one is the largest. */
+  function heaps(moment: Moment, m: number, emptied: string[]) {
+    const over = (id: string) => {
+      const { contents, roomLitres } = parts.ledger.containers.get(id)!
+      return insideLitres(contents, parts.stocks[m]!) - roomLitres
+    }
+    const dry = emptied.reduce((soft, id) => soft - Math.max(0, over(id)), moment.softLitres)
+    return Array.from({ length: 1 << emptied.length }, (_, bits) => {
+      const overflowing = emptied.filter((_, i) => bits & (1 << i))
+      return { softLitres: overflowing.reduce((soft, id) => soft + over(id), dry), overflowing }
+    })
+  }
+
+  function pieces(item: Item, m: number): number {
+    return item.count * unitsInPlay(item, parts.stocks[m]!)
+  }
+
+  function row(need: number, gives: (it: Candidate) => number): Row {
+    return { need, gives: things.map(gives) }
+  }
+}
+
+/** Without rows that are mended whenever another is: same gives or fewer there, and as much needed or more. */
+function withoutRepeats(rows: Row[]): Row[] {
+  const byGives = new Map<string, Row>()
+  for (const row of rows) {
+    const key = row.gives.join()
+    const same = byGives.get(key)
+    if (!same || row.need > same.need) byGives.set(key, row)
+  }
+  const distinct = [...byGives.values()].filter(row => row.need > 0 || row.gives.some(give => give < 0))
+  if (distinct.length > MOST_COMPARED) return distinct
+  return distinct.filter((row, i) => !distinct.some((other, j) => i !== j && implies(other, row)))
+}
+
+const implies = (other: Row, row: Row) =>
+  other.need >= row.need && other.gives.every((give, i) => give <= row.gives[i]!)

@@ -1,0 +1,103 @@
+// What would make a set-up do, one short sentence each; and what pack to look for where nothing would.
+
+import type { Plan } from '../plan'
+import type { ItemChoice, Remedy, Shortfall, TripChange } from '../reckon'
+import { listText } from './cautions'
+import { chanceText, type Shown } from './shown'
+
+interface Context {
+  plan: Plan
+  shown: Shown
+}
+
+/** "Move Rain jacket to a pocket: then 41.2 L are needed, and it fits in about 9 of 10 cases." */
+export function remedyInWords(remedy: Remedy, context: Context): string {
+  const sentence = `${changeText(remedy, context)}: then ${afterText(remedy, context)}.`
+  const trip = remedy.kind === 'combined' ? remedy.trip : remedy
+  const caution = trip.kind === 'trust-doubtful' ? ' Confirm it before you leave: it may be dry.' : ''
+  const several = trip.kind === 'trust-doubtful' && trip.stops.length > 1
+  return sentence + (several ? ' Confirm them before you leave: they may be dry.' : caution)
+}
+
+function changeText(remedy: Remedy, context: Context): string {
+  switch (remedy.kind) {
+    case 'other-setup':
+      return `Use its set-up “${setupName(remedy.setup, context.plan)}”`
+    case 'move-outside':
+      return capital(itemsText({ move: remedy.move, leave: [] }, context.plan))
+    case 'leave':
+      return capital(itemsText({ move: [], leave: remedy.leave }, context.plan))
+    case 'move-and-leave':
+      return capital(itemsText(remedy, context.plan))
+    case 'combined':
+      return capital(`${itemsText(remedy.items, context.plan)}, and ${tripText(remedy.trip, context)}`)
+    default:
+      return capital(tripText(remedy, context))
+  }
+}
+
+function itemsText({ move, leave }: ItemChoice, { gear }: Plan): string {
+  const named = (ids: string[]) =>
+    listText(
+      ids.map(id => {
+        const item = gear.find(it => it.id === id)
+        return item?.name || id
+      }),
+    )
+  const moved = move.length ? [`move ${named(move)} to ${move.length > 1 ? 'pockets' : 'a pocket'}`] : []
+  const left = leave.length ? [`leave ${named(leave)} at home`] : []
+  return [...moved, ...left].join(' and ')
+}
+
+function tripText(change: TripChange, { plan, shown }: Context): string {
+  const { stops, meals } = plan.trip
+  const name = (stop: number) => stops[stop]!.name
+  switch (change.kind) {
+    case 'fewer-spare-rations':
+      return `carry ${change.spareDays === 0 ? 'no spare rations' : `at most ${numberText(change.spareDays)} days of spare rations`} instead of ${numberText(meals.spareDays)}`
+    case 'trust-doubtful':
+      return `count on ${listText(change.stops.map(name))}, marked doubtful`
+    case 'camp-at-water':
+      return `spend the ${change.nights > 1 ? `${change.nights} nights` : 'night'} at ${name(change.to)}, a source, instead of ${name(change.from)} (the longest day is then ${shown.hours(change.longestDayHours)})`
+    case 'resupply':
+      return `resupply at ${name(change.stop)} as well`
+  }
+}
+
+/** The litres where room was wanting, the load where that was too much; what else was wrong then holds too. */
+function afterText({ kind, after }: Remedy, { shown }: Context): string {
+  const { mends, bodyLitres, carriedKg, fitChance, collarChance } = after
+  const fits =
+    collarChance === null
+      ? `it fits ${chanceText(fitChance)}`
+      : `with the collar raised it fits ${chanceText(collarChance)}`
+  const room = `${shown.litres(bodyLitres)} are needed, and ${fits}`
+  const load = `${shown.kg(carriedKg)} are carried`
+  if (kind === 'other-setup') return mends.includes('load') ? `${load}, which it bears` : 'it does'
+  if (mends.includes('room') && mends.includes('load')) return `${load}, ${room}`
+  if (mends.includes('room')) return room
+  if (mends.includes('load')) return `${load}, which it bears`
+  return mends.includes('pockets') ? 'the pockets are large enough' : 'everything goes in'
+}
+
+/** What is wanting, and what pack would do: for a set-up that nothing mends. */
+export function shortfallInWords({ wanted }: Shortfall, { shown }: Pick<Context, 'shown'>): string {
+  const { litresUp, kg, litres, cm } = shown
+  const asks = [
+    `${litresUp(wanted.bodyLitresSafe)} of main body`,
+    `a rating of ${kg(wanted.contentsKg)} for the contents (${kg(wanted.ratedKg)} with a pack of this mass)`,
+    ...(wanted.frame ? ['a frame'] : []),
+    ...(wanted.outsideLitres > 0 ? [`pockets of ${litres(wanted.outsideLitres)}`] : []),
+    ...(wanted.innerHeightCm === null ? [] : [`${cm(wanted.innerHeightCm)} of height inside`]),
+    ...(wanted.innerWidthCm === null ? [] : [`${cm(wanted.innerWidthCm)} of width`]),
+  ]
+  return `No small change makes it do. Look for ${listText(asks)}.`
+}
+
+function setupName(index: number, { packs }: Plan): string {
+  const setups = packs.flatMap(pack => pack.setups)
+  return setups[index]?.name ?? ''
+}
+
+const numberText = (days: number) => String(Number(days.toFixed(2)))
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)

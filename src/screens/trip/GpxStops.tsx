@@ -1,0 +1,151 @@
+// The stops proposed along a track: keep or drop each, name it, and say what is there.
+
+import { useId } from 'preact/hooks'
+import { type ChosenStop, hoursOf, type KeptStop } from '../../files/gpx'
+import { useSystem } from '../../parts/fields'
+import { CAPS, LIMITS } from '../../plan'
+import { type Shown, shownIn } from '../../report'
+
+type Pace = Parameters<typeof hoursOf>[1]
+
+interface Props {
+  kept: readonly KeptStop[]
+  chosen: readonly ChosenStop[]
+  pace: Pace
+  onChange: (chosen: ChosenStop[]) => void
+}
+
+export function GpxStops({ kept, chosen, pace, onChange }: Props) {
+  const shown = shownIn(useSystem())
+  const legs = new Map(kept.map(stop => [stop.key, stop.leg]))
+  const change = (key: string, part: Partial<ChosenStop>) =>
+    onChange(chosen.map(stop => (stop.key === key ? { ...stop, ...part } : stop)))
+  const extra = chosen.filter(stop => stop.kind === 'waypoint')
+  const keepExtra = (on: boolean) =>
+    onChange(chosen.map(stop => (stop.kind === 'waypoint' ? { ...stop, kept: on } : stop)))
+  return (
+    <section>
+      <h3>Proposed stops</h3>
+      {extra.length > 1 ? (
+        <label class="toggle">
+          <input
+            type="checkbox"
+            checked={extra.some(stop => stop.kept)}
+            onChange={event => keepExtra(event.currentTarget.checked)}
+          />
+          <span>Keep the {extra.length} waypoints without a night</span>
+        </label>
+      ) : null}
+      <ol class="rows">
+        {chosen.map(stop => (
+          <li key={stop.key} class="row gpx-stop">
+            <p>
+              <bdi class="name">{stop.name}</bdi>
+              <span class="facts-line"> at {shown.km(stop.km)}</span>
+            </p>
+            <p class="facts-line">{legText(legs.get(stop.key), { stop, shown, pace })}</p>
+            {stop.kind === 'waypoint' || stop.kind === 'night' ? (
+              <label class="toggle">
+                <input
+                  type="checkbox"
+                  checked={stop.kept}
+                  onChange={event => change(stop.key, { kept: event.currentTarget.checked })}
+                />
+                <span>
+                  Keep <span class="unseen">{stop.name}</span>
+                </span>
+              </label>
+            ) : null}
+            {stop.kept ? <Details stop={stop} onChange={part => change(stop.key, part)} /> : null}
+          </li>
+        ))}
+      </ol>
+    </section>
+  )
+}
+
+function legText(
+  leg: KeptStop['leg'] | undefined,
+  { stop, shown, pace }: { stop: ChosenStop; shown: Shown; pace: Pace },
+): string {
+  if (!stop.kept) return 'Dropped: its way goes into the next leg.'
+  if (!leg) return 'Start'
+  const parts = [`Leg ${shown.km(leg.km)}`]
+  if (leg.ascentM !== null && leg.descentM !== null)
+    parts.push(`up ${shown.metres(leg.ascentM)}`, `down ${shown.metres(leg.descentM)}`)
+  parts.push(shown.hours(hoursOf(leg, pace)))
+  if (leg.unknownKm > 0 && leg.ascentM !== null)
+    parts.push(`elevation missing on ${shown.km(leg.unknownKm)}: more climb than this`)
+  return parts.join(', ')
+}
+
+const WATERS = [
+  { value: 'sure', label: 'Sure' },
+  { value: 'doubtful', label: 'Doubtful' },
+  { value: 'none', label: 'None' },
+] as const
+
+/** The start fills its bottles and the end needs nothing: only what lies between has a stay. */
+function Details({ stop, onChange }: { stop: ChosenStop; onChange: (part: Partial<ChosenStop>) => void }) {
+  const id = useId()
+  const { max } = LIMITS.stop.nights
+  return (
+    <details class="more">
+      <summary>
+        Name{stop.kind === 'start' || stop.kind === 'end' ? '' : ', water, nights'}
+        <span class="unseen"> of {stop.name}</span>
+      </summary>
+      <label class="field">
+        Name
+        <input
+          type="text"
+          autocomplete="off"
+          maxLength={CAPS.nameLength}
+          value={stop.name}
+          onInput={event => onChange({ name: event.currentTarget.value })}
+        />
+      </label>
+      {stop.kind === 'start' || stop.kind === 'end' ? null : (
+        <>
+          <fieldset class="choice">
+            <legend>Water here</legend>
+            <div class="options">
+              {WATERS.map(({ value, label }) => (
+                <label key={value} class="option">
+                  <input
+                    type="radio"
+                    name={`${id}-water`}
+                    checked={stop.water === value}
+                    onChange={() => onChange({ water: value })}
+                  />
+                  <span>{label}</span>
+                </label>
+              ))}
+            </div>
+          </fieldset>
+          <label class="field">
+            Nights
+            <select
+              value={stop.nights}
+              onChange={event => onChange({ nights: Number(event.currentTarget.value) })}
+            >
+              {Array.from({ length: max + 1 }, (_, nights) => (
+                <option key={nights} value={nights}>
+                  {nights}
+                </option>
+              ))}
+            </select>
+          </label>
+          <label class="toggle">
+            <input
+              type="checkbox"
+              checked={stop.resupply}
+              onChange={event => onChange({ resupply: event.currentTarget.checked })}
+            />
+            <span>Resupply here: food is bought again</span>
+          </label>
+        </>
+      )}
+    </details>
+  )
+}

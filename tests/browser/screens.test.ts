@@ -1,0 +1,89 @@
+// Every screen, small and large, light and dark: no accessibility rule broken, nothing too wide, nothing too small to touch.
+
+import type { Page } from 'playwright-core'
+import { describe, expect } from 'vitest'
+import { expectAccessible } from './axe'
+import { at360, at1280, dark, journey } from './harness'
+
+const PLACES = ['Trip', 'Gear', 'Need', 'Packs'] as const
+
+async function openDemo(page: Page) {
+  await page.getByRole('button', { name: 'Look at a demo trip' }).click()
+  await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
+}
+
+/** Goes to a place and opens its second entry, so that an editor is among what is looked at. */
+async function openPlace(page: Page, place: string) {
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
+  await page.getByRole('heading', { name: place, level: 2 }).waitFor()
+  if (place === 'Need') return
+  const row = page.locator('.row > .summary').nth(1)
+  if ((await row.getAttribute('aria-expanded')) === 'false') await row.click()
+  for (const summary of await page.locator('.editor summary').all()) await summary.click()
+}
+
+/** What sticks out to the side, by its outermost element. */
+const tooWide = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+
+/** Controls that are smaller than 44 CSS px either way, inline links in text aside. */
+const tooSmall = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('button, select, summary, input[type="text"], .option, .toggle, .file')]
+      .filter(control => (control as HTMLElement).checkVisibility())
+      .flatMap(control => {
+        const { width, height } = control.getBoundingClientRect()
+        return width < 43.5 || height < 43.5
+          ? [`${control.tagName} "${control.textContent?.slice(0, 30)}" ${width} × ${height}`]
+          : []
+      }),
+  )
+
+describe('on a phone', () => {
+  for (const [light, options] of [
+    ['by day', at360()],
+    ['in the dark', { ...at360(), ...dark }],
+  ] as const) {
+    journey(`every screen keeps the rules ${light}`, async ({ open }) => {
+      const page = await open(options)
+      await openDemo(page)
+      for (const place of PLACES) {
+        await openPlace(page, place)
+        await expectAccessible(page)
+        expect(await tooWide(page)).toBeLessThanOrEqual(0)
+        expect(await tooSmall(page)).toEqual([])
+      }
+      await page.getByRole('button', { name: 'More', exact: true }).click()
+      await page.getByRole('heading', { name: 'Trips and settings' }).waitFor()
+      await expectAccessible(page)
+      expect(await tooSmall(page)).toEqual([])
+    })
+  }
+
+  journey('every screen fits 320 px with text twice as large', async ({ open }) => {
+    const page = await open({ ...at360(), viewport: { width: 320, height: 568 } })
+    await openDemo(page)
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%'
+    })
+    for (const place of PLACES) {
+      await openPlace(page, place)
+      expect(await tooWide(page), place).toBeLessThanOrEqual(0)
+    }
+  })
+})
+
+describe('on a desk', () => {
+  for (const [light, options] of [
+    ['by day', at1280()],
+    ['in the dark', { ...at1280(), ...dark }],
+  ] as const) {
+    journey(`the four places stand side by side and keep the rules ${light}`, async ({ open }) => {
+      const page = await open(options)
+      await openDemo(page)
+      for (const place of PLACES) await page.getByRole('heading', { name: place, level: 2 }).waitFor()
+      await expectAccessible(page)
+      expect(await tooWide(page)).toBeLessThanOrEqual(0)
+    })
+  }
+})

@@ -1,0 +1,432 @@
+// What would make a set-up do: the choice of things against trying every choice, and every remedy against the plan
+// that it makes, reckoned anew.
+
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { Item, Plan, PlanDocument } from '../../src/plan'
+import {
+  applyRemedy,
+  type Change,
+  type Reckoning,
+  type Remedy,
+  reckon,
+  remediesFor,
+  shortfallOf,
+} from '../../src/reckon'
+import { remedyInWords, shortfallInWords, shownIn } from '../../src/report'
+import { documents, planOf } from './plans'
+
+function reckoned(plan: Plan): Reckoning {
+  const result = reckon(plan)
+  if (!result.ok) throw new Error(result.problem.message)
+  return result.reckoning
+}
+
+const remediesOf = (plan: Plan, setupIndex = 0) => remediesFor(plan, reckoned(plan), setupIndex)
+const kindsOf = (remedies: Remedy[]) => remedies.map(remedy => remedy.kind)
+const find = <K extends Remedy['kind']>(remedies: Remedy[], kind: K) =>
+  remedies.find((remedy): remedy is Remedy & { kind: K } => remedy.kind === kind)
+
+/** Trying every choice takes up to 3 to the number of things that may move or stay. */
+const MOST_FLAGGED = 6
+
+/** A plan whose things may move or stay as `flags` say, and whose one pack lies between their being there and not. */
+const shortPlans = (collar: fc.Arbitrary<number>) =>
+  fc
+    .record({
+      document: documents({ ration: 'fixed', litresPerHour: 'number' }),
+      flags: fc.array(fc.nat(3), { minLength: 17, maxLength: 17 }),
+      room: fc.double({ min: -0.1, max: 1, noNaN: true }),
+      load: fc.double({ min: 0, max: 3, noNaN: true }),
+      pockets: fc.option(fc.double({ min: -1, max: 8, noNaN: true }), { freq: 9 }),
+      collar,
+      inner: fc.oneof(
+        { weight: 9, arbitrary: fc.constant(null) },
+        { weight: 1, arbitrary: fc.integer({ min: 40, max: 90 }) },
+      ),
+    })
+    .map(({ document, flags, room, load, pockets, collar, inner }) => {
+      const gear = (document.gear ?? []).map((item, i) =>
+        i < MOST_FLAGGED ? { ...item, optional: flags[i]! % 2 === 1, mayRideOutside: flags[i]! > 1 } : item,
+      )
+      const plan = planOf({ ...document, gear, packs: [] })
+      const { need } = reckoned(plan)
+      const held = (item: Item) => plan.gear.some(other => other.inside === item.id)
+      const bare = plan.gear.filter(item => held(item) || !(item.mayRideOutside || item.optional))
+      const least = reckoned({ ...plan, gear: bare }).need
+      const between = (from: number, to: number, share: number) => from + share * (to - from)
+      const bodyLitres = between(least.bodyLitres, need.bodyLitres, room)
+      const ratedKg = between(least.peakLoadKg, need.peakLoadKg, load) + 0.5
+      return planOf({
+        ...document,
+        trip: { ...document.trip, wet: false },
+        gear,
+        packs: [
+          {
+            name: 'pack',
+            bodyLitres: Math.min(300, Math.max(1, bodyLitres - collar)),
+            collarLitres: collar,
+            ...(pockets === null ? {} : { outsideLitres: Math.max(0, need.outsideLitres + pockets) }),
+            ...(inner === null ? {} : { innerHeightCm: inner }),
+            setups: [
+              { name: 'it', massKg: 0.5, frame: 'framed', ratedKg: Math.min(200, Math.max(0.6, ratedKg)) },
+            ],
+          },
+        ],
+      })
+    })
+
+type Key = [items: number, gramsLeft: number, centilitresMoved: number]
+const compare = (a: Key, b: Key) => a[0] - b[0] || a[1] - b[1] || a[2] - b[2]
+
+/** The least key over every choice of the allowed ways that makes the pack do, by reckoning each of them. */
+function byTryingAll(plan: Plan, ways: { move: boolean; leave: boolean }): Key | null {
+  const before = reckoned(plan)
+  const { gear } = plan
+  const inside = (item: Item) => gear.filter(other => other.inside === item.id)
+  const holder = (item: Item) => gear.find(other => other.id === item.inside)
+  const stow = (item: Item) => holder(item)?.stow ?? item.stow
+  const wet = (item: Item) => item.count > 0 && item.holdsWaterLitres > 0
+  const mayMove = (item: Item) =>
+    ways.move &&
+    item.mayRideOutside &&
+    item.count > 0 &&
+    stow(item) === 'main-body' &&
+    plan.packs[0]!.outsideLitres !== null &&
+    ![item, ...inside(item)].some(it => wet(it) && it.build === 'soft')
+  const mayLeave = (item: Item) =>
+    ways.leave &&
+    item.optional &&
+    item.count > 0 &&
+    stow(item) !== 'worn' &&
+    !wet(item) &&
+    inside(item).length === 0
+
+  const most = mostOf(plan)
+  let best: Key | null = null
+  const go = (i: number, move: string[], leave: string[]) => {
+    const item = gear[i]
+    if (item) {
+      go(i + 1, move, leave)
+      if (mayMove(item)) go(i + 1, [...move, item.id], leave)
+      if (mayLeave(item)) go(i + 1, move, [...leave, item.id])
+      return
+    }
+    const key = keyOf(most, { move, leave })
+    if (best && compare(key, best) >= 0) return
+    const after = reckoned(applyRemedy(plan, { kind: 'move-and-leave', move, leave, proven: true }))
+    if (after.packs[0]!.suffices && after.need.waterShortLitres <= before.need.waterShortLitres + 1e-9)
+      best = key
+  }
+  go(0, [], [])
+  return best
+}
+
+/** For each thing, the grams and hundredths of a litre of it that are aboard at most. */
+function mostOf(plan: Plan): Map<string, { grams: number; centilitres: number }> {
+  return new Map(
+    plan.gear.map(item => {
+      const alone = { ...item, inside: null, stow: 'outside-pocket', holdsLitres: null } as const
+      const { moments } = reckoned({ ...plan, gear: [alone], packs: [] })
+      const grams = Math.round(1000 * Math.max(...moments.map(m => m.kg.total - m.kg.water)))
+      return [
+        item.id,
+        { grams, centilitres: Math.round(100 * Math.max(...moments.map(m => m.outsideLitres))) },
+      ]
+    }),
+  )
+}
+
+function keyOf(most: ReturnType<typeof mostOf>, { move, leave }: { move: string[]; leave: string[] }): Key {
+  const grams = leave.reduce((sum, id) => sum + most.get(id)!.grams, 0)
+  const centilitres = move.reduce((sum, id) => sum + most.get(id)!.centilitres, 0)
+  return [move.length + leave.length, grams, centilitres]
+}
+
+const choiceIn = (remedy: Remedy) => ({
+  move: 'move' in remedy ? remedy.move : [],
+  leave: 'leave' in remedy ? remedy.leave : [],
+})
+
+describe('the choice of things to move or leave', () => {
+  const check = (plan: Plan): 'none' | 'found' => {
+    if (reckoned(plan).packs[0]!.suffices) { console.log('OK'); return 'none' }; console.log('F', reckoned(plan).packs[0]!.verdicts.join(), plan.gear.filter(g => g.optional || g.mayRideOutside).length, plan.gear.length, remediesOf(plan).map(r=>r.kind).join())
+    const remedies = remediesOf(plan)
+    const kinds = [
+      ['move-outside', { move: true, leave: false }],
+      ['leave', { move: false, leave: true }],
+    ] as const
+    const singles = kinds.map(([kind, ways]) => {
+      const remedy = find(remedies, kind)
+      const best = byTryingAll(plan, ways)
+      expect(remedy ? keyOf(mostOf(plan), choiceIn(remedy)) : null, kind).toEqual(best)
+      if (remedy) expect(remedy.proven).toBe(true)
+      return best
+    })
+    const best = byTryingAll(plan, { move: true, leave: true })
+    const mixed = find(remedies, 'move-and-leave')
+    const got = mixed ? keyOf(mostOf(plan), mixed) : singles.filter(key => key !== null).sort(compare)[0]
+    expect(got ?? null, 'both').toEqual(best)
+    return best ? 'found' : 'none'
+  }
+
+  it('is the least there is, by trying every choice on random plans', { timeout: 120_000 }, () => {
+    let found = 0
+    fc.assert(
+      fc.property(shortPlans(fc.constant(0)), plan => {
+        if (check(plan) === 'found') found++
+      }),
+      { numRuns: Number(process.env.PLANS ?? 250) },
+    )
+    expect(found).toBeGreaterThan(100)
+  })
+
+  it('is the least there is also where a collar could be raised', { timeout: 120_000 }, () => {
+    let collars = 0
+    fc.assert(
+      fc.property(shortPlans(fc.double({ min: 1, max: 15, noNaN: true })), plan => {
+        if (reckoned(plan).packs[0]!.suffices) return
+        const remedies = remediesOf(plan)
+        const best = byTryingAll(plan, { move: true, leave: true })
+        const items = remedies.filter(r => ['move-outside', 'leave', 'move-and-leave'].includes(r.kind))
+        const keys = items.map(remedy => keyOf(mostOf(plan), choiceIn(remedy))).sort(compare)
+        if (items.every(remedy => 'proven' in remedy && remedy.proven)) expect(keys[0] ?? null).toEqual(best)
+        if (items.some(remedy => remedy.after.collarChance !== null)) collars++
+      }),
+      { numRuns: Number(process.env.PLANS ?? 80) },
+    )
+    expect(collars).toBeGreaterThan(2)
+  })
+})
+
+describe('every remedy', () => {
+  const kinds = [
+    { ration: 'fixed', litresPerHour: 'number' },
+    { ration: 'energy', litresPerHour: 'from-heat' },
+  ] as const
+
+  it.each(kinds)(
+    'makes its set-up do, with the figures it states: ration $ration',
+    { timeout: 60_000 },
+    kind => {
+      const seen = new Set<string>()
+      const flagged = fc.tuple(documents(kind), fc.nat(3)).map(([document, flag]) => ({
+        ...document,
+        gear: (document.gear ?? []).map((item, i) => ({
+          ...item,
+          optional: (i + flag) % 2 === 0,
+          mayRideOutside: (i + flag) % 3 === 0,
+        })),
+      }))
+      fc.assert(
+        fc.property(flagged, document => {
+          const plan = planOf(document)
+          const result = reckon(plan)
+          if (!result.ok) return
+          const { reckoning } = result
+          reckoning.packs.forEach((before, setupIndex) => {
+            const remedies = remediesFor(plan, reckoning, setupIndex)
+            if (before.suffices) expect(remedies).toEqual([])
+            for (const remedy of remedies) {
+              seen.add(remedy.kind)
+              const after = reckoned(applyRemedy(plan, remedy))
+              const setup = after.packs[remedy.kind === 'other-setup' ? remedy.setup : setupIndex]!
+              expect(setup.suffices, remedy.kind).toBe(true)
+              expect(setup.name).toBe(before.name)
+              expect(after.need.waterShortLitres).toBeLessThanOrEqual(reckoning.need.waterShortLitres + 1e-9)
+              expect(remedy.after).toMatchObject({
+                bodyLitres: after.need.bodyLitres,
+                peakLoadKg: after.need.peakLoadKg,
+                carriedKg: setup.carriedKg,
+                fitChance: setup.fitChance,
+              })
+              expect(structuredClone(remedy)).toEqual(remedy)
+            }
+          })
+        }),
+        { numRuns: 60 },
+      )
+      expect(seen.size).toBeGreaterThan(3)
+    },
+  )
+})
+
+/** Two dry nights between sources, and a doubtful spring; 24 L of gear and 1.6 L of food a day. */
+const walk: PlanDocument = {
+  format: 'pack-reckoner/plan',
+  version: 1,
+  carrier: { massKg: 80 },
+  trip: {
+    stops: [
+      { name: 'Gate' },
+      { name: 'Well', water: 'sure', leg: { km: 10, hours: 4 } },
+      { name: 'Ridge', nights: 1, leg: { km: 8, hours: 3 } },
+      { name: 'Seep', water: 'doubtful', leg: { km: 6, hours: 2 } },
+      { name: 'Ford', water: 'sure', nights: 1, leg: { km: 10, hours: 4 } },
+      { name: 'Road', leg: { km: 10, hours: 4 } },
+    ],
+    water: { litresPerHour: 0.5, campLitres: 3, reserveLitres: 0 },
+    meals: { spareDays: 1 },
+    wet: false,
+  },
+  gear: [
+    { id: 'all', massKg: 6, litres: 24, litresFrom: 'filled' },
+    { id: 'food', massKg: 0.8, litres: 1.6, use: 'daily' },
+    { id: 'coat', name: 'Rain coat', massKg: 0.4, litres: 2, mayRideOutside: true },
+    { id: 'book', name: 'Book', massKg: 0.3, litres: 1, optional: true },
+    {
+      id: 'bag',
+      name: 'Water bag',
+      massKg: 0.1,
+      litres: 0.2,
+      holdsWaterLitres: 8,
+      optional: true,
+      mayRideOutside: true,
+    },
+  ],
+  packs: [],
+}
+
+function walkWith(
+  bodyLitres: number,
+  ratedKg = 30,
+  more: { spareDays?: number; outsideLitres?: number } = {},
+) {
+  const { spareDays = 1, outsideLitres = 3 } = more
+  return planOf({
+    ...walk,
+    trip: { ...walk.trip, meals: { spareDays } },
+    packs: [
+      { name: 'P', bodyLitres, outsideLitres, setups: [{ name: 'it', massKg: 1, frame: 'framed', ratedKg }] },
+    ],
+  })
+}
+
+const need = reckoned(walkWith(80)).need
+
+describe('the remedies of a walk with a dry camp', () => {
+  it('move a coat outside when that is all it takes', () => {
+    const [first] = remediesOf(walkWith(need.bodyLitres - 1.5))
+    expect(first).toMatchObject({ kind: 'move-outside', move: ['coat'], proven: true })
+    expect(first!.after.mends).toEqual(['room'])
+  })
+
+  it('move nothing outside where the pockets are too small or not known', () => {
+    expect(kindsOf(remediesOf(walkWith(need.bodyLitres - 1.5, 30, { outsideLitres: 1 })))).not.toContain(
+      'move-outside',
+    )
+    const plan = walkWith(need.bodyLitres - 1.5)
+    const unknown = { ...plan, packs: [{ ...plan.packs[0]!, outsideLitres: null }] }
+    expect(kindsOf(remediesOf(unknown))).not.toContain('move-outside')
+  })
+
+  it('never leave what holds water, nor hang a soft water bag outside', () => {
+    const remedies = [1, 3, 5, 8].flatMap(less => remediesOf(walkWith(need.bodyLitres - less)))
+    expect(remedies.length).toBeGreaterThan(4)
+    expect(JSON.stringify(remedies)).not.toContain('"bag"')
+  })
+
+  it('camp at the source before the dry stop, and say how long the longest day becomes', () => {
+    const camp = find(remediesOf(walkWith(need.bodyLitres - 2.5)), 'camp-at-water')!
+    expect(camp).toMatchObject({ from: 2, to: 1, nights: 1, longestDayHours: 9 })
+    const { stops } = applyRemedy(walkWith(40), camp).trip
+    expect(stops.map(stop => stop.nights)).toEqual([0, 1, 0, 0, 1, 0])
+  })
+
+  it('trust a doubtful source only with its caution', () => {
+    const trust = find(remediesOf(walkWith(80, need.peakLoadKg + 0.5)), 'trust-doubtful')!
+    expect(trust).toMatchObject({ stops: [3], caution: 'confirm-sources' })
+    expect(remedyInWords(trust, { plan: walkWith(80), shown: shownIn('metric') })).toContain(
+      'Confirm it before you leave',
+    )
+  })
+
+  it('resupply between the heaviest moment and the end', () => {
+    const resupply = find(remediesOf(walkWith(80, need.peakLoadKg + 0.5)), 'resupply')!
+    expect(applyRemedy(walkWith(80), resupply).trip.stops[resupply.stop]!.resupply).toBe(true)
+    expect(resupply.stop).toBeGreaterThan(need.peakAt.stop)
+  })
+
+  it('carry as many spare rations as will do: a tenth more would be too much', () => {
+    const plan = walkWith(80, need.peakLoadKg + 0.8)
+    const spare = find(remediesOf(plan), 'fewer-spare-rations')!
+    expect(spare.lessDays).toBeCloseTo(1 - spare.spareDays)
+    const more: Change = { ...spare, spareDays: spare.spareDays + 0.1 }
+    expect(spare.spareDays).toBeLessThan(0.95)
+    expect(reckoned(applyRemedy(plan, spare)).packs[0]!.suffices).toBe(true)
+    expect(reckoned(applyRemedy(plan, more)).packs[0]!.suffices).toBe(false)
+  })
+
+  it('stand in the order of least inconvenience', () => {
+    const kinds = kindsOf(remediesOf(walkWith(need.bodyLitres - 0.6)))
+    expect(kinds).toEqual([
+      'move-outside',
+      'fewer-spare-rations',
+      'leave',
+      'trust-doubtful',
+      'camp-at-water',
+      'resupply',
+      'resupply',
+      'resupply',
+    ])
+  })
+
+  it('put a change of the trip and a choice of things together only where neither helps alone', () => {
+    const single = remediesOf(walkWith(need.bodyLitres - 2))
+    expect(kindsOf(single)).not.toContain('combined')
+    const tried = Array.from({ length: 40 }, (_, i) => remediesOf(walkWith(need.bodyLitres - 2 - i / 4)))
+    const pairs = tried.filter(remedies => remedies.some(remedy => remedy.kind === 'combined'))
+    expect(pairs.length).toBeGreaterThan(2)
+    for (const remedies of pairs) expect(new Set(kindsOf(remedies))).toEqual(new Set(['combined']))
+  })
+
+  it('name another set-up of the same pack first', () => {
+    const plan = walkWith(80, 8)
+    const [pack] = plan.packs
+    const framed = { ...pack!.setups[0]!, name: 'frame in', ratedKg: 30 }
+    const both = { ...plan, packs: [{ ...pack!, setups: [pack!.setups[0]!, framed] }] }
+    const [first] = remediesOf(both)
+    expect(first).toMatchObject({ kind: 'other-setup', setup: 1 })
+    expect(remedyInWords(first!, { plan: both, shown: shownIn('metric') })).toMatch(
+      /^Use its set-up “frame in”/,
+    )
+  })
+})
+
+describe('where nothing helps', () => {
+  it('there are no remedies, and the shortfall says what pack would do', () => {
+    const plan = walkWith(10, 4)
+    const reckoning = reckoned(plan)
+    expect(remediesFor(plan, reckoning, 0)).toEqual([])
+    const short = shortfallOf(plan, reckoning, 0)!
+    expect(short.litres).toBeCloseTo(need.bodyLitres - 10)
+    expect(short.kg).toBeCloseTo(need.peakLoadKg + 1 - 4)
+    expect(short.wanted).toMatchObject({
+      bodyLitresSafe: need.bodyLitresSafe,
+      frame: true,
+      innerHeightCm: null,
+    })
+    expect(shortfallInWords(short, { shown: shownIn('metric') })).toContain('a frame')
+  })
+
+  it('a set-up that does has neither', () => {
+    const plan = walkWith(80)
+    expect(shortfallOf(plan, reckoned(plan), 0)).toBeNull()
+    expect(remediesOf(plan)).toEqual([])
+  })
+
+  it('a set-up that is not there is a fault', () => {
+    expect(() => remediesOf(walkWith(80), 1)).toThrow(RangeError)
+  })
+})
+
+describe('a remedy in words', () => {
+  it('is one sentence with what comes of it', () => {
+    const plan = walkWith(need.bodyLitres - 1.5)
+    const [first] = remediesOf(plan)
+    const { bodyLitres } = first!.after
+    expect(remedyInWords(first!, { plan, shown: shownIn('metric') }).replace(/\u00a0/g, ' ')).toBe(
+      `Move Rain coat to a pocket: then ${bodyLitres.toFixed(1)} L are needed, and it fits in about 6 of 10 cases.`,
+    )
+  })
+})
