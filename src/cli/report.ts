@@ -67,7 +67,7 @@ function needLines(reckoning: Reckoning, shown: Shown): string[] {
 
 function dayLines(plan: Plan, { days, moments, legs }: Reckoning, shown: Shown): string[] {
   const rows = days.map(day => dayRow(day))
-  const widths = rows[0]!.map((_, column) => Math.max(...rows.map(row => row[column]!.length)))
+  const widths = rows[0]!.map((_, column) => Math.max(...rows.map(row => row[column]?.length ?? 0)))
   return [
     'DAY BY DAY',
     ...rows.map(row =>

@@ -25,7 +25,7 @@ export interface LegPower {
 export const legPowerRanges = {
   ...legRanges,
   hours: { min: 0, max: 5000, unit: 'h', source: 'our-judgement' },
-  loadShare: { min: 0, max: 10, unit: 'of body mass', source: 'our-judgement' },
+  loadShare: { min: 0, max: 100, unit: 'of body mass', source: 'our-judgement' },
   terrainFactor: backpackingRanges.terrainFactor,
   restingWPerKg: backpackingRanges.restingWPerKg,
 } as const satisfies Record<keyof LegEffort, Range>

@@ -49,7 +49,7 @@ export const planningAnchors: readonly { wbgtC: number; litresPerHour: RateByCla
 /** As wide as any air temperature and humidity can make them, and any leg's power. */
 export const waterRateRanges = {
   wbgtC: { min: -40, max: 120, unit: '°C', source: 'our-judgement' },
-  watts: { min: 0, max: 2_000_000, unit: 'W', source: 'our-judgement' },
+  watts: { min: 0, max: 100_000_000, unit: 'W', source: 'our-judgement' },
 } as const satisfies Record<string, Range>
 
 export interface WaterRate {

@@ -23,15 +23,18 @@ export function parsePlanText(text: string): Parsed {
     return refuse(`is larger than ${CAPS.fileBytes / 1e6} MB: split the plan or remove what it does not need`)
   let value: unknown
   try {
-    value = JSON.parse(text)
+    value = JSON.parse(text.replace(/^\uFEFF/, ''))
   } catch (error) {
     return refuse(`is not JSON (${oneLine(error)}): mend it or export it anew`)
   }
   return parsePlan(value)
 }
 
+/** What the parser says of the place, without its verdict on the whole. */
 const oneLine = (error: unknown) =>
-  String(error instanceof Error ? error.message : error).replace(/\s+/g, ' ')
+  String(error instanceof Error ? error.message : error)
+    .replace(/\s+/g, ' ')
+    .replace(/(, ".*")? is not valid JSON$/, '')
 
 /** Checks a value against the plan's schema and rules, and fills in the defaults. */
 export function parsePlan(value: unknown): Parsed {

@@ -28,7 +28,8 @@ export interface Body {
 }
 
 export interface Energy {
-  legs: { watts: number; kcal: number; atLimit: boolean }[]
+  /** `beyondReason`: the load was past what the equation is followed to, and was taken at that end. */
+  legs: { watts: number; kcal: number; atLimit: boolean; beyondReason: boolean }[]
   days: { kcalWalking: number; kcalTotal: number }[]
 }
 
@@ -57,6 +58,8 @@ export function energyOf(plan: Plan, route: Route, moments: Moment[], body: Body
     // The moments of leg i: the departure from stop i and the arrival at stop i + 1.
     const contentsKg = (moments[2 * i]!.kg.total + moments[2 * i + 1]!.kg.total) / 2
     const loadShare = (contentsKg + plan.settings.packKgForEnergy) / massKg
+    // Nobody walks with this: a ration that asks for it never settles.
+    const beyondReason = loadShare > legPowerRanges.loadShare.max
     const power = legPowerWPerKg({
       km,
       ascentM,
@@ -69,7 +72,7 @@ export function energyOf(plan: Plan, route: Route, moments: Moment[], body: Body
     // The schema and the clamps above hold every input inside the equation's ranges.
     if (!power.ok) throw new RangeError(`walking power: ${power.field} is ${power.got}`)
     const watts = power.value.wattsPerKg * massKg
-    return { watts, kcal: watts * hours * kcalPerWattHour, atLimit: power.value.atLimit }
+    return { watts, kcal: watts * hours * kcalPerWattHour, atLimit: power.value.atLimit, beyondReason }
   })
   const days = route.days.map(day => {
     const kcalWalking = day.legs.reduce((sum, leg) => sum + legs[leg]!.kcal, 0)

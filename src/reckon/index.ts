@@ -51,6 +51,8 @@ export type Reckoned =
 
 /** A ration, or a water rate, that has not settled after this many rounds never will. */
 const MOST_ROUNDS = 50
+/** A leg at the edge of two effort classes can swing between them for ever: from here on the harder one stands. */
+const SWING_ROUNDS = 10
 /** Settled: no moment's load moves by this much. */
 const SETTLED_KG = 0.001
 
@@ -146,8 +148,11 @@ function settle(
   )
   const byEnergy = plan.trip.meals.ration === 'energy' && body !== null
   if (!byEnergy && plan.trip.water.litresPerHour !== 'from-heat') return { pass, rounds: 0 }
+  let before: Energy | null = null
   for (let rounds = 1; rounds <= MOST_ROUNDS; rounds++) {
-    const { energy } = pass
+    const energy: Energy | null = rounds > SWING_ROUNDS ? harder(pass.energy, before) : pass.energy
+    if (byEnergy && energy?.legs.some(leg => leg.beyondReason)) return null
+    before = energy
     const next = run(byEnergy && energy ? rationsFrom(plan, energy) : pass.rations, energy)
     const moved = Math.max(...next.moments.map((m, i) => Math.abs(m.kg.total - pass.moments[i]!.kg.total)))
     pass = next
@@ -155,4 +160,11 @@ function settle(
     if (!Number.isFinite(moved)) return null
   }
   return null
+}
+
+/** The harder of two efforts on each leg. */
+function harder(now: Energy | null, before: Energy | null): Energy | null {
+  if (!now || !before) return now
+  const legs = now.legs.map((leg, i) => ({ ...leg, watts: Math.max(leg.watts, before.legs[i]!.watts) }))
+  return { ...now, legs }
 }

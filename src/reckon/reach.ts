@@ -20,7 +20,7 @@ export function reachDaysOf(limits: Limits, waterLitres: number, parts: Parts): 
     daysHeld(limits.bodyLitres, waterLitres, parts),
     daysBorne(limits, waterLitres, parts),
   )
-  return Number.isFinite(days) ? Math.max(0, days) : null
+  return days === Number.POSITIVE_INFINITY ? null : Math.max(0, days)
 }
 
 /** The first departure's stock with `days` full rations, and as many nights where fuel is bought with the food. */
@@ -55,20 +55,34 @@ function daysHeld(bodyLitres: number, waterLitres: number, parts: Parts): number
         waterSoftLitres,
     }
   }
-  // Between the days at which a container fills up, rigid and soft litres are straight lines.
+  // A hair of room, so that an exact fit is not lost to rounding.
+  const room = bodyLitres * (1 + 1e-12)
+  const fits = (days: number) => daysWithin(room, litresFor(days), { rigid: 0, soft: 0 }, parts) > 0
+  // Litres never fall as days are added: between the days at which a container fills up they are straight lines,
+  // so the last of these days that still fits begins the line to follow.
   const starts = [0, ...fillingDays(parts)]
-  for (const [i, start] of starts.entries()) {
-    const end = starts[i + 1] ?? start + 1
-    const at = litresFor(start)
-    const then = litresFor(end)
-    const slope = {
-      rigid: (then.rigid - at.rigid) / (end - start),
-      soft: (then.soft - at.soft) / (end - start),
-    }
-    const days = start + daysWithin(bodyLitres, at, slope, parts)
-    if (days < end || i === starts.length - 1) return days
+  const last = lastIndexThat(starts, fits)
+  const start = starts[last]!
+  const end = starts[last + 1] ?? start + 1
+  const at = litresFor(start)
+  const then = litresFor(end)
+  const slope = {
+    rigid: (then.rigid - at.rigid) / (end - start),
+    soft: (then.soft - at.soft) / (end - start),
   }
-  return Number.POSITIVE_INFINITY
+  return start + daysWithin(room, at, slope, parts)
+}
+
+/** Index of the last value that passes, when all after the first that fails do too; 0 when none passes. */
+function lastIndexThat(values: number[], passes: (value: number) => boolean): number {
+  let low = 0
+  let high = values.length - 1
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2)
+    if (passes(values[middle]!)) low = middle
+    else high = middle - 1
+  }
+  return low
 }
 
 interface Heap {
@@ -104,4 +118,5 @@ export function fillingDays(parts: Parts): number[] {
       return day > 0 && Number.isFinite(day) ? [day] : []
     })
     .sort((a, b) => a - b)
+    .filter((day, i, days) => day !== days[i - 1])
 }

@@ -15,7 +15,7 @@ export interface Chosen {
 export interface Search {
   /** True: as few choices as possible, and the cost decides among those. False: the cost alone. */
   fewestFirst: boolean
-  /** The last word on a set of choices that mends every row, asked only of cheaper ones than the best so far. */
+  /** The last word on a set of choices that mends every row; once refused, the next cheapest is asked about. */
   accepts?: (chosen: number[]) => boolean
   /** Branches looked at, and sets that `accepts` refuses, at most. */
   mostSteps?: number
@@ -33,27 +33,47 @@ export function leastChoice(problem: Choosing, search: Search): Chosen {
   const { fewestFirst, accepts = () => true, mostSteps = 120_000, mostRefused = 30 } = search
   const groups = groupsOf(problem)
   const boundsAt = boundsOf(problem, groups)
-  let best: { chosen: number[]; cost: number } | null = null
+  const excluded = new Set<string>()
+  let best: Answer | null = null
   let steps = 0
-  let refused = 0
-  const spent = () => steps > mostSteps || refused > mostRefused
+  const spent = () => steps > mostSteps || excluded.size > mostRefused
 
   for (let size = 0; size <= groups.length && !spent(); size++) {
     const bounds = boundsAt(size)
-    if (bounds) descend(0, { picked: [], cost: 0, needs: bounds.needs }, bounds)
+    for (let asking = bounds !== null; bounds && asking && !spent(); ) {
+      const better = cheaper(best, bounds)
+      asking = better !== null && !accepts(better.chosen)
+      if (asking) excluded.add(better!.chosen.join())
+      else best = better ?? best
+    }
     if (fewestFirst && best) break
   }
-  return { chosen: (best as { chosen: number[] } | null)?.chosen ?? null, proven: !spent() }
+  return { chosen: best?.chosen ?? null, proven: !spent() }
 
-  function descend(from: number, so: SoFar, bounds: Bounds) {
-    if (++steps && spent()) return
-    const toPick = bounds.size - so.picked.length
-    if (toPick === 0) return finish(so)
-    if (groups.length - from < toPick) return
-    if (so.needs.some((need, row) => need > bounds.mostGiven(row, from, toPick))) return
-    if (best && so.cost + bounds.leastCost(from, toPick, so.needs) > best.cost - 1 + 1e-6) return
-    for (const choice of groups[from]!) descend(from + 1, withChoice(so, choice, bounds), bounds)
-    descend(from + 1, so, bounds)
+  /** The cheapest set of the bounds' size that costs less than `than` and is not excluded. */
+  function cheaper(than: Answer | null, bounds: Bounds): Answer | null {
+    let found: Answer | null = null
+    descend(0, { picked: [], cost: 0, needs: bounds.needs })
+    return found
+
+    function descend(from: number, so: SoFar) {
+      if (++steps > mostSteps) return
+      const toPick = bounds.size - so.picked.length
+      if (toPick === 0) return finish(so)
+      if (groups.length - from < toPick) return
+      if (so.needs.some((need, row) => need > bounds.mostGiven(row, from, toPick))) return
+      const limit = found ?? than
+      if (limit && so.cost + bounds.leastCost(from, toPick, so.needs) > limit.cost - 1 + 1e-6) return
+      for (const choice of groups[from]!) descend(from + 1, withChoice(so, choice, bounds))
+      descend(from + 1, so)
+    }
+
+    function finish({ picked, cost, needs }: SoFar) {
+      const limit = found ?? than
+      if (needs.some(need => need > 0) || (limit && cost >= limit.cost)) return
+      const chosen = [...picked].sort((a, b) => a - b)
+      if (!excluded.has(chosen.join())) found = { chosen, cost }
+    }
   }
 
   function withChoice({ picked, cost, needs }: SoFar, choice: number, { gives }: Bounds): SoFar {
@@ -63,13 +83,11 @@ export function leastChoice(problem: Choosing, search: Search): Chosen {
       needs: needs.map((need, row) => need - gives[row]![choice]!),
     }
   }
+}
 
-  function finish({ picked, cost, needs }: SoFar) {
-    if (needs.some(need => need > 0) || (best && cost >= best.cost)) return
-    const chosen = [...picked].sort((a, b) => a - b)
-    if (accepts(chosen)) best = { chosen, cost }
-    else refused++
-  }
+interface Answer {
+  chosen: number[]
+  cost: number
 }
 
 interface SoFar {

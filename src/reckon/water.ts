@@ -59,7 +59,9 @@ export function waterPlanOf(
       const { to, needLitres } = needFrom(stop)
       filled = capacityLitres === null ? needLitres : Math.min(needLitres, capacityLitres)
       litres = filled
-      carries.push({ stop, to, needLitres, carriedLitres: filled, shortLitres: needLitres - filled })
+      // Less than rounding is no shortfall.
+      const shortLitres = needLitres - filled > 1e-9 ? needLitres - filled : 0
+      carries.push({ stop, to, needLitres, carriedLitres: filled, shortLitres })
     } else litres = Math.max(0, litres - stops[stop]!.nights * water.campLitres)
     return waterAboard(litres, filled, room)
   })

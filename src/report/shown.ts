@@ -49,6 +49,6 @@ export function percentOver(share: number, limit: number, { percent }: Shown): s
 /** A chance as a count out of ten, the form that people read right. */
 export function chanceText(chance: number): string {
   if (chance < 0.05) return 'in fewer than 1 of 20 cases'
-  if (chance > 0.95) return 'in more than 19 of 20 cases'
+  if (chance >= 0.95) return 'in more than 19 of 20 cases'
   return `in about ${Math.round(chance * 10)} of 10 cases`
 }

@@ -101,7 +101,7 @@ function worded(code: VerdictCode, setup: SetupReckoning, context: Context): Wor
     case 'roomy':
       return {
         lead: 'More than needed:',
-        rest: ` ${litres(pack.bodyLitres)} of main body where ${litres(need.bodyLitres)} is asked for: ${(pack.bodyLitres / need.bodyLitres).toFixed(1)} times as much.`,
+        rest: ` ${litres(pack.bodyLitres)} of main body where ${litres(need.bodyLitres)} is asked for${need.bodyLitres > 0 ? `: ${(pack.bodyLitres / need.bodyLitres).toFixed(1)} times as much` : ''}.`,
       }
     case 'overloaded':
       return {

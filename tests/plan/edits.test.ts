@@ -145,7 +145,7 @@ describe('gear and packs', () => {
       newId: counter('u'),
       with: { massKg: 1.2 },
     })
-    expect(draft.packs[1]).toEqual({ id: 'p1', setups: [{ id: 'p2' }] })
+    expect(draft.packs[1]).toEqual({ id: 'p1', setups: [{ id: 'p2', frame: 'framed' }] })
     draft = duplicateSetup(moveSetup(draft, 'big', { id: 'u1', to: 0 }), 'big', {
       id: 'sold',
       newId: counter('v'),

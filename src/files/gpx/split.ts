@@ -13,7 +13,7 @@ export const SNAP_KM = 1.5
 /** A waypoint this near an end of the way is that end. */
 const END_KM = 0.2
 
-export const SPLIT_LIMITS = {
+const SPLIT_LIMITS = {
   days: { min: 1, max: CAPS.stops - 1, unit: 'days' },
   hours: { min: 0.5, max: 24, unit: 'h a day' },
 } as const

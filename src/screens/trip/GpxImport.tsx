@@ -140,7 +140,7 @@ function Tracks({ measured, onDone }: { measured: Measured } & GpxImportProps) {
           </select>
         </label>
       ) : null}
-      {track ? <GpxTrack key={index} track={track} onDone={onDone} /> : null}
+      {track ? <GpxTrack key={index} track={track} onUsed={profile => onDone({ profile })} /> : null}
     </>
   )
 }

@@ -7,6 +7,7 @@ import {
   keptStops,
   type MeasuredTrack,
   overLong,
+  type ProfilePoint,
   type Proposal,
   proposeStops,
   type SplitBy,
@@ -19,12 +20,17 @@ import { defaults, LIMITS, withStops } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip } from '../../store'
 import { parseQuantity } from '../../units'
-import type { GpxImportProps } from './GpxImport'
 import { GpxStops } from './GpxStops'
 
 const usePace = () => ({ ...defaults.PACE, ...openTrip.value?.draft.trip.pace })
 
-export function GpxTrack({ track, onDone }: { track: MeasuredTrack } & GpxImportProps) {
+export interface GpxTrackProps {
+  track: MeasuredTrack
+  /** Called when the trip has the stops, with the track's profile. */
+  onUsed: (profile: ProfilePoint[]) => void
+}
+
+export function GpxTrack({ track, onUsed }: GpxTrackProps) {
   const shown = shownIn(useSystem())
   const pace = usePace()
   const [by, setBy] = useState<SplitBy['by']>('days')
@@ -55,7 +61,7 @@ export function GpxTrack({ track, onDone }: { track: MeasuredTrack } & GpxImport
   function use() {
     const stops = toDraftStops(kept, newId)
     actions.edit('Stops from a track', draft => withStops(draft, stops))
-    onDone({ profile: track.profile })
+    onUsed(track.profile)
   }
 
   return (

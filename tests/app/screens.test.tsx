@@ -1,0 +1,68 @@
+// The screens' wiring on the demo trip: what the engine finds is what stands there, and edits go through.
+
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import demo from '../../data/demo-plan.json'
+import { fromPlanDocument, parsePlan } from '../../src/plan'
+import { shownIn } from '../../src/report'
+import { GearScreen } from '../../src/screens/gear'
+import { PacksScreen } from '../../src/screens/packs'
+import { TripScreen } from '../../src/screens/trip'
+import { actions, newId, openTrip, reckoned } from '../../src/store'
+
+const noDetail = { detail: null, onDetail: () => undefined }
+
+beforeEach(() => {
+  const parsed = parsePlan(demo)
+  if (!parsed.ok) throw new Error('the demo plan is refused')
+  actions.createTrip(fromPlanDocument(parsed.document, newId))
+})
+afterEach(cleanup)
+
+describe('packs', () => {
+  test('show one answer for each set-up, and say when a pack cannot be judged yet', () => {
+    render(<PacksScreen {...noDetail} />)
+    const open = reckoned.value
+    if (!open?.reckoned.ok) throw new Error('the demo does not settle')
+    const failing = open.reckoned.reckoning.packs.filter(pack => !pack.suffices).length
+    expect(screen.getAllByText(/Will not do/)).toHaveLength(failing)
+    const pack = openTrip.value!.draft.packs[0]!
+    actions.setField(`packs/${pack.id}/bodyLitres`, undefined, null)
+    cleanup()
+    render(<PacksScreen {...noDetail} />)
+    expect(screen.getByText(/Not judged yet/)).toBeTruthy()
+  })
+})
+
+describe('gear', () => {
+  test('shows every item under its group with mass and litres', () => {
+    render(<GearScreen {...noDetail} />)
+    for (const item of demo.gear) expect(screen.getByText(item.name)).toBeTruthy()
+    expect(screen.getByText(new RegExp(shownIn('metric').kg(6.46)))).toBeTruthy()
+  })
+
+  test('an open item can be deleted, and undo brings it back', () => {
+    render(<GearScreen detail="gear/camera" onDetail={() => undefined} />)
+    fireEvent.click(screen.getByLabelText('Delete Field glasses'))
+    expect(openTrip.value?.draft.gear.some(item => item.id === 'camera')).toBe(false)
+    actions.undo()
+    expect(openTrip.value?.draft.gear.some(item => item.id === 'camera')).toBe(true)
+  })
+})
+
+describe('trip', () => {
+  test('offers stops from a few numbers while there are none', () => {
+    actions.createTrip({ carrier: {}, trip: { stops: [] }, gear: [], packs: [] })
+    render(<TripScreen {...noDetail} />)
+    fireEvent.input(screen.getByLabelText('Days'), { target: { value: '5' } })
+    fireEvent.click(screen.getByText('Make the stops'))
+    expect(openTrip.value?.draft.trip.stops).toHaveLength(6)
+  })
+
+  test('shows the computed walking time as what counts while none is typed', () => {
+    const stop = openTrip.value!.draft.trip.stops[1]!
+    render(<TripScreen detail={`trip/stops/${stop.id}`} onDetail={() => undefined} />)
+    const editor = document.getElementById(`edit-${stop.id}`)!
+    expect(within(editor).getByText(/DIN 33466/)).toBeTruthy()
+  })
+})

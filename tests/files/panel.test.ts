@@ -1,0 +1,112 @@
+// @vitest-environment happy-dom
+// The panel that turns a track file into stops, wired to the real store; its worker runs on the test's own thread.
+
+import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact'
+import { h } from 'preact'
+import { act } from 'preact/test-utils'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { measureGpx } from '../../src/files/gpx/job'
+import { type DraftStop, emptyDraft } from '../../src/plan'
+import { GpxImport } from '../../src/screens/trip/GpxImport'
+import { actions, openTrip } from '../../src/store'
+import { gpx, point, track } from './tracks'
+
+const worker = vi.hoisted(() => ({ answers: true }))
+
+vi.mock('../../src/files/gpx/start-worker', () => ({
+  startGpxWorker() {
+    const fake = {
+      onmessage: null as null | ((event: { data: unknown }) => void),
+      terminate() {},
+      async postMessage({ file }: { file: Blob }) {
+        if (worker.answers) fake.onmessage?.({ data: { kind: 'done', result: await measureGpx(file) } })
+      },
+    }
+    return fake
+  },
+}))
+
+const hut = '<wpt lat="46.1" lon="7"><name>Hut</name></wpt>'
+const way = (name: string) =>
+  `<trk><name>${name}</name><trkseg>${Array.from({ length: 21 }, (_, i) => point(46 + i / 100, 7)).join('')}</trkseg></trk>`
+const before: DraftStop[] = [
+  { id: 'a', name: 'Old start' },
+  { id: 'b', name: 'Old end', leg: { km: 3 } },
+]
+const stops = () => openTrip.value?.draft.trip.stops ?? []
+
+beforeEach(() => {
+  worker.answers = true
+  act(() => void actions.createTrip({ ...emptyDraft(), trip: { stops: before } }))
+})
+afterEach(cleanup)
+
+function choose(text: string) {
+  const onDone = vi.fn()
+  render(h(GpxImport, { onDone }))
+  const input = screen.getByLabelText('Choose a track file (GPX)')
+  fireEvent.change(input, { target: { files: [new File([text], 'walk.gpx')] } })
+  return onDone
+}
+
+describe('the track panel', () => {
+  it('replaces the stops in one undoable step, with what was said of them, and hands the profile over', async () => {
+    const onDone = choose(gpx(hut + way('Ridge')))
+    fireEvent.input(await screen.findByLabelText('Days', { selector: 'input[type=text]' }), {
+      target: { value: '2' },
+    })
+    fireEvent.click(screen.getByLabelText('Sure'))
+    fireEvent.click(screen.getByText('Use these stops'))
+    expect(stops().map(({ name, nights, water }) => [name, nights, water])).toEqual([
+      ['Start', undefined, 'none'],
+      ['Hut', 1, 'sure'],
+      ['End', undefined, 'none'],
+    ])
+    expect(stops()[1]!.leg).toEqual({ km: expect.closeTo(11.1, 1) })
+    expect(onDone).toHaveBeenCalledWith({ profile: expect.any(Array) })
+    act(() => actions.undo())
+    expect(stops()).toEqual(before)
+  })
+
+  it('says that a file without elevation leaves the climb empty', async () => {
+    choose(gpx(way('Ridge')))
+    expect(
+      await screen.findByText('No elevation in this file: climb and descent are left empty.'),
+    ).toBeTruthy()
+  })
+
+  it('lets one of several tracks be chosen, and a stop be dropped', async () => {
+    choose(gpx(hut + track(point(10, 10), point(10.1, 10)) + way('Ridge')))
+    fireEvent.change(await screen.findByLabelText('Which track'), { target: { value: '1' } })
+    fireEvent.input(screen.getByLabelText('Days', { selector: 'input[type=text]' }), {
+      target: { value: '1' },
+    })
+    fireEvent.click(screen.getByLabelText('Keep Hut'))
+    fireEvent.click(screen.getByText('Use these stops'))
+    expect(stops().map(stop => stop.name)).toEqual(['Start', 'End'])
+  })
+
+  it('says why a file is refused, and changes nothing', async () => {
+    choose('<!DOCTYPE html><html>')
+    expect(await screen.findByText(/walk\.gpx: This is a web page, not a GPX file/)).toBeTruthy()
+    expect(screen.getByText('Your trip is as it was.')).toBeTruthy()
+    expect(stops()).toEqual(before)
+  })
+
+  it('can be cancelled while it reads, and then takes another file', async () => {
+    worker.answers = false
+    choose(gpx(way('Ridge')))
+    fireEvent.click(await screen.findByText('Cancel'))
+    await waitFor(() => expect(screen.getByLabelText('Choose a track file (GPX)')).toBeTruthy())
+    expect(stops()).toEqual(before)
+  })
+
+  it('refuses a number of days that cannot be, by its limit, and offers no stops for it', async () => {
+    choose(gpx(way('Ridge')))
+    fireEvent.input(await screen.findByLabelText('Days', { selector: 'input[type=text]' }), {
+      target: { value: '0' },
+    })
+    expect(screen.getByText('Days: write a whole number from 1 to 499.')).toBeTruthy()
+    expect(screen.queryByText('Use these stops')).toBeNull()
+  })
+})
