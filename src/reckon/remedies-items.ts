@@ -20,7 +20,7 @@ export interface Found {
 }
 
 /** Choices that the full reckoning refuses, where a collar leaves room for doubt. */
-const MOST_REFUSED = 20
+const MOST_REFUSED = 8
 
 /**
  * The choice that mends the trial with the fewest things; among those the one that leaves least mass behind (whole

@@ -10,6 +10,8 @@ import { judgedIn, type Trial } from './remedies-trial'
 import { packingTerms } from './room'
 import type { Moment } from './types'
 
+/** Litres and kilograms: less than this is no shortfall, and mended but for this is mended. */
+const ROUNDING = 1e-9
 /** Above so many rows, comparing them with each other costs more than it saves. */
 const MOST_COMPARED = 200
 
@@ -28,7 +30,7 @@ export function rowsOf(trial: Trial, parts: Parts, things: Candidate[]): (roomLi
     const limitKg = judged.loadLimitKg - ownKg
     return moments.flatMap((moment, m) => {
       const need = moment.kg.total - limitKg
-      if (need <= 0) return []
+      if (need <= ROUNDING) return []
       return [row(need, it => (it.way === 'leave' ? it.item.massKg * pieces(it.item, m) : 0))]
     })
   }
@@ -68,7 +70,7 @@ export function rowsOf(trial: Trial, parts: Parts, things: Candidate[]): (roomLi
       heaps(moment, m, emptied).flatMap(({ softLitres, overflowing }) =>
         terms.flatMap(term => {
           const need = moment.rigidLitres * term.perRigidLitre + softLitres * term.perSoftLitre - roomLitres
-          if (need <= 0) return []
+          if (need <= ROUNDING) return []
           return [row(need, it => it.item.litres * pieces(it.item, m) * slope(it.item, term, overflowing))]
         }),
       ),
@@ -99,7 +101,7 @@ export function rowsOf(trial: Trial, parts: Parts, things: Candidate[]): (roomLi
   }
 
   function row(need: number, gives: (it: Candidate) => number): Row {
-    return { need, gives: things.map(gives) }
+    return { need: need - ROUNDING, gives: things.map(gives) }
   }
 }
 

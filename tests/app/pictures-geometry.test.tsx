@@ -1,3 +1,4 @@
+// Long because one geometry, tested along all its laws with shared generators.
 // The geometry of the two pictures: what is drawn is what is carried, to scale, and words never lie over words.
 
 import fc from 'fast-check'

@@ -1,3 +1,4 @@
+// Long because all of it drives one fake page through saving, conflicts and failures.
 import { entries, get, set, type UseStore } from 'idb-keyval'
 import { describe, expect, test, vi } from 'vitest'
 import { addItem, emptyDraft } from '../../src/plan'

@@ -1,6 +1,7 @@
 // More: the trips kept on this device, units and theme, plan files, and what this app is and is not.
 
 import { useState } from 'preact/hooks'
+import { UnitsChoice } from '../../parts/fields'
 import { emptyDraft } from '../../plan'
 import { GENERAL_LINE } from '../../report'
 import { actions, library, offlineReady, openTrip, removedTrip, trips } from '../../store'
@@ -124,27 +125,11 @@ function Trips({ onClose }: { onClose: () => void }) {
 }
 
 function Settings() {
-  const { system, theme } = library.value
+  const { theme } = library.value
   return (
     <section>
       <h2>Units and light</h2>
-      <fieldset class="field wide choice">
-        <legend>Units</legend>
-        <div class="options">
-          {(['metric', 'us'] as const).map(choice => (
-            <label key={choice} class="option">
-              <input
-                type="radio"
-                name="system"
-                checked={system === choice}
-                onChange={() => actions.setSystem(choice)}
-              />
-              <span>{choice === 'metric' ? 'Metric' : 'US customary'}</span>
-            </label>
-          ))}
-        </div>
-      </fieldset>
-      <p class="hint">You may type any unit anywhere: 2 lb 3 oz, 1,4 kg, 3000 cu in, 2.5 qt.</p>
+      <UnitsChoice />
       <fieldset class="field wide choice">
         <legend>Light</legend>
         <div class="options">

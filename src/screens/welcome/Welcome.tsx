@@ -1,6 +1,7 @@
 // The empty app: one sentence that teaches and one tap to try it.
 
 import { useState } from 'preact/hooks'
+import { UnitsChoice } from '../../parts/fields'
 import { emptyDraft } from '../../plan'
 import { actions } from '../../store'
 import { loadDemo } from './load'
@@ -23,6 +24,7 @@ export function Welcome() {
         </button>
       </div>
       {failed ? <p class="problem">The demo could not be loaded: go online once and try again.</p> : null}
+      <UnitsChoice />
       <p class="hint">The demo is invented. Everything stays on this device and works without a network.</p>
     </main>
   )
