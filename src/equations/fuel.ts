@@ -27,7 +27,7 @@ export const fuelKinds: Readonly<Record<FuelKind, FuelProperties>> = {
 export const fuelMargin = 1.25
 
 /** Snow is taken at this temperature and melted to `startC` of the default, 10 °C. */
-const snow = { snowC: -10, endC: 10 } as const
+export const snow = { snowC: -10, endC: 10 } as const
 
 export const fuelRanges = {
   boilLitres: { min: 0, max: 50, unit: 'L', source: 'our-judgement' },

@@ -28,10 +28,11 @@ export {
   fuelKinds,
   fuelMargin,
   fuelRanges,
+  snow,
 } from './fuel'
 export { type Air, airRanges, simplifiedWbgtC, stullRanges, stullWetBulbC, vapourPressureHPa } from './heat'
 export { kcalPerWattHour, type LegEffort, type LegPower, legPowerRanges, legPowerWPerKg } from './leg-power'
-export { type LegTotals, legRanges } from './leg-split'
+export { type LegPart, type LegTotals, legRanges, splitByTotals } from './leg-split'
 export type { Limit, Outcome, OutsideRange, Range, Ranges } from './outcome'
 export { type LoadedWalk, pandolfRanges, pandolfWatts, santeeRanges, santeeWatts } from './pandolf'
 export {

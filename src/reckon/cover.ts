@@ -40,7 +40,7 @@ export interface CoverOptions {
 }
 
 /** Every set of so many packs can be looked at in good time. */
-export const MOST_COVERING_PACKS = 20
+const MOST_COVERING_PACKS = 20
 
 /**
  * The least set of packs that does for every trip for which any does. Packs are matched between trips by name, and

@@ -16,9 +16,9 @@ import type { Moment } from './types'
 
 /** Under this age no energy figure is given: the equations know adults only. */
 const ADULT_ENERGY_FROM_YEARS = 14
-const ASSUMED = { heightCm: 170, ageYears: 35 }
+export const ASSUMED = { heightCm: 170, ageYears: 35 }
 /** Hours off the trail cost this many times the resting energy: a judgement of ours. */
-const CAMP_FACTOR = 1.4
+export const CAMP_FACTOR = 1.4
 
 export interface Body {
   restingKcal: number

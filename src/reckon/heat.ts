@@ -5,7 +5,7 @@ import type { Plan } from '../plan/types'
 import type { Energy } from './energy'
 import type { Route } from './route'
 
-const ASSUMED_AIR_C = 20
+export const ASSUMED_AIR_C = 20
 
 export interface Rate {
   litresPerHour: number

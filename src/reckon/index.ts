@@ -2,13 +2,14 @@
 // route → provisions → water → moments → need → verdicts → reach.
 
 import type { Plan } from '../plan/types'
+import { type DryStretch, dryStretchesBy } from './dry-stretches'
 import { type Body, bodyOf, type Energy, energyOf, fuelMassOf, rationsFrom } from './energy'
 import { ratesOf } from './heat'
 import { ledgerOf, stowsOf } from './ledger'
 import { momentsOf } from './moments'
 import { fullestOf, needOf, type Parts } from './need'
 import { noticesOf } from './notices'
-import { stockAtMoments } from './provisions'
+import { spareRationsOf, stockAtMoments } from './provisions'
 import { remediesBy } from './remedies'
 import type { Remedy } from './remedies-types'
 import { type Route, routeOf } from './route'
@@ -25,8 +26,12 @@ export {
   type JudgedTrip,
   leastCover,
 } from './cover'
+export type { DryCamp, DryStretch } from './dry-stretches'
+export { ASSUMED as ASSUMED_BODY, type Body, bodyOf, CAMP_FACTOR, rationsFrom } from './energy'
 export { frontierOf, notBeaten } from './frontier'
+export { ASSUMED_AIR_C } from './heat'
 export { normalCdf } from './normal'
+export { stockAtMoments } from './provisions'
 export {
   type Binding,
   type ReachOptions,
@@ -36,11 +41,13 @@ export {
   type Stretch,
   stretchesOf,
 } from './reach-curve'
+export { remediesBy } from './remedies'
 export { applyRemedy } from './remedies-apply'
 export { type Requirement, requirementOf, type Shortfall, shortfallOf } from './remedies-shortfall'
 export { type Choosing, type Chosen, leastChoice } from './remedies-solve'
 export type * from './remedies-types'
 export { type Packing, roomFor, roomRange } from './room'
+export { type Route, routeOf } from './route'
 export type * from './types'
 export { judgePacks } from './verdicts'
 export { isSource } from './water'
@@ -86,7 +93,8 @@ export function reckon(plan: Plan): Reckoned {
 
   const { pass, rounds } = settled
   const { moments, rates, legLitres, energy, water } = pass
-  const parts: Parts = { plan, gear, stowOf, ledger, stocks: pass.stocks, water }
+  const spareRations = spareRationsOf(plan, pass.rations)
+  const parts: Parts = { plan, gear, stowOf, ledger, stocks: pass.stocks, spareRations, water }
   const need = needOf(moments, parts)
   return {
     ok: true,
@@ -121,6 +129,14 @@ export function reckon(plan: Plan): Reckoned {
  */
 export function remediesFor(plan: Plan, reckoning: Reckoning, setupIndex: number): Remedy[] {
   return remediesBy(reckon, { plan, reckoning, setupIndex })
+}
+
+/**
+ * The stretches between sources, in order, with what a camp at water instead of each dry one would save, reckoned in
+ * full: as many reckonings as there are dry camps, twelve at most. `reckoning` is what `reckon(plan)` gave.
+ */
+export function dryStretchesOf(plan: Plan, reckoning: Reckoning): DryStretch[] {
+  return dryStretchesBy(reckon, { plan, reckoning })
 }
 
 interface Pass {

@@ -17,6 +17,7 @@ export interface Parts {
   stowOf: (item: Item) => Stow
   ledger: Ledger
   stocks: Stock[]
+  spareRations: number
   water: WaterPlan
 }
 

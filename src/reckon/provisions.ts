@@ -23,7 +23,7 @@ export function stockAtMoments(plan: Plan, route: Route, rations: number[]): Sto
   const lastBin = lastBins(plan, route)
   const end = route.moments.length - 1
   const afterEnd = plan.trip.meals.supperAfterEnd ? 0 : plan.trip.meals.supper * rations[rations.length - 1]!
-  const spare = plan.trip.meals.spareDays * mean(rations)
+  const spare = spareRationsOf(plan, rations)
 
   return route.moments.map((_, m) => {
     const until = sectionEnd[m]!
@@ -50,6 +50,11 @@ export function stockAtMoments(plan: Plan, route: Route, rations: number[]): Sto
       },
     }
   })
+}
+
+/** Full rations carried to the end and never eaten: spare days count at the mean ration. */
+export function spareRationsOf({ trip }: Plan, rations: number[]): number {
+  return trip.meals.spareDays * mean(rations)
 }
 
 /** Rations eaten from the pack from the start up to each moment. */

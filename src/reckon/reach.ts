@@ -24,9 +24,9 @@ export function reachDaysOf(limits: Limits, waterLitres: number, parts: Parts): 
 }
 
 /** The first departure's stock with `days` full rations, and as many nights where fuel is bought with the food. */
-export function stockFor(days: number, { plan, stocks }: Parts): Stock {
+export function stockFor(days: number, { stocks, spareRations }: Parts): Stock {
   const first = stocks[0]!
-  const rations = days + plan.trip.meals.spareDays
+  const rations = days + spareRations
   return {
     left: { ...first.left, dailyAgain: rations, dailyOnce: rations, nightlyAgain: days },
     used: first.used,

@@ -5,7 +5,7 @@ import type { Plan } from '../plan/types'
 import { fuelMassOf } from './energy'
 import { ledgerOf, stowsOf } from './ledger'
 import type { Parts } from './need'
-import { stockAtMoments } from './provisions'
+import { spareRationsOf, stockAtMoments } from './provisions'
 import { routeOf } from './route'
 import type { Reckoning } from './types'
 import { waterPlanOf, waterRoomOf } from './water'
@@ -23,6 +23,7 @@ export function partsOf(plan: Plan, reckoning: Reckoning): Parts {
     stowOf,
     ledger: ledgerOf(gear, stowOf),
     stocks: stockAtMoments(plan, route, rations),
+    spareRations: spareRationsOf(plan, rations),
     water: waterPlanOf(plan, route, legLitres, waterRoomOf(gear, stowOf)),
   }
 }

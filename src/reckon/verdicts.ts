@@ -1,6 +1,6 @@
 // What each set-up of each pack is for this need: the codes, whether it suffices, and the figures behind both.
 
-import type { Pack, Plan, Setup } from '../plan/types'
+import type { Pack, Setup } from '../plan/types'
 import type { Parts } from './need'
 import { normalCdf } from './normal'
 import { reachDaysOf } from './reach'

@@ -1,6 +1,7 @@
 // Everything the screens can do to the stored state. Each action is one change, saved by persist.ts in the background.
 
 import { batch } from '@preact/signals'
+import type { ProfilePoint } from '../files'
 import { copyName, type Draft, describeField, fieldAt, hasPlace, setField, type Typed } from '../plan'
 import { emptyHistory, type ScreenPlace, type System, type Theme, type TripDocument } from './documents'
 import { type Contents, type EditNote, recorded, redone, type Travelled, undone } from './history'
@@ -49,8 +50,11 @@ export function createActions(state: State, { now, newId }: Clock) {
     })
   }
 
-  function add(draft: Draft, rest: { demo: boolean; typed: Typed; at?: number }): string {
-    const { demo, typed, at } = rest
+  function add(
+    draft: Draft,
+    rest: Pick<TripDocument, 'demo' | 'typed' | 'profile'> & { at?: number },
+  ): string {
+    const { demo, typed, profile, at } = rest
     const id = newId()
     const trip: TripDocument = {
       format: 'pack-reckoner/trip',
@@ -61,6 +65,7 @@ export function createActions(state: State, { now, newId }: Clock) {
       revision: 0,
       draft,
       typed,
+      ...(profile && { profile }),
     }
     state.putTrip(trip, at)
     return id
@@ -86,7 +91,9 @@ export function createActions(state: State, { now, newId }: Clock) {
       const trip = state.trips.peek().get(id)
       if (!trip) return null
       const draft = { ...trip.draft, ...copyName({ name: trip.draft.name || 'Trip' }) }
-      return add(draft, { demo: false, typed: trip.typed, at: placeAfter(state.library.peek(), id) })
+      const { typed, profile } = trip
+      const at = placeAfter(state.library.peek(), id)
+      return add(draft, { demo: false, typed, at, ...(profile && { profile }) })
     },
 
     /** Removes a trip. `restoreTrip` brings the last one back, in this session. */
@@ -133,6 +140,14 @@ export function createActions(state: State, { now, newId }: Clock) {
       const typed = old === (text ?? undefined) ? trip.typed : unread
       const draft = setField(trip.draft, path, value)
       change({ draft, typed }, { label: describeField(draft, path), path })
+    },
+
+    /** Keeps the terrain of the track that the open trip's stops come from, or none. Not a step of its own to undo. */
+    setProfile(profile: ProfilePoint[] | null) {
+      const trip = state.openTrip.peek()
+      if (!trip) return
+      const { profile: _old, ...rest } = changed(trip, trip)
+      state.putTrip(profile ? { ...rest, profile } : rest)
     },
 
     undo: () => travel(undone),

@@ -2,11 +2,11 @@
 // gives what is unsaved; taking in what is found or written keeps both in step.
 
 import { batch, computed } from '@preact/signals'
-import type { Library, TripDocument } from './documents'
+import { emptyLibrary, type Library, type TripDocument } from './documents'
 import { merged, placeAfter, tidied } from './library'
 import type { Loaded } from './load'
 import type { State } from './state'
-import { type Change, historyKey, type Known, LIBRARY_KEY, type Outcome, tripKey } from './write'
+import { type Change, historyKey, isTripKey, type Known, LIBRARY_KEY, type Outcome, tripKey } from './write'
 
 export type Books = ReturnType<typeof createBooks>
 
@@ -14,6 +14,12 @@ export function createBooks(state: State) {
   const known = new Map<string, Known>([[LIBRARY_KEY, { value: state.library.peek(), revision: 0 }]])
   /** Keys whose records could not be read: never written. */
   const unread = new Set<string>()
+  /** Trips removed on purpose, which the second copy may still hold. */
+  const gone = new Set<string>()
+  /** The last revision of trips whose records are gone, so that they go on counting should they come back. */
+  const floors = new Map<string, number>()
+  /** Called with what the database holds before memory is joined to it: the second copy may have lent something. */
+  const hooks = { joining: (_found: Loaded) => {} }
 
   const records = computed(() => {
     const all = new Map<string, object>([[LIBRARY_KEY, state.library.value]])
@@ -28,13 +34,27 @@ export function createBooks(state: State) {
     const keys = new Set([...all.keys(), ...known.keys()])
     return [...keys]
       .filter(key => !unread.has(key) && all.get(key) !== known.get(key)?.value)
-      .map(key => ({ key, value: all.get(key), known: known.get(key) }))
+      .map(key => ({ key, value: all.get(key), known: known.get(key), floor: floors.get(key) }))
   }
 
   const isChanged = (key: string) => records.peek().get(key) !== known.get(key)?.value
 
   /** Notes a record that is in the database but not (or no longer) one of the state's: the next save deletes it. */
   const noteSpent = (key: string) => known.set(key, { value: {}, revision: 0 })
+
+  function noteGone(key: string, revision: number) {
+    gone.add(key)
+    floors.set(key, revision)
+  }
+
+  /** The database was emptied under the open app: nothing is in it any more, so all that is here counts as unsaved. */
+  function forget() {
+    for (const [key, { revision }] of known) floors.set(key, revision)
+    known.clear()
+    known.set(LIBRARY_KEY, { value: emptyLibrary(), revision: 0 })
+    unread.clear()
+    state.damaged.value = []
+  }
 
   const noteTrip = (trip: TripDocument) =>
     known.set(tripKey(trip.id), { value: trip, revision: trip.revision })
@@ -47,8 +67,11 @@ export function createBooks(state: State) {
 
   /** Joins what the database held at start to what was made in memory meanwhile. */
   function takeAll(found: Loaded) {
+    hooks.joining(found)
     const base = known.get(LIBRARY_KEY)!.value as Library
+    state.damaged.value = found.damaged
     for (const key of found.unread) unread.add(key)
+    for (const [key, revision] of found.gone) noteGone(key, revision)
     for (const key of found.done) noteSpent(key)
     for (const trip of found.trips.values()) noteTrip(trip)
     for (const [id, history] of found.histories) known.set(historyKey(id), { value: history, revision: 0 })
@@ -64,8 +87,14 @@ export function createBooks(state: State) {
   /** Takes in what a completed transaction has written. */
   function takeOutcome(outcome: Outcome) {
     batch(() => {
-      for (const { key, value, revision } of outcome.saved) known.set(key, { value, revision })
-      for (const { key } of outcome.removed) known.delete(key)
+      for (const { key, value, revision } of outcome.saved) {
+        known.set(key, { value, revision })
+        gone.delete(key)
+      }
+      for (const { key, revision } of outcome.removed) {
+        known.delete(key)
+        if (isTripKey(key)) noteGone(key, revision)
+      }
       for (const key of outcome.unread) unread.add(key)
       for (const trip of outcome.kept) {
         take(trip)
@@ -111,5 +140,5 @@ export function createBooks(state: State) {
     state.library.value = merged(sent, state.library.peek(), record)
   }
 
-  return { known, unread, changes, isChanged, noteSpent, take, takeAll, takeOutcome }
+  return { known, unread, gone, hooks, changes, isChanged, noteSpent, take, takeAll, takeOutcome, forget }
 }

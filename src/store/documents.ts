@@ -2,6 +2,7 @@
 // Strict about structure, lenient about a draft's values: `settle` copes with those.
 
 import * as z from 'zod/mini'
+import type { ProfilePoint } from '../files'
 import type { Draft, Typed } from '../plan'
 
 export interface TripDocument {
@@ -15,6 +16,8 @@ export interface TripDocument {
   revision: number
   draft: Draft
   typed: Typed
+  /** The terrain of the track that the stops were made from. Plan files do not carry it. */
+  profile?: ProfilePoint[]
 }
 
 export type System = 'metric' | 'us'
@@ -87,6 +90,12 @@ const draft = z.looseObject({
 })
 const typed = z.record(z.string(), z.string())
 
+/** As many points as the track reader keeps. */
+const MOST_PROFILE_POINTS = 400
+const profile = z
+  .array(z.object({ km: z.number().check(z.gte(0)), eleM: z.nullable(z.number()) }))
+  .check(z.maxLength(MOST_PROFILE_POINTS))
+
 const tripShape = z.object({
   id: z.string(),
   demo: z.boolean(),
@@ -94,6 +103,7 @@ const tripShape = z.object({
   revision: z.number(),
   draft,
   typed,
+  profile: z.optional(profile),
 })
 const step = z.object({ label: z.string(), path: z.optional(z.string()), at: z.number(), draft, typed })
 

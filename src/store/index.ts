@@ -2,12 +2,15 @@
 
 import type { ReadonlySignal } from '@preact/signals'
 import type { Library, TripDocument } from './documents'
-import { actions, flush, newId, startStore, state } from './start'
-import type { OpenReckoned, Removed, SaveState } from './state'
+import type { Keeping } from './keeping'
+import { access, actions, flush, newId, startStore, state } from './start'
+import type { CopyState, Damaged, OpenReckoned, Removed, SaveState } from './state'
 import { createUpdates } from './updates'
 
 export type { Library, ScreenPlace, System, Theme, TripDocument } from './documents'
-export type { OpenReckoned, Removed, SaveState } from './state'
+export { type DryStretches, dryStretches } from './dry-stretches'
+export type { Facts, FileNote, Keeping } from './keeping'
+export type { CopyState, Damaged, OpenReckoned, Removed, SaveState } from './state'
 export { actions, flush, newId, startStore }
 
 export const library: ReadonlySignal<Library> = state.library
@@ -22,6 +25,13 @@ export const saveState: ReadonlySignal<SaveState> = state.saveState
 export const storeProblem: ReadonlySignal<string | null> = state.storeProblem
 /** Whether the stored trips have been read. */
 export const storeLoaded: ReadonlySignal<boolean> = state.loaded
+/** Stored records that are damaged and left alone until they are discarded. */
+export const damagedRecords: ReadonlySignal<Damaged[]> = state.damaged
+/** The second copy of the trips, outside the database. */
+export const secondCopy: ReadonlySignal<CopyState> = state.copy
+/** What the reader can do for the safety of the trips. Rejects when its code cannot be loaded; null before the start. */
+export const keeping = async (): Promise<Keeping | null> =>
+  access && (await import('./keeping')).createKeeping(access)
 /** The trip removed last, which `actions.restoreTrip` brings back. */
 export const removedTrip: ReadonlySignal<Removed | null> = state.removed
 export const canUndo: ReadonlySignal<boolean> = state.canUndo

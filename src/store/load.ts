@@ -12,6 +12,7 @@ import {
   TRIP,
   type TripDocument,
 } from './documents'
+import type { Damaged } from './state'
 import { historyKey, LIBRARY_KEY, sameContents, secondVersion, tripKey } from './write'
 
 export interface Loaded {
@@ -25,6 +26,10 @@ export interface Loaded {
   done: string[]
   /** Keys whose records cannot be read: never written. */
   unread: string[]
+  /** Those of them that are damaged, and what they are, in words. */
+  damaged: Damaged[]
+  /** Keys of trips removed on purpose, and their last revision. */
+  gone: [string, number][]
   problems: string[]
 }
 
@@ -36,6 +41,8 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
     unsaved: [],
     done: [],
     unread: [],
+    damaged: [],
+    gone: [],
     problems: [],
   }
   const byKey = new Map(entries.map(([key, value]) => [String(key), value]))
@@ -45,19 +52,22 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
     const result = readRecord(kind, byKey.get(key))
     if (result.ok) return result.value
     loaded.unread.push(key)
+    if (result.reason === 'damaged') loaded.damaged.push({ key, what })
     const mend = result.reason === 'newer' ? 'update the app to use it' : 'it is kept as it is and left alone'
     loaded.problems.push(`${what} ${result.message}: ${mend}.`)
     return null
   }
 
   loaded.library = read(LIBRARY, LIBRARY_KEY, 'The list of trips and settings')
-  for (const key of byKey.keys()) {
+  for (const [key, value] of byKey) {
     const [area, id = ''] = split(key)
+    if (area === 'gone') loaded.gone.push([tripKey(id), Number(value) || 0])
     if (area !== 'trip') continue
     const trip = read(TRIP, key, `The saved trip${nameIn(byKey.get(key))}`)
     if (trip && tripKey(trip.id) === key) loaded.trips.set(id, trip)
     else if (trip) {
       loaded.unread.push(key)
+      loaded.damaged.push({ key, what: `A saved trip in another one’s place${nameIn(trip)}` })
       loaded.problems.push('A saved trip stands in another one’s place: it is kept as it is and left alone.')
     }
   }
@@ -75,7 +85,12 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
   return loaded
 }
 
-function takeIn(loaded: Loaded, left: { document: TripDocument; over: number[] }, newId: () => string) {
+/** Takes in what was edited without the database: in the place of the state it was made from, else beside it. */
+export function takeIn(
+  loaded: Loaded,
+  left: { document: TripDocument; over: number[] },
+  newId: () => string,
+) {
   const { document, over } = left
   const stored = loaded.trips.get(document.id)
   if (stored && sameContents(stored, document)) return

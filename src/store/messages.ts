@@ -4,7 +4,12 @@ import { faultOf } from './useStore'
 
 export const nameOf = (error: unknown) => (error instanceof Error && error.name) || String(error)
 
+export const CLEARED_TEXT =
+  'The browser cleared this app’s storage while it was open. What was open here is saved again; to be rid of a trip, delete it under More.'
+
 export function failureText(error: unknown): string {
+  if (faultOf(error) === 'no-answer')
+    return 'The storage of this browser does not answer, so your last edits are not saved yet. They are still here: export this trip to a file before you close the app.'
   if (nameOf(error) === 'QuotaExceededError')
     return 'This device has no room left, so your last edits are not saved. They are still here: free some space, or export this trip to a file before you close the app.'
   return `Your last edits could not be saved (${nameOf(error)}). They are still here: the next edit tries again; export this trip to a file before you close the app.`
@@ -16,5 +21,7 @@ export function memoryOnlyText(error: unknown): string {
     return 'The trips on this device were saved by a newer version of Pack Reckoner: reload the app to update it. What you enter now is lost when you close it.'
   if (fault === 'no-answer')
     return 'The storage of this browser does not answer, so saved trips are not shown and what you enter is lost when you close the app. Close its other tabs, or export your trip to a file.'
+  if (fault === null && !['SecurityError', 'InvalidStateError'].includes(nameOf(error)))
+    return `The trips saved on this device could not be read (${nameOf(error)}), and what you enter is lost when you close the app. Nothing saved is touched. Reload the app, or export your trip to a file.`
   return 'This browser lets the app keep nothing, as private windows do, so what you enter is lost when you close it. Export your trip to a file to keep it.'
 }

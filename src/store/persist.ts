@@ -6,15 +6,18 @@ import { entries, type UseStore } from 'idb-keyval'
 import { createBooks } from './books'
 import type { Parting, TripDocument } from './documents'
 import { sortRecords } from './load'
-import { failureText, memoryOnlyText } from './messages'
+import { CLEARED_TEXT, failureText, memoryOnlyText } from './messages'
 import type { State } from './state'
 import { type Channel, joinTabs } from './tabs'
+import { faultOf } from './useStore'
 import { type Change, isTripKey, writeChanges } from './write'
 
 /** Written this long after the last change, so that it is done within 300 ms … */
 const QUIET_MS = 250
 /** … and this long after the first unsaved one at the latest, so that it is done within 500 ms. */
 const LATEST_MS = 450
+/** A save under way for this long is said to hang. It may still end well. */
+const HANGING_MS = 1200
 
 export interface PersistEnvironment {
   use: UseStore
@@ -69,6 +72,7 @@ export function createPersistence(state: State, { use, now, newId, channel }: Pe
   async function save() {
     inFlight = books.changes()
     if (inFlight.length > 0) {
+      const hanging = setTimeout(() => failed({ fault: 'no-answer' }), HANGING_MS)
       try {
         const outcome = await use('readwrite', store => writeChanges(store, [...inFlight], newId))
         books.takeOutcome(outcome)
@@ -76,6 +80,7 @@ export function createPersistence(state: State, { use, now, newId, channel }: Pe
       } catch (error) {
         return failed(error)
       } finally {
+        clearTimeout(hanging)
         inFlight = []
       }
     }
@@ -85,7 +90,7 @@ export function createPersistence(state: State, { use, now, newId, channel }: Pe
   /** Reads everything stored. On failure all stays in memory, and the next edit tries again. */
   async function load() {
     try {
-      const found = sortRecords(await entries(use), newId)
+      const found = sortRecords(await readAll(), newId)
       batch(() => {
         books.takeAll(found)
         state.loaded.value = true
@@ -95,6 +100,31 @@ export function createPersistence(state: State, { use, now, newId, channel }: Pe
     } catch (error) {
       memoryOnly(error)
     }
+  }
+
+  /** All records; where one that the browser cannot read spoils the rest, each by itself. */
+  const readAll = () =>
+    entries<string, unknown>(use).catch(async error => {
+      if (faultOf(error)) throw error
+      return (await import('./rescue')).readEach(use, error)
+    })
+
+  /** The database turned out to be empty while the app was open: everything here is written anew. */
+  function emptied() {
+    books.forget()
+    again = true
+    state.tell(CLEARED_TEXT)
+  }
+
+  /** The browser closed the database by itself: looks at once whether it is still there, and still full. */
+  async function closed() {
+    if (!state.loaded.peek()) return
+    try {
+      await use('readonly', () => undefined)
+    } catch (error) {
+      return failed(error)
+    }
+    await flush()
   }
 
   function failed(error: unknown) {
@@ -128,5 +158,5 @@ export function createPersistence(state: State, { use, now, newId, channel }: Pe
     void flush()
   }
 
-  return { flush, leave, memoryOnly }
+  return { flush, leave, memoryOnly, emptied, closed, books }
 }

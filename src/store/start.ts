@@ -1,13 +1,16 @@
 // The app's one store: the state, its actions, and their place in the browser. `startStore` wires them to the page.
 
+import type { UseStore } from 'idb-keyval'
 import { createActions } from './actions'
-import { createPersistence } from './persist'
+import { createPersistence, type Persistence } from './persist'
 import { createState } from './state'
 import type { Channel } from './tabs'
 import { createUseStore, DATABASE, type StoreError } from './useStore'
 
 /** After this long the app goes on without the stored trips; they are joined in when they come. */
 const PATIENCE_MS = 1000
+/** The second copy is looked at this long after the start. */
+const COPY_AFTER_MS = 1500
 
 /** 16 characters of chance; `crypto.randomUUID` is missing where the page is not served securely. */
 export const newId = () =>
@@ -16,7 +19,10 @@ export const newId = () =>
 export const state = createState()
 export const actions = createActions(state, { now: Date.now, newId })
 
-let persistence: ReturnType<typeof createPersistence> | null = null
+let persistence: Persistence | null = null
+
+/** What the parts that are loaded later work with; null until the store was started. */
+export let access: { state: typeof state; use: UseStore; books: Persistence['books'] } | null = null
 
 /** Writes what is unsaved now; resolves when it is saved or could not be. Never rejects. */
 export const flush = (): Promise<void> => persistence?.flush() ?? Promise.resolve()
@@ -27,17 +33,22 @@ export const flush = (): Promise<void> => persistence?.flush() ?? Promise.resolv
  */
 export async function startStore(): Promise<void> {
   if (persistence) return
+  let lost = false
   const use = createUseStore({
-    onDataLoss: () =>
-      state.tell(
-        'The browser found its storage damaged and started it anew: trips saved here before are gone. Import them from a file.',
-      ),
+    onLost: how => {
+      lost ||= how === 'damaged'
+      // Before anything was read there is nothing to write again: the second copy is asked.
+      if (state.loaded.peek()) store.emptied()
+    },
+    onClosed: () => void store.closed(),
   })
   const store = createPersistence(state, { use, now: Date.now, newId, channel: openChannel() })
   persistence = store
+  access = { state, use, books: store.books }
 
   document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'hidden') void store.flush()
+    // A page that comes back may find the database in order again.
+    if (document.visibilityState === 'hidden' || state.saveState.peek().kind !== 'saved') void store.flush()
   })
   addEventListener('pagehide', store.leave)
 
@@ -51,6 +62,19 @@ export async function startStore(): Promise<void> {
   })
   await Promise.race([store.flush(), patience])
   clearTimeout(timer)
+
+  // At once where trips may be missing, else when the first picture has been drawn.
+  const isAllThere = state.trips.peek().size > 0 && state.loaded.peek()
+  setTimeout(
+    () => {
+      import('./shadow-page')
+        .then(({ startShadow }) => startShadow({ ...access!, now: Date.now, newId, flush, lost: () => lost }))
+        .catch(error => {
+          state.copy.value = { kind: 'failed', why: String(error) }
+        })
+    },
+    isAllThere ? COPY_AFTER_MS : 0,
+  )
 }
 
 /** Null where the browser has none: tabs then compare only when they write. */

@@ -27,6 +27,19 @@ export interface Removed {
   wasOpen: boolean
 }
 
+/** A stored record that cannot be read: its key in the database, and what it is, in words. */
+export interface Damaged {
+  key: string
+  what: string
+}
+
+/** The second copy of the trips, outside the database: not looked at yet, up to date since `at`, or why there is none. */
+export type CopyState =
+  | { kind: 'starting' }
+  | { kind: 'kept'; at: number; trips: number }
+  | { kind: 'absent' | 'newer' }
+  | { kind: 'failed'; why: string }
+
 export type State = ReturnType<typeof createState>
 
 export function createState() {
@@ -37,6 +50,8 @@ export function createState() {
   const storeProblem = signal<string | null>(null)
   const removed = signal<Removed | null>(null)
   const loaded = signal(false)
+  const damaged = signal<Damaged[]>([])
+  const copy = signal<CopyState>({ kind: 'starting' })
 
   const openTrip = computed(() => trips.value.get(library.value.open ?? '') ?? null)
   const tripList = computed(() => library.value.order.flatMap(id => trips.value.get(id) ?? []))
@@ -82,6 +97,8 @@ export function createState() {
     removed,
     /** Whether the stored trips have been read. */
     loaded,
+    damaged,
+    copy,
     openTrip,
     tripList,
     history,

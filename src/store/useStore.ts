@@ -21,8 +21,10 @@ export const faultOf = (error: unknown): StoreFault | null =>
 interface Options {
   factory?: IDBFactory | undefined
   openMs?: number
-  /** The browser found its copy damaged and started an empty one (Chromium says so). */
-  onDataLoss?: () => void
+  /** The database is empty though it was not: thrown away as damaged (Chromium says so), or cleared under the open app. */
+  onLost?: (how: 'damaged' | 'cleared') => void
+  /** The browser closed the connection by itself. */
+  onClosed?: () => void
 }
 
 /**
@@ -32,6 +34,7 @@ interface Options {
  */
 export function createUseStore(options: Options = {}): UseStore {
   let opening: Promise<IDBDatabase> | null = null
+  let wasOpen = false
 
   const drop = () => {
     opening = null
@@ -39,11 +42,16 @@ export function createUseStore(options: Options = {}): UseStore {
 
   const handle = () => {
     if (opening) return opening
-    const attempt = openDatabase(options, drop)
+    const attempt = openDatabase(options, { wasOpen, drop })
     opening = attempt
-    attempt.catch(() => {
-      if (opening === attempt) drop()
-    })
+    attempt.then(
+      () => {
+        wasOpen = true
+      },
+      () => {
+        if (opening === attempt) drop()
+      },
+    )
     return attempt
   }
 
@@ -51,10 +59,11 @@ export function createUseStore(options: Options = {}): UseStore {
     try {
       return await transact(await handle(), mode, callback)
     } catch (error) {
-      if (!isLostConnection(error)) throw error
+      // After any failure the next call opens anew: a database that was once full may refuse for good until then.
       const lost = opening
       drop()
       lost?.then(db => db.close()).catch(() => {})
+      if (!isLostConnection(error)) throw error
       return transact(await handle(), mode, callback)
     }
   }
@@ -64,7 +73,10 @@ export function createUseStore(options: Options = {}): UseStore {
 const isLostConnection = (error: unknown) =>
   ['InvalidStateError', 'UnknownError'].includes((error as Error | null)?.name ?? '')
 
-function openDatabase(options: Options, drop: () => void): Promise<IDBDatabase> {
+function openDatabase(
+  options: Options,
+  { wasOpen, drop }: { wasOpen: boolean; drop: () => void },
+): Promise<IDBDatabase> {
   return new Promise((resolve, reject) => {
     // Reading the property alone throws where the browser forbids storage.
     const factory = 'factory' in options ? options.factory : globalThis.indexedDB
@@ -77,7 +89,8 @@ function openDatabase(options: Options, drop: () => void): Promise<IDBDatabase> 
     }, options.openMs ?? OPEN_MS)
 
     request.onupgradeneeded = event => {
-      if ((event as { dataLoss?: string }).dataLoss === 'total') options.onDataLoss?.()
+      if ((event as { dataLoss?: string }).dataLoss === 'total') options.onLost?.('damaged')
+      else if (wasOpen) options.onLost?.('cleared')
       request.result.createObjectStore(STORE)
     }
     request.onerror = () => {
@@ -93,7 +106,10 @@ function openDatabase(options: Options, drop: () => void): Promise<IDBDatabase> 
         db.close()
         drop()
       }
-      db.onclose = drop
+      db.onclose = () => {
+        drop()
+        options.onClosed?.()
+      }
       resolve(db)
     }
   })

@@ -19,7 +19,10 @@ import { merged, otherTabName } from './library'
 export const LIBRARY_KEY = 'library'
 export const tripKey = (id: string) => `trip/${id}`
 export const historyKey = (id: string) => `history/${id}`
+/** Stands in for a removed trip until the second copy has let go of it too: its revision. */
+export const goneKey = (id: string) => `gone/${id}`
 export const isTripKey = (key: string) => key.startsWith('trip/')
+export const idOf = (key: string) => key.slice(key.indexOf('/') + 1)
 
 /** A record as this tab last read or wrote it. */
 export interface Known {
@@ -32,6 +35,8 @@ export interface Change {
   key: string
   value: object | undefined
   known: Known | undefined
+  /** The highest revision this trip is known to have had, where the record itself is gone: counting never goes back. */
+  floor?: number | undefined
 }
 
 export interface Outcome {
@@ -84,14 +89,18 @@ export async function writeChanges(
     outcome.removed.push({ key, revision })
   }
 
-  function writeTrip({ key, value, known }: Change, was: unknown) {
+  function writeTrip({ key, value, known, floor = 0 }: Change, was: unknown) {
     const found = readStored(TRIP, was)
     const theirs = found?.ok ? found.value : null
     const isNewer = theirs !== null && theirs.revision > (known?.revision ?? 0)
     if (found && !found.ok) outcome.unread.push(key)
     if (!value) {
       if (isNewer) outcome.kept.push(theirs)
-      else if (!found || found.ok) remove(key, (known?.revision ?? 0) + 1)
+      else if (!found || found.ok) {
+        const revision = Math.max(known?.revision ?? 0, floor) + 1
+        remove(key, revision)
+        store.put(revision, goneKey(idOf(key)))
+      }
       return
     }
     const ours = value as TripDocument
@@ -101,7 +110,8 @@ export async function writeChanges(
       outcome.moved.push({ from: ours.id, trip })
       return
     }
-    const revision = Math.max(theirs?.revision ?? 0, known?.revision ?? 0, ours.revision) + 1
+    const revision = Math.max(theirs?.revision ?? 0, known?.revision ?? 0, ours.revision, floor) + 1
+    if (!known) store.delete(goneKey(ours.id))
     if (isNewer && !sameContents(ours, theirs)) {
       const trip = secondVersion(theirs, newId())
       store.put(trip, tripKey(trip.id))

@@ -38,11 +38,17 @@ function limitOf({ frame, ratedKg }: Setup, ceilingKg: number): number | null {
 }
 
 /** Heap and load at the first departure with `days` full rations and the plan's largest water carry. */
-function atDays(days: number, plan: Plan, first: InPlay[], carry: number): { heap: Heap; loadKg: number } {
+function atDays(
+  days: number,
+  plan: Plan,
+  first: InPlay[],
+  carry: number,
+  spareRations: number,
+): { heap: Heap; loadKg: number } {
   const { gear } = plan
   const play = first.map(it => {
     const { item } = it
-    if (item.use === 'daily') return { item, left: days + plan.trip.meals.spareDays, used: 0 }
+    if (item.use === 'daily') return { item, left: days + spareRations, used: 0 }
     if (item.use === 'nightly' && item.resupplied) return { item, left: days, used: 0 }
     return { item, left: it.left, used: 0 }
   })
@@ -77,6 +83,7 @@ export function judge(
   need: Need,
   full: { bodyKg: number; kg: { total: number } },
   first: InPlay[],
+  spareRations: number,
 ) {
   const { settings, trip, carrier } = plan
   return plan.packs.flatMap(pack =>
@@ -117,7 +124,7 @@ export function judge(
       const fails = ['overloaded', 'frameless-overloaded', 'outside-short', 'too-long', 'too-wide']
       if (!verdicts.includes('fits-with-collar')) fails.push('undersized')
       const fits = (days: number) => {
-        const { heap, loadKg } = atDays(days, plan, first, need.waterCarryLitres)
+        const { heap, loadKg } = atDays(days, plan, first, need.waterCarryLitres, spareRations)
         return packing(plan, heap).V <= C && (limit === null || loadKg + liner + own <= limit)
       }
       const eats = plan.gear.some(item => item.use === 'daily' && item.count > 0)

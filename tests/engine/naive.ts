@@ -240,7 +240,13 @@ export function naive(plan: Plan) {
       ration: now.rations[day]!,
     })),
     rationRounds: rounds,
-    packs: judge(plan, need, fullest, plays[0]!),
+    packs: judge(
+      plan,
+      need,
+      fullest,
+      plays[0]!,
+      (plan.trip.meals.spareDays * now.rations.reduce((a, b) => a + b, 0)) / now.rations.length,
+    ),
     notices,
   }
 }

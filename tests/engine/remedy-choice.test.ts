@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { Item, Plan } from '../../src/plan'
+import type { Item, ItemDocument, Plan, PlanDocument } from '../../src/plan'
 import { applyRemedy, leastChoice, type Reckoning, type Remedy, reckon, remediesFor } from '../../src/reckon'
 import { documents, planOf } from './plans'
 
@@ -239,5 +239,44 @@ describe('the choice of things to move or leave', () => {
       { numRuns: Number(process.env.PLANS ?? 80) },
     )
     expect(collars).toBeGreaterThan(2)
+  })
+
+  /** A day's walk with these things and a pack that wants `wanting` litres of them gone. */
+  const wanting = (gear: ItemDocument[], litres: number, outsideLitres: number) => {
+    const document: PlanDocument = {
+      format: 'pack-reckoner/plan',
+      version: 1,
+      carrier: { massKg: 70 },
+      trip: { stops: [{ name: 'A' }, { name: 'B', leg: { km: 5 } }] },
+      gear: [{ id: 'rest', massKg: 4, litres: 30 }, ...gear],
+    }
+    const { need } = reckoned(planOf(document))
+    const setups = [{ name: 'it', massKg: 1, frame: 'framed' as const }]
+    return planOf({
+      ...document,
+      packs: [{ name: 'P', bodyLitres: need.bodyLitres - litres, outsideLitres, setups }],
+    })
+  }
+
+  it('is found at once among many that the pockets do not hold', () => {
+    const big = Array.from({ length: 20 }, (_, i) => ({ id: `big ${i}`, massKg: 0.1, litres: 5 + i / 10 }))
+    const small = ['a', 'b'].map(id => ({ id, massKg: 0.1, litres: 1.9 }))
+    const gear = [...big, ...small].map(item => ({ ...item, mayRideOutside: true }))
+    expect(find(remediesOf(wanting(gear, 3.5, 4)), 'move-outside')).toMatchObject({
+      move: ['a', 'b'],
+      proven: true,
+    })
+  })
+
+  it('leaves alone what rides in a container that is not full', () => {
+    const inside = Array.from({ length: 20 }, (_, i) => ({
+      ...{ id: `in ${i}`, massKg: 0.01, litres: 1, inside: 'box', optional: true },
+    }))
+    const gear = [
+      { id: 'box', massKg: 1, litres: 32, holdsLitres: 30 },
+      ...inside,
+      { id: 'pan', massKg: 0.5, litres: 1, optional: true },
+    ]
+    expect(find(remediesOf(wanting(gear, 0.4, 0)), 'leave')).toMatchObject({ leave: ['pan'], proven: true })
   })
 })

@@ -28,7 +28,7 @@ function knapsack({
 describe('knapsack instances', () => {
   it('P01 gives items 1, 2, 3, 4, 6 with weight 165 and profit 309', () => {
     // Data: Kreher & Stinson, instance P01 of the Florida State University knapsack set; from memory.
-    // The optimum 309: computed from the data by trying every choice.
+    // The optimum 309: computed from the data.
     const answer = knapsack({
       capacity: 165,
       weights: [23, 31, 29, 44, 53, 38, 63, 85, 89, 82],
@@ -38,7 +38,8 @@ describe('knapsack instances', () => {
   })
 
   it('the ten-item example gives 65', () => {
-    // Data: the worked example of a solver's documentation; published. The optimum: computed by trying every choice.
+    // Data: third-party transcription of the worked example in a solver's documentation, which was not read again here
+    // and whose name was not kept. The optimum 65: computed from the data.
     const answer = knapsack({
       capacity: 33,
       weights: [16, 16, 8, 8, 4, 4, 2, 2, 1, 1],

@@ -73,8 +73,9 @@ export function QuantityField({
   note('problem', problem)
   note('echo', 'echo' in reading && reading.echo && `= ${show(reading.value!)}`)
   note('hint', hint)
-  if (usual !== undefined && text === '')
-    note('hint usual', `Counts as ${show(usual)}${usualFrom ? `: ${usualFrom}` : ''}.`)
+  // The placeholder shows what counts; where that comes from is said when there is something to say.
+  if (usual !== undefined && usualFrom && text === '')
+    note('hint usual', `Counts as ${show(usual)}: ${usualFrom}.`)
 
   return (
     <div class="field">

@@ -16,7 +16,7 @@ export function Ticker({ onOpen }: { onOpen: () => void }) {
       <span class="ticker-gap" />
       <strong>{shown.kg(need.peakLoadKg)}</strong> peak load
       <span class="unseen">, open the need</span>
-      {leftOut.length ? <span class="ticker-note">{leftOut.length} not counted</span> : null}
+      {leftOut.length ? <span class="ticker-note">{leftOut.length} assumed or left out</span> : null}
     </button>
   )
 }

@@ -2,29 +2,12 @@
 
 import type { DrawnLimit } from './limits'
 import type { LoadPlan } from './load-plan'
+import { Mark } from './mark'
 import { fillOf } from './patterns'
 import { bandPaths, crestPath } from './route-line'
 import { px } from './scale'
-import type { MarkKind } from './stop-strip'
+import { TerrainDrawing } from './terrain-drawing'
 import { isolate } from './words'
-
-/** Marks of 2 × 2 about the origin: a drop (full or empty), a tent, a crate. */
-const MARKS: Record<MarkKind, string> = {
-  sure: 'M0-1Q.75 0 .75.35A.75.65 0 0 1-.75.35Q-.75 0 0-1Z',
-  doubtful: 'M0-1Q.75 0 .75.35A.75.65 0 0 1-.75.35Q-.75 0 0-1Z',
-  night: 'M0-.9L.95.85H-.95Z',
-  resupply: 'M-.8-.7H.8V.8H-.8ZM-.8-.15H.8M0-.15V.8',
-}
-
-export function Mark({ kind, x, y, size }: { kind: MarkKind; x: number; y: number; size: number }) {
-  return (
-    <path
-      d={MARKS[kind]}
-      class={`mark mark-${kind}`}
-      transform={`translate(${px(x)} ${px(y)}) scale(${px(size) / 2})`}
-    />
-  )
-}
 
 /** Everything under the cursor. */
 export function LoadBands({ plan, of }: { plan: LoadPlan; of: string }) {
@@ -45,6 +28,7 @@ export function LoadBands({ plan, of }: { plan: LoadPlan; of: string }) {
       <path class="crest" d={crestPath(xs, ys)} />
       <path class="axis" d={`M${px(plot.left)} ${px(plot.bottom)}H${px(plot.right)}`} />
       <path class="tick" d={strip.stopXs.map(x => `M${px(x)} ${px(plot.bottom)}v5`).join('')} />
+      {plan.terrain && <TerrainDrawing plan={plan} terrain={plan.terrain} />}
     </>
   )
 }

@@ -2,7 +2,7 @@
 
 import type { Moment } from '../../reckon'
 import { type Band, TOP_DOWN } from './bands'
-import { Mark } from './load-drawing'
+import { Mark } from './mark'
 import { Swatch } from './patterns'
 import type { MarkKind } from './stop-strip'
 

@@ -21,24 +21,28 @@ export interface LoadLineProps extends Shown {
   onMoment(index: number): void
 }
 
-/** `moments`, `stops`, `limits` and `format` should keep their identity between renders: the drawing is kept by it. */
+/** `moments`, `stops`, `limits`, `format` and `profile` should keep their identity between renders: the drawing is kept by it. */
 export function LoadLine(props: LoadLineProps) {
   return props.moments.length > 0 ? <Drawn {...props} /> : null
 }
 
-function Drawn({ moments, stops, limits, format, moment, onMoment }: LoadLineProps) {
+function Drawn({ moments, stops, limits, format, profile, moment, onMoment }: LoadLineProps) {
   const of = useId()
   const { ref, room } = useRoom()
   const [heard, setHeard] = useState(false)
-  const shown = useMemo(() => ({ moments, stops, limits, format }), [moments, stops, limits, format])
+  const shown = useMemo(
+    () => ({ moments, stops, limits, format, profile }),
+    [moments, stops, limits, format, profile],
+  )
   const bands = useMemo(() => bandsIn(moments.map(m => m.kg)), [moments])
   const plan = useMemo(() => planLoadLine(shown, room), [shown, room])
   const under = useMemo(() => <LoadBands plan={plan} of={of} />, [plan, of])
   const over = useMemo(() => <LoadWords plan={plan} />, [plan])
   const table = useMemo(() => <LoadTable {...shown} />, [shown])
   const index = clamp(Math.trunc(moment) || 0, 0, moments.length - 1)
-  const { plot } = plan
+  const { plot, terrain } = plan
   const x = px(plan.xs[index]!)
+  const groundY = terrain?.stopYs[moments[index]!.stop] ?? null
   const step = (by: number) => () => {
     const next = clamp(index + by, 0, moments.length - 1)
     if (next !== index) onMoment(next)
@@ -57,9 +61,10 @@ function Drawn({ moments, stops, limits, format, moment, onMoment }: LoadLinePro
             <Patterns of={of} bands={bands} />
           </defs>
           {under}
-          <path class="now" d={`M${x} ${px(plot.top - 6)}V${px(plot.bottom + 6)}`} />
+          <path class="now" d={`M${x} ${px(plot.top - 6)}V${px((terrain ?? plot).bottom + 6)}`} />
           {over}
           <circle class="knob" cx={x} cy={px(plan.ys[index]!.at(-1)!)} r="7" />
+          {groundY !== null && <circle class="knob" cx={x} cy={px(groundY)} r="5" />}
         </svg>
         <Cursor
           xs={plan.xs}

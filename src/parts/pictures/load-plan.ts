@@ -1,5 +1,5 @@
 // Where everything in the load line goes: one pure function from what is shown and the room there is, to px.
-// Top to bottom: the peak in words, the plot with its limits, marks of the stops, their names, a scale bar.
+// Top to bottom: the peak in words, the plot with its limits, the terrain, marks of the stops, their names, a scale bar.
 
 import { type BandLabel, type Box, bandLabels } from './band-labels'
 import { cut, type Measure, wrap } from './fit-text'
@@ -9,8 +9,9 @@ import { alongOf, edgeYs, type Plot, peakOf, xsOf, yOf } from './route-line'
 import { clamp, roundStep } from './scale'
 import type { Shown } from './shown'
 import { layStrip, type Strip } from './stop-strip'
+import { hasTerrain, layTerrain, rangeOf, type Terrain } from './terrain'
 import type { Room } from './use-drawing'
-import { isolate, placeWords, stopName } from './words'
+import { isolate, metresText, placeWords, stopName } from './words'
 
 export interface LoadPlan {
   widthPx: number
@@ -24,10 +25,13 @@ export interface LoadPlan {
   ys: number[][]
   /** Moments lie so close that lines have to be thin. */
   dense: boolean
+  /** Figures stand at the side of the plot. */
+  ruled: boolean
   rules: { y: number; text: string }[]
   limits: DrawnLimit[]
   peak: { x: number; y: number; textX: number; lines: string[] }
   bands: BandLabel[]
+  terrain: Terrain | null
   strip: Strip
   bar: { from: number; to: number; y: number; text: string } | null
 }
@@ -43,7 +47,8 @@ export function planLoadLine(shown: Shown, room: Room): LoadPlan {
   const topKg = topOf(peakKg, shown)
 
   const rules = rulesUpTo(topKg, shown, widthPx)
-  const gutter = Math.max(0, ...rules.map(({ text }) => measure(text))) + emPx * 0.5
+  const figures = [...rules.map(({ text }) => text), ...terrainFigures(shown)]
+  const gutter = Math.max(0, ...figures.map(measure)) + emPx * 0.5
   // Type so large that figures at the side would take the room of the picture: it does without them.
   const ruled = gutter < widthPx * 0.22
   const sides = { left: ruled ? gutter : 2, right: widthPx - emPx * 0.5 }
@@ -63,7 +68,9 @@ export function planLoadLine(shown: Shown, room: Room): LoadPlan {
   }
 
   const ys = edgeYs(moments, plot)
-  const strip = layStrip(shown, { xs, top: plot.bottom + 4, linePx, peak }, room)
+  // Drops stand on the highest ground: they keep clear of the load's own axis.
+  const terrain = layTerrain(shown, { ...sides, top: plot.bottom + emPx * 1.1, linePx })
+  const strip = layStrip(shown, { xs, top: (terrain ?? plot).bottom + 4, linePx, peak }, room)
   const half = Math.max(...lines.map(measureBold)) / 2
   const bar = scaleBar(shown, sides, strip.bottom + emPx * 0.9)
   return {
@@ -75,6 +82,7 @@ export function planLoadLine(shown: Shown, room: Room): LoadPlan {
     xs,
     ys,
     dense: (sides.right - sides.left) / moments.length < 9,
+    ruled,
     rules: ruled ? rules.map(({ kg, text }) => ({ y: yOf(kg, plot), text })) : [],
     limits,
     peak: { x: peakX, y: yOf(peakKg, plot), textX: clamp(peakX, half, widthPx - half), lines },
@@ -83,9 +91,15 @@ export function planLoadLine(shown: Shown, room: Room): LoadPlan {
       emPx,
       taken: limits.flatMap(takenBy(plot, linePx, text => measure(text) + emPx)),
     }),
+    terrain,
     strip,
     bar,
   }
+}
+
+function terrainFigures(shown: Shown): string[] {
+  const range = hasTerrain(shown) ? rangeOf(shown.profile ?? []) : null
+  return range ? [range.lowM, range.highM].map(m => metresText(m, shown.format)) : []
 }
 
 function rulesUpTo(topKg: number, { format }: Shown, widthPx: number) {

@@ -5,11 +5,21 @@ import { hoursText } from './load-words'
 import { PictureTable, type PictureTableProps } from './picture-table'
 import { alongOf } from './route-line'
 import type { Shown } from './shown'
-import { marksOf, stopName } from './words'
+import { hasTerrain, stopElevations } from './terrain'
+import { marksOf, metresText, stopName } from './words'
 
-export function LoadTable({ moments, stops, limits, format }: Shown) {
+export function LoadTable(shown: Shown) {
+  const { moments, stops, limits, format } = shown
   const along = alongOf(moments)
-  const heads = ['Moment', 'Load', ...TOP_DOWN.map(({ word }) => word), 'Day', 'Walked', 'At the stop']
+  const grounded = hasTerrain(shown)
+  const heads = ['Moment', 'Load', ...TOP_DOWN.map(({ word }) => word), 'Day', 'Walked']
+  if (grounded) heads.push('Elevation')
+  heads.push('At the stop')
+  const elevations = grounded ? stopElevations(shown) : []
+  const elevationOf = (stop: number) => {
+    const eleM = elevations[stop] ?? null
+    return eleM === null ? 'not known' : metresText(eleM, format)
+  }
   const rows: PictureTableProps['rows'] = moments.map(({ stop, phase, day, km, hours, kg }) => [
     <>
       {phase === 'arrive' ? 'Reaching ' : 'Leaving '}
@@ -19,6 +29,7 @@ export function LoadTable({ moments, stops, limits, format }: Shown) {
     ...TOP_DOWN.map(({ band }) => format.kg(kg[band])),
     day,
     along === 'hours' ? hoursText(hours) : format.km(km),
+    ...(grounded ? [elevationOf(stop)] : []),
     marksOf(stops[stop]),
   ])
   for (const { label, kg } of limits)

@@ -4,7 +4,8 @@ import type { Moment } from '../../reckon'
 import { BANDS } from './bands'
 import { alongOf, peakOf } from './route-line'
 import type { LoadFormat, Shown } from './shown'
-import { isolate, placeWords, stopName } from './words'
+import { elevationAt, hasTerrain, rangeOf } from './terrain'
+import { isolate, metresText, placeWords, stopName } from './words'
 
 export const hoursText = (hours: number): string => `${hours.toFixed(1)}\u00a0h`
 
@@ -17,10 +18,13 @@ export function farWords(moment: Moment, moments: readonly Moment[], format: Loa
 
 export type LoadStory = Omit<Shown, 'limits'>
 
-/** "14.7 kg leaving Larch Spring, day 2, at 13.5 km". */
-export function momentSentence(index: number, { moments, stops, format }: LoadStory): string {
+/** "14.7 kg leaving Larch Spring, day 2, at 13.5 km"; over known terrain also ", 640 m high". */
+export function momentSentence(index: number, story: LoadStory): string {
+  const { moments, stops, format } = story
   const moment = moments[index]!
-  return `${format.kg(moment.kg.total)} ${placeWords(moment, stops)}${farWords(moment, moments, format)}`
+  const eleM = hasTerrain(story) ? elevationAt(moment.km, story) : null
+  const high = eleM === null ? '' : `, ${metresText(eleM, format)} high`
+  return `${format.kg(moment.kg.total)} ${placeWords(moment, stops)}${farWords(moment, moments, format)}${high}`
 }
 
 /** The same with its parts, for those who hear it: "…, of it 6.39 kg gear, 6.00 kg water". */
@@ -33,7 +37,8 @@ export function momentInFull(index: number, story: LoadStory): string {
 }
 
 /** What the picture shows, in full sentences. */
-export function loadSummary({ moments, stops, limits, format }: Shown): string {
+export function loadSummary(shown: Shown): string {
+  const { moments, stops, limits, format } = shown
   const first = moments[0]!
   const last = moments.at(-1)!
   const peak = moments[peakOf(moments)]!
@@ -44,5 +49,14 @@ export function loadSummary({ moments, stops, limits, format }: Shown): string {
     `most, ${format.kg(peak.kg.total)}, ${placeWords(peak, stops)}; `,
     `${format.kg(last.kg.total)} at the end, ${isolate(stopName(stops, last.stop))}${far}.`,
     limitWords && ` Limits: ${limitWords}.`,
+    terrainWords(shown),
   ].join('')
+}
+
+function terrainWords(shown: Shown): string {
+  const { profile = [], format } = shown
+  const range = hasTerrain(shown) ? rangeOf(profile) : null
+  if (!range) return ''
+  const partly = profile.some(({ eleM }) => eleM === null) ? ', not known everywhere' : ''
+  return ` Below it the terrain, from ${metresText(range.lowM, format)} to ${metresText(range.highM, format)}${partly}.`
 }

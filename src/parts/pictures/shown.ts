@@ -1,4 +1,4 @@
-// What the load line is given to show. It knows nothing of units: kg and km inside, words by `format`.
+// What the load line is given to show. It knows nothing of units: kg, km and m inside, words by `format`.
 
 import type { Moment } from '../../reckon'
 
@@ -18,10 +18,18 @@ export interface LoadLimit {
 export interface LoadFormat {
   kg(value: number): string
   km(value: number): string
+  /** An elevation, from m; whole metres if absent. */
+  metres?(value: number): string
   /** kg in one of the unit that `kg` shows, so that level rules fall on round numbers of it; 1 if absent. */
   unitKg?: number
   /** km in one of the unit that `km` shows; 1 if absent. */
   unitKm?: number
+}
+
+/** One point of the terrain along the trip; null: the elevation is not known here. */
+export interface ProfilePoint {
+  km: number
+  eleM: number | null
 }
 
 export interface Shown {
@@ -30,4 +38,6 @@ export interface Shown {
   stops: readonly PictureStop[]
   limits: readonly LoadLimit[]
   format: LoadFormat
+  /** The terrain, in order from km 0; drawn under the load where the trip is measured in km. */
+  profile?: readonly ProfilePoint[] | undefined
 }

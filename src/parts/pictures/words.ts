@@ -1,7 +1,7 @@
 // What the pictures say: names kept from disturbing the sentence around them, and the sentences themselves.
 
 import type { Moment } from '../../reckon'
-import type { PictureStop } from './shown'
+import type { LoadFormat, PictureStop } from './shown'
 
 const BIDI_CONTROLS = /[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/g
 
@@ -19,6 +19,10 @@ export function placeWords(
 ): string {
   return `${moment.phase === 'arrive' ? 'reaching' : 'leaving'} ${name}, day ${moment.day}`
 }
+
+/** An elevation in the reader's unit. */
+export const metresText = (m: number, { metres }: LoadFormat): string =>
+  metres ? metres(m) : `${Math.round(m)}\u00a0m`
 
 export const upper = (words: string): string => words.slice(0, 1).toUpperCase() + words.slice(1)
 

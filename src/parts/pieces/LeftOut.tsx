@@ -7,7 +7,7 @@ export function LeftOut({ entries, onGo }: { entries: Entry[]; onGo: (path: stri
   const shown = entries.slice(0, 6)
   return (
     <section class="left-out" aria-label="Left out">
-      <h3>Not counted yet</h3>
+      <h3>Assumed or left out</h3>
       <ul>
         {shown.map(entry => (
           <li key={entry.path + entry.message}>

@@ -10,6 +10,8 @@ import { cautionsOf, GENERAL_LINE, type Shown, shownIn } from '../../report'
 import { reckoned } from '../../store'
 import { Answer } from './Answer'
 import { Days } from './Days'
+import { DryStretches } from './DryStretches'
+import { ProfileNote, useProfile } from './Profile'
 
 export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
   const shown = shownIn(useSystem())
@@ -30,6 +32,7 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
       <LeftOut entries={leftOut} onGo={onGo} />
       <Pictures plan={plan} reckoning={reckoning} shown={shown} />
       <Facts plan={plan} reckoning={reckoning} shown={shown} />
+      <DryStretches shown={shown} />
       <Days plan={plan} reckoning={reckoning} shown={shown} />
       <section aria-labelledby="cautions">
         <h3 id="cautions">Beware</h3>
@@ -56,6 +59,8 @@ function Pictures({ plan, reckoning, shown }: Props) {
   const pack = plan.packs[packIndex] ?? plan.packs[0]
   const limits = useMemo(() => limitsOf(plan, reckoning, packIndex), [plan, reckoning, packIndex])
 
+  const profile = useProfile(moments)
+
   return (
     <>
       <LoadLine
@@ -65,7 +70,9 @@ function Pictures({ plan, reckoning, shown }: Props) {
         moment={moment}
         onMoment={setMoment}
         format={shown}
+        profile={profile}
       />
+      <ProfileNote moments={moments} />
       {plan.packs.length > 1 ? <PackChoice plan={plan} chosen={packIndex} onChoose={setPack} /> : null}
       <Cutaway
         name={pack?.name ?? 'The pack you need'}

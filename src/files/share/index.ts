@@ -1,0 +1,5 @@
+// A plan as a link, and back. Loaded when somebody shares or opens one.
+export { withoutCarrier } from './carrier'
+export { SHARE_CAPS } from './limits'
+export { type SharedLink, shareLink } from './link'
+export { type ReadLink, readLink } from './read'

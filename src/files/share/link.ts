@@ -1,0 +1,45 @@
+// A plan as a link: the whole of it in the part after "#", which browsers keep to themselves and send to no server.
+// #plan=1.<base64url of: the plan's JSON packed with raw deflate, then the CRC-32 of that JSON in four bytes>
+
+import type { PlanDocument } from '../../plan'
+import { toBase64url } from './base64url'
+import { crc32 } from './crc32'
+import { SHARE_CAPS } from './limits'
+import { withShortIds } from './short-ids'
+import { canSqueeze, squeeze } from './squeeze'
+
+/** What the fragment begins with; the number is the version of the packing, not that of the plan. */
+export const LINK_START = 'plan='
+export const LINK_VERSION = 1
+
+export type SharedLink = { ok: true; link: string } | { ok: false; message: string }
+
+/**
+ * The link that carries this plan, to open with the app at `base`, whose own query and fragment are dropped.
+ * No link where the plan is too long for one, or where the browser cannot pack: `message` then says what to do.
+ */
+export async function shareLink(document: PlanDocument, base: URL): Promise<SharedLink> {
+  if (!canSqueeze())
+    return refuse('This browser cannot pack a plan into a link: update it, or save the plan as a file.')
+  const json = new TextEncoder().encode(JSON.stringify(withShortIds(document)))
+  if (json.length > SHARE_CAPS.unpackedBytes) return refuse(TOO_LONG)
+  const packed = await squeeze(json)
+  const fragment = `${LINK_START}${LINK_VERSION}.${toBase64url(sealed(packed, crc32(json)))}`
+  if (fragment.length > SHARE_CAPS.fragmentChars) return refuse(TOO_LONG)
+  const link = new URL(base)
+  link.search = ''
+  link.hash = fragment
+  return { ok: true, link: link.href }
+}
+
+const TOO_LONG = `This plan is too long to share as a link (${SHARE_CAPS.fragmentChars.toLocaleString('en')} characters at most): save it as a file.`
+
+const refuse = (message: string) => ({ ok: false, message }) as const
+
+/** The packed bytes followed by their seal, low byte first. */
+export function sealed(packed: Uint8Array, sum: number): Uint8Array<ArrayBuffer> {
+  const bytes = new Uint8Array(packed.length + 4)
+  bytes.set(packed)
+  new DataView(bytes.buffer).setUint32(packed.length, sum, true)
+  return bytes
+}

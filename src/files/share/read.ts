@@ -1,0 +1,65 @@
+// From the fragment of a link, which anybody may have written, to a plan, or to a sentence that says why it is none.
+// Every step has its cap: characters, unpacked bytes, depth (in the plan's own parser), then schema and rules.
+
+import { type PlanDocument, parsePlan, pathText } from '../../plan'
+import { fromBase64url } from './base64url'
+import { cleanText, cleanWords } from './clean-words'
+import { crc32 } from './crc32'
+import { SHARE_CAPS } from './limits'
+import { LINK_START, LINK_VERSION } from './link'
+import { canSqueeze, unsqueeze } from './squeeze'
+
+export type ReadLink = { ok: true; document: PlanDocument } | { ok: false; message: string }
+
+const count = (n: number) => n.toLocaleString('en')
+const refuse = (message: string): ReadLink => ({ ok: false, message })
+const DAMAGED = refuse(
+  'This link was cut short or changed on its way: copy the whole of it once more, or ask for the plan as a file.',
+)
+
+/** Reads a link's fragment, with or without its "#". Never throws or rejects, and changes nothing. */
+export async function readLink(fragment: string): Promise<ReadLink> {
+  const text = fragment.startsWith('#') ? fragment.slice(1) : fragment
+  if (text.length > SHARE_CAPS.fragmentChars)
+    return refuse(
+      `This link is ${count(text.length)} characters long and at most ${count(SHARE_CAPS.fragmentChars)} are read: ask for the plan as a file.`,
+    )
+  const parts = /^plan=(\d{1,4})\.(.+)$/.exec(text)
+  if (!parts) return text.startsWith(LINK_START) ? DAMAGED : refuse('This link carries no plan.')
+  if (Number(parts[1]) > LINK_VERSION)
+    return refuse('This link was made by a newer Pack Reckoner: update the app, then open it again.')
+  const bytes = Number(parts[1]) === LINK_VERSION ? fromBase64url(parts[2]!) : null
+  if (!bytes || bytes.length <= 4) return DAMAGED
+  if (!canSqueeze())
+    return refuse('This browser cannot unpack a plan from a link: update it, or ask for the plan as a file.')
+  const unpacked = await unsqueeze(bytes.subarray(0, -4), SHARE_CAPS.unpackedBytes)
+  if (!unpacked.ok && unpacked.because === 'too-large')
+    return refuse(
+      `This link unpacks to more than ${SHARE_CAPS.unpackedBytes / 1024} KiB, the most that is read: ask for the plan as a file.`,
+    )
+  if (!unpacked.ok || crc32(unpacked.bytes) !== sealOf(bytes)) return DAMAGED
+  return readJson(unpacked.bytes)
+}
+
+const sealOf = ({ buffer, byteOffset, length }: Uint8Array) =>
+  new DataView(buffer, byteOffset, length).getUint32(length - 4, true)
+
+function readJson(bytes: Uint8Array): ReadLink {
+  let value: unknown
+  try {
+    value = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
+  } catch {
+    // The seal is whole, so nothing was lost on the way: the link was made like this.
+    return refuse('This link holds something other than a plan: ask for the plan as a file.')
+  }
+  const parsed = parsePlan(value)
+  if (!parsed.ok) return wrongPlan(parsed)
+  // Checked once more, since a name of nothing but steering characters is empty now, and two ids may have become one.
+  const cleaned = parsePlan(cleanWords(parsed.document))
+  return cleaned.ok ? { ok: true, document: cleaned.document } : wrongPlan(cleaned)
+}
+
+function wrongPlan({ problems: [{ path, message }] }: Extract<ReturnType<typeof parsePlan>, { ok: false }>) {
+  const place = cleanText(pathText(path)).slice(0, 100)
+  return refuse(`The plan in this link cannot be used. ${place}: ${cleanText(message).slice(0, 200)}.`)
+}

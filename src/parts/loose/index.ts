@@ -1,0 +1,2 @@
+export { Choice } from './Choice'
+export { LooseField, type Reading, readQuantity } from './LooseField'

@@ -1,0 +1,82 @@
+// What the tag of a pack says, as it is read in a shop: the main body out of a total, the rating out of a range, and
+// the candidate that comes of it. Which end of a range counts is a judgement of ours: the lower, the careful one.
+
+import { type Parsed, parseQuantity, type System } from '../units'
+import type { Draft } from './draft'
+import { addPack } from './edits'
+import { fieldPath, setField } from './field-path'
+import type { Frame, RatingCovers } from './types'
+
+/** The figures of a tag, as far as they are known. */
+export interface Tag {
+  name?: string | undefined
+  bodyLitres?: number | undefined
+  outsideLitres?: number | undefined
+  massKg?: number | undefined
+  ratedKg?: number | undefined
+  frame: Frame
+  ratingCovers?: RatingCovers | undefined
+  sealed?: boolean | undefined
+  price?: number | undefined
+}
+
+export type MainBody =
+  | { ok: true; litres: number }
+  | { ok: false; reason: 'no-total' | 'no-pockets' | 'pockets-too-large' }
+
+/** The main body where the tag gives only a total: what is left of it once the pockets are taken off, L. */
+export function mainBodyOf(total: number | undefined, pockets: number | undefined): MainBody {
+  if (total === undefined) return { ok: false, reason: 'no-total' }
+  if (pockets === undefined) return { ok: false, reason: 'no-pockets' }
+  if (pockets >= total) return { ok: false, reason: 'pockets-too-large' }
+  return { ok: true, litres: total - pockets }
+}
+
+/** What was read of a rated load: kg, or nothing yet; `range` where the text gave one. */
+export type Rating =
+  | { ok: true; kg: number | undefined; echo: boolean; range: { lowKg: number; highKg: number } | null }
+  | { ok: false; message: string }
+
+const RANGE = /^(.*?\d.*?)\s*(?:\bto\b|[-‐‑–—−~…]|\.\.+)\s*(\D*\d.*)$/iu
+
+/** Reads a rated load in any unit of mass, alone ("12 kg") or as a range ("9–13 kg"), whose lower end counts. */
+export function readRating(text: string, system: System): Rating {
+  const parts = RANGE.exec(text.trim())
+  if (!parts) return single(parseQuantity('mass', text, { system }))
+  const [, from = '', to = ''] = parts
+  const high = parseQuantity('mass', to, { system })
+  // "20–30 lb": the unit stands once, behind the second number.
+  const unit = /^[\d\s.,]+$/.test(from) ? to.replace(/^[\d\s.,]+/, '') : ''
+  const low = parseQuantity('mass', `${from} ${unit}`, { system })
+  if (!low.ok) return low
+  if (!high.ok) return high
+  if (low.empty || high.empty) return single(low.empty ? high : low)
+  const range = { lowKg: Math.min(low.value, high.value), highKg: Math.max(low.value, high.value) }
+  return { ok: true, kg: range.lowKg, echo: low.echo || high.echo, range }
+}
+
+function single(parsed: Parsed): Rating {
+  return parsed.ok ? { ok: true, kg: parsed.value ?? undefined, echo: parsed.echo, range: null } : parsed
+}
+
+/** The draft with the tagged pack as one more candidate, at the end. What the tag does not say stays open. */
+export function keepTag(draft: Draft, tag: Tag, newId: () => string): Draft {
+  const { name, bodyLitres, outsideLitres, sealed, price } = tag
+  const said = { name, bodyLitres, outsideLitres, sealed: sealed || undefined, price }
+  const added = addPack(draft, newId, { with: withoutGaps(said) })
+  const pack = added.packs.at(-1)!
+  const at = (field: string) => fieldPath('packs', pack.id, 'setups', pack.setups[0]!.id, field)
+  const figures = {
+    massKg: tag.massKg,
+    ratedKg: tag.ratedKg,
+    frame: tag.frame,
+    ratingCovers: tag.ratingCovers,
+  }
+  return Object.entries(figures).reduce((made, [field, value]) => setField(made, at(field), value), added)
+}
+
+function withoutGaps<T extends object>(figures: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
+  return Object.fromEntries(Object.entries(figures).filter(([, value]) => value !== undefined)) as {
+    [K in keyof T]?: Exclude<T[K], undefined>
+  }
+}

@@ -1,0 +1,62 @@
+// Set-ups side by side: how well each does, and the figures they are put in order by. Where "nearly" begins is a
+// judgement of ours: a tenth of room or load.
+
+import type { Plan } from '../../plan'
+import { frontierOf, type Reckoning, type SetupReckoning } from '../../reckon'
+
+export const NOT_BEATEN = 'No other beats it on mass, price and margin'
+
+/** 0: does; 1: nearly does; 2: does not. */
+export type Standing = 0 | 1 | 2
+
+/** What a set-up is compared by; null where it is not known. More is better only in `spareKg`. */
+export interface Comparison {
+  pack: number
+  standing: Standing
+  carriedKg: number
+  massKg: number
+  price: number | null
+  /** To what it may carry. */
+  spareKg: number | null
+  gramsPerLitre: number
+  gramsPerRatedKg: number | null
+  pricePerLitre: number | null
+  /** What it may carry besides its own mass and a liner; null where no limit is known. */
+  bearsKg: number | null
+  notBeaten: boolean
+}
+
+/** One comparison for each of `reckoning.packs`, in their order. */
+export function comparisonOf(plan: Plan, reckoning: Reckoning): Comparison[] {
+  const notBeaten = frontierOf(reckoning, plan)
+  return reckoning.packs.map((setup, i): Comparison => {
+    const pack = plan.packs[setup.pack]!
+    const { loadLimitKg, ratedAgainstKg } = setup
+    const ownKg = ratedAgainstKg - reckoning.need.peakLoadKg
+    return {
+      pack: setup.pack,
+      standing: standingOf(setup, plan, reckoning),
+      carriedKg: setup.carriedKg,
+      massKg: pack.setups[setup.index]!.massKg,
+      price: pack.price,
+      spareKg: loadLimitKg === null ? null : loadLimitKg - ratedAgainstKg,
+      gramsPerLitre: setup.gramsPerLitre,
+      gramsPerRatedKg: setup.gramsPerRatedKg,
+      pricePerLitre: setup.pricePerLitre,
+      bearsKg: loadLimitKg === null ? null : loadLimitKg - ownKg,
+      notBeaten: notBeaten[i]!,
+    }
+  })
+}
+
+const NEARLY = 0.1
+
+function standingOf(setup: SetupReckoning, plan: Plan, { need }: Reckoning): Standing {
+  if (setup.suffices) return 0
+  const { bodyLitres, collarLitres } = plan.packs[setup.pack]!
+  const { verdicts, loadLimitKg, ratedAgainstKg } = setup
+  const otherwise = (['outside-short', 'too-long', 'too-wide'] as const).some(code => verdicts.includes(code))
+  const room = bodyLitres + collarLitres >= (1 - NEARLY) * need.bodyLitres
+  const load = loadLimitKg === null || ratedAgainstKg <= (1 + NEARLY) * loadLimitKg
+  return !otherwise && room && load ? 1 : 2
+}

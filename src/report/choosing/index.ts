@@ -1,0 +1,7 @@
+export { type Comparison, comparisonOf, NOT_BEATEN, type Standing } from './compare'
+export { type Help, helpFor } from './help'
+export { type KnownPack, type Partly, partlyJudged } from './known-pack'
+export { type ReachInWords, reachInWords, type StretchInWords } from './reach'
+export { listOf, remedyLabel } from './remedy-label'
+export { type Asked, askedByTrip, requirementRows } from './requirement'
+export { type AllTrips, allTripsOf, type TripAsked } from './trips'

@@ -1,0 +1,82 @@
+// A pack of which only part is known, judged as far as that goes: a figure that is missing gets a stand-in, and every
+// verdict that would rest on the stand-in is dropped.
+
+import { defaults, type Pack, type Plan, type Setup } from '../../plan'
+import { reckon, type VerdictCode } from '../../reckon'
+import type { Shown } from '../shown'
+import { setupInWords, type Verdict } from '../verdicts'
+
+/** A pack's figures as far as they are known, with the one set-up to judge. */
+export type KnownPack = Partial<Omit<Pack, 'setups'>> & { setup: Partial<Setup> }
+
+export interface Partly {
+  /** "So far …": something is missing, and nothing that is known speaks against it. */
+  answer:
+    | 'Will do'
+    | 'Will do, with care'
+    | 'Will not do'
+    | 'So far nothing speaks against it'
+    | 'Not judged yet'
+  /** The verdict that decides, first. Empty while nothing can be judged. */
+  verdicts: Verdict[]
+  /** What could not be judged and what that takes, a sentence each. */
+  missing: string[]
+}
+
+type Code = VerdictCode | 'fits'
+
+/** What cannot be said without the main body, and without the mass: at no mass a load is the least it can be. */
+const BY_BODY: ReadonlySet<Code> = new Set([
+  'undersized',
+  'tight',
+  'fits-with-collar',
+  'roomy',
+  'fits',
+  'outgrows-its-support',
+])
+const BY_MASS: ReadonlySet<Code> = new Set(['near-rating', 'heavy-for-carrier'])
+/** Said of what is not known, and so by itself no judgement. */
+const SAYS_NOTHING: ReadonlySet<Code> = new Set(['rating-unknown'])
+
+/** The pack judged for a plan that reckons; null where the plan does not settle. */
+export function partlyJudged(plan: Plan, known: KnownPack, shown: Shown): Partly | null {
+  const { setup, ...figures } = known
+  const hasBody = figures.bodyLitres !== undefined
+  const hasMass = setup.massKg !== undefined
+  const whole: Pack = {
+    ...defaults.PACK,
+    name: '',
+    bodyLitres: 1,
+    ...figures,
+    setups: [{ ...defaults.SETUP, name: '', massKg: 0, frame: 'framed', ...setup }],
+  }
+  const tried = { ...plan, packs: [whole] }
+  const reckoned = reckon(tried)
+  if (!reckoned.ok) return null
+  const { reckoning } = reckoned
+  const words = setupInWords(reckoning.packs[0]!, { plan: tried, reckoning, shown })
+  const verdicts = words.verdicts.filter(
+    ({ code }) => (hasBody || !BY_BODY.has(code)) && (hasMass || !BY_MASS.has(code)),
+  )
+  const fails = verdicts.some(verdict => verdict.weight === 'fails')
+  const missing = missingOf(hasBody, hasMass, fails && !hasMass)
+  if (missing.length === 0) return { answer: words.answer, verdicts, missing }
+  const judged = verdicts.some(({ code }) => !SAYS_NOTHING.has(code))
+  // A rating that even the contents alone do not pass has been judged too, though no verdict says so.
+  const borne = !hasBody && !hasMass && setup.ratedKg !== undefined
+  const answer = fails
+    ? 'Will not do'
+    : judged || borne || hasMass
+      ? 'So far nothing speaks against it'
+      : 'Not judged yet'
+  return { answer, verdicts, missing }
+}
+
+function missingOf(hasBody: boolean, hasMass: boolean, failsWithoutMass: boolean): string[] {
+  const body = hasBody ? [] : ['Room not judged: its main body litres are missing.']
+  if (hasMass) return body
+  const load = failsWithoutMass
+    ? 'Its mass is missing: the load is judged as if the pack weighed nothing.'
+    : 'Load judged without the pack itself: its mass is missing.'
+  return [...body, load]
+}

@@ -1,0 +1,149 @@
+// Why a leg or a day costs the energy it does, with Yamamoto's totals beside it: a range rather than one number.
+// Source keys: looney-2022, looney-2019-graded, mifflin-1990, yamamoto-2016, soule-goldman-1972, our-judgement.
+
+import { type Outcome, terrainFactors, yamamotoKcal } from '../../equations'
+import { CAMP_FACTOR, routeOf } from '../../reckon'
+import { type Effort, effortBounds, effortOf } from './effort'
+import { whyResting } from './resting'
+import type { Explanation, WhyContext, WhyInput, WhyOther } from './types'
+import { kcalRangeText, kcalText, legName, legPath, numberText, wattsText } from './words'
+
+const YAMAMOTO = 'Yamamoto’s totals'
+const GIVE_OR_TAKE =
+  'Take either figure as give or take 20 %. Yamamoto’s equation knows only hours, distance, climb, descent and mass.'
+const LOONEY_IGNORES =
+  'age, fatigue, altitude, poles, breaks, heavy shoes, cold. A leg counts as one even climb and one even descent.'
+
+export function whyLegEnergy(context: WhyContext, leg: number): Explanation[] {
+  const effort = effortOf(context, leg)
+  if (!effort) return []
+  const { plan, reckoning, shown } = context
+  const { ground } = plan.trip.stops[leg + 1]!.leg!
+  const yamamoto = yamamotoOf(context, [leg])
+  const { bounds, instead } = effortBounds([effort])
+  const own: Explanation = {
+    title: `Walking energy to ${legName(context, leg)}`,
+    equation: 'Backpacking equation of Looney and others, 2022',
+    says: 'Watts for each kg of body: rest, plus what speed, slope and ground cost, raised by the load. Times the hours. Rest is contained in it.',
+    inputs: [
+      { label: 'Body mass', value: shown.kg(plan.carrier.massKg), path: 'carrier/massKg' },
+      { label: 'Contents, mean over the leg', value: shown.kg(effort.contentsKg) },
+      { label: 'The pack itself, taken as', value: shown.kg(effort.packKg) },
+      ...legInputs(context, leg),
+      {
+        label: 'Ground factor',
+        value: `${numberText(effort.terrainFactor, 1)}, ${terrainFactors[ground].standing}`,
+        path: legPath(context, leg, 'ground'),
+      },
+      { label: 'Power', value: wattsText(effort.watts) },
+    ],
+    result: { value: effort.kcal, text: kcalText(effort.kcal) },
+    range: {
+      bounds,
+      note: 'Tested level, up to two thirds of body mass; the slope term was made for walking without a load.',
+    },
+    instead,
+    sourceKeys: ['looney-2022', 'looney-2019-graded', terrainFactors[ground].source],
+    ignores: LOONEY_IGNORES,
+    others: crossCheck(yamamoto, reckoning.legs[leg]!.kcal ?? effort.kcal),
+  }
+  return [own, whyResting(context, effort.body)]
+}
+
+function legInputs(context: WhyContext, leg: number): WhyInput[] {
+  const { shown, plan, reckoning } = context
+  const { km, ascentM, descentM } = plan.trip.stops[leg + 1]!.leg!
+  return [
+    { label: 'Distance', value: shown.km(km), path: legPath(context, leg, 'km') },
+    { label: 'Climb', value: shown.metres(ascentM), path: legPath(context, leg, 'ascentM') },
+    { label: 'Descent', value: shown.metres(descentM), path: legPath(context, leg, 'descentM') },
+    {
+      label: 'Walking time',
+      value: shown.hours(reckoning.legs[leg]!.hours),
+      path: legPath(context, leg, 'hours'),
+    },
+  ]
+}
+
+export function whyDayEnergy(context: WhyContext, day: number): Explanation[] {
+  const { reckoning, shown } = context
+  const { legs, hours } = routeOf(context.plan).days[day]!
+  const efforts = legs
+    .map(leg => effortOf(context, leg))
+    .filter((effort): effort is Effort => effort !== null)
+  const body = efforts[0]?.body ?? effortOf(context, 0)?.body
+  if (!body) return []
+  const walking = efforts.reduce((sum, effort) => sum + effort.kcal, 0)
+  const offTrail = (CAMP_FACTOR * body.restingKcal * Math.max(0, 24 - hours)) / 24
+  const total = walking + offTrail
+  const yamamoto = legs.length ? yamamotoOf(context, legs) : null
+  const { bounds, instead } = effortBounds(efforts)
+  const own: Explanation = {
+    title: `Energy of day ${day + 1}`,
+    equation: 'Walking by Looney and others 2022, the rest of the day by Mifflin and St Jeor 1990',
+    says: `The legs’ walking energy, and ${numberText(CAMP_FACTOR, 1)} times the resting energy for the hours off the trail.`,
+    inputs: [
+      ...legs.map((leg, i) => ({
+        label: `Leg to ${legName(context, leg)}`,
+        value: kcalText(efforts[i]!.kcal),
+        path: legPath(context, leg, 'km'),
+      })),
+      { label: 'Hours off the trail', value: shown.hours(Math.max(0, 24 - hours)) },
+      {
+        label: 'Resting energy of a day',
+        value: kcalText(body.restingKcal),
+        path: 'carrier/heightCm',
+        screen: 'trip',
+      },
+      { label: 'Off the trail', value: kcalText(offTrail) },
+    ],
+    result: { value: total, text: kcalText(total) },
+    range: { bounds: legs.length ? bounds : [], note: 'First and last day count as whole days.' },
+    instead: legs.length ? instead : null,
+    sourceKeys: ['looney-2022', 'mifflin-1990', 'our-judgement'],
+    ignores: `${LOONEY_IGNORES} Shivering and camp work beyond the factor, which is our judgement.`,
+    others: legs.length
+      ? crossCheck(yamamoto === null ? null : yamamoto + offTrail, reckoning.days[day]!.kcalTotal ?? total)
+      : null,
+  }
+  return [own, whyResting(context, body)]
+}
+
+/** Looney's figure for each day and Yamamoto's walking with the same rest of the day; null where there is none. */
+export function dayEnergyRanges(context: WhyContext): ({ lowKcal: number; highKcal: number } | null)[] {
+  const { days } = routeOf(context.plan)
+  return context.reckoning.days.map(({ kcalTotal, kcalWalking }, i) => {
+    if (kcalTotal === null || kcalWalking === null) return null
+    const yamamoto = yamamotoOf(context, days[i]!.legs)
+    const other = yamamoto === null ? kcalTotal : kcalTotal - kcalWalking + yamamoto
+    return { lowKcal: Math.min(kcalTotal, other), highKcal: Math.max(kcalTotal, other) }
+  })
+}
+
+/** Summed leg by leg, each at its own mean load: the equation is a sum, so nothing is lost by that. */
+function yamamotoOf(context: WhyContext, legs: readonly number[]): number | null {
+  const { plan, reckoning } = context
+  const parts = legs.map((leg): Outcome<number> | null => {
+    const effort = effortOf(context, leg)
+    if (!effort) return null
+    const { km, ascentM, descentM } = plan.trip.stops[leg + 1]!.leg!
+    const { hours } = reckoning.legs[leg]!
+    const loadKg = effort.contentsKg + effort.packKg
+    return yamamotoKcal({ hours, km, ascentM, descentM, bodyKg: plan.carrier.massKg, loadKg })
+  })
+  return parts.reduce<number | null>((sum, part) => (sum !== null && part?.ok ? sum + part.value : null), 0)
+}
+
+function crossCheck(yamamoto: number | null, looney: number): Explanation['others'] {
+  const other: WhyOther = {
+    label: YAMAMOTO,
+    value: yamamoto,
+    text: yamamoto === null ? 'none for so heavy a load' : kcalText(yamamoto),
+    sourceKeys: ['yamamoto-2016'],
+  }
+  const between =
+    yamamoto === null
+      ? ''
+      : `Somewhere from ${kcalRangeText(Math.min(yamamoto, looney), Math.max(yamamoto, looney))}. `
+  return { title: 'By another equation', list: [other], note: `${between}${GIVE_OR_TAKE}` }
+}

@@ -1,0 +1,107 @@
+// Why a night's cooking takes so much fuel, and at what temperature water boils there.
+// Source keys: isa-1975, iapws-if97, water-heats, fuel-enthalpies, our-judgement.
+
+import {
+  altitudeRanges,
+  boilingPointC,
+  fuelG,
+  fuelKinds,
+  fuelMargin,
+  heatToBoilKj,
+  heatToMeltKj,
+  type Outcome,
+  snow,
+} from '../../equations'
+import { fieldPath } from '../../plan'
+import type { Explanation, WhyContext, WhyOther } from './types'
+import { degreesText, numberText } from './words'
+
+const KIND_NAMES = {
+  gas: 'gas, 80 % isobutane with 20 % propane',
+  'white-gas': 'white gas',
+  ethanol: 'ethanol',
+  methanol: 'methanol',
+  tablet: 'solid tablets',
+} as const
+
+/** None for an item whose mass is typed. */
+export function whyFuel(context: WhyContext, id: string): Explanation[] {
+  const { plan, shown } = context
+  const item = plan.gear.find(each => each.id === id)
+  if (!item?.fuel) return []
+  const { fuel } = item
+  const { kind, boilLitres, startC, meltLitres, altitudeM } = fuel
+  const { lowerHeatingMjPerKg, efficiency: usual } = fuelKinds[kind]
+  const at = (field: string) => fieldPath('gear', id, 'fuel', field)
+  const boilsAtC = valueOf(boilingPointC({ altitudeM }))
+  const kg = (use: typeof fuel) => valueOf(fuelG(use)) / 1000
+  const result = kg(fuel)
+  const boilKj = valueOf(heatToBoilKj({ litres: boilLitres, startC, endC: boilsAtC }))
+  const meltKj = valueOf(heatToMeltKj({ litres: meltLitres, ...snow }))
+  const part = (label: string, value: number): WhyOther => ({
+    label,
+    value,
+    text: shown.gear(value),
+    sourceKeys: [],
+  })
+  const own: Explanation = {
+    title: `${item.name || 'Fuel'} for one night`,
+    equation: 'Heat for the water by the heat in the fuel',
+    says: 'Heat to bring the water to the boil and to melt snow, over the fuel’s heating value and the share of it that reaches the water, times a margin for wind, lighting and spills.',
+    inputs: [
+      { label: 'Fuel', value: KIND_NAMES[kind], path: at('kind') },
+      { label: 'Water brought to the boil', value: shown.litres(boilLitres), path: at('boilLitres') },
+      { label: 'It starts at', value: degreesText(startC, shown.system), path: at('startC') },
+      { label: 'It boils at', value: degreesText(boilsAtC, shown.system), path: at('altitudeM') },
+      { label: 'Heat for that', value: `${numberText(boilKj, 0)} kJ` },
+      { label: 'Water melted from snow', value: shown.litres(meltLitres), path: at('meltLitres') },
+      { label: 'Heat for that', value: `${numberText(meltKj, 0)} kJ` },
+      { label: 'Heating value', value: `${numberText(lowerHeatingMjPerKg, 1)} MJ/kg` },
+      {
+        label: 'Heat that reaches the water',
+        value: shown.percent(fuel.efficiency ?? usual) + (fuel.efficiency === null ? ', our judgement' : ''),
+        path: at('efficiency'),
+      },
+      { label: 'Margin', value: `${numberText(fuelMargin, 2)} times, our judgement` },
+    ],
+    result: { value: result, text: shown.gear(result) },
+    range: { bounds: [], note: 'The ranges of the fields are ours; all inputs are inside.' },
+    instead: null,
+    sourceKeys: ['water-heats', 'fuel-enthalpies', 'our-judgement'],
+    ignores: 'simmering, priming, cold cartridges; snow counts as −10 °C and is melted to 10 °C.',
+    others: {
+      title: 'Of it',
+      list: [
+        part('for boiling', kg({ ...fuel, meltLitres: 0 })),
+        part('for melting snow', kg({ ...fuel, boilLitres: 0 })),
+      ],
+      note: 'In strong wind a pot without shelter may take twice as much (our judgement).',
+    },
+  }
+  return [own, whyBoiling(context, { altitudeM, boilsAtC, path: at('altitudeM') })]
+}
+
+function whyBoiling(
+  { shown }: WhyContext,
+  { altitudeM, boilsAtC, path }: { altitudeM: number; boilsAtC: number; path: string },
+): Explanation {
+  const { min, max } = altitudeRanges.altitudeM
+  return {
+    title: `Water boils at ${degreesText(boilsAtC, shown.system)}`,
+    equation: 'Standard atmosphere, then the IAPWS saturation equation',
+    says: 'Air pressure by altitude, and the temperature at which water boils under it.',
+    inputs: [{ label: 'Altitude', value: shown.metres(altitudeM), path }],
+    result: { value: boilsAtC, text: degreesText(boilsAtC, shown.system) },
+    range: { bounds: [], note: `From ${shown.metres(min)} to ${shown.metres(max)}: inside.` },
+    instead: null,
+    sourceKeys: ['isa-1975', 'iapws-if97'],
+    ignores: 'the weather, about ± 1 K, and salt in the water.',
+    others: null,
+  }
+}
+
+/** The schema holds a fuel's fields inside the equations' ranges, and the engine has reckoned with them. */
+function valueOf(outcome: Outcome<number>): number {
+  if (!outcome.ok) throw new RangeError(`fuel: ${outcome.field} is ${outcome.got}`)
+  return outcome.value
+}

@@ -1,0 +1,8 @@
+// The answers to "why?", apart from the rest of the report so that they are loaded only where they are asked for.
+
+export { addCartridges, type CartridgePlan, gasCartridges, hasCartridges, piecesText } from './cartridges'
+export { dayEnergyRanges } from './energy'
+export { explain } from './explain'
+export { rationText } from './ration'
+export type * from './types'
+export { flowText, kcalRangeText, kcalRoughText, type Source, sourceText } from './words'

@@ -1,0 +1,74 @@
+// Figures of the explanations in words: units, ranges, and the standing of a source.
+// Rates of power and strength are shown as their equations take them, in W, m/s and %, in both systems of units.
+
+import type { Limit } from '../../equations'
+import { fieldPath } from '../../plan'
+import { formatQuantity, type System } from '../../units'
+import type { WhyBound, WhyContext } from './types'
+
+export const kcalText = (kcal: number) => `${formatQuantity('number', kcal, plain(0))} kcal`
+/** A day's energy is known to 20 %: more than two or three figures would pretend. */
+export const kcalRoughText = (kcal: number) => kcalText(Math.round(kcal / 50) * 50)
+export const kcalRangeText = (low: number, high: number) => {
+  const [from, to] = [low, high].map(kcal => Math.round(kcal / 50) * 50) as [number, number]
+  return from === to ? kcalText(from) : `${formatQuantity('number', from, plain(0))} to ${kcalText(to)}`
+}
+export const wattsText = (watts: number) => `${formatQuantity('number', watts, plain(0))} W`
+export const numberText = (value: number, digits: number) => formatQuantity('number', value, plain(digits))
+export const flowText = (litresPerHour: number, system: System) =>
+  formatQuantity('flow', litresPerHour, { system, digits: 2 })
+export const degreesText = (celsius: number, system: System) =>
+  formatQuantity('temperature', celsius, { system, digits: 1 })
+export const speedText = (kmh: number, system: System) => formatQuantity('speed', kmh, { system })
+export const climbRateText = (mPerH: number, system: System) =>
+  formatQuantity('verticalSpeed', mPerH, { system, digits: 0 })
+
+const plain = (digits: number) => ({ system: 'metric' as const, digits })
+
+/** "Speed 1.10 m/s, made for 0 to 1.97 m/s". */
+export function bound(
+  label: string,
+  value: number,
+  { limit, digits = 0 }: { limit: Limit; digits?: number },
+): WhyBound {
+  const inside = value >= limit.min && value <= limit.max
+  const from = numberText(limit.min, limit.min === Math.trunc(limit.min) ? 0 : digits)
+  const to = numberText(limit.max, limit.max === Math.trunc(limit.max) ? 0 : digits)
+  const shown = Number.isFinite(value) ? numberText(value, digits) : 'without end'
+  return {
+    inside,
+    text: `${label} ${shown}, ${inside ? 'inside' : 'outside'} ${from} to ${to} ${limit.unit}`,
+  }
+}
+
+/** The path of a field of the leg; none where the leg is a stand-in. */
+export function legPath({ stopIds }: WhyContext, leg: number, field: string): string | undefined {
+  const id = stopIds[leg + 1]
+  return id === undefined ? undefined : fieldPath('trip', 'stops', id, 'leg', field)
+}
+
+export const legName = ({ plan }: WhyContext, leg: number): string => plan.trip.stops[leg + 1]!.name
+
+const STANDINGS: Record<string, string> = {
+  'abstract read': 'read in the abstract',
+  'abstract read, formula by third-party transcription':
+    'read in the abstract, the formula by third-party transcription',
+  'judgement of ours': 'our judgement',
+}
+
+export interface Source {
+  authors: string
+  year: number | null
+  title: string
+  where: string
+  doi?: string
+  standing: string
+  note: string
+}
+
+/** "Naismith WW (1892), Naismith’s rule, Scottish …: third-party transcription. Original …" */
+export function sourceText({ authors, year, title, where, standing, note }: Source): string {
+  const who = `${authors}${year === null ? '' : `${authors ? ' ' : ''}(${year})`}`
+  const what = [who, title, where].filter(Boolean).join(', ')
+  return `${what}. Standing: ${STANDINGS[standing] ?? standing}. ${note}`
+}

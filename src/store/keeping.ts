@@ -1,0 +1,91 @@
+// What the reader can do so that trips are kept: ask the browser to promise it, know when a plan file was last saved,
+// and get rid of a damaged record once its text is in a file.
+
+import { get, type UseStore, update } from 'idb-keyval'
+import * as z from 'zod/mini'
+import type { Books } from './books'
+import { discard, rawText } from './rescue'
+import type { State } from './state'
+import { tripKey } from './write'
+
+const FILES_KEY = 'files'
+const FORMAT = 'pack-reckoner/files'
+
+/** A plan file of a trip: when it was saved, and the state of the trip in it (`changedAt`). Milliseconds since 1970. */
+export interface FileNote {
+  at: number
+  changedAt: number
+}
+
+/** Null: the browser does not say. */
+export interface Facts {
+  promised: boolean | null
+  usedBytes: number | null
+}
+
+export interface Keeping {
+  /** What the browser says of this app's storage. */
+  facts(): Promise<Facts>
+  /** Asks the browser to keep it; whether it promises. To be called from a tap: some browsers ask the reader. */
+  askToKeep(): Promise<boolean>
+  /** The last plan file of a trip; null when none was noted. */
+  lastFile(tripId: string): Promise<FileNote | null>
+  /** Notes that the trip, as it is now, was saved as a plan file. */
+  noteFile(tripId: string): Promise<void>
+  /** A damaged record as text. */
+  damagedText(key: string): Promise<string>
+  /** Deletes a damaged record whose text was read before; throws for any other. */
+  discardDamaged(key: string): Promise<void>
+}
+
+const shape = z.object({
+  format: z.literal(FORMAT),
+  version: z.literal(1),
+  files: z.record(z.string(), z.object({ at: z.number(), changedAt: z.number() })),
+})
+
+/** Texts that have been handed out, so that nothing is discarded unread. */
+const handedOut = new Set<string>()
+
+export function createKeeping({ state, use, books }: { state: State; use: UseStore; books: Books }): Keeping {
+  const notesIn = (stored: unknown) => {
+    const found = shape.safeParse(stored)
+    return found.success ? found.data.files : {}
+  }
+  return {
+    async facts() {
+      const { storage } = navigator as Partial<Navigator>
+      const promised = (await storage?.persisted?.()) ?? null
+      const usedBytes = (await storage?.estimate?.())?.usage ?? null
+      return { promised, usedBytes }
+    },
+    askToKeep: async () => (await (navigator as Partial<Navigator>).storage?.persist?.()) ?? false,
+    lastFile: async tripId => notesIn(await get<unknown>(FILES_KEY, use))[tripId] ?? null,
+    async noteFile(tripId) {
+      const trip = state.trips.peek().get(tripId)
+      if (!trip) return
+      const note: FileNote = { at: Date.now(), changedAt: trip.changedAt }
+      await update<unknown>(
+        FILES_KEY,
+        stored => ({ format: FORMAT, version: 1, files: { ...notesIn(stored), [tripId]: note } }),
+        use,
+      )
+    },
+    async damagedText(key) {
+      const text = await rawText(use, key)
+      handedOut.add(key)
+      return text
+    },
+    async discardDamaged(key) {
+      if (!handedOut.has(key))
+        throw new Error(`the text of ${key} was not read before it was to be discarded`)
+      if (!state.damaged.peek().some(damaged => damaged.key === key))
+        throw new Error(`${key} is not a damaged record`)
+      await discard(use, key)
+      books.unread.delete(key)
+      // A copy of it that was kept is not to come back as lost.
+      if (key.startsWith(tripKey(''))) books.gone.add(key)
+      state.damaged.value = state.damaged.peek().filter(damaged => damaged.key !== key)
+    },
+  }
+}

@@ -1,0 +1,56 @@
+// Opening, as the second copy sees it: which acknowledged states the database does not hold any more.
+
+import { getMany } from 'idb-keyval'
+import { type Kind, LIBRARY, type Library, readRecord, TRIP, type TripDocument } from './documents'
+import { recordOf, type ShadowEnvironment } from './shadow-environment'
+import { canonical, type Entries, type Entry, readCopy, sha256 } from './shadow-manifest'
+import { goneKey, idOf, isTripKey, LIBRARY_KEY } from './write'
+
+/**
+ * `missing`: the database has no such record; `older`: it has an earlier state; `other`: same revision, other contents;
+ * `unreadable`: its record is damaged. `copy` null: the copy of it is damaged too.
+ */
+export type Loss =
+  | { how: 'missing' | 'older' | 'other' | 'unreadable'; key: string; copy: TripDocument | null }
+  | { how: 'library'; copy: Library }
+
+export async function findLosses(env: ShadowEnvironment, entries: Entries): Promise<Loss[]> {
+  const { books, state } = env
+  const losses: Loss[] = []
+  for (const [key, entry] of Object.entries(entries)) {
+    if (!isTripKey(key) || books.gone.has(key)) continue
+    const how = await lossOf(env, key, entry)
+    if (how) losses.push({ how, key, copy: await copyOf(env, { key, entry, kind: TRIP }) })
+  }
+  const entry = entries[LIBRARY_KEY]
+  const isBare = state.tripList.peek().length === 0 || losses.some(({ how }) => how === 'missing')
+  const library = entry && isBare ? await copyOf(env, { key: LIBRARY_KEY, entry, kind: LIBRARY }) : null
+  return library && losses.length > 0 ? [...losses, { how: 'library', copy: library }] : losses
+}
+
+async function lossOf({ books, state, use }: ShadowEnvironment, key: string, entry: Entry) {
+  if (books.unread.has(key))
+    return state.damaged.peek().some(damaged => damaged.key === key) ? 'unreadable' : null
+  const known = books.known.get(key)
+  // What a page had put aside when it went away is in memory and about to be saved.
+  if (!known && state.trips.peek().has(idOf(key))) return null
+  if (!known || known.revision < entry.revision) {
+    // Another tab may have saved or removed it since this one has read.
+    const [stored, gone] = await getMany<Partial<TripDocument> | undefined>([key, goneKey(idOf(key))], use)
+    if (gone !== undefined || (stored?.revision ?? -1) >= entry.revision) return null
+    return known ? 'older' : 'missing'
+  }
+  if (known.revision > entry.revision) return null
+  return (await sha256(canonical(recordOf(key, known)))) === entry.hash ? null : 'other'
+}
+
+/** A record read back from the copy; null when the copy is damaged. */
+export async function copyOf<T>(
+  { vault }: ShadowEnvironment,
+  { key, entry, kind }: { key: string; entry: Entry; kind: Kind<T> },
+): Promise<T | null> {
+  const text = await readCopy(vault, key, entry)
+  if (text === null) return null
+  const found = readRecord(kind, JSON.parse(text))
+  return found.ok ? found.value : null
+}

@@ -1,0 +1,25 @@
+// What the parts of the second copy work with, and the form in which a record goes into it.
+
+import type { UseStore } from 'idb-keyval'
+import type { Books } from './books'
+import { emptyLibrary, type Library } from './documents'
+import type { Vault } from './shadow-vault'
+import type { State } from './state'
+import { type Known, LIBRARY_KEY } from './write'
+
+export interface ShadowEnvironment {
+  state: State
+  books: Books
+  use: UseStore
+  now: () => number
+  newId: () => string
+  vault: Vault
+  /** Whether the browser said that it had thrown the database away as damaged. */
+  lost: () => boolean
+  /** Runs one piece of work at a time, over all tabs where the browser has locks. */
+  alone: (work: () => Promise<void>) => Promise<void>
+}
+
+/** A record as the database has it: its revision is counted when it is written. Where the reader was is not copied. */
+export const recordOf = (key: string, { value, revision }: Known): object =>
+  key === LIBRARY_KEY ? { ...(value as Library), place: emptyLibrary().place } : { ...value, revision }

@@ -1,0 +1,98 @@
+// What the second copy holds: each record's file, SHA-256 of its canonical JSON and revision, and a count and hash over
+// all of them. A file is named by its key and hash, so that even a lost manifest can be made again from the files.
+
+import * as z from 'zod/mini'
+import { nameOf } from './messages'
+import type { Vault } from './shadow-vault'
+
+export const MANIFEST = 'manifest.json'
+const FORMAT = 'pack-reckoner/copy'
+const VERSION = 1
+
+export interface Entry {
+  hash: string
+  revision: number
+  /** Milliseconds since 1970 of the state that was copied. */
+  changedAt: number
+}
+export type Entries = Record<string, Entry>
+
+export type ReadManifest =
+  | { kind: 'none' | 'newer' }
+  | { kind: 'read'; entries: Entries; at: number; rebuilt: boolean }
+
+const shape = z.object({
+  format: z.literal(FORMAT),
+  version: z.literal(VERSION),
+  at: z.number(),
+  count: z.number(),
+  hash: z.string(),
+  entries: z.record(z.string(), z.object({ hash: z.string(), revision: z.number(), changedAt: z.number() })),
+})
+
+/** JSON with the keys of every object in order: the same contents give the same text. */
+export const canonical = (value: unknown): string => JSON.stringify(value, sorted)
+
+const sorted = (_: string, value: unknown) =>
+  value !== null && typeof value === 'object' && !Array.isArray(value)
+    ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+    : value
+
+/** SHA-256 of a text, in 64 hexadecimal digits. */
+export async function sha256(text: string): Promise<string> {
+  const bytes = new Uint8Array(await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text)))
+  return Array.from(bytes, byte => byte.toString(16).padStart(2, '0')).join('')
+}
+
+export const fileOf = (key: string, hash: string) => `${encodeURIComponent(key)}.${hash}.json`
+
+export async function writeManifest(vault: Vault, entries: Entries, at: number): Promise<void> {
+  const seal = { count: Object.keys(entries).length, hash: await sha256(canonical(entries)) }
+  await vault.write(MANIFEST, JSON.stringify({ format: FORMAT, version: VERSION, at, ...seal, entries }))
+}
+
+/** Reads the manifest; a damaged one is made again from the files. One of a newer version is not touched. */
+export async function readManifest(vault: Vault): Promise<ReadManifest> {
+  const text = await vault.read(MANIFEST)
+  const stored = text === null ? null : parsed(text)
+  if (stored?.format === FORMAT && Number(stored.version) > VERSION) return { kind: 'newer' }
+  const found = shape.safeParse(stored)
+  if (found.success && (await isWhole(found.data)))
+    return { kind: 'read', entries: found.data.entries, at: found.data.at, rebuilt: false }
+  const entries = await entriesOfFiles(vault)
+  const none = text === null && Object.keys(entries).length === 0
+  return none ? { kind: 'none' } : { kind: 'read', entries, at: 0, rebuilt: true }
+}
+
+async function isWhole({ entries, count, hash }: z.infer<typeof shape>): Promise<boolean> {
+  return Object.keys(entries).length === count && (await sha256(canonical(entries))) === hash
+}
+
+/** The text that an entry stands for; null when it is missing or is not what was written. */
+export async function readCopy(vault: Vault, key: string, { hash }: Entry): Promise<string | null> {
+  const text = await vault.read(fileOf(key, hash))
+  return text !== null && (await sha256(text)) === hash ? text : null
+}
+
+async function entriesOfFiles(vault: Vault): Promise<Entries> {
+  const entries: Entries = {}
+  for (const name of await vault.names()) {
+    const [, key, hash] = /^(.+)\.([0-9a-f]{64})\.json$/.exec(name) ?? []
+    if (!key || !hash) continue
+    const at = decodeURIComponent(key)
+    const text = await readCopy(vault, at, { hash, revision: 0, changedAt: 0 })
+    const { revision = 0, changedAt = 0 } = (text === null ? null : parsed(text)) ?? {}
+    const entry = { hash, revision: Number(revision), changedAt: Number(changedAt) }
+    if (text !== null && (entries[at]?.revision ?? -1) < entry.revision) entries[at] = entry
+  }
+  return entries
+}
+
+function parsed(text: string): Record<string, unknown> | null {
+  try {
+    return JSON.parse(text)
+  } catch (error) {
+    if (nameOf(error) === 'SyntaxError') return null
+    throw error
+  }
+}

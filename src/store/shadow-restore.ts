@@ -1,0 +1,98 @@
+// Brings back from the second copy what the database has lost, and says so in words. Nothing that is here is replaced
+// without a way back: an older state becomes an undo step, and where both may be wanted both are kept.
+
+import { batch } from '@preact/signals'
+import { copyName } from '../plan'
+import { emptyHistory, emptyLibrary, type TripDocument } from './documents'
+import { recorded } from './history'
+import { merged, placeAfter, tidied } from './library'
+import type { Loss } from './shadow-check'
+import type { ShadowEnvironment } from './shadow-environment'
+import { idOf, tripKey } from './write'
+
+type LostTrip = Exclude<Loss, { how: 'library' }>
+
+export const GONE_TEXT =
+  'The browser found its storage damaged and started it anew: trips saved here before are gone, and there is no second copy. Open them from plan files.'
+
+/** `replaced` takes the keys of damaged records whose copies have become other trips: from key, to key. */
+export function restore(env: ShadowEnvironment, losses: Loss[], replaced: Map<string, string>) {
+  const { state } = env
+  const restored: Record<'back' | 'newest' | 'beside' | 'no', string[]> = {
+    back: [],
+    newest: [],
+    beside: [],
+    no: [],
+  }
+  batch(() => {
+    for (const loss of losses) {
+      if (loss.how === 'library') continue
+      const [group, name] = restoreTrip(env, loss, replaced)
+      restored[group].push(`“${name}”`)
+    }
+    for (const loss of losses) {
+      if (loss.how !== 'library') continue
+      const ours = state.library.peek()
+      const base = { ...emptyLibrary(), place: ours.place }
+      state.library.value = tidied(merged(base, ours, loss.copy), state.trips.peek())
+    }
+  })
+  const said = (names: string[], words: string) => {
+    if (names.length > 0) state.tell(words.replace('…', listed(names)))
+  }
+  said(
+    restored.back,
+    'The browser had lost … from its storage: back from the second copy, without undo steps.',
+  )
+  said(
+    restored.newest,
+    'The browser had kept only an older state of …: the newest is back from the second copy, and Undo shows the older one.',
+  )
+  said(
+    restored.beside,
+    'What the browser had stored of … differs from the second copy: the copy is listed beside it.',
+  )
+  said(
+    restored.no,
+    'The browser has lost …, and the second copy of it is damaged too. Open it from a plan file.',
+  )
+}
+
+function restoreTrip(
+  { state, books, now, newId }: ShadowEnvironment,
+  { how, key, copy }: LostTrip,
+  replaced: Map<string, string>,
+): ['back' | 'newest' | 'beside' | 'no', string] {
+  const here = state.trips.peek().get(idOf(key))
+  const name = (copy ?? here)?.draft.name || 'a trip without a name'
+  if (!copy) return ['no', name]
+  if (how === 'missing') {
+    state.putTrip(copy)
+    return ['back', name]
+  }
+  const isUntouched = here !== undefined && here === books.known.get(key)?.value
+  if (how === 'older' && isUntouched) {
+    const history = state.histories.peek().get(here.id) ?? emptyHistory()
+    state.putHistory(
+      here.id,
+      recorded(history, here, { label: 'Newest state from the second copy', at: now() }),
+    )
+    state.putTrip({ ...copy, changedAt: Math.max(now(), copy.changedAt + 1) })
+    return ['newest', name]
+  }
+  const beside: TripDocument = {
+    ...copy,
+    id: newId(),
+    revision: 0,
+    draft: { ...copy.draft, name: copyName({ name }, 'second copy').name! },
+  }
+  state.putTrip(beside, placeAfter(state.library.peek(), idOf(key)))
+  replaced.set(key, tripKey(beside.id))
+  return ['beside', name]
+}
+
+/** The first names, and how many more. */
+function listed(names: string[]): string {
+  if (names.length <= 3) return names.join(', ')
+  return `${names.slice(0, 2).join(', ')} and ${names.length - 2} other trips`
+}

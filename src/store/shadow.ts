@@ -1,0 +1,109 @@
+// A second copy of every saved trip outside IndexedDB, because a damaged database vanishes whole, or in part without a
+// word. Only what the database has acknowledged is copied; only a removal that it acknowledged takes a copy away.
+
+import type { TripDocument } from './documents'
+import { nameOf } from './messages'
+import { findLosses } from './shadow-check'
+import { recordOf, type ShadowEnvironment } from './shadow-environment'
+import { lend } from './shadow-lend'
+import {
+  canonical,
+  type Entries,
+  fileOf,
+  MANIFEST,
+  readManifest,
+  sha256,
+  writeManifest,
+} from './shadow-manifest'
+import { GONE_TEXT, restore } from './shadow-restore'
+import { goneKey, idOf, isTripKey, type Known, LIBRARY_KEY } from './write'
+
+export function createShadow(env: ShadowEnvironment) {
+  const { state, books, use, vault, now, lost, alone } = env
+  /** What is in the copy, by what it was made of. */
+  const copied = new Map<string, object>()
+  /** Records whose copies have become trips of their own: from key, to key. */
+  const replaced = new Map<string, string>()
+  let checked = false
+
+  /** Compares what the database held with the copy and brings back what is missing. Rejects when it cannot be read. */
+  const check = () =>
+    alone(async () => {
+      const manifest = await readManifest(vault)
+      if (manifest.kind === 'newer') {
+        state.copy.value = { kind: 'newer' }
+        return
+      }
+      if (!state.loaded.peek()) {
+        if (manifest.kind === 'read') await lend(env, manifest)
+        return
+      }
+      checked = true
+      const losses = manifest.kind === 'read' ? await findLosses(env, manifest.entries) : []
+      restore(env, losses, replaced)
+      if (lost() && manifest.kind === 'none') state.tell(GONE_TEXT)
+    })
+
+  /** Brings the copy up to what the database has acknowledged. Never rejects: see `state.copy`. */
+  async function sync() {
+    try {
+      if (state.loaded.peek() && !checked) await check()
+      if (checked) await alone(copy)
+    } catch (error) {
+      state.copy.value = { kind: 'failed', why: nameOf(error) }
+    }
+  }
+
+  async function copy() {
+    const manifest = await readManifest(vault)
+    if (manifest.kind === 'newer') {
+      state.copy.value = { kind: 'newer' }
+      return
+    }
+    const entries: Entries = manifest.kind === 'read' ? { ...manifest.entries } : {}
+    const gone = [...books.gone]
+    const before = canonical(entries)
+    const saved = [...books.known].filter(([key]) => isCopied(key) && !books.unread.has(key))
+    for (const [key, known] of saved)
+      if (copied.get(key) !== known.value) await copyRecord(entries, key, known)
+    for (const key of gone) delete entries[key]
+    for (const [key, by] of replaced) if (books.unread.has(key) && entries[by]) delete entries[key]
+    if (canonical(entries) !== before || manifest.kind === 'none') {
+      await writeManifest(vault, entries, now())
+      await sweep(entries)
+    }
+    for (const [key, known] of saved) copied.set(key, known.value)
+    if (gone.length > 0) await letGo(gone)
+    const trips = Object.keys(entries).filter(isTripKey).length
+    state.copy.value = { kind: 'kept', at: now(), trips }
+  }
+
+  async function copyRecord(entries: Entries, key: string, known: Known) {
+    const entry = entries[key]
+    const by = replaced.get(key)
+    // Another tab has copied a later state, or this copy is to be saved as a trip of its own first.
+    if ((entry && entry.revision > known.revision) || (by && !books.known.has(by))) return
+    const text = canonical(recordOf(key, known))
+    const hash = await sha256(text)
+    if (entry?.hash !== hash) await vault.write(fileOf(key, hash), text)
+    const { changedAt = 0 } = known.value as Partial<TripDocument>
+    entries[key] = { hash, revision: known.revision, changedAt }
+  }
+
+  async function sweep(entries: Entries) {
+    const wanted = new Set([MANIFEST, ...Object.entries(entries).map(([key, { hash }]) => fileOf(key, hash))])
+    for (const name of await vault.names()) if (!wanted.has(name)) await vault.remove(name)
+  }
+
+  /** The copy holds these removed trips no longer, so the database need not remember them. */
+  async function letGo(keys: string[]) {
+    await use('readwrite', store => {
+      for (const key of keys) store.delete(goneKey(idOf(key)))
+    })
+    for (const key of keys) books.gone.delete(key)
+  }
+
+  return { check, sync }
+}
+
+const isCopied = (key: string) => isTripKey(key) || key === LIBRARY_KEY
