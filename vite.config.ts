@@ -100,7 +100,12 @@ export default defineConfig({
       },
       {
         ...shared,
-        test: { name: 'app', environment: 'happy-dom', include: ['tests/app/**/*.test.{ts,tsx}'] },
+        test: {
+          name: 'app',
+          environment: 'happy-dom',
+          setupFiles: ['tests/app/setup.ts'],
+          include: ['tests/app/**/*.test.{ts,tsx}'],
+        },
       },
       {
         ...shared,

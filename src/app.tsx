@@ -3,13 +3,22 @@
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks'
 import { Header, later, Notices, Ticker, UndoBar } from './parts/frame'
 import { Welcome } from './screens/welcome'
-import { actions, library, openTrip } from './store'
+import { actions, library, loadEngine, openTrip } from './store'
 
-const TripScreen = later(async () => (await import('./screens/trip')).TripScreen)
-const GearScreen = later(async () => (await import('./screens/gear')).GearScreen)
-const NeedScreen = later(async () => (await import('./screens/need')).NeedScreen)
-const PacksScreen = later(async () => (await import('./screens/packs')).PacksScreen)
-const MoreScreen = later(async () => (await import('./screens/more')).MoreScreen)
+/** What shows an open trip needs the engine as much as its own code. */
+const withEngine: typeof later = load =>
+  later(async () => {
+    await loadEngine()
+    return load()
+  })
+
+const TripScreen = withEngine(async () => (await import('./screens/trip')).TripScreen)
+const GearScreen = withEngine(async () => (await import('./screens/gear')).GearScreen)
+const NeedScreen = withEngine(async () => (await import('./screens/need')).NeedScreen)
+const PacksScreen = withEngine(async () => (await import('./screens/packs')).PacksScreen)
+const MoreScreen = withEngine(async () => (await import('./screens/more')).MoreScreen)
+const SheetScreen = withEngine(async () => (await import('./screens/sheet')).SheetScreen)
+const SharedPlan = later(async () => (await import('./screens/share')).SharedPlan)
 
 const PLACES = [
   { screen: 'trip', label: 'Trip' },
@@ -18,6 +27,8 @@ const PLACES = [
   { screen: 'packs', label: 'Packs' },
 ] as const
 type Screen = (typeof PLACES)[number]['screen']
+/** Places reached from the packs, shown where these are. */
+const AMONG_PACKS = ['shop', 'all-trips']
 
 const WIDE = '(min-width: 75rem)'
 
@@ -26,7 +37,15 @@ export function App() {
   useTheme()
   useHeadStart()
   useScrollMemory()
+  const [link, leaveLink] = useLink()
   const { place } = library.value
+  if (link)
+    return (
+      <main>
+        <Notices />
+        <SharedPlan key={link} link={link} onDone={leaveLink} />
+      </main>
+    )
   if (!openTrip.value && place.screen !== 'more')
     return (
       <>
@@ -47,7 +66,13 @@ export function App() {
     return (
       <main>
         <Notices />
-        <MoreScreen onClose={() => go('trip')} />
+        <MoreScreen onClose={() => go('trip')} onSheet={() => go('sheet')} />
+      </main>
+    )
+  if (place.screen === 'sheet')
+    return (
+      <main>
+        <SheetScreen onClose={() => go('more')} />
       </main>
     )
 
@@ -90,7 +115,8 @@ export function App() {
 
 /** The place a path or a stored screen name leads to; anything unknown is the trip. */
 function screenOf(path: string): Screen {
-  const head = path.split('/')[0]
+  const head = path.split('/')[0] ?? ''
+  if (AMONG_PACKS.includes(head)) return 'packs'
   return PLACES.find(({ screen }) => screen === head)?.screen ?? 'trip'
 }
 
@@ -112,6 +138,24 @@ function useMedia(query: string): boolean {
     return () => list.removeEventListener('change', onChange)
   }, [query])
   return matches
+}
+
+/** A plan that came in the address. It is taken out of it at once, so that no history keeps it. */
+function useLink() {
+  const [link, setLink] = useState(takeLink)
+  useEffect(() => {
+    const take = () => setLink(before => takeLink() ?? before)
+    addEventListener('hashchange', take)
+    return () => removeEventListener('hashchange', take)
+  }, [])
+  return [link, () => setLink(null)] as const
+}
+
+function takeLink() {
+  const { hash, pathname, search } = location
+  if (!hash.startsWith('#plan=')) return null
+  history.replaceState(null, '', pathname + search)
+  return hash
 }
 
 /** Fetches the other screens while nothing else happens, so that they open at once. */

@@ -1,6 +1,6 @@
 import { render } from 'preact'
 import { App } from './app'
-import { startStore, startUpdates } from './store'
+import { loadEngine, openTrip, startStore, startUpdates } from './store'
 import './style.css'
 import './parts/parts.css'
 import './parts/rows.css'
@@ -10,6 +10,8 @@ const root = document.getElementById('app')
 if (!root) throw new Error('index.html has no element with the id "app"')
 
 // What is on the device is read first, so that the first picture is the place that was left.
-await startStore()
+await startStore(() => import('./store/later'))
+// With a trip open, its answer is part of the first picture; where it cannot be had, the screens say so.
+if (openTrip.peek()) await loadEngine().catch(() => undefined)
 render(<App />, root)
 startUpdates()

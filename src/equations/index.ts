@@ -18,7 +18,39 @@ export {
   cartridgeRanges,
   cartridgesFor,
 } from './cartridges'
+export {
+  compressionHalfWidth,
+  compressionRanges,
+  type Fill,
+  fillDensityGPerLitre,
+  fills,
+  insulatedLitres,
+  type RolledMat,
+  rolledMat,
+  type Squeeze,
+  type Squeezed,
+  squeezedShare,
+  squeezes,
+} from './compression'
 export { type DayTotals, dayTotalsRanges, yamamotoKcal } from './day-energy'
+export {
+  boxPieceRanges,
+  type Fit,
+  fitOf,
+  type PackInner,
+  packInnerRanges,
+  pieceRanges,
+  type RigidPiece,
+  usualClearanceCm,
+} from './fit'
+export {
+  ellipsePerimeterCm,
+  ellipseRanges,
+  inscribedRadiusCm,
+  longestRodCm,
+  pairDiameterCm,
+  roomBesideLitres,
+} from './fit-rounds'
 export {
   type FuelKind,
   type FuelProperties,
@@ -32,7 +64,28 @@ export {
 } from './fuel'
 export { type Air, airRanges, simplifiedWbgtC, stullRanges, stullWetBulbC, vapourPressureHPa } from './heat'
 export { kcalPerWattHour, type LegEffort, type LegPower, legPowerRanges, legPowerWPerKg } from './leg-power'
-export { type LegPart, type LegTotals, legRanges, splitByTotals } from './leg-split'
+export { evenSlope, type LegTotals, legRanges } from './leg-split'
+export {
+  balancingLeanDeg,
+  hipMomentNm,
+  type LoadPiece,
+  leanRanges,
+  loadCentre,
+  loadRanges,
+  upperBody,
+} from './load-position'
+export {
+  boxLitres,
+  cylinderLitres,
+  displacedLitres,
+  filledBoxLitres,
+  girthLitres,
+  type Measured,
+  measuringRanges,
+  readingHalfWidths,
+  softSqueeze,
+} from './measuring'
+export { naismithHours } from './naismith'
 export type { Limit, Outcome, OutsideRange, Range, Ranges } from './outcome'
 export { type LoadedWalk, pandolfRanges, pandolfWatts, santeeRanges, santeeWatts } from './pandolf'
 export {
@@ -56,6 +109,7 @@ export {
   toblerKmh,
 } from './slope-time'
 export { type Ground, type TerrainFactor, terrainFactorRange, terrainFactors } from './terrain'
+export { type Torso, torsoLength, torsoLines, torsoRanges } from './torso'
 export {
   type BackpackingState,
   backpackingRanges,
@@ -64,7 +118,7 @@ export {
   gradedWalkingWPerKg,
   loadFactor,
 } from './walking-power'
-export { blendedHours, dinPace, fitPace, naismithHours, type Pace, paceRanges } from './walking-time'
+export { blendedHours, dinPace, fitPace, type Pace, paceRanges } from './walking-time'
 export {
   cappedLitresPerHour,
   heatCategories,

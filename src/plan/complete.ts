@@ -2,7 +2,7 @@
 
 import * as defaults from './defaults'
 import type { ItemDocument, PackDocument, PlanDocument, StopDocument } from './schema'
-import type { Item, Pack, Plan, Stop } from './types'
+import type { Item, LitresRange, Pack, Plan, Stop } from './types'
 
 /** The plan with every default in place. The document must have passed {@link parsePlan}. */
 export function completePlan(document: PlanDocument): Plan {
@@ -41,11 +41,15 @@ function completeItem(item: ItemDocument): Item {
     leaves: defaults.leavesFor(use),
     resupplied: defaults.resuppliedFor(use),
     ...item,
+    litres: item.litresFrom === 'kind' && item.litresRange ? meanOf(item.litresRange) : (item.litres ?? 0),
     // A container's walls do not give way, whatever the document says of its build.
     build: item.holdsLitres === undefined ? (item.build ?? defaults.ITEM.build) : 'rigid',
     fuel: item.fuel ? { ...defaults.FUEL, ...item.fuel } : null,
   }
 }
+
+/** Mean of a triangular distribution: means add up to the mean of the whole, the typical values do not. */
+const meanOf = ({ low, typical, high }: LitresRange): number => (low + typical + high) / 3
 
 function completePack(pack: PackDocument): Pack {
   return {

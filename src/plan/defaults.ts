@@ -91,6 +91,7 @@ export const ITEM: Omit<Item, 'id' | 'massKg' | 'litres' | 'leaves' | 'resupplie
   mayRideOutside: false,
   massFrom: 'stated',
   litresFrom: 'guess',
+  litresRange: null,
 }
 
 /** Packaging stays: 5 % of eaten food by mass and litres (common practice, no source). */

@@ -70,10 +70,29 @@ function checkGear(gear: readonly ItemDocument[]): Problem[] {
       problems.push(problem(at('resupplied'), `only daily and nightly items are bought again: write false`))
     if (item.fuel && use !== 'nightly')
       problems.push(problem(at('fuel'), 'belongs to a nightly item: set use to "nightly", or remove it'))
+    problems.push(...rangeProblems(item, at))
     const why = containerProblem(item, byId)
     if (why) problems.push(problem(at('inside'), why))
   })
   return problems
+}
+
+/** The range of a kind and `litresFrom: "kind"` go together; what `litres` says is then set aside, not refused. */
+function rangeProblems({ litresFrom, litresRange }: ItemDocument, at: (field: string) => Problem['path']) {
+  if (litresFrom === 'kind' && !litresRange)
+    return [
+      problem(
+        at('litresFrom'),
+        '"kind" needs litresRange: give its low, typical and high litres, or write another source of the litres',
+      ),
+    ]
+  if (!litresRange) return []
+  const { low, typical, high } = litresRange
+  if (litresFrom !== 'kind')
+    return [problem(at('litresRange'), 'belongs to litresFrom "kind": write that, or remove the range')]
+  if (low <= typical && typical <= high) return []
+  const order = `low, typical and high are ${low}, ${typical} and ${high} L`
+  return [problem(at('litresRange'), `${order}: order them from the least to the most`)]
 }
 
 function containerProblem(item: ItemDocument, byId: Map<string, ItemDocument>): string | null {

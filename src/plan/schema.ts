@@ -123,13 +123,19 @@ const fuel = record({
   efficiency: opt(number(LIMITS.fuel.efficiency)),
 })
 
-const item = record({
+const litresRange = record({
+  low: number(LIMITS.item.litres),
+  typical: number(LIMITS.item.litres),
+  high: number(LIMITS.item.litres),
+})
+
+const itemFields = record({
   id: name,
   name: opt(text),
   group: opt(text),
   count: opt(number(LIMITS.item.count)),
   massKg: number(LIMITS.item.massKg),
-  litres: number(LIMITS.item.litres),
+  litres: opt(number(LIMITS.item.litres)),
   stow: opt(choice('main-body', 'outside-pocket', 'strapped-on', 'worn')),
   build: opt(choice('soft', 'rigid')),
   use: opt(choice('kept', 'daily', 'nightly', 'spread')),
@@ -145,8 +151,18 @@ const item = record({
   optional: opt(truth),
   mayRideOutside: opt(truth),
   massFrom: opt(choice('scale', 'stated', 'guess')),
-  litresFrom: opt(choice('filled', 'dimensions', 'stated', 'guess')),
+  litresFrom: opt(choice('filled', 'dimensions', 'stated', 'guess', 'kind')),
+  litresRange: opt(litresRange),
 })
+
+/** A kind gives its litres as a range; every other item needs them as one number. Said with all else that is wrong. */
+const item = itemFields.check(
+  z.refine(({ litres, litresFrom }) => litres !== undefined || litresFrom === 'kind', {
+    path: ['litres'],
+    error: `missing: write a number from ${rangeText(LIMITS.item.litres)}`,
+    when: ({ value }) => typeof value === 'object' && value !== null && !Object.hasOwn(value, 'litres'),
+  }),
+)
 
 const setup = record({
   name,

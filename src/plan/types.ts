@@ -7,7 +7,7 @@ export type Stow = 'main-body' | 'outside-pocket' | 'strapped-on' | 'worn'
 export type Build = 'soft' | 'rigid'
 export type Use = 'kept' | 'daily' | 'nightly' | 'spread'
 export type MassFrom = 'scale' | 'stated' | 'guess'
-export type LitresFrom = 'filled' | 'dimensions' | 'stated' | 'guess'
+export type LitresFrom = 'filled' | 'dimensions' | 'stated' | 'guess' | 'kind'
 export type BodyFrom = 'test-method' | 'measured' | 'stated'
 export type Frame = 'framed' | 'frameless'
 export type RatingCovers = 'contents-and-pack' | 'contents'
@@ -84,6 +84,13 @@ export interface Fuel {
   efficiency: number | null
 }
 
+/** What things of a kind take, each: the ends and the mode of a triangular distribution. low ≤ typical ≤ high. */
+export interface LitresRange {
+  low: number
+  typical: number
+  high: number
+}
+
 export interface Item {
   id: string
   name: string
@@ -91,6 +98,7 @@ export interface Item {
   count: number
   /** Each; a `daily` item: one full day's ration, a `nightly` one: one night. */
   massKg: number
+  /** With `litresFrom: 'kind'` the mean of `litresRange`. */
   litres: number
   stow: Stow
   build: Build
@@ -108,6 +116,8 @@ export interface Item {
   mayRideOutside: boolean
   massFrom: MassFrom
   litresFrom: LitresFrom
+  /** With `litresFrom: 'kind'` and never else. */
+  litresRange: LitresRange | null
 }
 
 export interface Setup {

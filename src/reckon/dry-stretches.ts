@@ -27,29 +27,60 @@ export interface DryStretch {
 }
 
 /** Each dry camp is a whole reckoning. */
-export const MOST_CAMPS = 12
+const MOST_CAMPS = 12
+
+export interface DryStretchesSoFar {
+  stretches: DryStretch[]
+  /** Dry camps still to be reckoned. */
+  campsLeft: number
+}
+
+interface Asked {
+  plan: Plan
+  /** What `reckon(plan)` gave. */
+  reckoning: Reckoning
+  mostCamps?: number
+}
+
+/** Every stretch between sources, in order; the first `mostCamps` dry camps of the trip are reckoned again. */
+export function dryStretchesOf(reckon: Reckon, asked: Asked): DryStretch[] {
+  let stretches: DryStretch[] = []
+  for (const soFar of dryStretchSteps(reckon, asked)) stretches = soFar.stretches
+  return stretches
+}
 
 /**
- * Every stretch between sources of `reckoning`, which is what `reckon(plan)` gave, in order. The first `mostCamps` dry
- * camps of the trip are reckoned again. `reckon` is handed in: the engine's index knows this module.
+ * The same step by step, for callers that must not be held up: at once the stretches alone, then what is known after
+ * each reckoning. `reckon` is handed in, so that this module can be loaded after it.
  */
-export function dryStretchesBy(
+export function* dryStretchSteps(
   reckon: Reckon,
-  { plan, reckoning, mostCamps = MOST_CAMPS }: { plan: Plan; reckoning: Reckoning; mostCamps?: number },
-): DryStretch[] {
+  { plan, reckoning, mostCamps = MOST_CAMPS }: Asked,
+): Generator<DryStretchesSoFar, void> {
   // No pack bears on water or load: without them each trial is cheaper.
   const trial: Trial = { reckon, plan: { ...plan, packs: [] }, reckoning }
-  let left = mostCamps
-  return reckoning.carries.map(carry => {
-    const camps: DryCamp[] = []
-    const unreckoned: number[] = []
-    for (const stop of dryCampsOn(plan, carry)) {
-      const camp = left-- > 0 ? campAtWater(trial, carry, stop) : null
-      if (camp) camps.push(camp)
-      else unreckoned.push(stop)
-    }
-    return { carry, ...lengthOf(reckoning, carry), camps, unreckoned }
-  })
+  const dry = reckoning.carries.flatMap((carry, i) =>
+    dryCampsOn(plan, carry).map(stop => ({ i, carry, stop })),
+  )
+  const asked = dry.slice(0, mostCamps)
+  const beyond = dry.slice(mostCamps)
+  const stretches = reckoning.carries.map(
+    (carry, i): DryStretch => ({
+      carry,
+      ...lengthOf(reckoning, carry),
+      camps: [],
+      unreckoned: beyond.filter(camp => camp.i === i).map(camp => camp.stop),
+    }),
+  )
+  yield { stretches: [...stretches], campsLeft: asked.length }
+  for (const [nth, { i, carry, stop }] of asked.entries()) {
+    const camp = campAtWater(trial, carry, stop)
+    const stretch = stretches[i]!
+    stretches[i] = camp
+      ? { ...stretch, camps: [...stretch.camps, camp] }
+      : { ...stretch, unreckoned: [...stretch.unreckoned, stop].sort((a, b) => a - b) }
+    yield { stretches: [...stretches], campsLeft: asked.length - nth - 1 }
+  }
 }
 
 function dryCampsOn(plan: Plan, { stop, to }: WaterCarry): number[] {

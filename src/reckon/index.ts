@@ -1,22 +1,14 @@
-// The engine: a plan goes in, a Reckoning comes out. In reading order:
-// route → provisions → water → moments → need → verdicts → reach.
+// The public face of the engine: `reckon` first, and what is asked of a Reckoning afterwards.
 
-import type { Plan } from '../plan/types'
-import { type DryStretch, dryStretchesBy } from './dry-stretches'
-import { type Body, bodyOf, type Energy, energyOf, fuelMassOf, rationsFrom } from './energy'
-import { ratesOf } from './heat'
-import { ledgerOf, stowsOf } from './ledger'
-import { momentsOf } from './moments'
-import { fullestOf, needOf, type Parts } from './need'
-import { noticesOf } from './notices'
-import { spareRationsOf, stockAtMoments } from './provisions'
-import { remediesBy } from './remedies'
-import type { Remedy } from './remedies-types'
-import { type Route, routeOf } from './route'
-import type { Moment, Reckoning } from './types'
-import { judgePacks } from './verdicts'
-import { waterPlanOf, waterRoomOf } from './water'
-
+export {
+  CALIBRATION_LIMITS,
+  type Calibration,
+  combineObservations,
+  fullnessNotClosing,
+  type Observed,
+  observedFactor,
+  type Packed,
+} from './calibration'
 export {
   type Cover,
   type CoveringPack,
@@ -26,10 +18,19 @@ export {
   type JudgedTrip,
   leastCover,
 } from './cover'
-export type { DryCamp, DryStretch } from './dry-stretches'
+export { type Doubt, doubtsOf, type ItemDoubt, type PackingDoubt, worthMeasuring } from './doubts'
+export {
+  type DryCamp,
+  type DryStretch,
+  type DryStretchesSoFar,
+  dryStretchesOf,
+  dryStretchSteps,
+} from './dry-stretches'
 export { ASSUMED as ASSUMED_BODY, type Body, bodyOf, CAMP_FACTOR, rationsFrom } from './energy'
 export { frontierOf, notBeaten } from './frontier'
 export { ASSUMED_AIR_C } from './heat'
+export type { Simulation, SimulationOptions } from './monte-carlo'
+export { drawsFrom, xoshiro128 } from './monte-carlo-draws'
 export { normalCdf } from './normal'
 export { stockAtMoments } from './provisions'
 export {
@@ -41,146 +42,16 @@ export {
   type Stretch,
   stretchesOf,
 } from './reach-curve'
+export { type Reckoned, reckon } from './reckon'
 export { remediesBy } from './remedies'
 export { applyRemedy } from './remedies-apply'
+export { remediesFor } from './remedies-for'
 export { type Requirement, requirementOf, type Shortfall, shortfallOf } from './remedies-shortfall'
 export { type Choosing, type Chosen, leastChoice } from './remedies-solve'
 export type * from './remedies-types'
 export { type Packing, roomFor, roomRange } from './room'
 export { type Route, routeOf } from './route'
+export { simulateNeed } from './simulate-need'
 export type * from './types'
 export { judgePacks } from './verdicts'
 export { isSource } from './water'
-
-export type Reckoned =
-  | { ok: true; reckoning: Reckoning }
-  | { ok: false; problem: { path: string[]; message: string } }
-
-/** A ration, or a water rate, that has not settled after this many rounds never will. */
-const MOST_ROUNDS = 50
-/** A leg at the edge of two effort classes can swing between them for ever: from here on the harder one stands. */
-const SWING_ROUNDS = 10
-/** Settled: no moment's load moves by this much. */
-const SETTLED_KG = 0.001
-
-/**
- * Reckons a complete plan (see `completePlan`). Pure and deterministic. Refuses only a plan whose energy ration
- * does not settle: food so poor in energy that carrying it asks for more of it than it gives.
- */
-export function reckon(plan: Plan): Reckoned {
-  const route = routeOf(plan)
-  const gear = plan.gear.map(item => (item.fuel ? { ...item, massKg: fuelMassOf(item.fuel) } : item))
-  const stowOf = stowsOf(gear)
-  const ledger = ledgerOf(gear, stowOf)
-  const room = waterRoomOf(gear, stowOf)
-  const body = bodyOf(plan.carrier)
-
-  const run = (rations: number[], energy: Energy | null): Pass => {
-    const rates = ratesOf(plan, route, energy)
-    const legLitres = route.legs.map((leg, i) => leg.hours * rates[i]!.litresPerHour)
-    const stocks = stockAtMoments(plan, route, rations)
-    const water = waterPlanOf(plan, route, legLitres, room)
-    const moments = momentsOf(route, ledger, { stocks, water: water.aboard, packing: plan.settings })
-    return { rations, rates, legLitres, stocks, water, moments, energy: energyOf(plan, route, moments, body) }
-  }
-
-  const settled = settle(plan, route, body, run)
-  if (!settled) {
-    const message =
-      'does not settle: the food gives too little energy for its weight; raise kcalPerKg, or write "fixed"'
-    return { ok: false, problem: { path: ['trip', 'meals', 'ration'], message } }
-  }
-
-  const { pass, rounds } = settled
-  const { moments, rates, legLitres, energy, water } = pass
-  const spareRations = spareRationsOf(plan, pass.rations)
-  const parts: Parts = { plan, gear, stowOf, ledger, stocks: pass.stocks, spareRations, water }
-  const need = needOf(moments, parts)
-  return {
-    ok: true,
-    reckoning: {
-      need,
-      moments,
-      legs: route.legs.map(({ hours }, i) => ({
-        hours,
-        waterLitres: legLitres[i]!,
-        litresPerHour: rates[i]!.litresPerHour,
-        kcal: energy ? energy.legs[i]!.kcal : null,
-      })),
-      days: route.days.map(({ hours }, i) => ({
-        day: i + 1,
-        hours,
-        kcalWalking: energy ? energy.days[i]!.kcalWalking : null,
-        kcalTotal: energy ? energy.days[i]!.kcalTotal : null,
-        ration: pass.rations[i]!,
-      })),
-      rationRounds: plan.trip.meals.ration === 'energy' ? rounds : 0,
-      carries: water.carries,
-      packs: judgePacks(need, moments[fullestOf(moments)]!, parts),
-      notices: noticesOf(plan, route, { body, energy, rates, legLitres, water }),
-    },
-  }
-}
-
-/**
- * The smallest changes that make the set-up at `setupIndex` of `reckoning.packs` do, the least inconvenient first;
- * none when it does already, or when nothing helps (then see `shortfallOf`). `reckoning` is what `reckon(plan)` gave.
- * Throws RangeError when there is no such set-up.
- */
-export function remediesFor(plan: Plan, reckoning: Reckoning, setupIndex: number): Remedy[] {
-  return remediesBy(reckon, { plan, reckoning, setupIndex })
-}
-
-/**
- * The stretches between sources, in order, with what a camp at water instead of each dry one would save, reckoned in
- * full: as many reckonings as there are dry camps, twelve at most. `reckoning` is what `reckon(plan)` gave.
- */
-export function dryStretchesOf(plan: Plan, reckoning: Reckoning): DryStretch[] {
-  return dryStretchesBy(reckon, { plan, reckoning })
-}
-
-interface Pass {
-  rations: number[]
-  rates: ReturnType<typeof ratesOf>
-  legLitres: number[]
-  stocks: Parts['stocks']
-  water: Parts['water']
-  moments: Moment[]
-  energy: Energy | null
-}
-
-type Run = (rations: number[], energy: Energy | null) => Pass
-
-/** The load decides the energy, the energy the food and the water, and these the load: rounds until nothing moves. */
-function settle(
-  plan: Plan,
-  route: Route,
-  body: Body | null,
-  run: Run,
-): { pass: Pass; rounds: number } | null {
-  let pass = run(
-    route.days.map(() => 1),
-    null,
-  )
-  const byEnergy = plan.trip.meals.ration === 'energy' && body !== null
-  if (!byEnergy && plan.trip.water.litresPerHour !== 'from-heat') return { pass, rounds: 0 }
-  let before: Energy | null = null
-  for (let rounds = 1; rounds <= MOST_ROUNDS; rounds++) {
-    const energy: Energy | null = rounds > SWING_ROUNDS ? harder(pass.energy, before) : pass.energy
-    if (byEnergy && energy?.legs.some(leg => leg.beyondReason)) return null
-    before = energy
-    const next = run(byEnergy && energy ? rationsFrom(plan, energy) : pass.rations, energy)
-    const moved = Math.max(...next.moments.map((m, i) => Math.abs(m.kg.total - pass.moments[i]!.kg.total)))
-    pass = next
-    if (moved < SETTLED_KG) return { pass, rounds }
-    if (!Number.isFinite(moved)) return null
-  }
-  return null
-}
-
-/** The harder of two efforts on each leg. */
-function harder(now: Energy | null, before: Energy | null): Energy | null {
-  if (!now || !before) return now
-  const legs = now.legs.map((leg, i) => ({ ...leg, watts: Math.max(leg.watts, before.legs[i]!.watts) }))
-  return { ...now, legs }
-}

@@ -1,11 +1,11 @@
 // The need: the fullest and the heaviest moment of the trip, and how sure both are.
 
-import type { Item, Plan, Stow } from '../plan/types'
+import type { Item, LitresFrom, Plan, Stow } from '../plan/types'
 import { type Ledger, overflowOf, unitsInPlay } from './ledger'
 import type { Stock } from './provisions'
 import { roomFor, roomRange } from './room'
 import type { Moment, Need, Place } from './types'
-import { groupedVariance, LITRES_HALF_WIDTH, MASS_HALF_WIDTH, uniformSigma } from './uncertainty'
+import { groupedVariance, litresSigmaShare, MASS_HALF_WIDTH, uniformSigma } from './uncertainty'
 import type { WaterPlan } from './water'
 
 /** Nine times in ten: the normal quantile of 0.9, as the model page rounds it. */
@@ -66,31 +66,49 @@ function indexOfMax(values: number[]): number {
   return best
 }
 
-/** Measuring variance of the main-body litres plus that of the packing model, L². */
-function litresVariance({ plan, gear, stowOf, ledger }: Parts, moment: Moment, stock: Stock): number {
-  const { settings } = plan
-  const { rigidLitres, softLitres, bodyLitres } = moment
-  const room = roomFor(rigidLitres, softLitres, settings)
+/** One thing's part in the main body at a moment, and how sure its litres are. */
+export interface LitresTerm {
+  item: Item
+  /** Main-body litres per litre of the thing. */
+  slope: number
+  /** Its litres in play there, L. */
+  litres: number
+  group: LitresFrom
+  /** Standard uncertainty of what it takes of the main body, L. */
+  sigma: number
+}
+
+/** The terms of the measuring variance at a moment, one for each thing of the gear. */
+export function litresTerms(
+  { plan, gear, stowOf, ledger }: Parts,
+  moment: Moment,
+  stock: Stock,
+): LitresTerm[] {
+  const room = roomFor(moment.rigidLitres, moment.softLitres, plan.settings)
   const { shares } = overflowOf(ledger, stock)
-  const measuring = groupedVariance(
-    gear.map(item => {
-      const litres = item.litres * item.count * unitsInPlay(item, stock) * bodyShare(item)
-      const slope = item.build === 'rigid' && item.inside === null ? room.perRigidLitre : room.perSoftLitre
-      const sigma = slope * litres * uniformSigma(LITRES_HALF_WIDTH[item.litresFrom])
-      return { group: item.litresFrom, sigma }
-    }),
-    settings.habitCorrelation,
-  )
-  if (settings.personalFactorSpread !== null)
-    return measuring + (bodyLitres * settings.personalFactorSpread) ** 2
-  const { low, high } = roomRange(rigidLitres, softLitres, settings)
-  return measuring + (high - low) ** 2 / 12
+  return gear.map(item => {
+    const litres = item.litres * item.count * unitsInPlay(item, stock) * bodyShare(item)
+    const slope = item.build === 'rigid' && item.inside === null ? room.perRigidLitre : room.perSoftLitre
+    return { item, slope, litres, group: item.litresFrom, sigma: slope * litres * litresSigmaShare(item) }
+  })
 
   /** Share of a thing's litres that counts in the main body: of things in a container, what overflows. */
   function bodyShare(item: Item): number {
     if (item.inside !== null) return shares.get(item.inside) ?? 0
     return stowOf(item) === 'main-body' ? 1 : 0
   }
+}
+
+/** Variance of the main-body litres that is the packing model's, L². */
+export function packingVariance({ settings }: Plan, { rigidLitres, softLitres, bodyLitres }: Moment): number {
+  if (settings.personalFactorSpread !== null) return (bodyLitres * settings.personalFactorSpread) ** 2
+  const { low, high } = roomRange(rigidLitres, softLitres, settings)
+  return (high - low) ** 2 / 12
+}
+
+function litresVariance(parts: Parts, moment: Moment, stock: Stock): number {
+  const measuring = groupedVariance(litresTerms(parts, moment, stock), parts.plan.settings.habitCorrelation)
+  return measuring + packingVariance(parts.plan, moment)
 }
 
 function massVariance({ plan, gear, stowOf }: Parts, stock: Stock): number {

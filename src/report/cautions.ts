@@ -2,7 +2,7 @@
 // kill or injure seriously, CAUTION for lesser injury, NOTICE for what is not about injury. Each says what the hazard
 // is, what may come of it and how to avoid it. Nothing here is more certain than the model.
 
-import { maxLitresPerHour } from '../equations'
+import { heatCategories, maxLitresPerHour, simplifiedWbgtC } from '../equations'
 import type { Plan } from '../plan'
 import type { Notice, Reckoning } from '../reckon'
 import { placeText } from './places'
@@ -24,6 +24,7 @@ export function cautionsOf(plan: Plan, reckoning: Reckoning, shown: Shown): Caut
   return [
     ...waterCautions(plan, reckoning, shown),
     ...loadCautions(plan, reckoning, shown),
+    ...heatCautions(plan),
     ...foodCautions(plan),
     ...reckoning.notices.flatMap(notice => noticeCautions(notice, shown)),
   ]
@@ -79,6 +80,23 @@ function loadCautions(plan: Plan, { need, moments, packs }: Reckoning, shown: Sh
       text: `Without a frame the shoulders bear it all. Common practice, with no source behind it, is to stay near ${kg(plan.settings.framelessCeilingKg)}; the maker’s own limit comes first. Numb or tingling arms, strap marks or pain: stop, take it off and lighten it.`,
     })
   return cautions
+}
+
+/** Legs so hot that the Army's table lets moderate work go on for two thirds of an hour at most (its category 3 up). */
+function heatCautions({ trip }: Plan): Caution[] {
+  const fromWbgtC = heatCategories[2]!.fromWbgtC
+  const hot = trip.stops.filter(({ leg }) => {
+    const wbgt = leg?.airC == null ? null : simplifiedWbgtC({ airC: leg.airC, humidity: leg.humidity })
+    return wbgt?.ok && wbgt.value >= fromWbgtC
+  })
+  if (hot.length === 0) return []
+  return [
+    {
+      signal: 'WARNING',
+      about: 'heat',
+      text: `Heat on the way to ${listText(hot.map(stop => stop.name))}: by air and humidity about ${Math.round(fromWbgtC)} °C WBGT or more, fairly strong sun assumed. Hard walking there can end in heat stroke before water runs short, and drinking more does not prevent it. Change hour, pace or route, and rest in shade. Confusion or collapse: cool at once and call for help.`,
+    },
+  ]
 }
 
 function foodCautions({ trip, gear }: Plan): Caution[] {

@@ -18,8 +18,8 @@ export function createBooks(state: State) {
   const gone = new Set<string>()
   /** The last revision of trips whose records are gone, so that they go on counting should they come back. */
   const floors = new Map<string, number>()
-  /** Called with what the database holds before memory is joined to it: the second copy may have lent something. */
-  const hooks = { joining: (_found: Loaded) => {} }
+  /** What the second copy has lent while the database does not answer: in words, and how it is taken back. */
+  const hooks = { lent: '', joining: (_found: Loaded) => {} }
 
   const records = computed(() => {
     const all = new Map<string, object>([[LIBRARY_KEY, state.library.value]])

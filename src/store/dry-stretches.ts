@@ -1,21 +1,23 @@
-// The stretches between sources of the open trip. Up to a dozen reckonings: nothing is computed before it is read, and
-// a reader who subscribes would pay for every keystroke, so `peek()` at it when the typing has stopped.
+// The stretches between sources of the open trip, step by step: up to a dozen reckonings, which on a long trip would
+// hold up the typing. Whoever asks decides when each step is made, and may stop.
 
-import { computed, type ReadonlySignal } from '@preact/signals'
 import type { Plan } from '../plan'
-import { type DryStretch, dryStretchesOf } from '../reckon'
+import { type DryStretchesSoFar, dryStretchSteps as engineSteps, reckon } from '../reckon'
 import { state } from './start'
 
-export interface DryStretches {
-  /** The plan they were reckoned for. */
+export interface DryStretches extends DryStretchesSoFar {
+  /** The plan they are reckoned for. */
   plan: Plan
-  stretches: DryStretch[]
+  /** Null: nothing in the gear holds water. */
+  capacityLitres: number | null
 }
 
-/** Null while no trip is open, or the open one does not settle. */
-export const dryStretches: ReadonlySignal<DryStretches | null> = computed(() => {
-  const open = state.reckoned.value
-  if (!open?.reckoned.ok) return null
+/** What is known at once, then after each reckoning; nothing while no trip is open, or the open one does not settle. */
+export function* dryStretchSteps(): Generator<DryStretches, void> {
+  const open = state.reckoned.peek()
+  if (!open?.reckoned.ok) return
   const { plan, reckoned } = open
-  return { plan, stretches: dryStretchesOf(plan, reckoned.reckoning) }
-})
+  const { reckoning } = reckoned
+  const capacityLitres = reckoning.need.waterCapacityLitres
+  for (const soFar of engineSteps(reckon, { plan, reckoning })) yield { ...soFar, plan, capacityLitres }
+}

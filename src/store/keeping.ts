@@ -1,6 +1,7 @@
 // What the reader can do so that trips are kept: ask the browser to promise it, know when a plan file was last saved,
 // and get rid of a damaged record once its text is in a file.
 
+import { type ReadonlySignal, signal } from '@preact/signals'
 import { get, type UseStore, update } from 'idb-keyval'
 import * as z from 'zod/mini'
 import type { Books } from './books'
@@ -30,6 +31,8 @@ export interface Keeping {
   askToKeep(): Promise<boolean>
   /** The last plan file of a trip; null when none was noted. */
   lastFile(tripId: string): Promise<FileNote | null>
+  /** Changes whenever a plan file is noted. */
+  noted: ReadonlySignal<number>
   /** Notes that the trip, as it is now, was saved as a plan file. */
   noteFile(tripId: string): Promise<void>
   /** A damaged record as text. */
@@ -44,6 +47,7 @@ const shape = z.object({
   files: z.record(z.string(), z.object({ at: z.number(), changedAt: z.number() })),
 })
 
+const noted = signal(0)
 /** Texts that have been handed out, so that nothing is discarded unread. */
 const handedOut = new Set<string>()
 
@@ -70,7 +74,9 @@ export function createKeeping({ state, use, books }: { state: State; use: UseSto
         stored => ({ format: FORMAT, version: 1, files: { ...notesIn(stored), [tripId]: note } }),
         use,
       )
+      noted.value += 1
     },
+    noted,
     async damagedText(key) {
       const text = await rawText(use, key)
       handedOut.add(key)

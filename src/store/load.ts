@@ -67,7 +67,7 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
     if (trip && tripKey(trip.id) === key) loaded.trips.set(id, trip)
     else if (trip) {
       loaded.unread.push(key)
-      loaded.damaged.push({ key, what: `A saved trip in another one’s place${nameIn(trip)}` })
+      loaded.damaged.push({ key, what: 'A saved trip' })
       loaded.problems.push('A saved trip stands in another one’s place: it is kept as it is and left alone.')
     }
   }

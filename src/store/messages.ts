@@ -5,11 +5,11 @@ import { faultOf } from './useStore'
 export const nameOf = (error: unknown) => (error instanceof Error && error.name) || String(error)
 
 export const CLEARED_TEXT =
-  'The browser cleared this app’s storage while it was open. What was open here is saved again; to be rid of a trip, delete it under More.'
+  'This browser has emptied the storage of the app: what is open here is saved again. Trips you want gone are deleted under More.'
 
 export function failureText(error: unknown): string {
   if (faultOf(error) === 'no-answer')
-    return 'The storage of this browser does not answer, so your last edits are not saved yet. They are still here: export this trip to a file before you close the app.'
+    return 'The storage of this browser does not answer, so your last edits are not saved. They are still here: export this trip to a file before you close the app.'
   if (nameOf(error) === 'QuotaExceededError')
     return 'This device has no room left, so your last edits are not saved. They are still here: free some space, or export this trip to a file before you close the app.'
   return `Your last edits could not be saved (${nameOf(error)}). They are still here: the next edit tries again; export this trip to a file before you close the app.`
@@ -22,6 +22,6 @@ export function memoryOnlyText(error: unknown): string {
   if (fault === 'no-answer')
     return 'The storage of this browser does not answer, so saved trips are not shown and what you enter is lost when you close the app. Close its other tabs, or export your trip to a file.'
   if (fault === null && !['SecurityError', 'InvalidStateError'].includes(nameOf(error)))
-    return `The trips saved on this device could not be read (${nameOf(error)}), and what you enter is lost when you close the app. Nothing saved is touched. Reload the app, or export your trip to a file.`
+    return `The trips on this device could not be read (${nameOf(error)}) and are left alone. What you enter now is lost when you close the app: reload it, or export your trip to a file.`
   return 'This browser lets the app keep nothing, as private windows do, so what you enter is lost when you close it. Export your trip to a file to keep it.'
 }

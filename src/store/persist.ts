@@ -24,11 +24,13 @@ export interface PersistEnvironment {
   now: () => number
   newId: () => string
   channel: Channel | null
+  /** Reads all records but those that cannot be read, which spoil it when all are read at once. */
+  rescue: (use: UseStore, cause: unknown) => Promise<[string, unknown][]>
 }
 
 export type Persistence = ReturnType<typeof createPersistence>
 
-export function createPersistence(state: State, { use, now, newId, channel }: PersistEnvironment) {
+export function createPersistence(state: State, { use, now, newId, channel, rescue }: PersistEnvironment) {
   const books = createBooks(state)
   const tellTabs = joinTabs({ state, books, use, channel, flush })
   const partingKey = `parting/${newId()}`
@@ -106,7 +108,7 @@ export function createPersistence(state: State, { use, now, newId, channel }: Pe
   const readAll = () =>
     entries<string, unknown>(use).catch(async error => {
       if (faultOf(error)) throw error
-      return (await import('./rescue')).readEach(use, error)
+      return rescue(use, error)
     })
 
   /** The database turned out to be empty while the app was open: everything here is written anew. */
@@ -118,12 +120,10 @@ export function createPersistence(state: State, { use, now, newId, channel }: Pe
 
   /** The browser closed the database by itself: looks at once whether it is still there, and still full. */
   async function closed() {
+    // Chromium refuses to open it while it is still being cleared.
+    await new Promise(resolve => setTimeout(resolve, 100))
     if (!state.loaded.peek()) return
-    try {
-      await use('readonly', () => undefined)
-    } catch (error) {
-      return failed(error)
-    }
+    await use('readonly', () => undefined).catch(failed)
     await flush()
   }
 
@@ -132,7 +132,7 @@ export function createPersistence(state: State, { use, now, newId, channel }: Pe
   }
 
   function memoryOnly(error: unknown) {
-    state.saveState.value = { kind: 'memory-only', message: memoryOnlyText(error) }
+    state.saveState.value = { kind: 'memory-only', message: memoryOnlyText(error) + books.hooks.lent }
   }
 
   /**

@@ -30,14 +30,13 @@ export async function lend(env: ShadowEnvironment, { entries, at }: { entries: E
     const joined = library ? merged(base, before, library) : before
     state.library.value = tidied({ ...joined, place: before.place }, state.trips.peek())
     const when = at ? ` of ${new Date(at).toLocaleString()}` : ''
-    state.saveState.value = {
-      kind,
-      message: `${message} Shown meanwhile: your trips from the second copy${when}.`,
-    }
+    books.hooks.lent = ` Shown meanwhile: your trips from the second copy${when}.`
+    state.saveState.value = { kind, message: message + books.hooks.lent }
   })
   const lentLibrary = state.library.peek()
   books.hooks.joining = found => {
     books.hooks.joining = () => {}
+    books.hooks.lent = ''
     takeBack({ state, lent, found, newId })
     state.library.value = merged(lentLibrary, state.library.peek(), before)
   }

@@ -5,6 +5,7 @@ import { createActions } from './actions'
 import { createPersistence, type Persistence } from './persist'
 import { createState } from './state'
 import type { Channel } from './tabs'
+import type { createUpdates } from './updates'
 import { createUseStore, DATABASE, type StoreError } from './useStore'
 
 /** After this long the app goes on without the stored trips; they are joined in when they come. */
@@ -21,8 +22,20 @@ export const actions = createActions(state, { now: Date.now, newId })
 
 let persistence: Persistence | null = null
 
+let opened: { state: typeof state; use: UseStore; books: Persistence['books'] } | null = null
+
 /** What the parts that are loaded later work with; null until the store was started. */
-export let access: { state: typeof state; use: UseStore; books: Persistence['books'] } | null = null
+export const access = () => opened
+
+/** What is loaded later: `store/later`. */
+export interface Later {
+  startCopy: (lost: () => boolean) => Promise<void>
+  readEach: (use: UseStore, cause: unknown) => Promise<[string, unknown][]>
+  createUpdates: typeof createUpdates
+}
+
+/** Set by `startStore`. */
+export let loadLater = (): Promise<Later> => Promise.reject(new Error('the store was not started'))
 
 /** Writes what is unsaved now; resolves when it is saved or could not be. Never rejects. */
 export const flush = (): Promise<void> => persistence?.flush() ?? Promise.resolve()
@@ -31,9 +44,11 @@ export const flush = (): Promise<void> => persistence?.flush() ?? Promise.resolv
  * Reads the stored trips and from then on saves every change. Resolves when they are there, or after about a second
  * without them (`saveState` then says `memory-only`). Never rejects.
  */
-export async function startStore(): Promise<void> {
+export async function startStore(later: () => Promise<Later>): Promise<void> {
   if (persistence) return
+  loadLater = later
   let lost = false
+  const rescue: Later['readEach'] = async (...of) => (await later()).readEach(...of)
   const use = createUseStore({
     onLost: how => {
       lost ||= how === 'damaged'
@@ -42,9 +57,9 @@ export async function startStore(): Promise<void> {
     },
     onClosed: () => void store.closed(),
   })
-  const store = createPersistence(state, { use, now: Date.now, newId, channel: openChannel() })
+  const store = createPersistence(state, { use, now: Date.now, newId, channel: openChannel(), rescue })
   persistence = store
-  access = { state, use, books: store.books }
+  opened = { state, use, books: store.books }
 
   document.addEventListener('visibilitychange', () => {
     // A page that comes back may find the database in order again.
@@ -66,13 +81,12 @@ export async function startStore(): Promise<void> {
   // At once where trips may be missing, else when the first picture has been drawn.
   const isAllThere = state.trips.peek().size > 0 && state.loaded.peek()
   setTimeout(
-    () => {
-      import('./shadow-page')
-        .then(({ startShadow }) => startShadow({ ...access!, now: Date.now, newId, flush, lost: () => lost }))
+    () =>
+      later()
+        .then(({ startCopy }) => startCopy(() => lost))
         .catch(error => {
           state.copy.value = { kind: 'failed', why: String(error) }
-        })
-    },
+        }),
     isAllThere ? COPY_AFTER_MS : 0,
   )
 }

@@ -2,20 +2,15 @@
 // Only actions.ts and persist.ts write here; components read.
 
 import { batch, computed, signal } from '@preact/signals'
-import { type Settled, settle } from '../plan'
-import { type Reckoned, reckon } from '../reckon'
 import { emptyHistory, emptyLibrary, type History, type Library, type TripDocument } from './documents'
+import { engine } from './engine'
 import { tidied, withTrip } from './library'
+import type { OpenReckoned } from './reckoning'
 
 /** `memory-only`: nothing can be kept on this device now; `failed`: the last save did not work, the edits are still here. */
 export interface SaveState {
   kind: 'saved' | 'saving' | 'memory-only' | 'failed'
   message?: string
-}
-
-/** The open trip as a plan, what had to be left out of it, and what the engine makes of it. */
-export interface OpenReckoned extends Settled {
-  reckoned: Reckoned
 }
 
 /** A removed trip, as long as it can be brought back. */
@@ -61,9 +56,7 @@ export function createState() {
   const draft = computed(() => openTrip.value?.draft)
   const typed = computed(() => openTrip.value?.typed)
   const reckoned = computed((): OpenReckoned | null => {
-    if (!draft.value) return null
-    const settled = settle(draft.value, typed.value)
-    return { ...settled, reckoned: reckon(settled.plan) }
+    return draft.value && typed.value && engine.value ? engine.value(draft.value, typed.value) : null
   })
 
   const putTrip = (trip: TripDocument, at?: number) =>

@@ -1,7 +1,7 @@
 // The service worker: registered without a bundler's help, so that the app decides when a new version takes over.
 // No edit is lost to an update: they are saved first, and a page that did not ask is never reloaded.
 
-import { signal } from '@preact/signals'
+import { notReadyText, updateSignals } from './update-signals'
 
 const WORKER = './sw.js'
 const FALLBACK_MS = 3000
@@ -36,10 +36,10 @@ interface TrustedTypes {
 
 export type Updates = ReturnType<typeof createUpdates>
 
-export function createUpdates({ container, settleEdits, reload }: UpdateEnvironment) {
-  const updateWaiting = signal(false)
-  const offlineReady = signal(false)
-  const updateProblem = signal<string | null>(null)
+export function createUpdates(
+  { container, settleEdits, reload }: UpdateEnvironment,
+  { updateWaiting, offlineReady, updateProblem } = updateSignals(),
+) {
   let registration: Registration | null = null
   /** This page asked for the new version. */
   let asked = false
@@ -66,8 +66,7 @@ export function createUpdates({ container, settleEdits, reload }: UpdateEnvironm
     try {
       registration = await container.register(trustedUrl(WORKER))
     } catch (error) {
-      const why = error instanceof Error ? error.message : String(error)
-      updateProblem.value = `The app could not be made ready for use without a network (${why}): reload it while you are online.`
+      updateProblem.value = notReadyText(error)
       return
     }
     watch(registration.installing)

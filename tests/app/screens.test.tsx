@@ -30,7 +30,7 @@ describe('packs', () => {
     actions.setField(`packs/${pack.id}/bodyLitres`, undefined, null)
     cleanup()
     render(<PacksScreen {...noDetail} />)
-    expect(screen.getByText(/Not judged yet/)).toBeTruthy()
+    expect(screen.getByText(/Room not judged/)).toBeTruthy()
   })
 })
 

@@ -86,7 +86,11 @@ describe('the random plans', () => {
     often(reckonings.filter(({ rationRounds }) => rationRounds > 1).length)
     often(
       plans.filter(({ gear = [] }) =>
-        gear.some(box => gear.some(it => it.inside === box.id && it.litres > (box.holdsLitres ?? 0))),
+        gear.some(box =>
+          gear.some(
+            it => it.inside === box.id && (it.litres ?? it.litresRange?.high ?? 0) > (box.holdsLitres ?? 0),
+          ),
+        ),
       ).length,
     )
   })

@@ -3,7 +3,7 @@
 
 import type { Item, Plan } from '../../src/plan'
 import { heatLitresPerHour, legWatts, restingKcal, walkingHours } from './naive-energy'
-import { heapOf, type InPlay, packing, sigmaM, sigmaV, wholeOf } from './naive-heap'
+import { heapOf, type InPlay, litresOf, packing, sigmaM, sigmaV, wholeOf } from './naive-heap'
 import { judge } from './naive-packs'
 import { daysOf, happenings, type Jugs, leftOf, ridesOf, usedOf, waterAlong } from './naive-trip'
 
@@ -22,8 +22,7 @@ function look(plan: Plan, play: InPlay[], jugs: Jugs) {
       kg.rubbish += it.used * item.leaves * each
     }
     if (rides === 'main-body') bodyKg += wholeOf(it) * each
-    if (item.inside === null && rides === 'outside-pocket')
-      outsideLitres += wholeOf(it) * item.litres * item.count
+    if (item.inside === null && rides === 'outside-pocket') outsideLitres += wholeOf(it) * litresOf(item)
   }
   kg.total = kg.kept + kg.daily + kg.nightly + kg.spread + kg.water + kg.rubbish
   const heap = heapOf(play, jugs.soft)

@@ -89,6 +89,18 @@ export interface Kind {
   litresPerHour: 'number' | 'from-heat'
 }
 
+/** One item in five is of a kind: its litres are a range, and what else it says of them is set aside. */
+const kindRange = fc.oneof(
+  { weight: 4, arbitrary: fc.constant({}) },
+  {
+    weight: 1,
+    arbitrary: fc.tuple(amount(6), amount(6), amount(6)).map(three => {
+      const [low, typical, high] = three.sort((a, b) => a - b) as [number, number, number]
+      return { litresFrom: 'kind' as const, litresRange: { low, typical, high } }
+    }),
+  },
+)
+
 const anyItem = fc
   .tuple(
     fc.record({ massKg: amount(2), litres: amount(6) }),
@@ -108,10 +120,12 @@ const anyItem = fc
     of('kept', 'kept', 'daily', 'nightly', 'spread'),
     fc.boolean(),
     fc.boolean(),
+    kindRange,
   )
-  .map(([needed, more, use, resupplied, says]) => ({
+  .map(([needed, more, use, resupplied, says, ofKind]) => ({
     ...needed,
     ...more,
+    ...ofKind,
     ...(use === 'kept' ? {} : { use }),
     ...(says && (use === 'daily' || use === 'nightly') ? { resupplied } : {}),
   }))

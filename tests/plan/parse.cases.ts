@@ -78,6 +78,8 @@ export const refused: [path: string, value: unknown, word: string][] = [
   ['gear[0].diameterCm', -1, '0 to 200 cm'],
   ['gear[0].massFrom', 'felt', '"scale"'],
   ['gear[0].litresFrom', 'felt', '"filled"'],
+  ['gear[0].litresFrom', 'kind', 'needs litresRange'],
+  ['gear[0].litresRange', { low: 1, typical: 2, high: 3 }, 'litresFrom "kind"'],
   ['gear[0].resupplied', true, 'write false'],
   ['gear[0].fuel', { kind: 'gas' }, 'nightly'],
   ['gear[2].fuel.kind', 'coal', '"gas"'],

@@ -13,6 +13,11 @@ const walkFields = { bodyKg: 70, loadKg: 10, speedMPerS: 1.2, terrainFactor: 1.1
 const airFields = { airC: 22, humidity: 0.5 }
 const fuelFields = { boilLitres: 1.5, startC: 10, meltLitres: 1, altitudeM: 1200, efficiency: 0.4 }
 const powerFields = { loadShare: 0.2, terrainFactor: 1.1, restingWPerKg: 1.1 }
+const boxFields = { lengthCm: 40, widthCm: 30, heightCm: 25 }
+const innerFields = { innerHeightCm: 60, innerWidthCm: 32, innerDepthCm: 24, clearanceCm: 1 }
+const ellipseFields = { semiMajorCm: 16, semiMinorCm: 12 }
+const pieceFields = { massKg: 3, behindM: 0.1, aboveM: 0.35 }
+const innerOf = (fields: Fields) => ({ section: 'ellipse', ...fields }) as unknown as eq.PackInner
 
 /** Each public function with fields inside its ranges; nested quantities are flattened here. */
 const calls: Record<string, [fields: Fields, call: Call]> = {
@@ -24,6 +29,7 @@ const calls: Record<string, [fields: Fields, call: Call]> = {
         pace: { flatKmh, climbMPerH, descendMPerH } as eq.Pace,
       }),
   ],
+  evenSlope: [{ ...legFields }, eq.evenSlope as unknown as Call],
   naismithHours: [
     { km: 10, ascentM: 500, gentleDescentM: 100, steepDescentM: 100 },
     eq.naismithHours as Call,
@@ -59,9 +65,58 @@ const calls: Record<string, [fields: Fields, call: Call]> = {
   fuelForHeatG: [{ heatKj: 400, lowerHeatingMjPerKg: 45, efficiency: 0.4 }, eq.fuelForHeatG as Call],
   fuelG: [fuelFields, fields => eq.fuelG({ kind: 'gas', ...(fields as typeof fuelFields) })],
   cartridgesFor: [{ needG: 300 }, eq.cartridgesFor as Call],
+  boxLitres: [{ ...boxFields, halfWidthCm: 0.5 }, eq.boxLitres as unknown as Call],
+  cylinderLitres: [{ diameterCm: 22, lengthCm: 30, halfWidthCm: 0.5 }, eq.cylinderLitres as unknown as Call],
+  girthLitres: [
+    { girthCm: 50, lengthCm: 28, halfWidthCm: 0.5, squeezeShare: 0.1 },
+    eq.girthLitres as unknown as Call,
+  ],
+  filledBoxLitres: [
+    { ...boxFields, baseHalfWidthCm: 0.3, heightHalfWidthCm: 1 },
+    eq.filledBoxLitres as unknown as Call,
+  ],
+  displacedLitres: [{ riseLitres: 3, halfWidthLitres: 0.1 }, eq.displacedLitres as unknown as Call],
+  fillDensityGPerLitre: [
+    { pressurePa: 3000 },
+    ({ pressurePa }) => eq.fillDensityGPerLitre({ fill: 'down', pressurePa: pressurePa! }),
+  ],
+  squeezedShare: [{ fromPa: 6900, toPa: 3000 }, eq.squeezedShare as Call],
+  insulatedLitres: [
+    { fillG: 350, shellG: 400 },
+    ({ fillG, shellG }) =>
+      eq.insulatedLitres({ fill: 'synthetic', squeeze: 'hand', fillG: fillG!, shellG: shellG! }),
+  ],
+  rolledMat: [{ lengthCm: 183, widthCm: 51, thicknessCm: 1.5, coreCm: 2 }, eq.rolledMat as Call],
+  fitOf: [
+    { lengthCm: 30, widthCm: 20, depthCm: 10, ...innerFields },
+    ({ lengthCm, widthCm, depthCm, ...inner }) =>
+      eq.fitOf({ shape: 'box', lengthCm: lengthCm!, widthCm: widthCm!, depthCm: depthCm! }, innerOf(inner)),
+  ],
+  pairDiameterCm: [
+    { innerWidthCm: 32, innerDepthCm: 24, clearanceCm: 1 },
+    inner => eq.pairDiameterCm(innerOf(inner)),
+  ],
+  longestRodCm: [innerFields, inner => eq.longestRodCm(innerOf(inner))],
+  ellipsePerimeterCm: [ellipseFields, eq.ellipsePerimeterCm as unknown as Call],
+  inscribedRadiusCm: [{ ...ellipseFields, offsetCm: 3 }, eq.inscribedRadiusCm as unknown as Call],
+  roomBesideLitres: [
+    { ...ellipseFields, diameterCm: 22, lengthCm: 30 },
+    eq.roomBesideLitres as unknown as Call,
+  ],
+  loadCentre: [pieceFields, piece => eq.loadCentre({ pieces: [piece as unknown as eq.LoadPiece] })],
+  hipMomentNm: [
+    { ...pieceFields, leanDeg: 10 },
+    ({ leanDeg, ...piece }) =>
+      eq.hipMomentNm({ pieces: [piece as unknown as eq.LoadPiece], leanDeg: leanDeg! }),
+  ],
+  balancingLeanDeg: [
+    { bodyKg: 75, heightCm: 175, packKg: 15, behindM: 0.18, aboveM: 0.3 },
+    eq.balancingLeanDeg as unknown as Call,
+  ],
+  torsoLength: [{ heightCm: 170 }, eq.torsoLength as unknown as Call],
 }
 
-const mayBeNegative = new Set(['simplifiedWbgtC', 'stullWetBulbC'])
+const mayBeNegative = new Set(['simplifiedWbgtC', 'stullWetBulbC', 'loadCentre', 'hipMomentNm'])
 
 function numbersIn(data: unknown): number[] {
   if (typeof data === 'number') return [data]

@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, test } from 'vitest'
 import { addItem, emptyDraft, removeItem } from '../../src/plan'
 import { createActions } from '../../src/store/actions'
+import { loadEngine } from '../../src/store/engine'
 import { createState } from '../../src/store/state'
 import { counter, wholeDraft } from '../plan/drafts'
 
@@ -18,6 +19,9 @@ beforeEach(() => {
   ;({ state, actions } = fresh())
   actions.createTrip(wholeDraft())
 })
+
+// The engine is fetched on demand in the app.
+await loadEngine()
 
 describe('undo', () => {
   test('takes back an edit and redo brings it again, each by its name', () => {
@@ -149,5 +153,42 @@ describe('trips', () => {
     expect(state.reckoned.value?.reckoned.ok).toBe(true)
     actions.openTripById(null)
     expect(state.reckoned.value).toBeNull()
+  })
+})
+
+describe('the terrain of a track', () => {
+  const profile = [
+    { km: 0, eleM: 400 },
+    { km: 2, eleM: null },
+    { km: 3, eleM: 520.5 },
+  ]
+
+  test('is kept with the open trip, changes nothing that is reckoned, and can be forgotten', () => {
+    const before = { trip: state.openTrip.value!, reckoned: state.reckoned.value }
+    actions.setProfile(profile)
+    expect(state.openTrip.value).toEqual({
+      ...before.trip,
+      profile,
+      changedAt: expect.any(Number),
+    })
+    expect(state.openTrip.value!.changedAt).toBeGreaterThan(before.trip.changedAt)
+    expect(state.reckoned.value).toBe(before.reckoned)
+    actions.setProfile(null)
+    expect(state.openTrip.value).not.toHaveProperty('profile')
+  })
+
+  test('goes into a copy of the trip, and stays through edits and undo', () => {
+    actions.setProfile(profile)
+    actions.setField('name', 'A', null)
+    actions.undo()
+    expect(state.openTrip.value?.profile).toEqual(profile)
+    const id = actions.duplicateTrip('t1')!
+    expect(state.trips.value.get(id)?.profile).toEqual(profile)
+  })
+
+  test('is nothing without an open trip', () => {
+    actions.openTripById(null)
+    actions.setProfile(profile)
+    expect(state.trips.value.get('t1')).not.toHaveProperty('profile')
   })
 })

@@ -103,4 +103,20 @@ describe('reading a record', () => {
     ])
       expect(readRecord(TRIP, trip(draft))).toMatchObject({ ok: false, reason: 'damaged' })
   })
+
+  test('a trip may carry the terrain of its track, of at most 400 points; anything else is damaged', () => {
+    const points = (count: number) =>
+      Array.from({ length: count }, (_, i) => ({ km: i, eleM: i % 2 ? i : null }))
+    const withProfile = (profile: unknown) => readRecord(TRIP, { ...trip(), profile })
+    expect(withProfile(points(400))).toMatchObject({ ok: true, value: { profile: points(400) } })
+    for (const damaged of [
+      points(401),
+      'hills',
+      [{ km: -1, eleM: 0 }],
+      [{ km: Number.NaN, eleM: 0 }],
+      [{ km: 1 }],
+      [{ km: 1, eleM: Number.POSITIVE_INFINITY }],
+    ])
+      expect(withProfile(damaged)).toMatchObject({ ok: false, reason: 'damaged' })
+  })
 })

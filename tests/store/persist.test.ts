@@ -140,9 +140,10 @@ describe('saving', () => {
     tab.actions.removeTrip(id)
     await tab.flush()
     expect(names(await startTab(device))).toEqual([])
-    expect((await entries(tab.use)).map(([key]) => key)).toEqual(['library'])
+    expect((await entries(tab.use)).map(([key]) => key)).toEqual([`gone/${id}`, 'library'])
     tab.actions.restoreTrip()
     await tab.flush()
+    expect(await get(`gone/${id}`, tab.use)).toBeUndefined()
     expect(nameOf(await startTab(device))).toBe('Ridge')
   })
 })
@@ -207,6 +208,35 @@ describe('a save that fails', () => {
     await tab.flush()
     expect(saveState(tab)).toEqual({ kind: 'saved' })
     expect(nameOf(await startTab(device))).toBe('Saved again')
+  })
+
+  test('by never ending is said to hang, and taken back should it end after all', async () => {
+    const { device } = await deviceWithTrip()
+    let release = () => {}
+    const gate = new Promise<void>(resolve => {
+      release = resolve
+    })
+    const tab = await startTab(device, {
+      through: use => async (mode, callback) => {
+        if (mode === 'readwrite') await gate
+        return use(mode, callback)
+      },
+    })
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] })
+    rename(tab, 'Late')
+    const saving = tab.flush()
+    await vi.advanceTimersByTimeAsync(1199)
+    expect(saveState(tab).kind).toBe('saving')
+    await vi.advanceTimersByTimeAsync(1)
+    expect(saveState(tab)).toMatchObject({
+      kind: 'failed',
+      message: expect.stringContaining('does not answer'),
+    })
+    release()
+    vi.useRealTimers()
+    await saving
+    expect(saveState(tab)).toEqual({ kind: 'saved' })
+    expect(nameOf(await startTab(device))).toBe('Late')
   })
 
   test('for another reason names it', async () => {

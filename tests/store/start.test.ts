@@ -2,6 +2,12 @@ import { IDBFactory } from 'fake-indexeddb'
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { emptyDraft } from '../../src/plan'
 
+const notHere = () => {
+  throw new Error('not here')
+}
+/** What is loaded later, without a second copy. */
+const noCopy = async () => ({ startCopy: async () => {}, readEach: notHere, createUpdates: notHere })
+
 /** A page as the store sees it, with a store of its own. */
 async function openPage(indexedDB: unknown) {
   vi.resetModules()
@@ -32,18 +38,18 @@ describe('starting the store', () => {
   test('reads what an earlier page has saved', async () => {
     const factory = new IDBFactory()
     const first = await openPage(factory)
-    await first.store.startStore()
+    await first.store.startStore(noCopy)
     first.store.actions.createTrip({ ...emptyDraft(), name: 'Kept' })
     await first.store.flush()
     const second = await openPage(factory)
-    await second.store.startStore()
+    await second.store.startStore(noCopy)
     expect(second.store.openTrip.value?.draft.name).toBe('Kept')
     expect(second.store.storeLoaded.value).toBe(true)
   })
 
   test('without IndexedDB the app works in memory, and says so', async () => {
     const { store } = await openPage(undefined)
-    await store.startStore()
+    await store.startStore(noCopy)
     expect(store.saveState.value.kind).toBe('memory-only')
     store.actions.createTrip(emptyDraft())
     await store.flush()
@@ -57,14 +63,14 @@ describe('starting the store', () => {
         throw new DOMException('', 'SecurityError')
       },
     })
-    await page.store.startStore()
+    await page.store.startStore(noCopy)
     expect(page.store.saveState.value.kind).toBe('memory-only')
   })
 
   test('storage that does not answer holds the start up for a second only; trips are joined in when they come', async () => {
     const factory = new IDBFactory()
     const first = await openPage(factory)
-    await first.store.startStore()
+    await first.store.startStore(noCopy)
     first.store.actions.createTrip({ ...emptyDraft(), name: 'Late' })
     await first.store.flush()
 
@@ -84,7 +90,7 @@ describe('starting the store', () => {
       },
     }
     const { store } = await openPage(slow)
-    const starting = store.startStore()
+    const starting = store.startStore(noCopy)
     await vi.advanceTimersByTimeAsync(1000)
     await starting
     expect(store.saveState.value).toMatchObject({
@@ -103,14 +109,14 @@ describe('starting the store', () => {
     const factory = new IDBFactory()
     const page = await openPage(factory)
     vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] })
-    await page.store.startStore()
+    await page.store.startStore(noCopy)
     page.store.actions.createTrip({ ...emptyDraft(), name: 'Going' })
     expect(page.store.saveState.value.kind).toBe('saving')
     page[way]()
     vi.useRealTimers()
     await hasRun(() => expect(page.store.saveState.value.kind).toBe('saved'))
     const next = await openPage(factory)
-    await next.store.startStore()
+    await next.store.startStore(noCopy)
     expect(next.store.openTrip.value?.draft.name).toBe('Going')
   })
 
@@ -118,7 +124,7 @@ describe('starting the store', () => {
     const factory = new IDBFactory()
     const open = vi.spyOn(factory, 'open')
     const { store } = await openPage(factory)
-    await Promise.all([store.startStore(), store.startStore()])
+    await Promise.all([store.startStore(noCopy), store.startStore(noCopy)])
     expect(open).toHaveBeenCalledTimes(1)
   })
 })

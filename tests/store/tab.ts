@@ -4,6 +4,7 @@ import { IDBFactory } from 'fake-indexeddb'
 import type { UseStore } from 'idb-keyval'
 import { createActions } from '../../src/store/actions'
 import { createPersistence } from '../../src/store/persist'
+import { readEach } from '../../src/store/rescue'
 import { createState } from '../../src/store/state'
 import type { Channel } from '../../src/store/tabs'
 import { createUseStore } from '../../src/store/useStore'
@@ -34,12 +35,21 @@ export function openTab(device: Device, { through = use => use, now = () => ++ti
   }
   device.channels.add(channel)
   const newId = () => `id${++ids}`
-  const use = through(createUseStore({ factory: device.factory }))
+  let lost = false
+  const real = createUseStore({
+    factory: device.factory,
+    onLost: how => {
+      lost ||= how === 'damaged'
+      if (state.loaded.peek()) persistence.emptied()
+    },
+    onClosed: () => void persistence.closed(),
+  })
+  const use = through(real)
   const state = createState()
   const actions = createActions(state, { now, newId })
-  const persistence = createPersistence(state, { use, now, newId, channel })
+  const persistence = createPersistence(state, { use, now, newId, channel, rescue: readEach })
   const close = () => device.channels.delete(channel)
-  return { state, actions, use, close, ...persistence }
+  return { state, actions, use, now, newId, close, lost: () => lost, ...persistence }
 }
 
 export type Tab = ReturnType<typeof openTab>

@@ -122,6 +122,32 @@ describe('a lost connection', () => {
     expect(version).toBe(2)
   })
 
+  test('after a failure that is not tried again, the next call opens anew', async () => {
+    const factory = new IDBFactory()
+    const use = createUseStore({ factory })
+    await set('a', 1, use)
+    const open = vi.spyOn(factory, 'open')
+    failTransactions(1, 'QuotaExceededError')
+    await expect(set('a', 2, use)).rejects.toMatchObject({ name: 'QuotaExceededError' })
+    await set('a', 3, use)
+    expect(open).toHaveBeenCalledTimes(1)
+  })
+
+  test('a database found empty that was not is reported, a new one is not', async () => {
+    const factory = new IDBFactory()
+    const lost: string[] = []
+    const use = createUseStore({ factory, onLost: how => lost.push(how) })
+    await set('a', 1, use)
+    const db = await use('readonly', store => store.transaction.db)
+    db.close()
+    await new Promise(resolve => {
+      factory.deleteDatabase(DATABASE).onsuccess = resolve
+    })
+    expect(lost).toEqual([])
+    await set('a', 2, use)
+    expect(lost).toEqual(['cleared'])
+  })
+
   test('a connection the browser closed is opened again', async () => {
     const factory = new IDBFactory()
     const use = createUseStore({ factory })

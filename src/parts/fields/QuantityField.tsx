@@ -85,6 +85,7 @@ export function QuantityField({
       </label>
       <input
         id={id}
+        data-path={path}
         type="text"
         inputMode={kind === 'temperature' ? 'text' : 'decimal'}
         autocomplete="off"

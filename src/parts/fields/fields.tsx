@@ -49,7 +49,7 @@ export function ChoiceField({ path, label, options, usual }: ChoiceProps) {
   const { value, set } = useField(path)
   const chosen = typeof value === 'string' ? value : usual
   return (
-    <fieldset class="field wide choice">
+    <fieldset class="field wide choice" data-path={path}>
       <legend>{label}</legend>
       <div class="options">
         {options.map(option => (
@@ -84,6 +84,7 @@ export function SelectField({
       <label for={id}>{label}</label>
       <select
         id={id}
+        data-path={path}
         value={typeof value === 'string' ? value : usual}
         onChange={event => set(event.currentTarget.value || undefined)}
       >

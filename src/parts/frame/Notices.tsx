@@ -1,24 +1,26 @@
-// What the app itself has to say: that it cannot keep things, that a newer version waits.
+// What the app itself has to say: that it cannot keep things, what it found at the start, that a newer version waits.
 
-import { applyUpdate, saveState, storeProblem, updateWaiting } from '../../store'
+import { actions, applyUpdate, flush, saveState, storeProblem, updateWaiting } from '../../store'
+
+const NEWER = 'A newer version is ready. Your edits are kept.'
 
 export function Notices() {
-  const problem = storeProblem.value ?? saveState.value.message
   return (
     <div class="app-notices" aria-live="polite">
-      {problem ? (
-        <p class="caution notice">
-          <strong>NOTICE</strong> {problem}
-        </p>
-      ) : null}
-      {updateWaiting.value ? (
-        <p class="caution notice">
-          A newer version is ready. Your edits are kept.{' '}
-          <button type="button" class="quiet" onClick={() => void applyUpdate()}>
-            Use it now
-          </button>
-        </p>
-      ) : null}
+      {notice(saveState.value.message, 'Try again', flush)}
+      {notice(storeProblem.value, 'Close', actions.dismissStoreProblem)}
+      {notice(updateWaiting.value && NEWER, 'Use it now', applyUpdate)}
     </div>
   )
+}
+
+function notice(text: string | false | null | undefined, action: string, act: () => unknown) {
+  return text ? (
+    <p class="caution notice">
+      <strong>NOTICE</strong> {text}{' '}
+      <button type="button" class="quiet" onClick={() => void act()}>
+        {action}
+      </button>
+    </p>
+  ) : null
 }

@@ -4,6 +4,7 @@
 import { useId, useState } from 'preact/hooks'
 import type { Limit } from '../../plan'
 import { bareUnitOf, formatQuantity, parseQuantity, type Quantity, type System } from '../../units'
+import './loose.css'
 
 /** What a text means: its value (none while it is empty) with a word on how it was understood, or what is wrong. */
 export type Reading = { value: number | undefined; said?: string | undefined } | { message: string }
@@ -36,9 +37,11 @@ interface LooseProps {
   reading: Reading
   onText: (text: string) => void
   hint?: string | undefined
+  /** Over the whole width, where it may have a lot to say. */
+  wide?: boolean
 }
 
-export function LooseField({ label, unit, text, reading, onText, hint }: LooseProps) {
+export function LooseField({ label, unit, text, reading, onText, hint, wide }: LooseProps) {
   const id = useId()
   const [editing, setEditing] = useState(false)
   const problem = !editing && 'message' in reading ? reading.message : null
@@ -49,7 +52,7 @@ export function LooseField({ label, unit, text, reading, onText, hint }: LoosePr
     { key: 'hint', text: hint, class: 'hint' },
   ].filter(note => note.text)
   return (
-    <div class="field">
+    <div class={wide ? 'field across' : 'field'}>
       <label for={id}>
         {label}
         {unit ? <span class="unit"> ({unit})</span> : null}

@@ -48,7 +48,7 @@ function Drawn({ moments, stops, limits, format, profile, moment, onMoment }: Lo
     if (next !== index) onMoment(next)
   }
   return (
-    <figure class="picture load-line">
+    <figure class={`picture load-line${terrain ? ' over-ground' : ''}`}>
       <div class="drawing" ref={ref}>
         <svg
           class={plan.dense ? 'dense' : ''}

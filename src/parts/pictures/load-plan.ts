@@ -25,8 +25,6 @@ export interface LoadPlan {
   ys: number[][]
   /** Moments lie so close that lines have to be thin. */
   dense: boolean
-  /** Figures stand at the side of the plot. */
-  ruled: boolean
   rules: { y: number; text: string }[]
   limits: DrawnLimit[]
   peak: { x: number; y: number; textX: number; lines: string[] }
@@ -69,7 +67,7 @@ export function planLoadLine(shown: Shown, room: Room): LoadPlan {
 
   const ys = edgeYs(moments, plot)
   // Drops stand on the highest ground: they keep clear of the load's own axis.
-  const terrain = layTerrain(shown, { ...sides, top: plot.bottom + emPx * 1.1, linePx })
+  const terrain = layTerrain(shown, { ...sides, top: plot.bottom + emPx * 1.1, linePx, ruled })
   const strip = layStrip(shown, { xs, top: (terrain ?? plot).bottom + 4, linePx, peak }, room)
   const half = Math.max(...lines.map(measureBold)) / 2
   const bar = scaleBar(shown, sides, strip.bottom + emPx * 0.9)
@@ -82,7 +80,6 @@ export function planLoadLine(shown: Shown, room: Room): LoadPlan {
     xs,
     ys,
     dense: (sides.right - sides.left) / moments.length < 9,
-    ruled,
     rules: ruled ? rules.map(({ kg, text }) => ({ y: yOf(kg, plot), text })) : [],
     limits,
     peak: { x: peakX, y: yOf(peakKg, plot), textX: clamp(peakX, half, widthPx - half), lines },

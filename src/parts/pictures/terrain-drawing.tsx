@@ -37,15 +37,15 @@ export function TerrainDrawing({ plan, terrain }: { plan: LoadPlan; terrain: Ter
         )
       })}
       {terrain.labels.map(({ y, text }) => (
-        <text
-          key={text}
-          x={px(plan.ruled ? plot.left - 6 : plot.left + 4)}
-          y={px(y)}
-          class={plan.ruled ? 'end faint' : 'halo'}
-        >
+        <text key={text} x={px(plot.left - 6)} y={px(y)} class="end faint">
           {text}
         </text>
       ))}
+      {terrain.above && (
+        <text x={px(plot.left)} y={px(terrain.above.y)} class="faint">
+          {terrain.above.text}
+        </text>
+      )}
     </g>
   )
 }

@@ -21,8 +21,10 @@ export interface Terrain {
   gaps: { from: number; to: number }[]
   /** y of the ridge at each stop; null in a gap. */
   stopYs: (number | null)[]
-  /** The scale: highest first; one label where the ground is level. */
+  /** The scale at the side, highest first; one label where the ground is level. */
   labels: { y: number; text: string }[]
+  /** The scale in one line above, where the type is too large for the side. */
+  above: { y: number; text: string } | null
 }
 
 /** Ground with less relief than this is not blown up to the whole height, m. A judgement of ours. */
@@ -73,15 +75,21 @@ export interface TerrainRoom {
   right: number
   top: number
   linePx: number
+  /** Figures stand at the side. */
+  ruled: boolean
 }
 
 /** Lays the terrain out below `top`; null where there is none to draw. */
-export function layTerrain(shown: Shown, { left, right, top, linePx }: TerrainRoom): Terrain | null {
+export function layTerrain(
+  shown: Shown,
+  { left, right, linePx, ruled, ...room }: TerrainRoom,
+): Terrain | null {
   const { profile = [], format } = shown
   const range = hasTerrain(shown) ? rangeOf(profile) : null
   if (!range) return null
   const { lowM, highM } = range
-  const height = clamp((right - left) * 0.16, Math.max(52, linePx * 2.6), 96)
+  const height = clamp((right - left) * 0.2, Math.max(60, linePx * 2.6), 96)
+  const top = room.top + (ruled ? 0 : linePx * 1.6)
   const bottom = top + height
   const spanM = Math.max(highM - lowM, LEAST_SPAN_M)
   const yOf = (eleM: number) => bottom - height * (BASE_SHARE + (1 - BASE_SHARE) * ((eleM - lowM) / spanM))
@@ -89,17 +97,18 @@ export function layTerrain(shown: Shown, { left, right, top, linePx }: TerrainRo
   const xOf = (km: number) => left + (km / endKm) * (right - left)
   const runs = runsOf(profile).map(run => run.map(({ km, eleM }) => ({ x: xOf(km), y: yOf(eleM!) })))
   const metres = (m: number) => metresText(m, format)
-  const labels = [{ y: yOf(highM), text: metres(highM) }]
-  // Where the relief is small its two figures would lie over each other: the scale is then one figure, or two moved apart.
-  if (metres(lowM) !== metres(highM))
-    labels.push({ y: Math.max(yOf(lowM), yOf(highM) + linePx), text: metres(lowM) })
+  const [low, high] = [metres(lowM), metres(highM)]
+  const labels = [{ y: yOf(highM), text: high }]
+  // Where the relief is small the two figures would lie over each other: they are moved apart.
+  if (low !== high) labels.push({ y: Math.max(yOf(lowM), yOf(highM) + linePx), text: low })
   return {
     top,
     bottom,
     runs,
     gaps: gapsBetween(runs, { left, right }),
     stopYs: stopElevations(shown).map(eleM => (eleM === null ? null : yOf(eleM))),
-    labels,
+    labels: ruled ? labels : [],
+    above: ruled ? null : { y: room.top + linePx * 0.3, text: low === high ? low : `${low} to ${high}` },
   }
 }
 

@@ -2,12 +2,13 @@
 
 import type { Plan } from '../../plan'
 import { type Reckoning, type Remedy, reckon, remediesBy, shortfallOf } from '../../reckon'
+import { type Caution, listText } from '../cautions'
 import { remedyInWords, shortfallInWords } from '../remedies'
 import type { Shown } from '../shown'
 
 export interface Help {
   /** The least inconvenient first. */
-  remedies: { text: string; remedy: Remedy }[]
+  remedies: { text: string; remedy: Remedy; caution: Caution | null }[]
   /** What to look for instead, where no change helps. */
   shortfall: string | null
 }
@@ -21,7 +22,20 @@ export function helpFor(
   const remedies = remediesBy(reckon, { plan, reckoning, setupIndex }).map(remedy => ({
     remedy,
     text: remedyInWords(remedy, { plan, shown }),
+    caution: cautionOf(remedy, plan),
   }))
   const shortfall = remedies.length ? null : shortfallOf(plan, reckoning, setupIndex)
   return { remedies, shortfall: shortfall && shortfallInWords(shortfall, { shown }) }
+}
+
+/** A source that nobody vouched for is never offered without its warning. */
+function cautionOf(remedy: Remedy, { trip: { stops } }: Plan): Caution | null {
+  const change = remedy.kind === 'combined' ? remedy.trip : remedy
+  if (change.kind !== 'trust-doubtful') return null
+  const names = listText(change.stops.map(stop => stops[stop]!.name))
+  return {
+    signal: 'WARNING',
+    about: 'water',
+    text: `You would count on ${names}, marked doubtful. A source that is dry when you reach it can leave you without water: confirm it before you leave.`,
+  }
 }

@@ -7,7 +7,8 @@ import type { Shown } from '../shown'
 import { setupInWords, type Verdict } from '../verdicts'
 
 /** A pack's figures as far as they are known, with the one set-up to judge. */
-export type KnownPack = Partial<Omit<Pack, 'setups'>> & { setup: Partial<Setup> }
+export type KnownPack = Known<Omit<Pack, 'setups'>> & { setup: Known<Setup> }
+type Known<T> = { [K in keyof T]?: T[K] | undefined }
 
 export interface Partly {
   /** "So far …": something is missing, and nothing that is known speaks against it. */
@@ -40,7 +41,9 @@ const SAYS_NOTHING: ReadonlySet<Code> = new Set(['rating-unknown'])
 
 /** The pack judged for a plan that reckons; null where the plan does not settle. */
 export function partlyJudged(plan: Plan, known: KnownPack, shown: Shown): Partly | null {
-  const { setup, ...figures } = known
+  const { setup: own, ...rest } = known
+  const figures = said(rest)
+  const setup = said(own)
   const hasBody = figures.bodyLitres !== undefined
   const hasMass = setup.massKg !== undefined
   const whole: Pack = {
@@ -79,4 +82,11 @@ function missingOf(hasBody: boolean, hasMass: boolean, failsWithoutMass: boolean
     ? 'Its mass is missing: the load is judged as if the pack weighed nothing.'
     : 'Load judged without the pack itself: its mass is missing.'
   return [...body, load]
+}
+
+/** Without what is there but unknown, which would hide its default. */
+function said<T extends object>(figures: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
+  return Object.fromEntries(Object.entries(figures).filter(([, value]) => value !== undefined)) as {
+    [K in keyof T]?: Exclude<T[K], undefined>
+  }
 }

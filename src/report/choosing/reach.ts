@@ -14,23 +14,28 @@ export interface StretchInWords {
 
 export interface ReachInWords {
   points: ReachPoint[]
+  /** Parts of the edge by the limit that makes them, each with a word and a sentence. */
+  runs: { label: string; text: string; points: ReachPoint[] }[]
   stretches: StretchInWords[]
-  /** Which limit stops it between which amounts of water, a sentence each. */
-  limits: string[]
+  /** Said where there is no edge at all. */
+  nothing: string | null
 }
 
-const BINDS: Record<Binding, string> = {
-  room: 'its room',
-  rating: 'its rating',
-  'frameless-ceiling': 'your ceiling without a frame',
-  'body-share': 'your own share of body mass',
+const BINDS: Record<Binding, { short: string; long: string }> = {
+  room: { short: 'room', long: 'its room' },
+  rating: { short: 'rating', long: 'its rating' },
+  'frameless-ceiling': { short: 'ceiling', long: 'your ceiling without a frame' },
+  'body-share': { short: 'body mass', long: 'your own share of body mass' },
 }
+
+const NOTHING = 'Not even without food and water: what is carried besides is already too much for it.'
 
 export const daysText = (days: number | null): string => {
   if (days === null) return 'no limit'
   // Rounded down: a reach must not be told longer than it is.
   const tenths = Math.floor(days * 10 + 1e-6) / 10
-  return `${tenths.toFixed(1)} ${tenths === 1 ? 'day' : 'days'}`
+  if (tenths === 0) return 'no day'
+  return `${tenths.toFixed(1)} days`
 }
 
 /** The reach of the set-up at `setupIndex`; null when nothing is eaten daily, so that days mean nothing. */
@@ -53,13 +58,16 @@ export function reachInWords(
         (reach === null || days <= reach + 1e-6),
     }
   })
-  return { points, stretches, limits: limitsOf(points, shown) }
+  const runs = runsOf(points).map(run => ({
+    label: run[0]!.binds ? BINDS[run[0]!.binds].short : 'no limit',
+    text: limitText(run, shown),
+    points: run,
+  }))
+  return { points, runs, stretches, nothing: points.length ? null : NOTHING }
 }
 
-/** Neighbouring points stopped by the same limit are one sentence. */
-function limitsOf(points: ReachPoint[], { water }: Shown): string[] {
-  if (points.length === 0)
-    return ['Not even without food and water: what is carried besides is too much for it.']
+/** Neighbouring points stopped by the same limit are one run. */
+function runsOf(points: ReachPoint[]): ReachPoint[][] {
   const runs: ReachPoint[][] = []
   points.slice(0, -1).forEach((point, i) => {
     const run = runs.at(-1)
@@ -67,18 +75,18 @@ function limitsOf(points: ReachPoint[], { water }: Shown): string[] {
     if (run && run[0]!.binds === point.binds) run.push(next)
     else runs.push([point, next])
   })
-  if (runs.length === 0) runs.push(points)
-  return runs.map(run => {
-    const [from, to] = [run[0]!, run.at(-1)!]
-    const span =
-      from === to
-        ? `With ${water(from.waterLitres)} of water`
-        : `From ${water(from.waterLitres)} to ${water(to.waterLitres)} of water`
-    if (from.binds === null) return `${span} nothing stops it.`
-    const days =
-      from === to || daysText(from.days) === daysText(to.days)
-        ? daysText(from.days)
-        : `${daysText(from.days)} down to ${daysText(to.days)}`
-    return `${span}: ${days}, stopped by ${BINDS[from.binds]}.`
-  })
+  return runs.length || points.length === 0 ? runs : [points]
+}
+
+function limitText(run: ReachPoint[], { water }: Shown): string {
+  const [from, to] = [run[0]!, run.at(-1)!]
+  const span =
+    from === to
+      ? `With ${water(from.waterLitres)} of water`
+      : from.waterLitres > 0
+        ? `From ${water(from.waterLitres)} to ${water(to.waterLitres)} of water`
+        : `Up to ${water(to.waterLitres)} of water`
+  if (from.binds === null) return `${span} nothing stops it.`
+  const [most, least] = [daysText(from.days), daysText(to.days)]
+  return `${span}: ${most === least ? most : `${most} down to ${least}`}, stopped by ${BINDS[from.binds].long}.`
 }

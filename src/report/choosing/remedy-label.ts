@@ -22,7 +22,7 @@ export function remedyLabel(change: Change, plan: Plan): string {
   }
 }
 
-export const listOf = (ids: string[], { gear }: Plan): string =>
+const listOf = (ids: string[], { gear }: Plan): string =>
   listText(ids.map(id => gear.find(item => item.id === id)?.name || id))
 
 function itemsLabel({ move, leave }: ItemChoice, plan: Plan): string {

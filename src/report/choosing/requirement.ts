@@ -16,7 +16,13 @@ export function askedByTrip(plan: Plan, reckoning: Reckoning, packKg = plan.sett
   return { likelyLitres: reckoning.need.bodyLitres, packKg, wanted: requirementOf(plan, reckoning, packKg) }
 }
 
-export interface AskedRow {
+/** The same asked of a pack of another mass; whether it takes a frame stays as it was. */
+export function askedWithPack(asked: Asked, packKg: number): Asked {
+  const { wanted } = asked
+  return { ...asked, packKg, wanted: { ...wanted, ratedKg: wanted.contentsKg + packKg } }
+}
+
+interface AskedRow {
   name: string
   figure: string
   note: string

@@ -3,15 +3,15 @@
 
 import {
   backpackingRanges,
+  evenSlope,
   kcalPerWattHour,
   legPowerRanges,
   legPowerWPerKg,
-  splitByTotals,
   terrainFactors,
 } from '../../equations'
 import { type Body, bodyOf } from '../../reckon'
 import type { WhyBound, WhyContext } from './types'
-import { bound } from './words'
+import { bound, given } from './words'
 
 export interface Effort {
   watts: number
@@ -41,26 +41,26 @@ export function effortOf({ plan, reckoning }: WhyContext, leg: number): Effort |
   const loadShare = Math.min((contentsKg + packKg) / massKg, legPowerRanges.loadShare.max)
   const terrainFactor = terrainFactors[ground].factor
   const totals = { km, ascentM, descentM }
-  const power = legPowerWPerKg({
-    ...totals,
-    hours,
-    loadShare,
-    terrainFactor,
-    restingWPerKg: body.restingWPerKg,
-  })
-  // The engine has reckoned this plan with the same inputs.
-  if (!power.ok) throw new RangeError(`walking power: ${power.field} is ${power.got}`)
-  const watts = power.value.wattsPerKg * massKg
+  const power = given(
+    legPowerWPerKg({
+      ...totals,
+      hours,
+      loadShare,
+      terrainFactor,
+      restingWPerKg: body.restingWPerKg,
+    }),
+  )
+  const slope = evenSlope(totals)
+  const watts = power.wattsPerKg * massKg
   return {
-    ...power.value,
+    ...power,
     watts,
     kcal: watts * hours * kcalPerWattHour,
     contentsKg,
     packKg,
     loadShare,
     speedMPerS: km === 0 ? 0 : km / hours / 3.6,
-    steepestPercent:
-      km === 0 ? 0 : 100 * Math.max(...splitByTotals(totals).map(part => Math.abs(part.slope))),
+    steepestPercent: slope.ok ? 100 * slope.value : Number.POSITIVE_INFINITY,
     terrainFactor,
     body,
   }

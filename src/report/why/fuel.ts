@@ -9,12 +9,11 @@ import {
   fuelMargin,
   heatToBoilKj,
   heatToMeltKj,
-  type Outcome,
   snow,
 } from '../../equations'
-import { fieldPath } from '../../plan'
+import { fieldPath, type Plan } from '../../plan'
 import type { Explanation, WhyContext, WhyOther } from './types'
-import { degreesText, numberText } from './words'
+import { degreesText, given, numberText } from './words'
 
 const KIND_NAMES = {
   gas: 'gas, 80 % isobutane with 20 % propane',
@@ -23,6 +22,12 @@ const KIND_NAMES = {
   methanol: 'methanol',
   tablet: 'solid tablets',
 } as const
+
+/** Fuel for one night, kg; null for an item whose mass is typed. */
+export function fuelKgOf({ gear }: Plan, id: string): number | null {
+  const fuel = gear.find(each => each.id === id)?.fuel
+  return fuel ? given(fuelG(fuel)) / 1000 : null
+}
 
 /** None for an item whose mass is typed. */
 export function whyFuel(context: WhyContext, id: string): Explanation[] {
@@ -33,11 +38,11 @@ export function whyFuel(context: WhyContext, id: string): Explanation[] {
   const { kind, boilLitres, startC, meltLitres, altitudeM } = fuel
   const { lowerHeatingMjPerKg, efficiency: usual } = fuelKinds[kind]
   const at = (field: string) => fieldPath('gear', id, 'fuel', field)
-  const boilsAtC = valueOf(boilingPointC({ altitudeM }))
-  const kg = (use: typeof fuel) => valueOf(fuelG(use)) / 1000
+  const boilsAtC = given(boilingPointC({ altitudeM }))
+  const kg = (use: typeof fuel) => given(fuelG(use)) / 1000
   const result = kg(fuel)
-  const boilKj = valueOf(heatToBoilKj({ litres: boilLitres, startC, endC: boilsAtC }))
-  const meltKj = valueOf(heatToMeltKj({ litres: meltLitres, ...snow }))
+  const boilKj = given(heatToBoilKj({ litres: boilLitres, startC, endC: boilsAtC }))
+  const meltKj = given(heatToMeltKj({ litres: meltLitres, ...snow }))
   const part = (label: string, value: number): WhyOther => ({
     label,
     value,
@@ -53,9 +58,9 @@ export function whyFuel(context: WhyContext, id: string): Explanation[] {
       { label: 'Water brought to the boil', value: shown.litres(boilLitres), path: at('boilLitres') },
       { label: 'It starts at', value: degreesText(startC, shown.system), path: at('startC') },
       { label: 'It boils at', value: degreesText(boilsAtC, shown.system), path: at('altitudeM') },
-      { label: 'Heat for that', value: `${numberText(boilKj, 0)} kJ` },
+      { label: 'Heat to boil it', value: `${numberText(boilKj, 0)} kJ` },
       { label: 'Water melted from snow', value: shown.litres(meltLitres), path: at('meltLitres') },
-      { label: 'Heat for that', value: `${numberText(meltKj, 0)} kJ` },
+      { label: 'Heat to melt it', value: `${numberText(meltKj, 0)} kJ` },
       { label: 'Heating value', value: `${numberText(lowerHeatingMjPerKg, 1)} MJ/kg` },
       {
         label: 'Heat that reaches the water',
@@ -87,7 +92,7 @@ function whyBoiling(
 ): Explanation {
   const { min, max } = altitudeRanges.altitudeM
   return {
-    title: `Water boils at ${degreesText(boilsAtC, shown.system)}`,
+    title: 'Boiling point of water',
     equation: 'Standard atmosphere, then the IAPWS saturation equation',
     says: 'Air pressure by altitude, and the temperature at which water boils under it.',
     inputs: [{ label: 'Altitude', value: shown.metres(altitudeM), path }],
@@ -98,10 +103,4 @@ function whyBoiling(
     ignores: 'the weather, about ± 1 K, and salt in the water.',
     others: null,
   }
-}
-
-/** The schema holds a fuel's fields inside the equations' ranges, and the engine has reckoned with them. */
-function valueOf(outcome: Outcome<number>): number {
-  if (!outcome.ok) throw new RangeError(`fuel: ${outcome.field} is ${outcome.got}`)
-  return outcome.value
 }

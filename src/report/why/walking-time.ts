@@ -3,27 +3,27 @@
 
 import {
   blendedHours,
+  evenSlope,
   legRanges,
   naismithHours,
   type Outcome,
   paceRanges,
-  splitByTotals,
   swissHours,
   toblerHours,
 } from '../../equations'
 import type { Explanation, WhyContext, WhyInput, WhyOther } from './types'
-import { climbRateText, legName, legPath, numberText, speedText } from './words'
+import { climbRateText, given, legName, legPath, longText, numberText, speedText } from './words'
 
 /** Langmuir's credit is for descents of 5° to 12°, his penalty for steeper ones. */
 const GENTLE_FROM = Math.tan((5 * Math.PI) / 180)
 const STEEP_FROM = Math.tan((12 * Math.PI) / 180)
 
 export function whyWalkingTime(context: WhyContext, leg: number): Explanation {
-  const { plan, reckoning, shown } = context
+  const { plan, shown } = context
   const { km, ascentM, descentM, hours: typed } = plan.trip.stops[leg + 1]!.leg!
   const { pace } = plan.trip
   const totals = { km, ascentM, descentM }
-  const computed = hoursOrNull(blendedHours({ ...totals, pace }))
+  const computed = given(blendedHours({ ...totals, pace }))
   const others = otherRules(totals)
   const list =
     typed === null ? others : [told('DIN 33466, this app’s rule', computed, ['din-33466']), ...others]
@@ -34,13 +34,13 @@ export function whyWalkingTime(context: WhyContext, leg: number): Explanation {
     says:
       typed === null
         ? 'Time along the flat and time for climb and descent; the larger counts whole, the smaller half.'
-        : 'You typed this time; it stands in place of the computed one. “Use the computed time” beside the field takes it back.',
+        : 'You typed this time; it stands in place of the computed one. “Use the computed time” under the field takes it back.',
     inputs:
       typed === null ? inputs() : [{ label: 'Walking time', value: shown.hours(typed), path: at('hours') }],
-    result: { value: reckoning.legs[leg]!.hours, text: shown.hours(typed ?? computed ?? 0) },
+    result: { value: typed ?? computed, text: shown.hours(typed ?? computed) },
     range: {
       bounds: [],
-      note: `The rule names no range. Here it takes legs up to ${shown.km(legRanges.km.max)} and ${shown.metres(legRanges.ascentM.max)} of climb, at up to ${speedText(paceRanges.flatKmh.max, shown.system)}: all inputs are inside.`,
+      note: `The rule names no range. Here it takes legs up to ${longText(legRanges.km.max, shown.system)} and ${shown.metres(legRanges.ascentM.max)} of climb, at up to ${speedText(paceRanges.flatKmh.max, shown.system)}: all inputs are inside.`,
     },
     instead: null,
     sourceKeys: ['din-33466'],
@@ -99,13 +99,14 @@ function otherRules(totals: Totals): Rule[] {
 
 /** The descent counts as gentle or steep as a whole, by the leg's even slope: a judgement of ours. */
 function langmuirHours({ km, ascentM, descentM }: Totals): Outcome<number> {
-  const slope = Math.max(0, ...splitByTotals({ km, ascentM, descentM }).map(part => -part.slope))
+  const even = evenSlope({ km, ascentM, descentM })
+  const slope = even.ok ? even.value : Number.POSITIVE_INFINITY
   const gentleDescentM = slope >= GENTLE_FROM && slope <= STEEP_FROM ? descentM : 0
   const steepDescentM = slope > STEEP_FROM ? descentM : 0
   return naismithHours({ km, ascentM, gentleDescentM, steepDescentM })
 }
 
-function spreadNote(list: Rule[], computed: number | null): string {
+function spreadNote(list: Rule[], computed: number): string {
   const hours = [computed, ...list.map(rule => rule.value)].filter(
     value => value !== null && value > 0,
   ) as number[]

@@ -17,7 +17,7 @@ import {
 import { ASSUMED_AIR_C } from '../../reckon'
 import { effortOf } from './effort'
 import type { Explanation, WhyContext } from './types'
-import { degreesText, flowText, legName, legPath, numberText, wattsText } from './words'
+import { degreesText, flowText, given, legName, legPath, numberText, wattsText } from './words'
 
 const CLASSES: WorkClass[] = ['easy', 'moderate', 'hard']
 const CLASS_LIMITS: Record<WorkClass, string> = {
@@ -35,7 +35,7 @@ export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
   if (plan.trip.water.litresPerHour !== 'from-heat') return []
   const { airC, humidity } = plan.trip.stops[leg + 1]!.leg!
   const air = { airC: airC ?? ASSUMED_AIR_C, humidity }
-  const wbgtC = valueOf(simplifiedWbgtC(air))
+  const wbgtC = given(simplifiedWbgtC(air))
   const effort = effortOf(context, leg)
   const { rate, held } = rateFor(wbgtC, effort?.watts ?? null, reckoning.legs[leg]!.litresPerHour)
   const flow = (litresPerHour: number) => flowText(litresPerHour, shown.system)
@@ -137,17 +137,11 @@ function whyWbgt(context: WhyContext, leg: number, wbgtC: number): Explanation {
 
 /** The rate the engine used. At the edge of two classes it may have held the harder one of two rounds. */
 function rateFor(wbgtC: number, watts: number | null, used: number): { rate: WaterRate; held: boolean } {
-  const rateAt = (power: number) => valueOf(waterRate({ wbgtC, watts: power }))
+  const rateAt = (power: number) => given(waterRate({ wbgtC, watts: power }))
   const rate = rateAt(watts ?? typicalWatts.moderate)
   if (rate.litresPerHour === used) return { rate, held: false }
   const other = CLASSES.map(work => rateAt(typicalWatts[work])).find(
     ({ litresPerHour }) => litresPerHour === used,
   )
   return other ? { rate: other, held: true } : { rate, held: false }
-}
-
-/** The engine has reckoned this plan with the same inputs. */
-function valueOf<T>(outcome: { ok: true; value: T } | { ok: false; field: string; got: number }): T {
-  if (!outcome.ok) throw new RangeError(`${outcome.field} is ${outcome.got}`)
-  return outcome.value
 }

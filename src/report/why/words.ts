@@ -1,7 +1,7 @@
 // Figures of the explanations in words: units, ranges, and the standing of a source.
 // Rates of power and strength are shown as their equations take them, in W, m/s and %, in both systems of units.
 
-import type { Limit } from '../../equations'
+import type { Limit, Outcome } from '../../equations'
 import { fieldPath } from '../../plan'
 import { formatQuantity, type System } from '../../units'
 import type { WhyBound, WhyContext } from './types'
@@ -20,6 +20,7 @@ export const flowText = (litresPerHour: number, system: System) =>
 export const degreesText = (celsius: number, system: System) =>
   formatQuantity('temperature', celsius, { system, digits: 1 })
 export const speedText = (kmh: number, system: System) => formatQuantity('speed', kmh, { system })
+export const longText = (km: number, system: System) => formatQuantity('distance', km, { system, digits: 0 })
 export const climbRateText = (mPerH: number, system: System) =>
   formatQuantity('verticalSpeed', mPerH, { system, digits: 0 })
 
@@ -39,6 +40,12 @@ export function bound(
     inside,
     text: `${label} ${shown}, ${inside ? 'inside' : 'outside'} ${from} to ${to} ${limit.unit}`,
   }
+}
+
+/** The value of an equation with inputs that the engine has reckoned with: the schema holds them inside its ranges. */
+export function given<T>(outcome: Outcome<T>): T {
+  if (!outcome.ok) throw new RangeError(`${outcome.field} is ${outcome.got}`)
+  return outcome.value
 }
 
 /** The path of a field of the leg; none where the leg is a stand-in. */
@@ -66,9 +73,16 @@ export interface Source {
   note: string
 }
 
-/** "Naismith WW (1892), Naismith’s rule, Scottish …: third-party transcription. Original …" */
+/** "Looney DP and others (2022), Modeling …, Med Sci …: read in the abstract, … Ranges from the abstract; …" */
 export function sourceText({ authors, year, title, where, standing, note }: Source): string {
-  const who = `${authors}${year === null ? '' : `${authors ? ' ' : ''}(${year})`}`
-  const what = [who, title, where].filter(Boolean).join(', ')
-  return `${what}. Standing: ${STANDINGS[standing] ?? standing}. ${note}`
+  const inWords = standingText(standing)
+  if (standing === 'judgement of ours')
+    return `${inWords[0]!.toUpperCase()}${inWords.slice(1)}, not published.`
+  const [first, second, ...rest] = authors.split(', ').filter(Boolean)
+  const who = rest.length ? `${first} and others` : [first, second].filter(Boolean).join(', ')
+  const dated = `${who}${year === null ? '' : `${who ? ' ' : ''}(${year})`}`
+  return `${[dated, title, where].filter(Boolean).join(', ')}: ${inWords}. ${note}`
 }
+
+/** How much of a source was read, in the words of the screens. */
+export const standingText = (standing: string): string => STANDINGS[standing] ?? standing

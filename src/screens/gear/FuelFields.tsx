@@ -1,8 +1,11 @@
-// What a night's fuel must do; its mass then comes from the physics of heating water.
+// What a night's fuel must do; its mass then comes from the physics of heating water, and gas from whole cartridges.
 
-import { QuantityField, SelectField } from '../../parts/fields'
+import { QuantityField, SelectField, useSystem } from '../../parts/fields'
+import { toField, Why } from '../../parts/why'
 import { type DraftItem, defaults, LIMITS } from '../../plan'
-import { actions } from '../../store'
+import { shownIn } from '../../report'
+import { addCartridges, fuelKgOf, gasCartridges, hasCartridges, piecesText } from '../../report/why'
+import { actions, newId, openTrip, reckoned } from '../../store'
 
 interface Props {
   item: DraftItem
@@ -70,9 +73,60 @@ export function FuelFields({ item, at }: Props) {
           hint="Empty: 45 %, tablets 35 % (our judgement)."
         />
       </div>
+      <NightsFuel item={item} />
+      <Cartridges item={item} />
       <button type="button" class="quiet" onClick={() => actions.setField(at('fuel'), undefined, null)}>
         Type its mass myself
       </button>
     </fieldset>
+  )
+}
+
+function NightsFuel({ item }: { item: DraftItem }) {
+  const shown = shownIn(useSystem())
+  const kg = reckoned.value ? fuelKgOf(reckoned.value.plan, item.id) : null
+  if (kg === null) return null
+  return (
+    <Why about={{ kind: 'fuel', item: item.id }} figure={`${shown.gear(kg)} for one night`} onGo={toField} />
+  )
+}
+
+/** Gas is bought in whole cartridges, whose empties are gear. */
+function Cartridges({ item }: { item: DraftItem }) {
+  const shown = shownIn(useSystem())
+  const open = reckoned.value
+  if (!open?.reckoned.ok) return null
+  const wanted = gasCartridges(open.plan, open.reckoned.reckoning, item.id)
+  if (!wanted) return null
+  const { nights, needG, choice } = wanted
+  const need = `${shown.gear(needG / 1000)} of gas needed with margin for ${nights} ${nights === 1 ? 'night' : 'nights'}`
+  if (!choice) return <p class="hint">{need}: more than cartridges are worked out for (up to 5 kg).</p>
+  const gear = openTrip.value?.draft.gear ?? []
+  return (
+    <>
+      <p>
+        <strong>{piecesText(choice)}:</strong> {need}; the empties stay in the load until a bin.
+      </p>
+      <p class="hint">
+        {shown.gear(choice.emptyG / 1000)} and {shown.litres(choice.outerLitres)} for the empties are from
+        memory: weigh and measure yours. As gear they count to the end of the trip.
+        {item.litres ? ' The gas rides inside them: give it 0 L.' : ''}
+      </p>
+      {hasCartridges(gear, choice) ? (
+        <p class="hint">They are in the gear.</p>
+      ) : (
+        <button
+          type="button"
+          class="quiet"
+          onClick={() =>
+            actions.edit('Add gas cartridges', draft =>
+              addCartridges(draft, choice, { after: item.id, newId }),
+            )
+          }
+        >
+          Add these cartridges to the gear
+        </button>
+      )}
+    </>
   )
 }

@@ -9,6 +9,8 @@ import { actions, newId, openTrip, reckoned } from '../../store'
 import type { System } from '../../units'
 import { type Detail, firstId, rowActions } from '../rows'
 import { ItemEditor } from './ItemEditor'
+import { rangeOf } from './kind-words'
+import { ListDoors } from './ListDoors'
 import { Packing } from './Packing'
 
 const EDITS = { what: 'item', move: moveItem, duplicate: duplicateItem, remove: removeItem }
@@ -37,6 +39,7 @@ export function GearScreen({ detail, onDetail }: Detail) {
       <button type="button" class="primary" onClick={() => add(gear, onDetail)}>
         Add an item
       </button>
+      <ListDoors />
       <Packing />
     </div>
   )
@@ -125,7 +128,7 @@ function Summary({ item, name, system }: { item: DraftItem; name: string; system
       : shown.gear(item.massKg)
   const facts = [
     [mass, USES[item.use ?? 'kept']].filter(Boolean).join(' '),
-    item.litres === undefined ? 'no litres' : item.litres === 0 ? '' : shown.litres(item.litres),
+    litresText(item, system),
     PLACES[item.stow ?? 'main-body'],
   ]
   return (
@@ -137,4 +140,12 @@ function Summary({ item, name, system }: { item: DraftItem; name: string; system
       <span class="facts-line">{facts.filter(Boolean).join(', ')}</span>
     </>
   )
+}
+
+/** A range of a kind stands for the litres while it is there. */
+function litresText({ litres, litresRange }: DraftItem, system: System): string {
+  if (litresRange)
+    return `${rangeOf({ low: litresRange.low ?? 0, high: litresRange.high ?? 0 }, system)} by kind`
+  if (litres === undefined) return 'no litres'
+  return litres === 0 ? '' : shownIn(system).litres(litres)
 }

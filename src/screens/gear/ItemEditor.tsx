@@ -1,9 +1,15 @@
 // Everything about one item: what it weighs and takes, where it rides, how it is used up.
 
+import { useState } from 'preact/hooks'
 import { ChoiceField, QuantityField, SelectField, TextField, ToggleField } from '../../parts/fields'
+import { later } from '../../parts/frame'
 import { type DraftItem, defaults, fieldPath, LIMITS } from '../../plan'
 import { openTrip } from '../../store'
 import { FuelFields } from './FuelFields'
+import { KindLitres } from './KindLitres'
+
+const KindPicker = later(async () => (await import('./KindPicker')).KindPicker)
+const Measure = later(async () => (await import('./Measure')).Measure)
 
 export function ItemEditor({ item }: { item: DraftItem }) {
   const at = (...parts: string[]) => fieldPath('gear', item.id, ...parts)
@@ -12,6 +18,7 @@ export function ItemEditor({ item }: { item: DraftItem }) {
   return (
     <>
       <TextField path={at('name')} label="Name" />
+      {item.name ? <KindPicker item={item} /> : null}
       <div class="fields">
         {item.fuel ? null : (
           <QuantityField
@@ -22,12 +29,14 @@ export function ItemEditor({ item }: { item: DraftItem }) {
             limit={LIMITS.item.massKg}
           />
         )}
-        <QuantityField
-          path={at('litres')}
-          label={`Packed volume${per}`}
-          kind="volume"
-          limit={LIMITS.item.litres}
-        />
+        {item.litresRange ? null : (
+          <QuantityField
+            path={at('litres')}
+            label={`Packed volume${per}`}
+            kind="volume"
+            limit={LIMITS.item.litres}
+          />
+        )}
         <QuantityField
           path={at('count')}
           label="How many"
@@ -37,6 +46,8 @@ export function ItemEditor({ item }: { item: DraftItem }) {
         />
         <TextField path={at('group')} label="Group" />
       </div>
+      {item.litresRange ? <KindLitres item={item} at={at} per={per} /> : null}
+      <MeasureIt item={item} />
       <ChoiceField
         path={at('stow')}
         label="Where it rides"
@@ -81,17 +92,19 @@ export function ItemEditor({ item }: { item: DraftItem }) {
             { value: 'guess', label: 'A guess' },
           ]}
         />
-        <ChoiceField
-          path={at('litresFrom')}
-          label="The litres are"
-          usual={defaults.ITEM.litresFrom}
-          options={[
-            { value: 'filled', label: 'Measured by filling' },
-            { value: 'dimensions', label: 'From its dimensions' },
-            { value: 'stated', label: 'Stated' },
-            { value: 'guess', label: 'A guess' },
-          ]}
-        />
+        {item.litresRange ? null : (
+          <ChoiceField
+            path={at('litresFrom')}
+            label="The litres are"
+            usual={defaults.ITEM.litresFrom}
+            options={[
+              { value: 'filled', label: 'Measured by filling' },
+              { value: 'dimensions', label: 'From its dimensions' },
+              { value: 'stated', label: 'Stated' },
+              { value: 'guess', label: 'A guess' },
+            ]}
+          />
+        )}
       </details>
       <details class="more">
         <summary>Containers, size, options</summary>
@@ -100,6 +113,17 @@ export function ItemEditor({ item }: { item: DraftItem }) {
         <ToggleField path={at('optional')} label="Could stay at home" usual={false} />
       </details>
     </>
+  )
+}
+
+/** Fetched when it is first opened. */
+function MeasureIt({ item }: { item: DraftItem }) {
+  const [open, setOpen] = useState(false)
+  return (
+    <details class="more" open={open} onToggle={event => setOpen(event.currentTarget.open)}>
+      <summary>Measure it</summary>
+      {open ? <Measure item={item} /> : null}
+    </details>
   )
 }
 

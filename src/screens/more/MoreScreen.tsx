@@ -2,13 +2,17 @@
 
 import { useState } from 'preact/hooks'
 import { UnitsChoice } from '../../parts/fields'
+import { later } from '../../parts/frame'
 import { emptyDraft } from '../../plan'
 import { GENERAL_LINE } from '../../report'
 import { actions, library, offlineReady, openTrip, removedTrip, trips } from '../../store'
 import { loadDemo } from '../welcome'
 import { PlanFiles } from './PlanFiles'
+import { Safety } from './Safety'
 
-export function MoreScreen({ onClose }: { onClose: () => void }) {
+const SharePlan = later(async () => (await import('../share')).SharePlan)
+
+export function MoreScreen({ onClose, onSheet }: { onClose: () => void; onSheet: () => void }) {
   return (
     <div class="screen more-screen">
       <div class="heading">
@@ -19,6 +23,21 @@ export function MoreScreen({ onClose }: { onClose: () => void }) {
       </div>
       <Trips onClose={onClose} />
       <PlanFiles />
+      <Safety />
+      {openTrip.value ? (
+        <>
+          <SharePlan />
+          <section>
+            <h2>On paper</h2>
+            <p>The answer, the days, the packs and a packing list with boxes to tick, in black and white.</p>
+            <div class="actions">
+              <button type="button" class="quiet" onClick={onSheet}>
+                Print a sheet
+              </button>
+            </div>
+          </section>
+        </>
+      ) : null}
       <Settings />
       <section>
         <h2>About</h2>
@@ -28,10 +47,6 @@ export function MoreScreen({ onClose }: { onClose: () => void }) {
           {offlineReady.value
             ? 'It is ready to work without a network.'
             : 'It works without a network once loaded.'}
-        </p>
-        <p>
-          Everything stays on this device, in this browser. The browser may clear it: keep a plan file of what
-          you would miss.
         </p>
         <p class="hint">{GENERAL_LINE}</p>
       </section>

@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks'
 import { CAPS, fromPlanDocument, parsePlanText, pathText } from '../../plan'
 import { actions, newId, openTrip, reckoned } from '../../store'
+import { saveText } from './saveText'
 
 export function PlanFiles() {
   const [problems, setProblems] = useState<string[]>([])
@@ -26,12 +27,12 @@ export function PlanFiles() {
   function save() {
     // What is saved is what is reckoned: a file that this app and the command line both read.
     const text = JSON.stringify(reckoned.value?.document, null, 1)
-    const link = document.createElement('a')
-    link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
-    link.download = `${(openTrip.value?.draft.name ?? 'trip').replace(/[^\p{L}\p{N} _-]/gu, '').trim() || 'trip'}.json`
-    link.click()
-    setTimeout(() => URL.revokeObjectURL(link.href), 10_000)
+    const name = (openTrip.value?.draft.name ?? '').replace(/[^\p{L}\p{N} _-]/gu, '').trim() || 'trip'
+    saveText(`${name}.json`, text)
     setSaved(true)
+    // Without the note only the date is missing: the file itself is saved, whatever the storage does.
+    const note = async () => (await import('../../store/later')).keeping()?.noteFile(openTrip.value?.id ?? '')
+    note().catch(() => {})
   }
 
   return (

@@ -8,11 +8,9 @@ interface Props {
   stretch: DryStretch
   plan: Plan
   shown: Shown
-  /** Litres; null: nothing holds water. */
-  capacity: number | null
 }
 
-export function Stretch({ stretch, plan, shown, capacity }: Props) {
+export function Stretch({ stretch, plan, shown }: Props) {
   const { carry, km, hours, camps, unreckoned } = stretch
   const { stops } = plan.trip
   const name = (stop: number) => <bdi class="name">{stops[stop]!.name}</bdi>
@@ -27,7 +25,7 @@ export function Stretch({ stretch, plan, shown, capacity }: Props) {
       </p>
       <p>
         <strong>{shown.water(carry.needLitres)}</strong> to carry out
-        {carry.shortLitres > 0 && capacity !== null ? (
+        {carry.shortLitres > 0 ? (
           <>
             : <strong class="problem">falls short by {marginText(carry.shortLitres, shown.water)}</strong>
           </>
@@ -39,7 +37,7 @@ export function Stretch({ stretch, plan, shown, capacity }: Props) {
         <ul class="reasons">
           {camps.map(camp => (
             <li key={camp.stop}>
-              A camp at water at {name(camp.stop)} {savedText(camp, carry.shortLitres > 0, shown)}
+              With water at {name(camp.stop)}: {savedText(camp, carry.shortLitres > 0, shown)}
             </li>
           ))}
         </ul>
@@ -56,21 +54,15 @@ export function Stretch({ stretch, plan, shown, capacity }: Props) {
 const nightsText = (nights: number): string =>
   nights === 0 ? '' : nights === 1 ? ', 1 dry night' : `, ${nights} dry nights`
 
-/** "would save 2.5 L out of the source and 2.1 kg of the heaviest load, and end the shortfall." */
-function savedText(camp: DryCamp, isShort: boolean, shown: Shown): string {
+/** "3.5 L less to carry out, 0.6 kg less at the heaviest, still short by 2.2 L." */
+function savedText(camp: DryCamp, isShort: boolean, { water, kg }: Shown): string {
   const { savesCarryLitres, savesPeakKg, leavesShortLitres } = camp
-  const litres = `would save ${shown.water(Math.max(0, savesCarryLitres))} of what must be carried out`
-  const short = !isShort
-    ? ''
-    : leavesShortLitres > 0
-      ? `; it would still fall short by ${marginText(leavesShortLitres, shown.water)}`
-      : ', and nothing would fall short here'
-  return `${litres}${peakText(savesPeakKg, shown)}${short}.`
-}
-
-function peakText(savesPeakKg: number, { kg }: Shown): string {
-  const text = kg(Math.abs(savesPeakKg))
-  if (text === kg(0)) return '; the heaviest load would stay as it is'
-  if (savesPeakKg < 0) return `; the heaviest load would be ${text} more, with bottles filled there`
-  return ` and ${text} of the heaviest load`
+  const load = kg(Math.abs(savesPeakKg))
+  const words = [`${water(Math.max(0, savesCarryLitres))} less to carry out`]
+  if (load === kg(0)) words.push('the heaviest load stays')
+  else if (savesPeakKg > 0) words.push(`${load} less at the heaviest`)
+  else words.push(`${load} more at the heaviest, as bottles are filled there`)
+  if (leavesShortLitres > 0) words.push(`still short by ${marginText(leavesShortLitres, water)}`)
+  else if (isShort) words.push('no longer short')
+  return `${words.join(', ')}.`
 }

@@ -1,9 +1,10 @@
-// Between sources: each stretch with the water it asks for, and what a camp at water would save on it. The dozen
-// reckonings behind it run when the section is opened, and again only when the typing has stopped.
+// Between sources: each stretch with the water it asks for, and what a camp at water would save on it. The reckonings
+// behind it are made one by one while the section is open, and anew only when the typing has stopped.
 
+import './dry-stretches.css'
 import { useEffect, useState } from 'preact/hooks'
-import { type DryStretches as Reckoned, dryStretches, reckoned } from '../../store'
 import type { Shown } from '../../report'
+import { dryStretchSteps, type DryStretches as Reckoned, reckoned } from '../../store'
 import { Stretch } from './DryStretch'
 
 /** After the last change of the trip, ms. */
@@ -22,29 +23,42 @@ export function DryStretches({ shown }: { shown: Shown }) {
 }
 
 function Opened({ shown }: { shown: Shown }) {
-  const trip = reckoned.value
-  // What is shown belongs to the plan it was reckoned for until the next one is ready.
-  const [ready, setReady] = useState<Reckoned | null>(() => dryStretches.peek())
-  useEffect(() => {
-    if (trip && ready?.plan === trip.plan) return
-    const timer = setTimeout(() => setReady(dryStretches.peek()), QUIET_MS)
-    return () => clearTimeout(timer)
-  }, [trip, ready])
+  const ready = useStretches()
   if (!ready) return null
-  const { plan, stretches } = ready
-  const capacity = trip?.reckoned.ok ? trip.reckoned.reckoning.need.waterCapacityLitres : null
+  const { plan, stretches, campsLeft, capacityLitres } = ready
   return (
-    <>
+    <section>
       <p class="hint">
-        {capacity === null
+        {capacityLitres === null
           ? 'No item in the gear list holds water, so there is no limit to hold these against.'
-          : `Your containers hold ${shown.water(capacity)}.`}
+          : `Your containers hold ${shown.water(capacityLitres)}.`}
       </p>
       <ol class="stretch-list">
         {stretches.map(stretch => (
-          <Stretch key={stretch.carry.stop} {...{ stretch, plan, shown, capacity }} />
+          <Stretch key={stretch.carry.stop} {...{ stretch, plan, shown }} />
         ))}
       </ol>
-    </>
+      {campsLeft > 0 ? (
+        <p class="hint">Reckoning {campsLeft === 1 ? 'one more dry camp' : `${campsLeft} more dry camps`}…</p>
+      ) : null}
+    </section>
   )
+}
+
+/** What is known so far. After an edit the former trip's stays, whole with its plan, until the typing has stopped. */
+function useStretches(): Reckoned | null {
+  const plan = reckoned.value?.plan
+  const [ready, setReady] = useState<Reckoned | null>(() => dryStretchSteps().next().value ?? null)
+  useEffect(() => {
+    const steps = dryStretchSteps()
+    const step = () => {
+      const { value, done } = steps.next()
+      if (done) return
+      setReady(value)
+      timer = setTimeout(step, 0)
+    }
+    let timer = setTimeout(step, ready?.plan === plan ? 0 : QUIET_MS)
+    return () => clearTimeout(timer)
+  }, [plan])
+  return ready
 }

@@ -28,12 +28,12 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
   return (
     <div class="screen">
       <h2>Need</h2>
-      <Answer plan={plan} reckoning={reckoning} shown={shown} />
+      <Answer reckoning={reckoning} shown={shown} onGo={onGo} />
       <LeftOut entries={leftOut} onGo={onGo} />
       <Pictures plan={plan} reckoning={reckoning} shown={shown} />
       <Facts plan={plan} reckoning={reckoning} shown={shown} />
       <DryStretches shown={shown} />
-      <Days plan={plan} reckoning={reckoning} shown={shown} />
+      <Days plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
       <section aria-labelledby="cautions">
         <h3 id="cautions">Beware</h3>
         <Cautions cautions={cautionsOf(plan, reckoning, shown)} />

@@ -10,7 +10,7 @@ const MOST_DIFFERENCE = 0.02
 type Fit = 'none' | 'fits' | 'changed'
 
 /** Whether the trip still goes along its track, by length alone. */
-export function fitOf(profile: readonly { km: number }[] | undefined, moments: readonly Moment[]): Fit {
+function fitOf(profile: readonly { km: number }[] | undefined, moments: readonly Moment[]): Fit {
   const trackKm = profile?.at(-1)?.km ?? 0
   if (!(trackKm > 0)) return 'none'
   const tripKm = moments.at(-1)?.km ?? 0
@@ -29,8 +29,8 @@ export function ProfileNote({ moments }: { moments: readonly Moment[] }) {
   return (
     <div>
       <p class="hint">
-        The stops have changed since the track was read, so its terrain is not drawn. Undo brings it back, and so
-        does reading the track again under Trip.
+        The stops have changed since the track was read, so its terrain is not drawn. Undo brings it back, and
+        so does reading the track again under Trip.
       </p>
       <button type="button" class="link" onClick={() => actions.setProfile(null)}>
         Forget this terrain

@@ -1,20 +1,59 @@
-// Packs: each with its set-ups judged for this trip, and its figures one tap away.
+// Packs: each with its set-ups judged for this trip, in the order asked for, and its figures one tap away.
 
+import { useRef } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
+import { readQuantity, WhenOpen } from '../../parts/loose'
 import { Row } from '../../parts/pieces'
-import { addPack, type DraftPack, duplicatePack, movePack, removePack } from '../../plan'
+import { addPack, type DraftPack, duplicatePack, LIMITS, movePack, removePack } from '../../plan'
 import { type Shown, shownIn } from '../../report'
+import { type Comparison, comparisonOf } from '../../report/choosing'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import { type Detail, firstId, rowActions } from '../rows'
 import { PackEditor } from './PackEditor'
+import { PackPictures } from './PackPictures'
+import { PartlyKnown, partlyKnown } from './Partly'
+import './packs.css'
 import { Thresholds } from './Thresholds'
 import { Verdicts } from './Verdicts'
+import { ViewChoices } from './ViewChoices'
+import { AS_LISTED, inOrder, passes, view } from './view'
 
 const EDITS = { what: 'pack', move: movePack, duplicate: duplicatePack, remove: removePack }
 
+/** Fewer packs than this need no ordering. */
+const WORTH_SORTING = 2
+
 export function PacksScreen({ detail, onDetail }: Detail) {
-  const shown = shownIn(useSystem())
+  const system = useSystem()
+  const shown = shownIn(system)
   const packs = openTrip.value?.draft.packs ?? []
+  const { settled, comparisons } = useJudged()
+  // One pack alone has no choices on show that could bring it back.
+  const chosen = packs.length >= WORTH_SORTING ? view.value : AS_LISTED
+  const editing = packs.find(pack => detail === `packs/${pack.id}`)
+  const price = readQuantity(chosen.priceText, {
+    kind: 'money',
+    label: 'Price up to',
+    limit: LIMITS.pack.price,
+    system,
+  })
+  const mass = readQuantity(chosen.massText, {
+    kind: 'mass',
+    label: 'Pack mass up to',
+    limit: LIMITS.setup.massKg,
+    system,
+    fine: true,
+  })
+  const bounds = {
+    price: 'value' in price ? price.value : undefined,
+    massKg: 'value' in mass ? mass.value : undefined,
+  }
+  const wanted = packs.filter(pack => pack === editing || passes(pack, chosen, bounds))
+  const ordered = inOrder(wanted, chosen.order, id =>
+    comparisons.filter(c => settled?.packIds[c.pack] === id),
+  )
+  const rows = useHeld(ordered, editing?.id ?? null)
+  const asListed = chosen.order === 'listed' && rows.length === packs.length
   const add = () => {
     const id = newId()
     actions.edit('Add a pack', draft => addPack(draft, firstId(id)))
@@ -26,10 +65,23 @@ export function PacksScreen({ detail, onDetail }: Detail) {
       {packs.length === 0 ? (
         <p>Type a few figures from a pack’s tag to see whether it does for this trip.</p>
       ) : null}
+      <div class="actions">
+        <button type="button" onClick={() => go('shop')}>
+          At the shop
+        </button>
+        <button type="button" onClick={() => go('all-trips')}>
+          All my trips
+        </button>
+      </div>
+      {packs.length >= WORTH_SORTING ? (
+        <ViewChoices shown={rows.length} all={packs.length} {...{ system, price, mass }} />
+      ) : null}
       <ul class="rows">
-        {packs.map((pack, index) => {
+        {rows.map(pack => {
           const path = `packs/${pack.id}`
+          const index = packs.indexOf(pack)
           const name = pack.name || `Pack ${index + 1}`
+          const place = asListed ? { index, count: packs.length } : { index: 0, count: 1 }
           return (
             <Row
               key={pack.id}
@@ -37,8 +89,8 @@ export function PacksScreen({ detail, onDetail }: Detail) {
               open={detail === path}
               onToggle={() => onDetail(detail === path ? null : path)}
               summary={<Summary pack={pack} name={name} shown={shown} />}
-              below={<Judged id={pack.id} shown={shown} />}
-              actions={rowActions(EDITS, { id: pack.id, name, index, count: packs.length })}
+              below={<Judged pack={pack} comparisons={comparisons} shown={shown} />}
+              actions={rowActions(EDITS, { id: pack.id, name, ...place })}
             >
               <PackEditor pack={pack} />
             </Row>
@@ -48,9 +100,40 @@ export function PacksScreen({ detail, onDetail }: Detail) {
       <button type="button" class="primary" onClick={add}>
         Add a pack
       </button>
+      {settled && settled.reckoning.packs.length >= WORTH_SORTING ? (
+        <WhenOpen class="more section" summary={<h3>Pictures</h3>}>
+          {() => <PackPictures {...settled} shown={shown} />}
+        </WhenOpen>
+      ) : null}
       <Thresholds />
     </div>
   )
+}
+
+function go(screen: 'shop' | 'all-trips') {
+  actions.setPlace({ screen, detail: null, scrollY: 0 })
+  scrollTo(0, 0)
+}
+
+function useJudged() {
+  const open = reckoned.value
+  if (!open?.reckoned.ok) return { settled: null, comparisons: [] }
+  const { plan, packIds } = open
+  const { reckoning } = open.reckoned
+  return { settled: { plan, packIds, reckoning }, comparisons: comparisonOf(plan, reckoning) }
+}
+
+/** The packs in their order; while one of them is being edited they keep the order they had before. */
+function useHeld(ordered: DraftPack[], editing: string | null): DraftPack[] {
+  const held = useRef<{ editing: string | null; view: unknown; ids: string[] } | null>(null)
+  const before = held.current
+  if (!before || editing === null || before.editing !== editing || before.view !== view.value) {
+    held.current = { editing, view: view.value, ids: ordered.map(pack => pack.id) }
+    return ordered
+  }
+  const at = (pack: DraftPack) =>
+    before.ids.includes(pack.id) ? before.ids.indexOf(pack.id) : before.ids.length
+  return ordered.toSorted((a, b) => at(a) - at(b))
 }
 
 function Summary({ pack, name, shown }: { pack: DraftPack; name: string; shown: Shown }) {
@@ -67,11 +150,25 @@ function Summary({ pack, name, shown }: { pack: DraftPack; name: string; shown: 
   )
 }
 
-/** The verdicts; nothing while the pack lacks what it takes to judge it: the Need says what. */
-function Judged({ id, shown }: { id: string; shown: Shown }) {
+/** The verdicts; of set-ups that lack their mass or litres, as much as can be said. */
+function Judged({ pack, comparisons, shown }: { pack: DraftPack; comparisons: Comparison[]; shown: Shown }) {
   const open = reckoned.value
-  const packIndex = open ? open.packIds.indexOf(id) : -1
-  if (!open?.reckoned.ok || packIndex < 0)
-    return <p class="hint">Not judged yet: it needs its main body litres and its mass.</p>
-  return <Verdicts packIndex={packIndex} plan={open.plan} reckoning={open.reckoned.reckoning} shown={shown} />
+  if (!open) return null
+  if (!open.reckoned.ok) return <p class="hint verdict">Not judged: the trip’s food does not settle.</p>
+  const { plan, packIds } = open
+  const { reckoning } = open.reckoned
+  const packIndex = packIds.indexOf(pack.id)
+  return (
+    <>
+      {packIndex < 0 ? null : (
+        <Verdicts
+          {...{ packIndex, plan, reckoning, shown }}
+          notBeaten={comparisons.map(c => c.notBeaten && comparisons.length > 1)}
+        />
+      )}
+      {partlyKnown(pack).map(setup => (
+        <PartlyKnown key={setup.id} {...{ pack, setup, plan, shown }} />
+      ))}
+    </>
+  )
 }

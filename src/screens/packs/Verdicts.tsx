@@ -1,26 +1,30 @@
 // A set-up judged in words: the answer, the sentence that decides it, the rest and the figures behind one tap.
 
+import { useState } from 'preact/hooks'
 import type { Plan } from '../../plan'
 import type { Reckoning, SetupReckoning } from '../../reckon'
 import { type Shown, setupInWords } from '../../report'
+import { NOT_BEATEN } from '../../report/choosing'
+import { actions, lastLabel } from '../../store'
+import { Help } from './Help'
+import { Reach } from './Reach'
+import { setupDomId } from './setup-id'
 
 interface Props {
   plan: Plan
   reckoning: Reckoning
   shown: Shown
+  /** For each of `reckoning.packs`, whether no other beats it. */
+  notBeaten: boolean[]
 }
 
-export function Verdicts({ packIndex, plan, reckoning, shown }: Props & { packIndex: number }) {
-  const setups = reckoning.packs.filter(setup => setup.pack === packIndex)
+export function Verdicts({ packIndex, ...props }: Props & { packIndex: number }) {
+  const { reckoning } = props
+  const setups = reckoning.packs.flatMap((setup, i) => (setup.pack === packIndex ? [{ setup, i }] : []))
   return (
     <>
-      {setups.map(setup => (
-        <SetupVerdict
-          key={setup.index}
-          setup={setup}
-          named={setups.length > 1}
-          {...{ plan, reckoning, shown }}
-        />
+      {setups.map(({ setup, i }) => (
+        <SetupVerdict key={setup.index} setup={setup} setupIndex={i} named={setups.length > 1} {...props} />
       ))}
     </>
   )
@@ -28,15 +32,19 @@ export function Verdicts({ packIndex, plan, reckoning, shown }: Props & { packIn
 
 function SetupVerdict({
   setup,
+  setupIndex,
   named,
   plan,
   reckoning,
   shown,
-}: Props & { setup: SetupReckoning; named: boolean }) {
+  notBeaten,
+}: Props & { setup: SetupReckoning; setupIndex: number; named: boolean }) {
+  // What was done about this set-up, as long as it is the last thing that was done.
+  const [done, setDone] = useState<string | null>(null)
   const { answer, verdicts } = setupInWords(setup, { plan, reckoning, shown })
   const [first, ...rest] = verdicts
   return (
-    <div class="verdict" data-suffices={setup.suffices}>
+    <div class="verdict" data-suffices={setup.suffices} id={setupDomId(setupIndex)} tabIndex={-1}>
       <p class="verdict-answer">
         {named ? <bdi>{setup.setup}: </bdi> : null}
         {answer}
@@ -45,6 +53,16 @@ function SetupVerdict({
         <strong>{first.lead}</strong>
         {first.rest}
       </p>
+      {notBeaten[setupIndex] ? <p class="not-beaten">{NOT_BEATEN}</p> : null}
+      {done && lastLabel.value === done ? (
+        <p class="done" role="status">
+          Done: <bdi>{done}</bdi>.{' '}
+          <button type="button" class="quiet" onClick={() => actions.undo()}>
+            Undo
+          </button>
+        </p>
+      ) : null}
+      {setup.suffices ? null : <Help {...{ setupIndex, plan, reckoning, shown }} onDone={setDone} />}
       <details class="why">
         <summary>All reasons and figures</summary>
         <ul class="reasons">
@@ -57,6 +75,7 @@ function SetupVerdict({
         </ul>
         <Figures setup={setup} shown={shown} currency={plan.packs[setup.pack]?.currency ?? ''} />
       </details>
+      <Reach {...{ setupIndex, plan, reckoning, shown }} />
     </div>
   )
 }

@@ -1,1 +1,1 @@
-export { PacksScreen } from './PacksScreen'
+export { PacksPlace as PacksScreen } from './PacksPlace'

@@ -1,11 +1,14 @@
 // How this hiker walks, drinks and eats: defaults that say where they come from, open to be changed.
 
-import { ChoiceField, QuantityField, ToggleField } from '../../parts/fields'
+import { ChoiceField, QuantityField, ToggleField, useSystem } from '../../parts/fields'
+import { toField, Why } from '../../parts/why'
 import { defaults, LIMITS } from '../../plan'
-import { actions, openTrip } from '../../store'
+import { flowText, kcalRoughText, rationText, restingKcalOf } from '../../report/why'
+import { actions, openTrip, reckoned } from '../../store'
 
 export function Carrier() {
   const age = openTrip.value?.draft.carrier.ageYears ?? null
+  const restingKcal = reckoned.value ? restingKcalOf(reckoned.value.plan) : null
   return (
     <section>
       <h3>Who carries</h3>
@@ -47,6 +50,13 @@ export function Carrier() {
             { value: 'male', label: 'Male' },
           ]}
         />
+        {restingKcal === null ? null : (
+          <Why
+            about={{ kind: 'resting-energy' }}
+            figure={`Resting ${kcalRoughText(restingKcal)} a day`}
+            onGo={toField}
+          />
+        )}
       </details>
     </section>
   )
@@ -78,6 +88,7 @@ export function Water() {
           ? 'From 25.6 °C WBGT by the table of TB MED 507 (2003), below by planning rates of ours. Give each leg its air temperature. A rate to carry, not a drinking target.'
           : 'Room to carry, not a drinking target.'}
       </p>
+      {fromHeat ? <HottestLeg /> : null}
       <div class="fields">
         {fromHeat ? null : (
           <QuantityField
@@ -108,6 +119,37 @@ export function Water() {
       </div>
       <ToggleField path="trip/water/trustDoubtful" label="Count on doubtful sources" usual={false} />
     </details>
+  )
+}
+
+/** The leg that asks for most in an hour stands for the rule; each leg answers for itself in its editor. */
+function HottestLeg() {
+  const system = useSystem()
+  const open = reckoned.value
+  if (!open?.reckoned.ok) return null
+  const rates = open.reckoned.reckoning.legs.map(({ litresPerHour }) => litresPerHour)
+  const leg = rates.indexOf(Math.max(...rates))
+  return (
+    <Why
+      about={{ kind: 'leg-water', leg }}
+      figure={`At most ${flowText(rates[leg]!, system)}, to ${open.plan.trip.stops[leg + 1]!.name}`}
+      onGo={toField}
+    />
+  )
+}
+
+/** The day that eats most. */
+function LargestRation() {
+  const open = reckoned.value
+  if (!open?.reckoned.ok || open.plan.trip.meals.ration !== 'energy') return null
+  const rations = open.reckoned.reckoning.days.map(day => day.ration)
+  const day = rations.indexOf(Math.max(...rations))
+  return (
+    <Why
+      about={{ kind: 'ration', day }}
+      figure={`Day ${day + 1} eats most: ${rationText(rations[day]!)}`}
+      onGo={toField}
+    />
   )
 }
 
@@ -155,6 +197,7 @@ export function Food() {
           />
         ) : null}
       </div>
+      <LargestRation />
       <ToggleField
         path="trip/meals/supperAfterEnd"
         label="The last supper is eaten after the end"

@@ -1,7 +1,18 @@
 // One stop and the leg that leads to it.
 
-import { ChoiceField, QuantityField, SelectField, TextField, ToggleField } from '../../parts/fields'
-import { type DraftStop, defaults, fieldPath, LIMITS } from '../../plan'
+import {
+  ChoiceField,
+  QuantityField,
+  SelectField,
+  TextField,
+  ToggleField,
+  useSystem,
+} from '../../parts/fields'
+import { toField, Why } from '../../parts/why'
+import { type DraftStop, defaults, fieldPath, LIMITS, setField } from '../../plan'
+import { shownIn } from '../../report'
+import { flowText, kcalRoughText } from '../../report/why'
+import { actions, openTrip, reckoned } from '../../store'
 
 interface Props {
   stop: DraftStop
@@ -16,13 +27,20 @@ export function StopEditor({ stop, first, last, computedHours }: Props) {
   return (
     <>
       <TextField path={at('name')} label="Name" />
-      {first ? null : <LegFields at={(...parts) => at('leg', ...parts)} computedHours={computedHours} />}
+      {first ? null : (
+        <LegFields stop={stop} at={(...parts) => at('leg', ...parts)} computedHours={computedHours} />
+      )}
       {first || last ? null : <StayFields at={at} />}
     </>
   )
 }
 
-function LegFields({ at, computedHours }: { at: AtProps['at']; computedHours: number | null }) {
+interface LegProps extends AtProps {
+  stop: DraftStop
+  computedHours: number | null
+}
+
+function LegFields({ stop, at, computedHours }: LegProps) {
   return (
     <fieldset>
       <legend>The leg that leads here</legend>
@@ -45,6 +63,19 @@ function LegFields({ at, computedHours }: { at: AtProps['at']; computedHours: nu
           usualFrom={defaults.DEFAULT_ORIGINS.pace}
         />
       </div>
+      {stop.leg?.hours === undefined ? null : (
+        <button
+          type="button"
+          class="quiet"
+          onClick={() =>
+            // An edit of its own: undo brings the typed time back, however fast one presses.
+            actions.edit('Use the computed time', draft => setField(draft, at('hours'), undefined))
+          }
+        >
+          Use the computed time
+        </button>
+      )}
+      <LegFigures id={stop.id} />
       <details class="more">
         <summary>Heat and ground</summary>
         <div class="fields">
@@ -71,6 +102,32 @@ function LegFields({ at, computedHours }: { at: AtProps['at']; computedHours: nu
         </div>
       </details>
     </fieldset>
+  )
+}
+
+/** What the engine makes of the leg, each figure open to be asked why. */
+function LegFigures({ id }: { id: string }) {
+  const shown = shownIn(useSystem())
+  const open = reckoned.value
+  const leg = (openTrip.value?.draft.trip.stops.findIndex(stop => stop.id === id) ?? 0) - 1
+  const figures = open?.reckoned.ok ? open.reckoned.reckoning.legs[leg] : undefined
+  if (!open || !figures) return null
+  const { hours, kcal, litresPerHour, waterLitres } = figures
+  const fromHeat = open.plan.trip.water.litresPerHour === 'from-heat'
+  return (
+    <div>
+      <Why about={{ kind: 'walking-time', leg }} figure={`Walking ${shown.hours(hours)}`} onGo={toField} />
+      {kcal === null ? null : (
+        <Why about={{ kind: 'leg-energy', leg }} figure={`Energy ${kcalRoughText(kcal)}`} onGo={toField} />
+      )}
+      {fromHeat ? (
+        <Why
+          about={{ kind: 'leg-water', leg }}
+          figure={`Water ${flowText(litresPerHour, shown.system)}, ${shown.water(waterLitres)} in all`}
+          onGo={toField}
+        />
+      ) : null}
+    </div>
   )
 }
 

@@ -1,11 +1,13 @@
 // Trip: the stops and legs in order, and how this hiker walks, drinks and eats.
 
+import { useEffect, useRef, useState } from 'preact/hooks'
 import { TextField, useSystem } from '../../parts/fields'
 import { Row } from '../../parts/pieces'
 import { addStop, type DraftStop, duplicateStop, moveStop, removeStop } from '../../plan'
 import { type Shown, shownIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import { type Detail, firstId, rowActions } from '../rows'
+import { FromTrack } from './FromTrack'
 import { Carrier, Food, Pace, Water } from './Habits'
 import { QuickStart } from './QuickStart'
 import { StopEditor } from './StopEditor'
@@ -14,11 +16,20 @@ const EDITS = { what: 'stop', move: moveStop, duplicate: duplicateStop, remove: 
 
 export function TripScreen({ detail, onDetail }: Detail) {
   const stops = openTrip.value?.draft.trip.stops ?? []
+  const [taken, setTaken] = useState(0)
+  const onTaken = () => setTaken(taken + 1)
   return (
     <div class="screen">
       <h2>Trip</h2>
       <TextField path="name" label="Name of the trip" />
-      {stops.length < 2 ? <QuickStart /> : <Stops stops={stops} detail={detail} onDetail={onDetail} />}
+      {stops.length < 2 ? (
+        <>
+          <QuickStart />
+          <FromTrack onTaken={onTaken} />
+        </>
+      ) : (
+        <Stops stops={stops} detail={detail} onDetail={onDetail} taken={taken} />
+      )}
       <Carrier />
       <Water />
       <Food />
@@ -26,17 +37,25 @@ export function TripScreen({ detail, onDetail }: Detail) {
       {stops.length < 2 ? null : (
         <details class="more section">
           <summary>
-            <h3>Start over from a few numbers</h3>
+            <h3>Start over</h3>
           </summary>
-          <p class="hint">Replaces the stops above. You can undo it.</p>
-          <QuickStart />
+          <section>
+            <p class="hint">From a few numbers or from a track. Replaces the stops above. You can undo it.</p>
+            <QuickStart />
+            <FromTrack onTaken={onTaken} />
+          </section>
         </details>
       )}
     </div>
   )
 }
 
-function Stops({ stops, detail, onDetail }: Detail & { stops: DraftStop[] }) {
+/** `taken` counts the tracks whose stops were taken over: the reader is then led to the stops. */
+function Stops({ stops, detail, onDetail, taken }: Detail & { stops: DraftStop[]; taken: number }) {
+  const heading = useRef<HTMLHeadingElement>(null)
+  useEffect(() => {
+    if (taken > 0) heading.current?.focus()
+  }, [taken])
   const shown = shownIn(useSystem())
   const result = reckoned.value?.reckoned
   const add = (at: number) => {
@@ -46,7 +65,14 @@ function Stops({ stops, detail, onDetail }: Detail & { stops: DraftStop[] }) {
   }
   return (
     <section>
-      <h3>Stops</h3>
+      <h3 ref={heading} tabIndex={-1}>
+        Stops
+      </h3>
+      {taken > 0 ? (
+        <p class="hint" role="status">
+          These are the stops from the track. Give each its water: only a source you vouch for counts.
+        </p>
+      ) : null}
       <ol class="rows stops">
         {stops.map((stop, index) => {
           const path = `trip/stops/${stop.id}`

@@ -1,0 +1,74 @@
+// Masses, litres and numbers of pieces inside a line. The units module reads each; here they are only found.
+// What decides between two readings is a judgement of ours, said beside the row.
+
+import { bareUnitOf, parseQuantity, type System } from '../../units'
+
+const NUMBER = String.raw`(?:(?:\d{1,3}(?:['’\u202f\u00a0]\d{3})+|\d+)(?:[.,]\d+)*|[.,]\d+)(?:[½¼¾])?|[½¼¾]`
+const MASS_UNIT = 'kilograms?|kilos?|kg|grams?|gr|g|mg|pounds?|lbs?|ounces?|oz'
+const VOLUME_UNIT = String.raw`litres?|liters?|ml|cl|dl|l|cu\.? ?in|cubic inch(?:es)?|in3|in³|fl\.? ?oz|qt`
+const END = String.raw`(?![\p{L}\p{N}])`
+const AMOUNT = new RegExp(
+  String.raw`(?<![\p{L}\p{N}.,])(?:(?<mass>(?:${NUMBER})\s?(?:pounds?|lbs?)\s?(?:${NUMBER})\s?(?:ounces?|oz)${END}|(?:${NUMBER})\s?(?:${MASS_UNIT})${END})|(?<volume>(?:${NUMBER})\s?(?:${VOLUME_UNIT})${END}))\.?(?<each>\s?(?:each|ea|apiece|total|altogether|in all)\b)?`,
+  'giu',
+)
+const COUNTS = [
+  new RegExp(
+    String.raw`(?<![\p{N}.,])(?<n>\d{1,4})\s?[x×]\s?(?=(?:${NUMBER})\s?(?:${MASS_UNIT})${END})`,
+    'iu',
+  ),
+  /^(?<n>\d{1,4})\s?[x×]\s+(?!\d)/iu,
+  /(?<![\d\s]\s*|\d)\s[x×]\s?(?<n>\d{1,4})(?=\s|$|[,;)])/iu,
+  /(?<![\p{L}\p{N}.,])(?<n>\d{1,4})\s?(?:pcs?|pieces?)\b\.?/iu,
+]
+const WHOLE_COUNT = /^(?:[x×]\s?(\d{1,4})|(\d{1,4})\s?[x×]|(\d{1,4})\s?(?:pcs?|pieces?)\.?)$/iu
+
+export interface Found {
+  kind: 'mass' | 'volume'
+  text: string
+  at: number
+  end: number
+  /** Whether the mass is that of all pieces together. */
+  ofAll: boolean
+}
+
+/** Every mass and volume with its unit in a text, in order. */
+export function amountsIn(text: string): Found[] {
+  return [...text.matchAll(AMOUNT)].map(match => {
+    const { mass, volume, each } = match.groups!
+    const end = match.index + match[0].length
+    const ofAll = /total|alto|all/i.test(each ?? '')
+    return { kind: mass ? 'mass' : 'volume', text: (mass ?? volume)!, at: match.index, end, ofAll }
+  })
+}
+
+/** A number of pieces said with "x" or "pieces", and the text without it. */
+export function takeCount(text: string): { count: number; rest: string } | null {
+  for (const pattern of COUNTS) {
+    const match = pattern.exec(text)
+    if (!match) continue
+    const rest = `${text.slice(0, match.index)} ${text.slice(match.index + match[0].length)}`
+    return { count: Number(match.groups!.n), rest }
+  }
+  return null
+}
+
+export type Cell =
+  | { kind: 'count'; count: number }
+  | { kind: 'mass' | 'volume' | 'bare'; text: string }
+  | { kind: 'words'; text: string }
+
+/** What a whole cell is: an amount by itself, a bare number, or words. */
+export function cellKind(text: string, system: System): Cell {
+  const count = WHOLE_COUNT.exec(text)
+  if (count) return { kind: 'count', count: Number(count[1] ?? count[2] ?? count[3]) }
+  if (/^[\d.,'’\s½¼¾]+$/u.test(text) && /\d|[½¼¾]/u.test(text)) return { kind: 'bare', text }
+  if (!/\d|[½¼¾]/u.test(text)) return { kind: 'words', text }
+  for (const kind of ['mass', 'volume'] as const) {
+    const parsed = parseQuantity(kind, text.replace(/^[~≈]\s?/, ''), {
+      system,
+      bareUnit: bareUnitOf(kind, system, kind === 'mass'),
+    })
+    if (parsed.ok && !parsed.empty) return { kind, text }
+  }
+  return { kind: 'words', text }
+}

@@ -1,0 +1,140 @@
+// A pasted gear list into rows: every line comes out as understood or as kept with the reason why it is not.
+
+import { CAPS, LIMITS, type Limit } from '../../plan'
+import { bareUnitOf, formatQuantity, parseQuantity, type System, type Unit } from '../../units'
+import { cellsOf } from './cells'
+import { type Columns, columnsOf } from './columns'
+import { LIST_CAPS } from './limits'
+import { type Parts, type Split, splitRow, tidy, withoutBullet } from './row'
+import type { ListRead, ListRow, Understood } from './types'
+
+/** Reads a list; bare masses are grams or ounces by the system. Never throws; refuses only what is over the caps. */
+export function readList(text: string, { system }: { system: System }): ListRead {
+  const bytes = new TextEncoder().encode(text).length
+  if (bytes > LIST_CAPS.bytes)
+    return refusal(`${Math.ceil(bytes / 1000)} kB of text`, `${LIST_CAPS.bytes / 1000} kB`)
+  const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\r|\n/)
+  if (lines.length > LIST_CAPS.lines) return refusal(`${lines.length} lines`, `${LIST_CAPS.lines} lines`)
+
+  const rows: ListRow[] = []
+  let columns: Columns | null = null
+  let group: string | undefined
+  lines.forEach((raw, i) => {
+    const line = raw.trim()
+    if (!/[\p{L}\p{N}]/u.test(line)) return
+    if (rows.length === 0 && !columns && !group) {
+      columns = columnsOf(line)
+      if (columns) return
+    }
+    const heading = headingOf(line)
+    if (heading !== null) {
+      group = heading
+      return
+    }
+    // Tabs at the line's start are empty cells where columns are named.
+    const parts = columns ? splitByColumns(raw, columns) : splitRow(withoutBullet(line), system)
+    rows.push(rowOf({ line: i + 1, text: line }, { ...parts, ...grouped(parts, group) }, system))
+  })
+  return { ok: true, rows, unusedColumns: (columns as Columns | null)?.unused ?? [] }
+}
+
+function refusal(has: string, cap: string): ListRead {
+  return { ok: false, message: `This list has ${has}; up to ${cap} are read at a time. Paste it in parts.` }
+}
+
+/** "Shelter:" or "## Shelter" names the group of what follows. */
+function headingOf(line: string): string | null {
+  const match =
+    /^#+\s*(.*\p{L}.*)$/u.exec(line) ?? /^([^\d\t;|]*\p{L}[^\d\t;|]*):$/u.exec(withoutBullet(line))
+  return match ? tidy(match[1]!).slice(0, CAPS.nameLength) : null
+}
+
+const grouped = (parts: Split, group: string | undefined) =>
+  group === undefined || ('group' in parts && parts.group) ? {} : { group }
+
+function splitByColumns(line: string, { separator, columns, units }: Columns): Split {
+  const cells = cellsOf(line, separator, { decimalCommas: false })
+  if (cells.length > columns.length && cells.slice(columns.length).some(Boolean))
+    return {
+      why: `${cells.length} columns, where the first line names ${columns.length}: put a text with a ${separator === '\t' ? 'tab' : `"${separator}"`} in quotes`,
+    }
+  const parts: Parts = { name: '', notes: [] }
+  const unit = cells[columns.indexOf('unit')]
+  cells.forEach((cell, i) => {
+    const column = columns[i]
+    if (!cell || !column) return
+    const withUnit = (fallback: string | null | undefined) =>
+      fallback && !/\p{L}/u.test(cell) ? `${cell} ${fallback}` : cell
+    if (column === 'name') parts.name = tidy(cell)
+    else if (column === 'group') parts.group = cell.slice(0, CAPS.nameLength)
+    else if (column === 'count') parts.count = cell.replace(/^\s*[x×]\s*|\s*[x×]\s*$/giu, '')
+    else if (column === 'mass') parts.mass = withUnit(unit ?? units[i])
+    else if (column === 'litres') parts.litres = withUnit(units[i])
+  })
+  return parts
+}
+
+/** "(worn)", "worn" at the end; not "worn-out". */
+const WORN = /[([]\s*worn\s*[)\]]|[,–—-]?\s+worn$/i
+
+type Place = Pick<ListRow, 'line' | 'text'>
+
+function rowOf(place: Place, parts: Split & { group?: string }, system: System): ListRow {
+  const no = (why: string): ListRow => ({
+    ok: false,
+    ...place,
+    why: `${why[0]!.toUpperCase()}${why.slice(1)}.`,
+  })
+  if ('why' in parts) return no(parts.why)
+  const { notes, ofAll, group } = parts
+  const name = tidy(parts.name.replace(WORN, ' '))
+  if (!/\p{L}/u.test(name)) return no('no name: write what it is before its mass')
+  if (name.length > CAPS.nameLength)
+    return no(`the name has ${name.length} characters: shorten it to ${CAPS.nameLength} or fewer`)
+
+  const row: Understood = {
+    ok: true,
+    ...place,
+    name,
+    notes: [...notes],
+    isSum: /^(?:grand |sub-?)?(?:total|sum)\b/i.test(name),
+  }
+  if (group) row.group = group
+  if (name !== parts.name && WORN.test(parts.name)) row.worn = true
+  const { count: counted, mass, litres } = parts
+  const asked = [
+    ['count', counted === undefined ? undefined : String(counted), 'count', LIMITS.item.count],
+    ['massKg', mass, 'mass', LIMITS.item.massKg],
+    ['litres', litres, 'volume', LIMITS.item.litres],
+  ] as const
+  for (const [field, text, kind, limit] of asked) {
+    if (text === undefined) continue
+    const read = amount(text.replace(/^[~≈]\s?/, ''), { kind, limit, system })
+    if ('why' in read) return no(read.why)
+    if (read.value !== null) row[field] = read.value
+    if (read.note) row.notes.push(read.note)
+  }
+  if (ofAll && row.massKg !== undefined && row.count) row.massKg /= row.count
+  return row
+}
+
+interface Asked {
+  kind: 'mass' | 'volume' | 'count'
+  limit: Limit
+  system: System
+}
+
+function amount(
+  text: string,
+  { kind, limit, system }: Asked,
+): { value: number | null; note?: string } | { why: string } {
+  const bareUnit: Unit = bareUnitOf(kind, system, kind === 'mass')
+  const parsed = parseQuantity(kind, text, { system, bareUnit })
+  if (!parsed.ok) return { why: parsed.message.replace(/\.$/, '') }
+  const { value } = parsed
+  if (value === null) return { value }
+  const show = (amount: number) => formatQuantity(kind, amount, { system })
+  if (value < limit.min || value > limit.max)
+    return { why: `"${text}" is outside what an item may have: ${show(limit.min)} to ${show(limit.max)}` }
+  return parsed.echo ? { value, note: `"${text}" is read as ${show(value)}.` } : { value }
+}

@@ -1,0 +1,85 @@
+// Marks on a plot: told apart by shape and letter, with a key that says in words what each is.
+
+import { px } from '../pictures'
+import { letterSpots } from './letters'
+import type { Frame } from './Plot'
+
+export type MarkShape = 'dot' | 'diamond' | 'cross'
+
+export interface Mark {
+  letter: string
+  /** What the letter stands for; a name, kept apart from the words after it. */
+  name: string
+  /** What the shape stands for, in words. */
+  words: string
+  shape: MarkShape
+  /** In the units of the axes; null: not on the picture, as `words` say. */
+  at: { x: number; y: number } | null
+}
+
+const R = 5
+
+export function Marks({ marks, frame }: { marks: readonly Mark[]; frame: Frame }) {
+  const shown = marks.flatMap(mark =>
+    mark.at ? [{ ...mark, x: frame.x(mark.at.x), y: frame.y(mark.at.y) }] : [],
+  )
+  const { left, right, top, bottom, emPx } = frame
+  const half = 0.5 * emPx
+  const spots = letterSpots(shown, {
+    stepPx: 1.05 * emPx,
+    left: left + half,
+    right: right - half,
+    top: top - half,
+    bottom: bottom - half,
+  })
+  return (
+    <>
+      {shown.map(({ letter, shape, x, y }) => (
+        <MarkPath key={letter} shape={shape} x={x} y={y} />
+      ))}
+      {shown.map(({ letter }, i) => (
+        <text key={letter} class="mid strong halo" x={px(spots[i]!.x)} y={px(spots[i]!.y)}>
+          {letter}
+        </text>
+      ))}
+    </>
+  )
+}
+
+function MarkPath({ shape, x, y }: { shape: MarkShape; x: number; y: number }) {
+  const [cx, cy] = [px(x), px(y)]
+  if (shape === 'dot') return <circle class="mark full" cx={cx} cy={cy} r={R} />
+  if (shape === 'diamond')
+    return (
+      <path
+        class="mark"
+        d={`M${cx} ${cy - R - 1}l${R + 1} ${R + 1}l-${R + 1} ${R + 1}l-${R + 1}-${R + 1}z`}
+      />
+    )
+  return <path class="mark" d={`M${cx - R} ${cy - R}l${2 * R} ${2 * R}m0-${2 * R}l-${2 * R} ${2 * R}`} />
+}
+
+export function Key({ marks, region }: { marks: readonly Mark[]; region?: string | undefined }) {
+  return (
+    <ul class="chart-key">
+      {marks.map(({ letter, name, words, shape }) => (
+        <li key={letter}>
+          <svg width="14" height="14" aria-hidden="true">
+            <MarkPath shape={shape} x={7} y={7} />
+          </svg>
+          <span>
+            <strong>{letter}</strong> <bdi>{name}</bdi>: {words}
+          </span>
+        </li>
+      ))}
+      {region ? (
+        <li>
+          <svg width="14" height="14" aria-hidden="true">
+            <rect class="swatch-region" x="1" y="1" width="12" height="12" />
+          </svg>
+          <span>{region}</span>
+        </li>
+      ) : null}
+    </ul>
+  )
+}

@@ -1,0 +1,1 @@
+export { toField, Why } from './Why'

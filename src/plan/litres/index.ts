@@ -1,0 +1,39 @@
+// The litres of an item from one source in place of another: a number measured, or a range. One source at a time counts,
+// so the other is taken away.
+
+import type { Draft, DraftItem } from '../draft'
+import { mapId } from '../lists'
+import type { LitresFrom, LitresRange } from '../types'
+
+/** The item with a number of litres, each, and where it is from; it is then no longer of a kind. */
+export function withLitres(
+  item: DraftItem,
+  litres: number,
+  litresFrom: Exclude<LitresFrom, 'kind'>,
+): DraftItem {
+  const { litresRange: _range, ...rest } = item
+  return { ...rest, litres: Number(litres.toFixed(2)), litresFrom }
+}
+
+/** The item with a range of litres, each: the ends and the mode of a triangular distribution. */
+export function withRange(item: DraftItem, { low, typical, high }: LitresRange): DraftItem {
+  const { litres: _litres, ...rest } = item
+  const short = (litres: number) => Number(litres.toPrecision(3))
+  return {
+    ...rest,
+    litresFrom: 'kind',
+    litresRange: { low: short(low), typical: short(typical), high: short(high) },
+  }
+}
+
+/** The item without its range: its litres are open again. */
+export function withoutRange(item: DraftItem): DraftItem {
+  const { litresRange: _range, litresFrom, ...rest } = item
+  return litresFrom === undefined || litresFrom === 'kind' ? rest : { ...rest, litresFrom }
+}
+
+/** The draft with one item changed. */
+export const changeItem = (draft: Draft, id: string, change: (item: DraftItem) => DraftItem): Draft => ({
+  ...draft,
+  gear: mapId(draft.gear, id, change),
+})

@@ -1,0 +1,4 @@
+// Measuring at home, apart from the rest of the report so that it is loaded only where it is asked for.
+
+export { type Method, methods, type Reading } from './methods'
+export { type Fill, insulationLimit, type Squeeze, squeezed, squeezeStanding } from './squeezed'

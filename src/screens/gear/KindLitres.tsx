@@ -1,0 +1,48 @@
+// The litres of an item that are a range: its three ends to change, and the way back to one number.
+
+import { QuantityField } from '../../parts/fields'
+import { type DraftItem, LIMITS } from '../../plan'
+import { changeItem, withoutRange } from '../../plan/litres'
+import { actions } from '../../store'
+import './gear.css'
+
+const ENDS = [
+  ['low', 'At least'],
+  ['typical', 'Typically'],
+  ['high', 'At most'],
+] as const
+
+interface KindLitresProps {
+  item: DraftItem
+  at: (...parts: string[]) => string
+  per: string
+}
+
+export function KindLitres({ item, at, per }: KindLitresProps) {
+  const drop = () => {
+    actions.edit(`${item.name || 'Item'}, litres typed`, draft => changeItem(draft, item.id, withoutRange))
+    // The button goes away: the focus goes on to the field that takes its place.
+    requestAnimationFrame(() => {
+      document.querySelector<HTMLElement>(`[data-path="${CSS.escape(at('litres'))}"]`)?.focus()
+    })
+  }
+  return (
+    <fieldset>
+      <legend>Packed volume{per}: a range, not measured</legend>
+      <div class="fields thirds">
+        {ENDS.map(([end, label]) => (
+          <QuantityField
+            key={end}
+            path={at('litresRange', end)}
+            label={label}
+            kind="volume"
+            limit={LIMITS.item.litres}
+          />
+        ))}
+      </div>
+      <button type="button" class="quiet" onClick={drop}>
+        Type one number of litres instead
+      </button>
+    </fieldset>
+  )
+}

@@ -1,0 +1,81 @@
+// Kinds that a thing's name may mean, to take litres, mass and place from. Nothing is taken before it is tapped.
+// Loaded when an item is open; the table's standing is said beside every figure.
+
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { useSystem } from '../../parts/fields'
+import type { DraftItem } from '../../plan'
+import { applyKind, type Kind, litresOfKind, originInShort, originText, suggestKinds } from '../../plan/kinds'
+import { shownIn } from '../../report'
+import { actions } from '../../store'
+import { rangeInWords } from './kind-words'
+import './gear.css'
+
+export function KindPicker({ item }: { item: DraftItem }) {
+  const { name = '', massKg, count } = item
+  const found = useMemo(() => suggestKinds({ name, massKg, typing: true }), [name, massKg])
+  const [taken, setTaken] = useState<{ kind: Kind; name: string } | null>(null)
+  const isKnown = item.litres !== undefined || item.litresRange !== undefined
+  // The offer is answered once: what was taken is said instead, until the name is another.
+  const answer = taken?.name === name && item.litresFrom === 'kind' ? taken.kind : null
+  const said = useRef<HTMLParagraphElement>(null)
+  useEffect(() => said.current?.focus(), [answer])
+
+  if (found.length === 0) return null
+  const take = (kind: Kind) => {
+    actions.edit(`Take ${item.name || 'the item'} as ${kind.kind}`, draft => applyKind(draft, item.id, kind))
+    setTaken({ kind, name })
+  }
+  const list = (
+    <ul class="kinds">
+      {found.map(({ kind }) => (
+        <li key={kind.kind}>
+          <KindButton kind={kind} item={{ massKg, count }} onTake={take} />
+        </li>
+      ))}
+    </ul>
+  )
+  return (
+    <div class="kind-picker">
+      {answer ? (
+        <p ref={said} tabIndex={-1}>
+          Taken as <strong>{answer.kind}</strong>: {originText(answer)}. You can change every figure, or undo
+          it.
+        </p>
+      ) : null}
+      {isKnown ? (
+        <details class="more">
+          <summary>{answer ? 'Take another kind' : 'Take its litres from a kind'}</summary>
+          {list}
+        </details>
+      ) : (
+        <>
+          <p>
+            Is it one of these? A tap takes its litres, typical, not measured, and its mass if you have none.
+          </p>
+          {list}
+        </>
+      )}
+    </div>
+  )
+}
+
+interface KindButtonProps {
+  kind: Kind
+  item: { massKg: number | undefined; count: number | undefined }
+  onTake: (kind: Kind) => void
+}
+
+function KindButton({ kind, item, onTake }: KindButtonProps) {
+  const system = useSystem()
+  const shown = shownIn(system)
+  const known = { ...(item.massKg && { massKg: item.massKg }), ...(item.count && { count: item.count }) }
+  return (
+    <button type="button" class="quiet kind" onClick={() => onTake(kind)}>
+      <span class="name">{kind.kind}</span>
+      <span class="facts-line">
+        {rangeInWords(litresOfKind(kind, known), system)}; about {shown.gear(kind.massG / 1000)}
+        {kind.pieces ? ` for ${kind.pieces}` : ''}; {originInShort(kind)}
+      </span>
+    </button>
+  )
+}

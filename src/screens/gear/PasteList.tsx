@@ -1,0 +1,159 @@
+// A pasted list as items: the text, what was understood of each line, what is taken, one edit that adds it all.
+// Loaded when it is opened. The text stays for this trip until its lines are in the gear.
+
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { addListed, LIST_CAPS, type NotUnderstood, readList, type Taken } from '../../files/list'
+import { useSystem } from '../../parts/fields'
+import { CAPS } from '../../plan'
+import { shownIn } from '../../report'
+import { actions, lastLabel, newId, openTrip } from '../../store'
+import { useKept } from './kept'
+import { PastedRow } from './PastedRow'
+import { type Choices, choose, chosenOf, withSuggestions } from './pasted'
+import './gear.css'
+
+const SHOWN_ROWS = 60
+
+export function PasteList() {
+  const system = useSystem()
+  const [text, setText] = useKept('list')
+  const [choices, setChoices] = useState<Choices>({})
+  const [all, setAll] = useState(false)
+  const [added, setAdded] = useState<{ label: string; text: string } | null>(null)
+  const read = useMemo(() => readList(text, { system }), [text, system])
+  const rows = useMemo(() => (read.ok ? withSuggestions(read.rows) : []), [read])
+  const taken = rows.map(row => chosenOf(row, choices)).filter(each => each.take)
+  const apart = read.ok ? read.rows.filter((row): row is NotUnderstood => !row.ok) : []
+  const room = CAPS.items - (openTrip.value?.draft.gear.length ?? 0)
+
+  function add() {
+    const label = `Add ${counted(taken.length, 'item')}`
+    actions.edit(label, draft => addListed(draft, taken, newId))
+    setAdded({ label, text })
+    setText(withoutLines(text, new Set(taken.map(({ row }) => row.line)), rows.length + apart.length))
+  }
+
+  return (
+    <section class="paste" aria-label="Paste a list">
+      <h3>Paste a list</h3>
+      <div class="field">
+        <label for="pasted">One thing a line, with its mass</label>
+        <textarea
+          id="pasted"
+          rows={8}
+          autocomplete="off"
+          spellcheck={false}
+          aria-describedby="pasted-hint"
+          placeholder={'Rain jacket 300 g\n2 x tent peg 14 g\nStove, 95 g, 0.4 L'}
+          value={text}
+          onInput={event => setText(event.currentTarget.value)}
+        />
+        <p id="pasted-hint" class="hint">
+          Bare numbers are {system === 'us' ? 'ounces' : 'grams'}. Columns of a spreadsheet do as well. A line
+          that ends in a colon names a group. Up to {LIST_CAPS.lines} lines.
+        </p>
+      </div>
+      {added ? (
+        <Added added={added} onUndo={() => setText(added.text)} onGone={() => setAdded(null)} />
+      ) : null}
+      {read.ok ? null : <p class="problem">{read.message}</p>}
+      {read.ok && read.unusedColumns.length > 0 ? (
+        <p class="hint">Columns not used: {read.unusedColumns.join(', ')}.</p>
+      ) : null}
+      {apart.length > 0 ? <Apart rows={apart} /> : null}
+      {rows.length > 0 ? (
+        <>
+          <Sum taken={taken} />
+          {taken.length > room ? (
+            <p class="problem">The gear has room for {room} more items: leave some out.</p>
+          ) : (
+            <button type="button" class="primary" disabled={taken.length === 0} onClick={add}>
+              Add {counted(taken.length, 'item')}
+            </button>
+          )}
+          <ul class="rows">
+            {rows.slice(0, all ? undefined : SHOWN_ROWS).map(row => (
+              <PastedRow
+                key={row.key}
+                row={row}
+                chosen={chosenOf(row, choices)}
+                onChoose={change => setChoices(choose(choices, row, change))}
+              />
+            ))}
+          </ul>
+          {!all && rows.length > SHOWN_ROWS ? (
+            <button type="button" class="quiet" onClick={() => setAll(true)}>
+              Show all {rows.length} lines
+            </button>
+          ) : null}
+        </>
+      ) : null}
+    </section>
+  )
+}
+
+const counted = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`
+
+/** What the ticked lines come to, so that it can be held against the list's own total. */
+function Sum({ taken }: { taken: readonly Taken[] }) {
+  const shown = shownIn(useSystem())
+  const kg = taken.reduce((sum, { row }) => sum + (row.massKg ?? 0) * (row.count ?? 1), 0)
+  const open = taken.filter(({ row, kind }) => row.litres === undefined && !kind && !row.worn).length
+  return (
+    <p role="status">
+      {counted(taken.length, 'item')}, {shown.gear(kg)} together.
+      {open > 0 ? ` ${open} without litres: they count as taking no room until you give them some.` : ''}{' '}
+      Litres of a kind are typical, not measured; change them in the gear.
+    </p>
+  )
+}
+
+function Apart({ rows }: { rows: readonly NotUnderstood[] }) {
+  return (
+    <div class="left-out">
+      <h4>{counted(rows.length, 'line')} not understood, and kept</h4>
+      <ul>
+        {rows.slice(0, SHOWN_ROWS).map(({ line, text, why }) => (
+          <li key={line}>
+            Line {line}, <q>{text.slice(0, 80)}</q>: {why}
+          </li>
+        ))}
+      </ul>
+      {rows.length > SHOWN_ROWS ? <p class="hint">And {rows.length - SHOWN_ROWS} more.</p> : null}
+    </div>
+  )
+}
+
+interface AddedProps {
+  added: { label: string; text: string }
+  onUndo: () => void
+  onGone: () => void
+}
+
+function Added({ added, onUndo, onGone }: AddedProps) {
+  const said = useRef<HTMLParagraphElement>(null)
+  useEffect(() => said.current?.focus(), [added])
+  const undo = () => {
+    actions.undo()
+    onUndo()
+    onGone()
+    document.getElementById('pasted')?.focus()
+  }
+  return (
+    <p class="added" ref={said} tabIndex={-1} role="status">
+      {added.label.replace('Add ', '')} added to the gear.{' '}
+      {lastLabel.value === added.label ? (
+        <button type="button" class="quiet" onClick={undo}>
+          Undo
+        </button>
+      ) : null}
+    </p>
+  )
+}
+
+/** The text without the lines that are in the gear now; nothing once none is left. */
+function withoutLines(text: string, gone: Set<number>, all: number): string {
+  if (gone.size === all) return ''
+  const lines = text.split(/\r\n|\r|\n/)
+  return lines.filter((_, i) => !gone.has(i + 1)).join('\n')
+}

@@ -1,0 +1,48 @@
+// Records that cannot be read. They are left alone until the reader removes one, and that only after its text has been
+// offered as a file: perhaps somebody can read what the app cannot.
+
+import { useState } from 'preact/hooks'
+import { damagedRecords } from '../../store'
+import type { Keeping } from '../../store/later'
+import { saveText } from './saveText'
+
+export function DamagedRecords({ keeping }: { keeping: Keeping }) {
+  const [offered, setOffered] = useState<string[]>([])
+  const [problem, setProblem] = useState<string | null>(null)
+  const tell = (error: unknown) => setProblem(error instanceof Error ? error.message : String(error))
+
+  async function offer(key: string) {
+    saveText(`damaged ${key.replace('/', ' ')}.json`, await keeping.damagedText(key))
+    setOffered([...offered, key])
+  }
+
+  return (
+    <>
+      <h3>Damaged records</h3>
+      <ul class="rows">
+        {damagedRecords.value.map(({ key, what }) => (
+          <li key={key}>
+            <p>
+              <bdi>{what}</bdi> cannot be read and is left alone.
+            </p>
+            <div class="actions">
+              <button type="button" class="quiet" onClick={() => void offer(key).catch(tell)}>
+                Save its text as a file
+              </button>
+              {offered.includes(key) ? (
+                <button
+                  type="button"
+                  class="quiet"
+                  onClick={() => void keeping.discardDamaged(key).catch(tell)}
+                >
+                  Remove the damaged record
+                </button>
+              ) : null}
+            </div>
+          </li>
+        ))}
+      </ul>
+      {problem ? <p class="problem">That did not work ({problem}); the record is still there.</p> : null}
+    </>
+  )
+}

@@ -1,0 +1,117 @@
+// Keeping your trips: what the browser promises, the second copy, the last plan file, and the way out for a damaged
+// record. Nothing here is asked of the browser but from a tap.
+
+import { useEffect, useState } from 'preact/hooks'
+import { damagedRecords, openTrip, secondCopy, storeLoaded, trips, updateProblem } from '../../store'
+import type { Facts, FileNote, Keeping } from '../../store/later'
+import { DamagedRecords } from './DamagedRecords'
+
+const at = (ms: number) => new Date(ms).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })
+
+export function Safety() {
+  const [keeping, setKeeping] = useState<Keeping | null>(null)
+  const [facts, setFacts] = useState<Facts | null>(null)
+  const [problem, setProblem] = useState<string | null>(null)
+  const [refused, setRefused] = useState(false)
+
+  const tell = (error: unknown) => setProblem(error instanceof Error ? error.message : String(error))
+  const look = (with_: Keeping) => with_.facts().then(setFacts).catch(tell)
+  useEffect(() => {
+    import('../../store/later')
+      .then(later => {
+        const loaded = later.keeping()
+        setKeeping(loaded)
+        return loaded && look(loaded)
+      })
+      .catch(tell)
+  }, [])
+
+  async function ask() {
+    if (!keeping) return
+    setRefused(!(await keeping.askToKeep()))
+    await look(keeping)
+  }
+
+  const canAsk = facts?.promised === false && storeLoaded.value && trips.value.size > 0
+  return (
+    <section class="safety">
+      <h2>Keeping your trips</h2>
+      <p>
+        Your trips lie in this browser only. Clearing its data for this site, or losing the device, takes them
+        along: a plan file outlives both.
+      </p>
+      <dl>
+        <dt>Plan file of this trip</dt>
+        <dd>{keeping && <LastFile keeping={keeping} />}</dd>
+        <dt>Promise of the browser</dt>
+        <dd>
+          <span role="status">
+            {facts && promiseText(facts.promised)}
+            {refused
+              ? ' It did not promise when asked. It may once you use the app more, or install it.'
+              : ''}
+          </span>
+        </dd>
+        <dt>Second copy</dt>
+        <dd>{copyText(secondCopy.value)}</dd>
+        <dt>Room used</dt>
+        <dd>{facts && usedText(facts.usedBytes)}</dd>
+      </dl>
+      {canAsk ? (
+        <button type="button" class="quiet" onClick={() => void ask().catch(tell)}>
+          Ask the browser to keep them
+        </button>
+      ) : null}
+      {updateProblem.value ? <p class="problem">{updateProblem.value}</p> : null}
+      {problem ? (
+        <p class="problem">This could not be looked up ({problem}): open this screen again.</p>
+      ) : null}
+      {keeping && damagedRecords.value.length > 0 ? <DamagedRecords keeping={keeping} /> : null}
+    </section>
+  )
+}
+
+function LastFile({ keeping }: { keeping: Keeping }) {
+  const trip = openTrip.value
+  const [note, setNote] = useState<FileNote | null | 'unknown'>('unknown')
+  const id = trip?.id
+  const noted = keeping.noted.value
+  useEffect(() => {
+    if (id) keeping.lastFile(id).then(setNote, () => setNote('unknown'))
+  }, [id, keeping, noted])
+  if (!trip) return <>No trip is open.</>
+  if (note === 'unknown') return <>Not known: the storage of this browser cannot be read.</>
+  if (!note) return <>None saved yet. When the list is worth keeping, save one: “Save this trip as a file”.</>
+  const isBehind = trip.changedAt > note.changedAt
+  return (
+    <>
+      Saved {at(note.at)}
+      {isBehind ? '; the trip has changed since.' : ', and nothing has changed since.'}
+    </>
+  )
+}
+
+function promiseText(promised: Facts['promised']): string {
+  if (promised === null) return 'This browser does not say whether it keeps them.'
+  return promised
+    ? 'Given: it does not clear them by itself when room is short.'
+    : 'None: it may clear them when room is short, or when the app is not used for long.'
+}
+
+function copyText(copy: typeof secondCopy.value): string {
+  switch (copy.kind) {
+    case 'starting':
+      return 'Not looked at yet.'
+    case 'kept':
+      return `${copy.trips === 1 ? '1 trip' : `${copy.trips} trips`}, up to date ${at(copy.at)}. It lies beside the database, in case that is damaged.`
+    case 'absent':
+      return 'None: this browser has no place for it.'
+    case 'newer':
+      return 'Made by a newer version of Pack Reckoner and left alone: reload the app to update it.'
+    case 'failed':
+      return `Not up to date (${copy.why}): it is tried again with the next save.`
+  }
+}
+
+const usedText = (bytes: number | null) =>
+  bytes === null ? 'This browser does not say.' : `${(bytes / 1e6).toFixed(1)} MB, the app itself included.`

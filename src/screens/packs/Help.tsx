@@ -1,0 +1,85 @@
+// "What would make it do?" under a set-up that fails: the changes in words, each one tap away and one step to undo.
+
+import { useEffect, useState } from 'preact/hooks'
+import { WhenOpen } from '../../parts/loose'
+import { Cautions } from '../../parts/pieces'
+import type { Plan } from '../../plan'
+import type { Reckoning, Remedy } from '../../reckon'
+import type { Shown } from '../../report'
+import { type Help as Found, helpFor, remedyLabel } from '../../report/choosing'
+import { actions } from '../../store'
+import { applyRemedyToDraft } from './apply-remedy'
+import { setupDomId } from './setup-id'
+
+interface HelpProps {
+  setupIndex: number
+  plan: Plan
+  reckoning: Reckoning
+  shown: Shown
+  /** Told what was done, in the words that undo names it by. */
+  onDone: (label: string) => void
+}
+
+export function Help(props: HelpProps) {
+  return (
+    <WhenOpen class="why" summary="What would make it do?">
+      {() => <Remedies {...props} />}
+    </WhenOpen>
+  )
+}
+
+/** Typing elsewhere while this is open: worked out anew only once it has paused. */
+const PAUSE_MS = 500
+
+function Remedies({ setupIndex, plan, reckoning, shown, onDone }: HelpProps) {
+  const [found, setFound] = useState<{ help: Found; plan: Plan; shown: Shown } | null>(null)
+  const current = found?.plan === plan && found.shown === shown ? found.help : null
+  useEffect(() => {
+    if (current) return
+    const work = () => setFound({ help: helpFor(plan, reckoning, { setupIndex, shown }), plan, shown })
+    const timer = setTimeout(work, found ? PAUSE_MS : 0)
+    return () => clearTimeout(timer)
+  }, [plan, shown])
+  if (!current)
+    return (
+      <p class="hint" role="status">
+        Working it out…
+      </p>
+    )
+  if (current.remedies.length === 0) return <p>{current.shortfall}</p>
+
+  const apply = (remedy: Remedy) => {
+    const label = remedyLabel(remedy, plan)
+    actions.edit(label, draft => applyRemedyToDraft(draft, remedy))
+    onDone(label)
+  }
+  return (
+    <ol class="remedies">
+      {current.remedies.map(({ text, remedy, caution }) => (
+        <li key={text}>
+          <p>{text}</p>
+          {caution ? <Cautions cautions={[caution]} /> : null}
+          {remedy.kind === 'other-setup' ? (
+            <button type="button" aria-label="Show the other set-up" onClick={() => show(remedy.setup)}>
+              Show it
+            </button>
+          ) : (
+            <button
+              type="button"
+              aria-label={`Do it: ${remedyLabel(remedy, plan)}`}
+              onClick={() => apply(remedy)}
+            >
+              Do it
+            </button>
+          )}
+        </li>
+      ))}
+    </ol>
+  )
+}
+
+function show(setupIndex: number) {
+  const element = document.getElementById(setupDomId(setupIndex))
+  element?.focus()
+  element?.scrollIntoView({ block: 'center' })
+}

@@ -1,0 +1,140 @@
+// Two pictures that set the packs side by side: room against what they bear, and mass against price of those that do.
+
+import { letters, type Mark, type MarkShape, SpotPicture } from '../../parts/charts'
+import type { Plan } from '../../plan'
+import type { Reckoning, SetupReckoning } from '../../reckon'
+import { type SetupInWords, type Shown, setupInWords } from '../../report'
+import { type Comparison, comparisonOf, NOT_BEATEN } from '../../report/choosing'
+import { inUnit } from '../../units'
+
+interface PicturesProps {
+  plan: Plan
+  reckoning: Reckoning
+  shown: Shown
+}
+
+const SHAPES: Record<SetupInWords['answer'], MarkShape> = {
+  'Will do': 'dot',
+  'Will do, with care': 'diamond',
+  'Will not do': 'cross',
+}
+
+export function PackPictures({ plan, reckoning, shown }: PicturesProps) {
+  const compared = comparisonOf(plan, reckoning)
+  const names = letters(reckoning.packs.length)
+  const titled = reckoning.packs.map((setup, i) => ({
+    setup,
+    compared: compared[i]!,
+    letter: names[i]!,
+    name: titleOf(setup, plan),
+    answer: setupInWords(setup, { plan, reckoning, shown }).answer,
+  }))
+  return (
+    <>
+      <RoomAgainstLoad titled={titled} {...{ plan, reckoning, shown }} />
+      <MassAgainstPrice titled={titled.filter(({ setup }) => setup.suffices)} plan={plan} shown={shown} />
+    </>
+  )
+}
+
+interface Titled {
+  setup: SetupReckoning
+  compared: Comparison
+  letter: string
+  name: string
+  answer: SetupInWords['answer']
+}
+
+function titleOf({ name, setup, pack }: SetupReckoning, { packs }: Plan): string {
+  return packs[pack]!.setups.length > 1 ? `${name}, ${setup}` : name
+}
+
+function RoomAgainstLoad({ titled, plan, reckoning, shown }: PicturesProps & { titled: Titled[] }) {
+  const unit = shown.system === 'us' ? 'lb' : 'kg'
+  const load = (kg: number) => inUnit('mass', kg, unit)
+  const { need } = reckoning
+  const litresOf = ({ setup }: Titled) => plan.packs[setup.pack]!.bodyLitres
+  const marks = titled.map((it): Mark => {
+    const { bearsKg } = it.compared
+    const words = it.answer.toLowerCase()
+    return {
+      letter: it.letter,
+      name: it.name,
+      words: bearsKg === null ? `${words}; rating unknown, so not drawn` : words,
+      shape: SHAPES[it.answer],
+      at: bearsKg === null ? null : { x: litresOf(it), y: Math.max(0, load(bearsKg)) },
+    }
+  })
+  const bears = titled.flatMap(({ compared: { bearsKg } }) => (bearsKg === null ? [] : [bearsKg]))
+  return (
+    <SpotPicture
+      caption="Room and load"
+      says={`This trip asks for ${shown.litres(need.bodyLitres)} of main body and ${shown.kg(need.peakLoadKg)} of load; ${marks.map(mark => `${mark.name}: ${mark.words}`).join('; ')}.`}
+      x={{ label: 'Main body, L', max: 1.12 * Math.max(need.bodyLitresSafe, ...titled.map(litresOf)) }}
+      y={{ label: `Bears besides itself, ${unit}`, max: 1.15 * load(Math.max(need.peakLoadKg, ...bears)) }}
+      region={{
+        x: need.bodyLitres,
+        sureX: need.bodyLitresSafe,
+        y: load(need.peakLoadKg),
+        label: 'Shaded: room and load are enough for this trip. Hatched: the room is in doubt.',
+      }}
+      marks={marks}
+      table={{
+        heads: ['Main body', 'Bears besides itself', 'Answer'],
+        cells: i => {
+          const it = titled[i]!
+          const { bearsKg } = it.compared
+          return [shown.litres(litresOf(it)), bearsKg === null ? 'not known' : shown.kg(bearsKg), it.answer]
+        },
+      }}
+    />
+  )
+}
+
+function MassAgainstPrice({ titled, plan, shown }: { titled: Titled[]; plan: Plan; shown: Shown }) {
+  if (!titled.some(({ compared }) => compared.price !== null))
+    return <p>Mass against price is drawn once a pack that does has a price.</p>
+  const unit = shown.system === 'us' ? 'lb' : 'kg'
+  const mass = (kg: number) => inUnit('mass', kg, unit)
+  const currencies = new Set(titled.flatMap(({ setup }) => plan.packs[setup.pack]!.currency ?? []))
+  const currency = currencies.size === 1 ? [...currencies][0]! : ''
+  const priced = (price: number | null) =>
+    price === null ? 'price not known' : `${price} ${currency}`.trim()
+  const marks = titled.map(({ letter, name, compared: { price, massKg, notBeaten } }): Mark => {
+    const words = `${shown.gear(massKg)}, ${priced(price)}${price === null ? ', so not drawn' : ''}`
+    return {
+      letter,
+      name,
+      words: notBeaten ? `${words}. ${NOT_BEATEN}` : words,
+      shape: notBeaten ? 'dot' : 'diamond',
+      at: price === null ? null : { x: price, y: mass(massKg) },
+    }
+  })
+  return (
+    <>
+      <SpotPicture
+        caption="Mass and price of those that do"
+        says={marks.map(mark => `${mark.name}: ${mark.words}`).join('; ')}
+        x={{
+          label: `Price${currency ? `, ${currency}` : ''}`,
+          max: 1.15 * Math.max(1, ...titled.map(it => it.compared.price ?? 0)),
+        }}
+        y={{
+          label: `Pack mass, ${unit}`,
+          max: 1.15 * mass(Math.max(...titled.map(it => it.compared.massKg))),
+        }}
+        marks={marks}
+        table={{
+          heads: ['Pack mass', 'Price', 'Compared'],
+          cells: i => {
+            const { massKg, price, notBeaten } = titled[i]!.compared
+            return [shown.gear(massKg), priced(price), notBeaten ? NOT_BEATEN : 'Another beats it']
+          },
+        }}
+      />
+      {currencies.size > 1 ? (
+        <p class="hint">Prices in several currencies are drawn as plain numbers.</p>
+      ) : null}
+    </>
+  )
+}

@@ -1,0 +1,26 @@
+// A set-up that lacks its mass or its litres, judged as far as it is known.
+
+import { PartlyJudged } from '../../parts/loose'
+import type { DraftPack, DraftSetup, Plan } from '../../plan'
+import type { Shown } from '../../report'
+import { partlyJudged } from '../../report/choosing'
+
+/** The set-ups of a pack that the plan had to leave out. */
+export function partlyKnown(pack: DraftPack): DraftSetup[] {
+  return pack.bodyLitres === undefined ? pack.setups : pack.setups.filter(setup => setup.massKg === undefined)
+}
+
+interface PartlyKnownProps {
+  pack: DraftPack
+  setup: DraftSetup
+  plan: Plan
+  shown: Shown
+}
+
+export function PartlyKnown({ pack, setup, plan, shown }: PartlyKnownProps) {
+  const { id: _pack, setups, ...figures } = pack
+  const { id: _setup, ...own } = setup
+  const judged = partlyJudged(plan, { ...figures, setup: own }, shown)
+  if (!judged) return null
+  return <PartlyJudged judged={judged} name={setups.length > 1 ? (setup.name ?? 'Set-up') : null} />
+}

@@ -1,0 +1,76 @@
+// In which order packs stand and which of them: kept while the app is open, no part of any trip.
+
+import { signal } from '@preact/signals'
+import type { DraftPack, DraftSetup } from '../../plan'
+import type { Comparison } from '../../report/choosing'
+
+export const ORDERS = {
+  listed: 'As listed',
+  best: 'Best first',
+  carried: 'Carried mass',
+  mass: 'Pack mass',
+  price: 'Price',
+  margin: 'Margin to its rating',
+  litre: 'Mass for each litre',
+  rated: 'Mass for each kg rated',
+  'price-litre': 'Price for each litre',
+} as const
+export type Order = keyof typeof ORDERS
+
+export interface View {
+  order: Order
+  frame: 'any' | 'framed' | 'frameless'
+  sealed: boolean
+  /** As typed. */
+  priceText: string
+  massText: string
+}
+
+export const AS_LISTED: View = { order: 'listed', frame: 'any', sealed: false, priceText: '', massText: '' }
+
+export const view = signal(AS_LISTED)
+
+/** What is read of the filter's texts. */
+export interface Bounds {
+  price: number | undefined
+  massKg: number | undefined
+}
+
+/** Whether a pack is among those asked for; what is asked about and not known leaves it out. */
+export function passes(pack: DraftPack, { frame, sealed }: View, { price, massKg }: Bounds): boolean {
+  if (sealed && !pack.sealed) return false
+  if (price !== undefined && !(pack.price !== undefined && pack.price <= price)) return false
+  const fits = (setup: DraftSetup) =>
+    (frame === 'any' || setup.frame === frame) &&
+    (massKg === undefined || (setup.massKg !== undefined && setup.massKg <= massKg))
+  return pack.setups.some(fits)
+}
+
+/** Less comes first; what is not known comes last. */
+const KEYS: Record<Exclude<Order, 'listed'>, (c: Comparison) => number | null> = {
+  // Standing decides; among equals the lighter load to carry.
+  best: c => c.standing * 1e6 + c.carriedKg,
+  carried: c => c.carriedKg,
+  mass: c => c.massKg,
+  price: c => c.price,
+  margin: c => (c.spareKg === null ? null : -c.spareKg),
+  litre: c => c.gramsPerLitre,
+  rated: c => c.gramsPerRatedKg,
+  'price-litre': c => c.pricePerLitre,
+}
+
+/** The packs in order, each by the best of its set-ups; equals stay as listed, packs not judged come last. */
+export function inOrder(
+  packs: DraftPack[],
+  order: Order,
+  comparisonsOf: (id: string) => Comparison[],
+): DraftPack[] {
+  if (order === 'listed') return packs
+  const key = KEYS[order]
+  const least = (pack: DraftPack) =>
+    Math.min(...comparisonsOf(pack.id).map(c => key(c) ?? Number.POSITIVE_INFINITY), Number.POSITIVE_INFINITY)
+  return packs
+    .map(pack => ({ pack, at: least(pack) }))
+    .sort((a, b) => (a.at === b.at ? 0 : a.at - b.at))
+    .map(({ pack }) => pack)
+}

@@ -1,0 +1,151 @@
+// The open trip as a link or a code, after saying what is in it.
+
+import './share.css'
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import { SHARE_CAPS, type SharedLink, shareLink, withoutCarrier } from '../../files/share'
+import { useSystem } from '../../parts/fields'
+import { later } from '../../parts/frame'
+import { completePlan, type PlanDocument } from '../../plan'
+import { type Shown, shownIn } from '../../report'
+import { reckoned } from '../../store'
+
+const CodePicture = later(async () => (await import('./CodePicture')).CodePicture)
+
+export function SharePlan() {
+  const document = reckoned.value?.document
+  return document ? <Share document={document} /> : null
+}
+
+function Share({ document }: { document: PlanDocument }) {
+  const [leaveOut, setLeaveOut] = useState(true)
+  const shared = useMemo(() => (leaveOut ? withoutCarrier(document) : document), [document, leaveOut])
+  const made = useLinkOf(shared)
+  const shown = shownIn(useSystem())
+  return (
+    <section>
+      <h2>Share this trip</h2>
+      <p>
+        A link carries the whole plan in itself: stops, gear, packs, settings and all names. No server gets to
+        see it; whoever has the link can read it.
+      </p>
+      <label class="toggle">
+        <input
+          type="checkbox"
+          checked={leaveOut}
+          onChange={event => setLeaveOut(event.currentTarget.checked)}
+        />
+        <span>Leave out body mass, height, age and sex</span>
+      </label>
+      <p class="hint">{personWords(shared, leaveOut, shown)}</p>
+      {made?.ok === false ? <p class="problem">{made.message}</p> : null}
+      {made?.ok ? <Ways key={made.link} link={made.link} name={document.name ?? ''} /> : null}
+    </section>
+  )
+}
+
+/** What the link tells of the person. */
+function personWords(document: PlanDocument, leftOut: boolean, { kg, cm, percent }: Shown): string {
+  const { massKg, heightCm, ageYears, sex, loadShareLimit } = completePlan(document).carrier
+  const limit = `to carry at most ${percent(loadShareLimit)} of body mass`
+  if (leftOut)
+    return `The link says ${kg(massKg)}, a stand-in, and that you want ${limit}. What depends on you, such as energy, will read differently there.`
+  const told = [
+    kg(massKg),
+    heightCm === null ? '' : cm(heightCm),
+    ageYears === null ? '' : `${ageYears} years`,
+    sex ?? '',
+  ].filter(Boolean)
+  return `The link tells of you: ${told.join(', ')}, and that you want ${limit}.`
+}
+
+/** Made ahead of the click that uses it: browsers let a page copy only at once. */
+function useLinkOf(document: PlanDocument): SharedLink | null {
+  const [made, setMade] = useState<SharedLink | null>(null)
+  useEffect(() => {
+    let outdated = false
+    void shareLink(document, new URL(location.href)).then(next => {
+      if (!outdated) setMade(next)
+    })
+    return () => {
+      outdated = true
+    }
+  }, [document])
+  return made
+}
+
+function Ways({ link, name }: { link: string; name: string }) {
+  const [done, setDone] = useState<'copied' | 'by hand' | 'code' | null>(null)
+  const [canSend] = useState(() => typeof navigator.share === 'function')
+
+  async function copy() {
+    try {
+      await navigator.clipboard.writeText(link)
+      setDone('copied')
+    } catch {
+      // No leave to copy, or no clipboard here: the hiker can still do it.
+      setDone('by hand')
+    }
+  }
+
+  async function send() {
+    try {
+      await navigator.share({ title: name || 'Pack Reckoner plan', url: link })
+    } catch (error) {
+      // Thinking better of it is no failure; anything else leaves the link to be copied.
+      if (!(error instanceof DOMException && error.name === 'AbortError')) setDone('by hand')
+    }
+  }
+
+  return (
+    <>
+      <div class="actions">
+        <button type="button" class="quiet" onClick={() => void copy()}>
+          Copy link
+        </button>
+        {canSend ? (
+          <button type="button" class="quiet" onClick={() => void send()}>
+            Send link
+          </button>
+        ) : null}
+        <button type="button" class="quiet" onClick={() => setDone('code')}>
+          Show as a code
+        </button>
+      </div>
+      <div role="status">
+        {done === 'copied' ? <p class="hint">The link is copied: {count(link.length)} characters.</p> : null}
+        {done !== null && done !== 'code' && link.length > SHARE_CAPS.easyLinkChars ? (
+          <p class="hint">
+            Some programs cut links of more than {count(SHARE_CAPS.easyLinkChars)} characters. If it does not
+            open at the other end, send the plan as a file.
+          </p>
+        ) : null}
+        {done === 'code' && link.length > SHARE_CAPS.codeBytes ? (
+          <p class="problem">
+            This plan is too large for a code: its link has {count(link.length)} characters, and a code is
+            read well up to {count(SHARE_CAPS.codeBytes)}. Copy the link, or save the plan as a file.
+          </p>
+        ) : null}
+      </div>
+      {done === 'by hand' ? <ByHand link={link} /> : null}
+      {done === 'code' && link.length <= SHARE_CAPS.codeBytes ? <CodePicture link={link} /> : null}
+    </>
+  )
+}
+
+function ByHand({ link }: { link: string }) {
+  return (
+    <div class="field">
+      <label for="share-link">The browser did not copy it: copy the link from here</label>
+      <input
+        id="share-link"
+        type="text"
+        readOnly
+        value={link}
+        ref={field => field?.select()}
+        onFocus={event => event.currentTarget.select()}
+      />
+    </div>
+  )
+}
+
+const count = (n: number) => n.toLocaleString('en')

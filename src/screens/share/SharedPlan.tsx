@@ -1,0 +1,84 @@
+// A plan that came in a link: what it is, before anything of it is kept. It never touches a trip that is here.
+
+import './share.css'
+import { useEffect, useRef, useState } from 'preact/hooks'
+import { type ReadLink, readLink } from '../../files/share'
+import { useSystem } from '../../parts/fields'
+import { completePlan, fromPlanDocument, type PlanDocument } from '../../plan'
+import { shownIn } from '../../report'
+import { actions, newId } from '../../store'
+
+interface SharedPlanProps {
+  /** The fragment of the address. */
+  link: string
+  /** Called when the plan was kept or left. */
+  onDone: () => void
+}
+
+export function SharedPlan({ link, onDone }: SharedPlanProps) {
+  const [read, setRead] = useState<ReadLink | null>(null)
+  const heading = useRef<HTMLHeadingElement>(null)
+  useEffect(() => {
+    void readLink(link).then(setRead)
+  }, [link])
+  useEffect(() => {
+    if (read) heading.current?.focus()
+  }, [read])
+  if (!read) return <p class="hint loading">Opening…</p>
+  return (
+    <div class="screen shared-plan">
+      <h1 ref={heading} tabIndex={-1}>
+        {read.ok ? 'Someone’s plan' : 'This link opens no plan'}
+      </h1>
+      {read.ok ? (
+        <Offer document={read.document} onDone={onDone} />
+      ) : (
+        <>
+          <p class="problem">{read.message}</p>
+          <p class="hint">Nothing here has changed.</p>
+          <div class="actions">
+            <button type="button" class="primary" onClick={onDone}>
+              Go on without it
+            </button>
+          </div>
+        </>
+      )}
+    </div>
+  )
+}
+
+function Offer({ document, onDone }: { document: PlanDocument; onDone: () => void }) {
+  const { kg, percent } = shownIn(useSystem())
+  const { name, trip, gear = [], packs = [] } = document
+  const { massKg, loadShareLimit } = completePlan(document).carrier
+  const keep = () => {
+    actions.createTrip(fromPlanDocument(document, newId))
+    actions.setPlace({ screen: 'need', detail: null, scrollY: 0 })
+    onDone()
+  }
+  return (
+    <>
+      <p class="lead">
+        <bdi>{name?.trim() || 'Trip without a name'}</bdi>: {many(trip.stops.length, 'stop')},{' '}
+        {many(gear.length, 'item')}, {many(packs.length, 'pack')}.
+      </p>
+      <p>
+        It is reckoned for somebody of {kg(massKg)} who wants to carry at most {percent(loadShareLimit)} of
+        body mass. If that is not you, change it under Trip.
+      </p>
+      <div class="actions">
+        <button type="button" class="primary" onClick={keep}>
+          Keep it as a trip
+        </button>
+        <button type="button" class="quiet" onClick={onDone}>
+          Leave it
+        </button>
+      </div>
+      <p class="hint">
+        It becomes a trip of its own; none of yours changes. Until you keep it, nothing of it is stored.
+      </p>
+    </>
+  )
+}
+
+const many = (n: number, thing: string) => `${n} ${thing}${n === 1 ? '' : 's'}`

@@ -1,0 +1,2 @@
+export { SharedPlan } from './SharedPlan'
+export { SharePlan } from './SharePlan'

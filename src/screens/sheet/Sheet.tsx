@@ -1,0 +1,118 @@
+// One page of paper: the answer, the pictures, the days, the packs, what to pack where, and what to beware of.
+
+import type { LeftOut, Plan } from '../../plan'
+import type { Reckoning } from '../../reckon'
+import { placeText, type Shown } from '../../report'
+import { SheetDays } from './SheetDays'
+import { SheetPacking } from './SheetPacking'
+import { SheetPacks } from './SheetPacks'
+import { SheetPictures } from './SheetPictures'
+import { SheetCautions, SheetWater } from './SheetWater'
+
+export interface SheetParts {
+  plan: Plan
+  reckoning: Reckoning
+  shown: Shown
+}
+
+interface SheetProps extends SheetParts {
+  leftOut: LeftOut[]
+  /** The day of printing, in words. */
+  printed: string
+}
+
+const UNITS = {
+  metric: 'Masses in kilograms or grams, room and water in litres, ways in kilometres, climbs in metres.',
+  us: 'Masses in pounds or ounces, room in litres, water in quarts, ways in miles, climbs in feet.',
+} as const
+
+export function Sheet({ leftOut, printed, ...parts }: SheetProps) {
+  const { plan, shown } = parts
+  return (
+    <article class="sheet" aria-label="What will be printed">
+      <header class="sheet-head">
+        <div>
+          <h2>
+            <bdi>{plan.name || 'Trip without a name'}</bdi>
+          </h2>
+          <p>
+            <Route {...parts} />
+          </p>
+        </div>
+        <p class="small">
+          {UNITS[shown.system]} Printed {printed}.
+        </p>
+      </header>
+      <Answer {...parts} />
+      {leftOut.length ? <p class="small not-counted">{leftOutText(leftOut)}</p> : null}
+      <SheetPictures {...parts} />
+      <div class="sheet-columns">
+        <div>
+          <SheetDays {...parts} />
+          <SheetWater {...parts} />
+        </div>
+        <SheetPacks {...parts} />
+      </div>
+      <SheetPacking {...parts} />
+      <SheetCautions {...parts} />
+    </article>
+  )
+}
+
+function Route({ plan: { trip }, reckoning, shown }: SheetParts) {
+  const km = trip.stops.reduce((sum, { leg }) => sum + (leg?.km ?? 0), 0)
+  const ascentM = trip.stops.reduce((sum, { leg }) => sum + (leg?.ascentM ?? 0), 0)
+  const days = reckoning.days.length
+  return (
+    <>
+      <bdi>{trip.stops[0]!.name}</bdi> to <bdi>{trip.stops.at(-1)!.name}</bdi>: {days}{' '}
+      {days === 1 ? 'day' : 'days'}, {shown.km(km)}, {shown.metres(ascentM)} of climbing.
+    </>
+  )
+}
+
+function Answer({ reckoning: { need, moments }, shown }: SheetParts) {
+  // The likely range reaches as far below the need as above it.
+  const low = Math.max(0, 2 * need.bodyLitres - need.bodyLitresSafe)
+  const more: [string, string][] = [
+    ['Base weight', shown.kg(need.baseKg)],
+    ['Worn and in hand', shown.kg(need.wornKg)],
+    ['Room in pockets', shown.litres(need.outsideLitres)],
+    ['Most water carried', shown.water(need.waterCarryLitres)],
+  ]
+  return (
+    <section class="sheet-answer" aria-label="Need">
+      <div>
+        <h3>Main body</h3>
+        <p class="figure">{shown.litresUp(need.bodyLitres)}</p>
+        <p class="small">
+          Likely {shown.litresWhole(low)} to {shown.litresUp(need.bodyLitresSafe)}; fullest{' '}
+          {placeText(need.bodyAt, moments)}.
+        </p>
+      </div>
+      <div>
+        <h3>Heaviest load</h3>
+        <p class="figure">{shown.kg(need.peakLoadKg)}</p>
+        <p class="small">
+          Without the pack, {placeText(need.peakAt, moments)}; at most {shown.kg(need.peakLoadSafeKg)} in 9 of
+          10 cases.
+        </p>
+      </div>
+      <dl class="small">
+        {more.map(([name, value]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  )
+}
+
+/** Paper cannot lead to the place to mend it, but it must not hide that a stand-in was used. */
+function leftOutText(leftOut: LeftOut[]): string {
+  const told = leftOut.slice(0, 5).map(({ message }) => message)
+  const more = leftOut.length - told.length
+  return `Not counted yet: ${told.join(' ')}${more > 0 ? ` And ${more} more.` : ''}`
+}

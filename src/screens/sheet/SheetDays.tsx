@@ -1,0 +1,60 @@
+// Day by day: where to, how far, how high, how long, with what load.
+
+import type { SheetParts } from './Sheet'
+
+export function SheetDays({ plan, reckoning: { days, moments }, shown }: SheetParts) {
+  const { stops } = plan.trip
+  return (
+    <table class="sheet-days">
+      <caption>Days</caption>
+      <thead>
+        <tr>
+          <th scope="col">Day</th>
+          <th scope="col">To</th>
+          <th scope="col" class="number">
+            Way
+          </th>
+          <th scope="col" class="number">
+            Climb
+          </th>
+          <th scope="col" class="number">
+            Time
+          </th>
+          <th scope="col" class="number">
+            Load
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {days.map(({ day, hours }) => {
+          const mine = moments.filter(m => m.day === day)
+          const sets = mine.find(m => m.phase === 'depart')
+          const ends = mine.at(-1)
+          if (!sets || !ends || ends.stop === sets.stop)
+            return (
+              <tr key={day}>
+                <th scope="row">{day}</th>
+                <td colSpan={5}>Rest</td>
+              </tr>
+            )
+          const walked = stops.slice(sets.stop + 1, ends.stop + 1)
+          const climbM = walked.reduce((sum, { leg }) => sum + (leg?.ascentM ?? 0), 0)
+          return (
+            <tr key={day}>
+              <th scope="row">{day}</th>
+              <td>
+                <bdi>{stops[ends.stop]!.name}</bdi>
+              </td>
+              <td class="number">{shown.km(ends.km - sets.km)}</td>
+              <td class="number">{shown.metres(climbM)}</td>
+              <td class="number">{shown.hours(hours)}</td>
+              <td class="number">
+                {shown.kg(sets.kg.total)} to {shown.kg(ends.kg.total)}
+              </td>
+            </tr>
+          )
+        })}
+      </tbody>
+    </table>
+  )
+}

@@ -1,0 +1,83 @@
+// The packing list by place, with boxes to tick; a place's table repeats its head wherever it is continued.
+
+import type { Item } from '../../plan'
+import { loadParts, type Shown } from '../../report'
+import { type PackedPlace, packedByPlace } from './packing'
+import type { SheetParts } from './Sheet'
+
+export function SheetPacking({ plan, reckoning, shown }: SheetParts) {
+  const places = packedByPlace(plan.gear)
+  if (places.length === 0) return null
+  return (
+    <section class="sheet-packing">
+      <div class="set-out">
+        <h3>To pack</h3>
+        <SetOut plan={plan} reckoning={reckoning} shown={shown} />
+      </div>
+      <div class="places">
+        {places.map(place => (
+          <Place key={place.stow} place={place} shown={shown} />
+        ))}
+      </div>
+    </section>
+  )
+}
+
+const USED_UP = ['water', 'food', 'fuel']
+
+/** Food, fuel and water by what they weigh at the start and after each resupply: the list gives them by the day. */
+function SetOut({ plan, reckoning: { moments }, shown }: SheetParts) {
+  const loads = moments.filter(
+    ({ stop, phase }, i) => phase === 'depart' && (i === 0 || plan.trip.stops[stop]!.resupply),
+  )
+  return (
+    <p class="small">
+      {loads.map(moment => {
+        const parts = loadParts(moment).filter(
+          ({ name, kg }) => USED_UP.includes(name) && shown.kg(kg) !== shown.kg(0),
+        )
+        return (
+          <span key={moment.stop}>
+            Leaving <bdi>{plan.trip.stops[moment.stop]!.name}</bdi> with{' '}
+            {parts.map(({ name, kg }) => `${name} ${shown.kg(kg)}`).join(', ') || 'gear only'}.{' '}
+          </span>
+        )
+      })}
+    </p>
+  )
+}
+
+function Place({ place: { title, rows }, shown }: { place: PackedPlace; shown: Shown }) {
+  const kept = rows.filter(({ item }) => item.use === 'kept')
+  const totalKg = kept.reduce((sum, { item }) => sum + item.count * item.massKg, 0)
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th scope="col">{title}</th>
+          <th scope="col" class="number">
+            <span class="unseen">Mass</span>
+            {kept.length > 1 ? shown.kg(totalKg) : ''}
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ item, within }) => (
+          <tr key={item.id} class={within ? 'within' : undefined}>
+            <th scope="row" class="name">
+              <span class="box" aria-hidden="true" />
+              {within ? <span class="unseen">inside it: </span> : null}
+              <bdi>{item.name || 'Item without a name'}</bdi>
+              {item.count > 1 ? ` × ${item.count}` : ''}
+            </th>
+            <td class="number">{massText(item, shown)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+const PER = { kept: '', daily: ' a day', nightly: ' a night', spread: '' } as const
+
+const massText = ({ count, massKg, use }: Item, shown: Shown) => shown.gear(count * massKg) + PER[use]

@@ -1,0 +1,43 @@
+// Each pack's set-ups, a line each: the answer, its weightiest reason, and what else there is in a word.
+
+import { setupInWords } from '../../report'
+import type { SheetParts } from './Sheet'
+
+const MOST = 8
+
+export function SheetPacks({ plan, reckoning, shown }: SheetParts) {
+  const { packs } = reckoning
+  if (packs.length === 0) return null
+  const context = { plan, reckoning, shown }
+  return (
+    <section class="sheet-packs">
+      <h3>Packs</h3>
+      <ul>
+        {packs.slice(0, MOST).map(setup => {
+          const { answer, verdicts } = setupInWords(setup, context)
+          const [first, ...others] = verdicts
+          const also = others
+            .filter(({ code }) => code !== 'fits')
+            .map(({ lead }) => lead.replace(/[:,]$/, '').toLowerCase())
+          return (
+            <li key={`${setup.pack}/${setup.index}`}>
+              <strong>
+                <bdi>{setup.name}</bdi>
+                {plan.packs[setup.pack]!.setups.length > 1 ? (
+                  <>
+                    , <bdi>{setup.setup}</bdi>
+                  </>
+                ) : null}
+                : {answer.toLowerCase()}.
+              </strong>{' '}
+              {first.lead}
+              {first.rest}
+              {also.length ? ` Also: ${also.join('; ')}.` : ''}
+            </li>
+          )
+        })}
+      </ul>
+      {packs.length > MOST ? <p class="small">And {packs.length - MOST} more, in the app.</p> : null}
+    </section>
+  )
+}

@@ -1,0 +1,64 @@
+// The sheet before it is printed: the paper as it will be, scaled to the screen, with the button that prints it.
+
+import './sheet.css'
+import { useLayoutEffect, useRef, useState } from 'preact/hooks'
+import { useSystem } from '../../parts/fields'
+import { shownIn } from '../../report'
+import { reckoned } from '../../store'
+import { Sheet } from './Sheet'
+
+/** Width of the paper between its margins, CSS px: what A4 leaves, which Letter has too. */
+const PAPER_PX = 718
+
+export function SheetScreen({ onClose }: { onClose: () => void }) {
+  const shown = shownIn(useSystem())
+  const { box, zoom } = useZoom()
+  const open = reckoned.value
+  if (!open) return null
+  const { plan, leftOut, reckoned: result } = open
+  return (
+    <div class="screen sheet-screen">
+      <div class="heading">
+        <h1>Sheet</h1>
+        <button type="button" class="quiet" onClick={onClose}>
+          Back
+        </button>
+      </div>
+      {result.ok ? (
+        <>
+          <div class="actions">
+            <button type="button" class="primary" onClick={() => print()}>
+              Print
+            </button>
+          </div>
+          <div class="sheet-window" ref={box}>
+            <div class="sheet-paper" style={{ '--zoom': zoom }}>
+              <Sheet
+                plan={plan}
+                reckoning={result.reckoning}
+                shown={shown}
+                leftOut={leftOut}
+                printed={new Date().toLocaleDateString(undefined, { dateStyle: 'medium' })}
+              />
+            </div>
+          </div>
+        </>
+      ) : (
+        <p class="problem">{result.problem.message}</p>
+      )}
+    </div>
+  )
+}
+
+/** How much smaller the paper must be to fit the screen; it is laid out at its own width all the same. */
+function useZoom() {
+  const box = useRef<HTMLDivElement>(null)
+  const [zoom, setZoom] = useState(1)
+  useLayoutEffect(() => {
+    const look = () => setZoom(Math.min(1, (box.current?.clientWidth || PAPER_PX) / (PAPER_PX + 2 * 24)))
+    look()
+    addEventListener('resize', look)
+    return () => removeEventListener('resize', look)
+  }, [])
+  return { box, zoom }
+}

@@ -1,0 +1,61 @@
+// The water to leave each source with, and what to beware of.
+
+import { cautionsOf, GENERAL_LINE } from '../../report'
+import type { SheetParts } from './Sheet'
+
+export function SheetWater({ plan, reckoning: { carries }, shown }: SheetParts) {
+  const { stops } = plan.trip
+  const wanted = carries.filter(({ needLitres }) => needLitres > 0)
+  if (wanted.length === 0) return null
+  return (
+    <table class="sheet-water">
+      <caption>Water to leave with</caption>
+      <thead>
+        <tr>
+          <th scope="col">From</th>
+          <th scope="col">To</th>
+          <th scope="col" class="number">
+            Carry
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {wanted.map(({ stop, to, carriedLitres, shortLitres }) => (
+          <tr key={stop}>
+            <th scope="row">
+              <bdi>{stops[stop]!.name}</bdi>
+            </th>
+            <td>
+              <bdi>{stops[to]!.name}</bdi>
+            </td>
+            <td class="number">
+              {shown.water(carriedLitres)}
+              {shortLitres > 0 ? <strong>, short by {shown.water(shortLitres)}</strong> : null}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+/** Warnings in full; of notices the first sentence. */
+export function SheetCautions({ plan, reckoning, shown }: SheetParts) {
+  return (
+    <section class="sheet-cautions small">
+      <div class="warned">
+        <h3>Beware</h3>
+        <ul>
+          {cautionsOf(plan, reckoning, shown).map(({ signal, text }) => (
+            <li key={text}>
+              <strong>{signal}</strong> {signal === 'NOTICE' ? firstSentence(text) : text}
+            </li>
+          ))}
+        </ul>
+        <p>{GENERAL_LINE}</p>
+      </div>
+    </section>
+  )
+}
+
+const firstSentence = (text: string) => /^.*?[.](?= [\p{Lu}\d]|$)/u.exec(text)?.[0] ?? text

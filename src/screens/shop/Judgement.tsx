@@ -1,0 +1,45 @@
+// The tag judged for each trip the pack is for.
+
+import { PartlyJudged } from '../../parts/loose'
+import type { Plan, Tag } from '../../plan'
+import type { Shown } from '../../report'
+import { type Partly, partlyJudged } from '../../report/choosing'
+
+export interface JudgedFor {
+  trip: string
+  judged: Partly
+}
+
+/** The tag judged for every trip; none while nothing of it is known. */
+export function judgedFor(tag: Tag, trips: { plans: Plan[]; names: string[] }, shown: Shown): JudgedFor[] {
+  const { frame, ratingCovers, massKg, ratedKg, bodyLitres, outsideLitres, sealed } = tag
+  const said = [bodyLitres, massKg, ratedKg, outsideLitres].some(figure => figure !== undefined)
+  if (!said) return []
+  const known = { bodyLitres, outsideLitres, sealed, setup: { massKg, ratedKg, frame, ratingCovers } }
+  return trips.plans.flatMap((plan, i) => {
+    const judged = partlyJudged(plan, known, shown)
+    return judged ? [{ trip: trips.names[i]!, judged }] : []
+  })
+}
+
+/** The answer in one line; for several trips, for how many it does, or does not as far as it is known. */
+export function answerLine(judged: JudgedFor[]): string {
+  if (judged.length === 0) return 'type what it says'
+  if (judged.length === 1) return judged[0]!.judged.answer
+  const counted = (passes: (it: Partly) => boolean) => judged.filter(it => passes(it.judged)).length
+  const of = (count: number) => `for ${count} of ${judged.length} trips`
+  if (counted(it => it.missing.length > 0) === 0)
+    return `Will do ${of(counted(it => it.answer.startsWith('Will do')))}`
+  const fails = counted(it => it.answer === 'Will not do')
+  return fails ? `Will not do ${of(fails)}` : judged[0]!.judged.answer
+}
+
+export function Judgement({ judged }: { judged: JudgedFor[] }) {
+  return (
+    <div class="judgement">
+      {judged.map((it, i) => (
+        <PartlyJudged key={i} judged={it.judged} name={judged.length > 1 ? it.trip : null} />
+      ))}
+    </div>
+  )
+}

@@ -1,0 +1,105 @@
+// At the shop: what to ask for, and a tag checked as it is typed, with one thumb and no network.
+
+import { useMemo } from 'preact/hooks'
+import { useSystem } from '../../parts/fields'
+import { AskedCard, Choice } from '../../parts/loose'
+import { shownIn } from '../../report'
+import { type Asked, allTripsOf, askedByTrip, askedWithPack } from '../../report/choosing'
+import { actions, library, openTrip, reckoned, tripList } from '../../store'
+import { tripsToCompare } from '../trips'
+import { answerLine, Judgement, judgedFor } from './Judgement'
+import { Keep } from './Keep'
+import './shop.css'
+import { MoreTagFields, TagFields } from './TagFields'
+import { fromDetail, readTag, type TagText, toDetail } from './tag-text'
+
+/** Kept while the app is open: which trips the pack is for, and what was typed before a look elsewhere. */
+let scope: 'this' | 'all' = 'this'
+let left: string | null = null
+
+const stay = (detail: string | null) => actions.setPlace({ screen: 'shop', detail, scrollY })
+
+export function ShopScreen() {
+  const system = useSystem()
+  const shown = shownIn(system)
+  const { place } = library.value
+  const text = fromDetail(place.screen === 'shop' ? (place.detail ?? left) : left)
+  const read = readTag(text, system)
+  const trips = tripsToCompare(tripList.value)
+  const several = trips.length > 1
+  const all = several && scope === 'all'
+  const open = reckoned.value
+  const judgedTrips = useMemo(() => (all ? allTripsOf(trips, shown) : null), [all, tripList.value, shown])
+
+  const set = (part: Partial<TagText>) => {
+    left = toDetail({ ...text, ...part })
+    stay(left)
+  }
+  const choose = (next: typeof scope) => {
+    scope = next
+    stay(toDetail(text))
+  }
+  const { asked: asking, plans, names } = judgedTrips ?? ofOpen()
+  const { massKg } = read.tag
+  const asked = asking && massKg !== undefined ? askedWithPack(asking, massKg) : asking
+  const judged = judgedFor(read.tag, { plans, names }, shown)
+  return (
+    <div class="screen shop">
+      <div class="heading">
+        <h2>At the shop</h2>
+        <button type="button" class="quiet" onClick={() => go()}>
+          Back to packs
+        </button>
+      </div>
+      {several ? (
+        <Choice
+          label="A pack for"
+          options={[
+            { value: 'this', label: 'This trip' },
+            { value: 'all', label: 'All my trips' },
+          ]}
+          chosen={scope}
+          onChoose={choose}
+        />
+      ) : null}
+      <section aria-labelledby="shop-asked">
+        <h3 id="shop-asked">What to ask for</h3>
+        {asked ? (
+          <AskedCard asked={asked} shown={shown} />
+        ) : (
+          <p>{open || all ? 'This trip’s food does not settle: see the Need.' : 'Working it out…'}</p>
+        )}
+      </section>
+      <section aria-labelledby="shop-tag">
+        <div class="tag-head">
+          <h3 id="shop-tag">Check a tag</h3>
+          <p class="tag-answer" aria-live="polite">
+            {answerLine(judged)}
+          </p>
+        </div>
+        <TagFields text={text} read={read} system={system} onText={set} />
+        <Judgement judged={judged} />
+        <MoreTagFields text={text} read={read} onText={set} />
+        <Keep
+          tag={read.tag}
+          known={judged.length > 0}
+          onKept={() => {
+            left = null
+            stay(null)
+          }}
+        />
+      </section>
+    </div>
+  )
+
+  function ofOpen(): { asked: Asked | null; plans: ReturnType<typeof allTripsOf>['plans']; names: string[] } {
+    if (!open?.reckoned.ok) return { asked: null, plans: [], names: [] }
+    const asked = askedByTrip(open.plan, open.reckoned.reckoning, read.tag.massKg)
+    return { asked, plans: [open.plan], names: [openTrip.value?.draft.name || 'this trip'] }
+  }
+}
+
+function go() {
+  actions.setPlace({ screen: 'packs', detail: null, scrollY: 0 })
+  scrollTo(0, 0)
+}

@@ -1,0 +1,42 @@
+// The door to the track reader, which is fetched when it is opened. The terrain of a track whose stops were taken over
+// is kept with the trip, for the picture of the load.
+
+import { useLayoutEffect, useRef, useState } from 'preact/hooks'
+import type { ProfilePoint } from '../../files'
+import { later } from '../../parts/frame'
+import { actions } from '../../store'
+
+const GpxImport = later(async () => (await import('./GpxImport')).GpxImport)
+
+/** `onTaken`: the trip has the stops of a track; where the reader goes from here is the caller's. */
+export function FromTrack({ onTaken }: { onTaken: () => void }) {
+  const place = useRef<HTMLDivElement>(null)
+  const [open, setOpen] = useState(false)
+  const [moves, setMoves] = useState(0)
+  // What had the focus is gone when the reader opens or is left: it stays in the same place.
+  useLayoutEffect(() => {
+    if (moves > 0) place.current?.focus()
+  }, [moves])
+  const show = (next: boolean) => {
+    setOpen(next)
+    setMoves(moves + 1)
+  }
+  const done = (taken: { profile: ProfilePoint[] } | null) => {
+    if (!taken) return show(false)
+    setOpen(false)
+    const isKnown = taken.profile.some(({ eleM }) => eleM !== null)
+    actions.setProfile(isKnown ? taken.profile : null)
+    onTaken()
+  }
+  return (
+    <div ref={place} tabIndex={-1}>
+      {open ? (
+        <GpxImport onDone={done} />
+      ) : (
+        <button type="button" onClick={() => show(true)}>
+          Stops from a track (GPX)
+        </button>
+      )}
+    </div>
+  )
+}

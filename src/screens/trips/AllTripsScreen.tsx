@@ -1,0 +1,75 @@
+// All my trips: every pack judged for every trip, the fewest packs that do for all, and what one pack would have to be.
+
+import { useMemo } from 'preact/hooks'
+import { useSystem } from '../../parts/fields'
+import { AskedCard } from '../../parts/loose'
+import { shownIn } from '../../report'
+import { allTripsOf } from '../../report/choosing'
+import { actions, tripList } from '../../store'
+import { Covered } from './Covered'
+import { TripTable } from './TripTable'
+import './trips.css'
+import { chosen, isCompared, tripName, tripsToCompare } from './which'
+
+export function AllTripsScreen() {
+  const shown = shownIn(useSystem())
+  const all = tripList.value
+  const result = useMemo(() => allTripsOf(tripsToCompare(all), shown), [all, chosen.value, shown])
+  return (
+    <div class="screen all-trips">
+      <div class="heading">
+        <h2>All my trips</h2>
+        <button type="button" class="quiet" onClick={back}>
+          Back to packs
+        </button>
+      </div>
+      <fieldset>
+        <legend>Trips to compare</legend>
+        {all.map(trip => (
+          <label key={trip.id} class="toggle">
+            <input
+              type="checkbox"
+              checked={isCompared(trip, all)}
+              onChange={event => {
+                chosen.value = new Map(chosen.value).set(trip.id, event.currentTarget.checked)
+              }}
+            />
+            <span>
+              <bdi>{tripName(trip)}</bdi>
+              {trip.demo ? ' (invented demo)' : ''}
+            </span>
+          </label>
+        ))}
+      </fieldset>
+      {result.names.length === 0 ? (
+        <p>Choose a trip to see which packs do for it.</p>
+      ) : (
+        <>
+          <Covered result={result} shown={shown} />
+          {result.asked ? (
+            <section aria-labelledby="one-pack">
+              <h3 id="one-pack">One pack for {result.names.length > 1 ? 'all of them' : 'it'}</h3>
+              <AskedCard asked={result.asked} shown={shown} />
+            </section>
+          ) : null}
+          <TripTable result={result} />
+        </>
+      )}
+      {result.notes.length ? (
+        <section class="left-out" aria-label="Left out">
+          <h3>Not counted as it stands</h3>
+          <ul>
+            {result.notes.map(note => (
+              <li key={note}>{note}</li>
+            ))}
+          </ul>
+        </section>
+      ) : null}
+    </div>
+  )
+}
+
+function back() {
+  actions.setPlace({ screen: 'packs', detail: null, scrollY: 0 })
+  scrollTo(0, 0)
+}

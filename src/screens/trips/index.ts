@@ -1,0 +1,2 @@
+export { AllTripsScreen } from './AllTripsScreen'
+export { tripsToCompare } from './which'

@@ -1,0 +1,293 @@
+// Filling the gear: kinds, a pasted list, a day's food and measures, from what is typed to what is in the trip.
+
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import type { DraftItem } from '../../src/plan'
+import { GearScreen } from '../../src/screens/gear'
+import { FoodMixer } from '../../src/screens/gear/FoodMixer'
+import { KindPicker } from '../../src/screens/gear/KindPicker'
+import { Measure } from '../../src/screens/gear/Measure'
+import { PasteList } from '../../src/screens/gear/PasteList'
+import { actions, openTrip, reckoned } from '../../src/store'
+
+const gear = () => openTrip.value!.draft.gear
+const item = () => gear()[0]!
+const type = (label: string | RegExp, text: string) =>
+  fireEvent.input(screen.getByLabelText(label), { target: { value: text } })
+const press = (name: string | RegExp) => fireEvent.click(screen.getByRole('button', { name }))
+
+/** Draws a part that is given its item, anew after each change, as the screen does. */
+function Live({ part: Part }: { part: (props: { item: DraftItem }) => unknown }) {
+  const Drawn = Part as (props: { item: DraftItem }) => preact.JSX.Element | null
+  return <Drawn item={item()} />
+}
+
+const tripWith = (...items: DraftItem[]) =>
+  actions.createTrip({ carrier: {}, trip: { stops: [] }, gear: items, packs: [] })
+
+beforeEach(() => {
+  actions.setSystem('metric')
+  sessionStorage.clear()
+})
+afterEach(cleanup)
+
+describe('kinds', () => {
+  test('are offered for a name and taken by a tap, in one edit that can be undone', () => {
+    tripWith({ id: 'a', name: 'Rain jacket', massKg: 0.25, massFrom: 'scale' })
+    render(<Live part={KindPicker} />)
+    expect(item().litresRange).toBeUndefined()
+    press(/^rain jacket/)
+    expect(item()).toEqual({
+      id: 'a',
+      name: 'Rain jacket',
+      massKg: 0.25,
+      massFrom: 'scale',
+      litresFrom: 'kind',
+      litresRange: { low: 0.8, typical: 1.3, high: 2.1 },
+      build: 'soft',
+      stow: 'main-body',
+      group: 'Clothing',
+    })
+    expect(screen.getByText(/typical, from memory, not measured/)).toBeTruthy()
+    actions.undo()
+    expect(item()).toEqual({ id: 'a', name: 'Rain jacket', massKg: 0.25, massFrom: 'scale' })
+  })
+
+  test('say of every offer where its figures come from', () => {
+    tripWith({ id: 'a', name: 'sleeping bag' })
+    render(<Live part={KindPicker} />)
+    const offers = within(screen.getByRole('list')).getAllByRole('button')
+    expect(offers.length).toBeGreaterThan(1)
+    expect(offers.length).toBeLessThanOrEqual(5)
+    for (const offer of offers) expect(offer.textContent).toMatch(/from memory|computed|derived|published/)
+  })
+
+  test('step back behind litres that are known, and are not offered for a name they do not fit', () => {
+    tripWith({ id: 'a', name: 'Rain jacket', litres: 2 })
+    render(<Live part={KindPicker} />)
+    expect(document.querySelector('details')?.open).toBe(false)
+    cleanup()
+    tripWith({ id: 'a', name: 'Book' })
+    render(<Live part={KindPicker} />)
+    expect(screen.queryByRole('button')).toBeNull()
+  })
+
+  test('give a range that the row shows, and that one number can replace', () => {
+    tripWith({
+      id: 'a',
+      name: 'Jacket',
+      massKg: 0.3,
+      litresFrom: 'kind',
+      litresRange: { low: 0.8, typical: 1.3, high: 2.1 },
+    })
+    render(<GearScreen detail="gear/a" onDetail={() => undefined} />)
+    expect(screen.getByText(/0.8–2.1\sL by kind/)).toBeTruthy()
+    type(/At most/, '2,5')
+    expect(item().litresRange?.high).toBe(2.5)
+    press('Type one number of litres instead')
+    expect(item()).toEqual({ id: 'a', name: 'Jacket', massKg: 0.3 })
+    expect(screen.getByLabelText(/Packed volume, each/)).toBeTruthy()
+  })
+})
+
+describe('a pasted list', () => {
+  const LIST = 'Rain jacket 300 g\n2 x tent peg 14g\nSleeping mat 450 g\n300 g\nTotal 778 g'
+  const paste = (text: string) => type('One thing a line, with its mass', text)
+  const text = () => screen.getByLabelText<HTMLTextAreaElement>('One thing a line, with its mass').value
+
+  test('shows what was understood, keeps what was not, and adds the rest in one edit', () => {
+    tripWith()
+    render(<PasteList />)
+    paste(LIST)
+    expect(screen.getByText(/1 line not understood/)).toBeTruthy()
+    expect(screen.getByText(/No name: write what it is before its mass/)).toBeTruthy()
+    expect(screen.getByLabelText<HTMLInputElement>(/Total/).checked).toBe(false)
+    expect(screen.getByLabelText<HTMLSelectElement>('Kind of Sleeping mat').value).toBe('')
+    expect(gear()).toEqual([])
+    press('Add 3 items')
+    expect(gear().map(({ name, count, litresFrom }) => [name, count, litresFrom])).toEqual([
+      ['Rain jacket', undefined, 'kind'],
+      ['tent peg', 2, 'kind'],
+      ['Sleeping mat', undefined, undefined],
+    ])
+    expect(text()).toBe('300 g\nTotal 778 g')
+    actions.undo()
+    expect(gear()).toEqual([])
+  })
+
+  test('takes the reader’s word on which lines and which kinds', () => {
+    tripWith()
+    render(<PasteList />)
+    paste(LIST)
+    fireEvent.click(screen.getByRole('checkbox', { name: /tent peg/ }))
+    fireEvent.change(screen.getByLabelText('Kind of Sleeping mat'), {
+      target: { value: 'inflatable pad, rolled' },
+    })
+    fireEvent.change(screen.getByLabelText('Kind of Rain jacket'), { target: { value: '' } })
+    press('Add 2 items')
+    expect(gear().map(({ name, litresRange }) => [name, litresRange?.typical])).toEqual([
+      ['Rain jacket', undefined],
+      ['Sleeping mat', 1.8],
+    ])
+  })
+
+  test('stays as typed when it is closed, and when what was added is undone', () => {
+    tripWith()
+    const { unmount } = render(<PasteList />)
+    paste(LIST)
+    unmount()
+    render(<PasteList />)
+    expect(text()).toBe(LIST)
+    press('Add 3 items')
+    press('Undo')
+    expect(gear()).toEqual([])
+    expect(text()).toBe(LIST)
+  })
+
+  test('that is too long says by how much, and stays', () => {
+    tripWith()
+    render(<PasteList />)
+    const long = 'Peg 14 g\n'.repeat(2001)
+    paste(long)
+    expect(screen.getByText(/2002 lines; up to 2000 lines/)).toBeTruthy()
+    expect(text()).toBe(long)
+  })
+
+  test('gives the need a range', () => {
+    tripWith()
+    render(<PasteList />)
+    paste('Sleeping bag, 850')
+    const before = reckoned.value!.reckoned
+    press('Add 1 item')
+    const after = reckoned.value!.reckoned
+    if (!before.ok || !after.ok) throw new Error('the trip does not settle')
+    expect(after.reckoning.need.bodyLitres).toBeGreaterThan(before.reckoning.need.bodyLitres + 6)
+  })
+})
+
+describe('a day’s food', () => {
+  const add = (query: string, grams: string) => {
+    type('Find a food', query)
+    fireEvent.click(within(screen.getByRole('list', { name: 'Foods found' })).getAllByRole('button')[0]!)
+    const fields = document.querySelectorAll<HTMLInputElement>('.portion input')
+    fireEvent.input(fields[fields.length - 1]!, { target: { value: grams } })
+  }
+
+  test('adds up to a daily item with mass, litres and energy', () => {
+    tripWith()
+    render(<FoodMixer />)
+    add('couscous', '100')
+    add('olive oil', '1 oz')
+    press('Use as the day’s food')
+    const massKg = 0.1 + 0.028349523125
+    expect(item()).toMatchObject({ use: 'daily', litresFrom: 'guess', massKg: Number(massKg.toFixed(4)) })
+    expect(item().litres).toBeCloseTo(1.15 * (0.1 / 0.731 + 0.028349523125 / 0.913), 2)
+    expect(item().kcalPerKg).toBe(Math.round((376 + 8840 * 0.028349523125) / massKg))
+  })
+
+  test('can go into a daily item that is there', () => {
+    tripWith({ id: 'a', name: 'Rations', use: 'daily', massKg: 1, litres: 3 })
+    render(<FoodMixer />)
+    add('couscous', '500')
+    press('Put into Rations')
+    expect(gear()).toHaveLength(1)
+    expect(item()).toMatchObject({ name: 'Rations', massKg: 0.5, kcalPerKg: 3760 })
+  })
+
+  test('marks estimates, names the public source, and stays when it is closed', () => {
+    tripWith()
+    const { unmount } = render(<FoodMixer />)
+    add('jerky', '30')
+    unmount()
+    render(<FoodMixer />)
+    expect(screen.getByText(/0.45 kg\/L \(our estimate\)/)).toBeTruthy()
+    expect(screen.getByText(/public domain/)).toBeTruthy()
+    press('Leave out Jerky, bagged')
+    expect(screen.queryByText(/our estimate\)/)).toBeNull()
+  })
+
+  test('says when no food has that name', () => {
+    tripWith()
+    render(<FoodMixer />)
+    type('Find a food', 'pemmican')
+    expect(screen.getByText('No food of that name in the table.')).toBeTruthy()
+  })
+})
+
+describe('a measure', () => {
+  const way = (label: string) => fireEvent.click(screen.getByLabelText(label))
+
+  test('of a soft roll by its girth shows litres ±, and is put in by a tap', () => {
+    tripWith({ id: 'a', name: 'Bag', litresFrom: 'kind', litresRange: { low: 6, typical: 8, high: 11 } })
+    render(<Live part={Measure} />)
+    type(/^Around it/, '50')
+    type(/^Length/, '28 cm')
+    expect(screen.getByText(/5.57\sL ± 0.33\sL/)).toBeTruthy()
+    expect(item().litresRange).toBeTruthy()
+    press(/^Use 5.57\sL/)
+    expect(item()).toEqual({ id: 'a', name: 'Bag', litres: 5.57, litresFrom: 'dimensions' })
+  })
+
+  test.each([
+    [
+      'Box',
+      [
+        ['Length', '30'],
+        ['Width', '20'],
+        ['Height', '10'],
+      ],
+      6,
+      'dimensions',
+    ],
+    [
+      'Cylinder',
+      [
+        ['Across', '22'],
+        ['Length', '300 mm'],
+      ],
+      11.4,
+      'dimensions',
+    ],
+    [
+      'Filled box',
+      [
+        ['Length of', '40'],
+        ['Width of', '30'],
+        ['Height it', '25'],
+      ],
+      30,
+      'filled',
+    ],
+    ['In water', [['The water', '3000 ml']], 3, 'filled'],
+  ] as const)('as %s comes to its litres', (label, readings, litres, litresFrom) => {
+    tripWith({ id: 'a', name: 'Thing', build: 'rigid' })
+    render(<Live part={Measure} />)
+    way(label)
+    for (const [field, text] of readings) type(new RegExp(`^${field}`), text)
+    press(/^Use/)
+    expect(item()).toMatchObject({ litres, litresFrom })
+  })
+
+  test('that cannot be read says so and offers nothing', () => {
+    tripWith({ id: 'a', name: 'Thing' })
+    render(<Live part={Measure} />)
+    type(/^Around it/, '5000')
+    fireEvent.blur(screen.getByLabelText(/^Around it/))
+    expect(screen.getByText(/write an amount from 1.5\scm to 600\scm/)).toBeTruthy()
+    expect(screen.queryByRole('button')).toBeNull()
+  })
+
+  test('of insulation gives three squeezes, the shell being the rest of the mass', () => {
+    tripWith({ id: 'a', name: 'Bag', massKg: 0.85 })
+    render(<Live part={Measure} />)
+    way('Insulated')
+    type(/^Mass of the fill/, '450')
+    const offers = within(screen.getByRole('list')).getAllByRole('button')
+    expect(offers).toHaveLength(3)
+    fireEvent.click(offers[1]!)
+    // 450 g at 69.6 g/L and 400 g at 300 g/L.
+    expect(item().litresRange!.typical).toBeCloseTo(7.8, 1)
+    expect(item().litresFrom).toBe('kind')
+    expect(screen.getByText(/constants from memory/)).toBeTruthy()
+  })
+})

@@ -1,0 +1,115 @@
+// The printed sheet on the demo trip: every figure that matters is on it, and every item once, where it rides.
+
+import { cleanup, render, screen, within } from '@testing-library/preact'
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import demo from '../../data/demo-plan.json'
+import { fromPlanDocument, type Item, parsePlan } from '../../src/plan'
+import { shownIn } from '../../src/report'
+import { SheetScreen } from '../../src/screens/sheet'
+import { packedByPlace } from '../../src/screens/sheet/packing'
+import { actions, newId, reckoned } from '../../src/store'
+
+function openPlan(value: unknown) {
+  const parsed = parsePlan(value)
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
+  actions.createTrip(fromPlanDocument(parsed.document, newId))
+}
+
+function open() {
+  const result = reckoned.value
+  if (!result?.reckoned.ok) throw new Error('the trip does not reckon')
+  return { plan: result.plan, reckoning: result.reckoned.reckoning }
+}
+
+const sheet = () => render(<SheetScreen onClose={() => undefined} />).getByRole('article')
+
+beforeEach(() => openPlan(demo))
+afterEach(cleanup)
+
+describe('the sheet', () => {
+  test('states the need with its likely range, the units and the heaviest load', () => {
+    const { need } = open().reckoning
+    const shown = shownIn('metric')
+    const text = sheet().textContent ?? ''
+    expect(text).toContain(demo.name)
+    expect(text).toContain(`Main body${shown.litresUp(need.bodyLitres)}`)
+    expect(text).toContain(`to ${shown.litresUp(need.bodyLitresSafe)}; fullest`)
+    expect(text).toContain(`Heaviest load${shown.kg(need.peakLoadKg)}`)
+    expect(text).toMatch(/Masses in kilograms or grams/)
+  })
+
+  test('has a row for every day and for every stretch that wants water', () => {
+    const { reckoning } = open()
+    sheet()
+    const rows = (name: string) => within(screen.getByRole('table', { name })).getAllByRole('row').length - 1
+    expect(rows('Days')).toBe(reckoning.days.length)
+    expect(rows('Water to leave with')).toBe(reckoning.carries.filter(c => c.needLitres > 0).length)
+  })
+
+  test('answers for each set-up of each pack', () => {
+    const { reckoning } = open()
+    const answers = sheet().textContent?.match(/: will (not )?do/g) ?? []
+    expect(answers).toHaveLength(reckoning.packs.length)
+    expect(answers.filter(answer => answer.includes('not'))).toHaveLength(
+      reckoning.packs.filter(pack => !pack.suffices).length,
+    )
+  })
+
+  test('lists every item of the demo once, the daily one by the day', () => {
+    const list = sheet().querySelector('.sheet-packing')!
+    const text = list.textContent ?? ''
+    for (const { name } of demo.gear) expect(text, name).toContain(name)
+    expect(list.querySelectorAll('.name')).toHaveLength(demo.gear.length)
+    expect(text).toMatch(/a day/)
+  })
+
+  test('prints every warning in full, and the line that holds for all', () => {
+    const text = sheet().textContent ?? ''
+    expect(text).toMatch(/WARNING Water falls short by .*change the route\./)
+    expect(text).toMatch(/not medical advice/)
+  })
+
+  test('does not hide that stand-ins were used', () => {
+    actions.createTrip({ carrier: {}, trip: { stops: [] }, gear: [{ id: 'a', name: 'Rope' }], packs: [] })
+    expect(sheet().textContent).toMatch(/Not counted yet: .*Rope/)
+  })
+})
+
+describe('the packing list', () => {
+  const gearOf = (gear: unknown[]): Item[] => {
+    openPlan({ ...demo, gear })
+    return open().plan.gear
+  }
+  const item = (id: string, more: object) => ({ id, name: id, massKg: 1, litres: 1, ...more })
+
+  test('goes by place, contents under their container wherever it rides, and leaves out what is not taken', () => {
+    const gear = gearOf([
+      item('cup', { inside: 'pot' }),
+      item('hat', { stow: 'worn' }),
+      item('pot', { build: 'rigid', holdsLitres: 2, stow: 'strapped-on' }),
+      item('axe', { stow: 'strapped-on' }),
+      item('none', { count: 0 }),
+    ])
+    expect(
+      packedByPlace(gear).map(({ title, rows }) => [title, rows.map(r => [r.item.id, r.within])]),
+    ).toEqual([
+      [
+        'Strapped on',
+        [
+          ['pot', false],
+          ['cup', true],
+          ['axe', false],
+        ],
+      ],
+      ['Worn and in hand', [['hat', false]]],
+    ])
+  })
+
+  test('keeps what would ride in a container that stays at home', () => {
+    const gear = gearOf([
+      item('pot', { build: 'rigid', holdsLitres: 2, count: 0 }),
+      item('cup', { inside: 'pot' }),
+    ])
+    expect(packedByPlace(gear)).toMatchObject([{ title: 'Main body', rows: [{ item: { id: 'cup' } }] }])
+  })
+})

@@ -1,0 +1,129 @@
+// "Why?" on the screens: it opens into the panel, its inputs lead to their fields, and what it offers to do is done.
+
+import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact'
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import demo from '../../data/demo-plan.json'
+import { Why } from '../../src/parts/why'
+import { fromPlanDocument, parsePlan } from '../../src/plan'
+import { GearScreen } from '../../src/screens/gear'
+import { NeedScreen } from '../../src/screens/need'
+import { TripScreen } from '../../src/screens/trip'
+import { actions, newId, openTrip, reckoned } from '../../src/store'
+
+beforeEach(() => {
+  const parsed = parsePlan(demo)
+  if (!parsed.ok) throw new Error('the demo plan is refused')
+  actions.setSystem('metric')
+  actions.createTrip(fromPlanDocument(parsed.document, newId))
+})
+afterEach(cleanup)
+
+const stop = (index: number) => openTrip.value!.draft.trip.stops[index]!
+const nothing = () => undefined
+
+/** Opens the "Why?" of a figure and waits for its panel. */
+async function ask(figure: RegExp, within_: HTMLElement = document.body) {
+  const details = within(within_).getByText(figure, { selector: '.why-figure' }).closest('details')!
+  details.open = true
+  fireEvent(details, new Event('toggle'))
+  return waitFor(() => {
+    const panel = details.querySelector<HTMLElement>('.why-panel')
+    if (!panel) throw new Error('no panel yet')
+    return panel
+  })
+}
+
+describe('a figure that is asked why', () => {
+  test('shows equation, inputs, other rules, source with its standing, and what it leaves out', async () => {
+    render(<Why about={{ kind: 'walking-time', leg: 0 }} figure="Walking" />)
+    const panel = await ask(/Walking/)
+    for (const text of [
+      /Time blend of DIN 33466/,
+      /By other rules/,
+      /^DIN, .*: third-party transcription\./,
+      /It leaves out/,
+    ])
+      expect(within(panel).getByText(text)).toBeTruthy()
+    expect(within(panel).getByText('12.5 km')).toBeTruthy()
+    expect(within(panel).queryAllByRole('button')).toEqual([])
+  })
+
+  test('leads from an input to its field, also one folded away', async () => {
+    const gone: string[] = []
+    render(
+      <>
+        <details>
+          <input data-path={`trip/stops/${stop(1).id}/leg/km`} />
+        </details>
+        <Why about={{ kind: 'walking-time', leg: 0 }} figure="Walking" onGo={path => gone.push(path)} />
+      </>,
+    )
+    const panel = await ask(/Walking/)
+    fireEvent.click(within(panel).getByRole('button', { name: /^Distance, 12.5\s?km: change it$/ }))
+    expect(gone).toEqual([`trip/stops/${stop(1).id}/leg/km`])
+    await waitFor(() => expect(document.activeElement?.getAttribute('data-path')).toBe(gone[0]))
+    expect(document.activeElement?.closest('details')?.open).toBe(true)
+  })
+})
+
+describe('a leg', () => {
+  const editor = () => document.getElementById(`edit-${stop(1).id}`)!
+
+  test('takes a typed time, and gives the computed one back on one press, undoable', () => {
+    render(<TripScreen detail={`trip/stops/${stop(1).id}`} onDetail={nothing} />)
+    const computed = reckoned.value?.reckoned.ok ? reckoned.value.reckoned.reckoning.legs[0]!.hours : 0
+    expect(within(editor()).queryByText('Use the computed time')).toBeNull()
+    actions.setField(`trip/stops/${stop(1).id}/leg/hours`, computed + 1, null)
+    cleanup()
+    render(<TripScreen detail={`trip/stops/${stop(1).id}`} onDetail={nothing} />)
+    fireEvent.click(within(editor()).getByText('Use the computed time'))
+    expect(stop(1).leg?.hours).toBeUndefined()
+    actions.undo()
+    expect(stop(1).leg?.hours).toBe(computed + 1)
+  })
+
+  test('answers for its water only where that comes from heat', async () => {
+    render(<TripScreen detail={`trip/stops/${stop(1).id}`} onDetail={nothing} />)
+    expect(within(editor()).queryByText(/^Water .* in all/)).toBeNull()
+    actions.setField('trip/water/litresPerHour', 'from-heat', null)
+    cleanup()
+    render(<TripScreen detail={`trip/stops/${stop(1).id}`} onDetail={nothing} />)
+    const panel = await ask(/^Water .* in all/, editor())
+    expect(within(panel).getByText(/Planning rates of ours/)).toBeTruthy()
+    expect(within(panel).getAllByText(/± 0.24/)).toHaveLength(2)
+  })
+})
+
+describe('the need', () => {
+  test('shows each day’s energy as a range, and leads to the ration where it follows the energy', () => {
+    actions.setField('trip/meals/ration', 'energy', null)
+    const food = openTrip.value!.draft.gear.find(item => item.use === 'daily')!
+    actions.setField(`gear/${food.id}/kcalPerKg`, 4300, null)
+    render(<NeedScreen onGo={nothing} />)
+    const days = reckoned.value?.reckoned.ok ? reckoned.value.reckoned.reckoning.days.length : 0
+    expect(days).toBeGreaterThan(2)
+    expect(screen.getAllByText(/^Energy .* to .* kcal$/, { selector: '.why-figure' })).toHaveLength(days)
+    expect(screen.getAllByText(/^Eats .* of a full ration$/)).toHaveLength(days)
+  })
+})
+
+describe('gas', () => {
+  test('adds its whole cartridges as empties in one undoable edit, once', () => {
+    const gas = 'gas'
+    actions.setField(`gear/${gas}/fuel`, { kind: 'gas', boilLitres: 2 }, null)
+    const before = openTrip.value!.draft.gear.length
+    const show = () => render(<GearScreen detail={`gear/${gas}`} onDetail={nothing} />)
+    show()
+    expect(
+      screen.getByText(/of gas needed with margin for 3 nights; the empties stay in the load/),
+    ).toBeTruthy()
+    expect(screen.getByText(/from memory/)).toBeTruthy()
+    fireEvent.click(screen.getByText('Add these cartridges to the gear'))
+    expect(openTrip.value!.draft.gear.length).toBeGreaterThan(before)
+    cleanup()
+    show()
+    expect(screen.queryByText('Add these cartridges to the gear')).toBeNull()
+    actions.undo()
+    expect(openTrip.value!.draft.gear).toHaveLength(before)
+  })
+})

@@ -1,0 +1,311 @@
+// Storage that fails, in a real browser: every failure is said in words, nothing that is open is lost, the trip can be
+// saved as a file, and nothing that could not be read is overwritten.
+import { readFile } from 'node:fs/promises'
+import type { Page } from 'playwright-core'
+import { describe, expect } from 'vitest'
+import { expectWorks, notice, openDemo, openMore, rename, saved, title, untilCopied, visit } from './faults'
+import { journey, untilDrawn } from './harness'
+import type { Site } from './server'
+
+/** Runs in the page: its transactions fail when told to. */
+function breakTransactions() {
+  const original = IDBDatabase.prototype.transaction
+  let [left, error] = [0, '']
+  Object.assign(globalThis, {
+    fail: (times: number, name: string) => {
+      left = times
+      error = name
+    },
+  })
+  IDBDatabase.prototype.transaction = function (...args) {
+    if (left-- > 0) throw new DOMException('from the test', error)
+    return original.apply(this, args)
+  }
+}
+
+/** To be evaluated in such a page. */
+const fail = (name: string, times: number) => `globalThis.fail(${times}, ${JSON.stringify(name)})`
+
+describe('a save that fails', () => {
+  journey('once, for a lost connection: nobody needs to know', async ({ browser, site }) => {
+    const { context, page, uncaught } = await visit(browser, site, { fault: breakTransactions })
+    await openDemo(page)
+    await saved(page)
+    for (const name of ['InvalidStateError', 'UnknownError']) {
+      await page.evaluate(fail(name, 1))
+      await rename(page, name)
+      await saved(page)
+      await page.reload()
+      await untilDrawn(page)
+      expect(await title(page)).toBe(name)
+    }
+    expect(await page.locator('.app-notices').textContent()).toBe('')
+    expect(uncaught).toEqual([])
+    await context.close()
+  })
+
+  journey('for good: it is said, all works on, and a tap saves once it can', async ({ browser, site }) => {
+    const { context, page, uncaught } = await visit(browser, site, { fault: breakTransactions })
+    await openDemo(page)
+    await saved(page)
+    await page.evaluate(fail('UnknownError', Number.POSITIVE_INFINITY))
+    await rename(page, 'Unsaved')
+    await notice(page, 'could not be saved (UnknownError)')
+    await expectWorks(page, 'Still here')
+    await page.evaluate(fail('', 0))
+    await page.getByRole('button', { name: 'Try again' }).click()
+    await saved(page)
+    await page.reload()
+    await untilDrawn(page)
+    expect(await title(page)).toBe('Still here')
+    expect(uncaught).toEqual([])
+    await context.close()
+  })
+
+  journey('by never ending: it is said while it hangs', async ({ browser, site }) => {
+    const { context, page, uncaught } = await visit(browser, site, {
+      fault: () => {
+        const original = IDBDatabase.prototype.transaction
+        IDBDatabase.prototype.transaction = function (...args) {
+          const transaction = original.apply(this, args)
+          if (args[1] === 'readwrite') {
+            // It is kept busy for ever, so that it never completes.
+            const store = transaction.objectStore('documents')
+            const again = () => {
+              store.get('nothing').onsuccess = again
+            }
+            again()
+          }
+          return transaction
+        }
+      },
+    })
+    await openDemo(page)
+    await notice(page, 'storage of this browser does not answer')
+    await expectWorks(page, 'Waiting')
+    expect(uncaught).toEqual([])
+    await context.close()
+  })
+
+  journey('for want of room from the very start', async ({ browser, site }) => {
+    const { context, page, uncaught } = await visit(browser, site, {
+      before: async page => {
+        const session = await page.context().newCDPSession(page)
+        await session.send('Storage.overrideQuotaForOrigin', {
+          origin: new URL(site.url).origin,
+          quotaSize: 5000,
+        })
+      },
+    })
+    await openDemo(page)
+    await notice(page, /no room left|could not be read \(QuotaExceededError\)/)
+    await expectWorks(page, 'No room')
+    expect(uncaught).toEqual([])
+    await context.close()
+  })
+})
+
+describe('a database that does not open', () => {
+  const faults: Record<string, { fault: () => void; says: string }> = {
+    'never answers': {
+      fault: () => {
+        IDBFactory.prototype.open = () => ({}) as IDBOpenDBRequest
+      },
+      says: 'does not answer',
+    },
+    'is not there': {
+      fault: () => Object.defineProperty(globalThis, 'indexedDB', { value: undefined }),
+      says: 'lets the app keep nothing',
+    },
+    'may not be mentioned': {
+      fault: () =>
+        Object.defineProperty(globalThis, 'indexedDB', {
+          get: () => {
+            throw new DOMException('from the test', 'SecurityError')
+          },
+        }),
+      says: 'lets the app keep nothing',
+    },
+    'cannot be read': {
+      fault: () => {
+        IDBDatabase.prototype.transaction = () => {
+          throw new DOMException('from the test', 'UnknownError')
+        }
+      },
+      says: 'could not be read (UnknownError)',
+    },
+  }
+
+  journey('whatever the reason: the copied trips are shown, and all works', async ({ browser, site }) => {
+    const { context, page } = await visit(browser, site)
+    await openDemo(page)
+    await rename(page, 'Years of work')
+    await saved(page)
+    await untilCopied(page, 'Years of work')
+    await page.close()
+    for (const [what, { fault, says }] of Object.entries(faults)) {
+      const broken = await visit(browser, site, { context, fault })
+      await notice(broken.page, says)
+      await notice(broken.page, 'from the second copy')
+      expect(await title(broken.page), what).toBe('Years of work')
+      await expectWorks(broken.page, 'Edited in memory')
+      expect(broken.uncaught, what).toEqual([])
+      await broken.page.close()
+    }
+    const healed = await visit(browser, site, { context })
+    expect(await title(healed.page)).toBe('Years of work')
+    await context.close()
+  })
+
+  journey('because a newer version made it: nothing in it is touched', async ({ browser, site }) => {
+    const { context, page, uncaught } = await visit(browser, site, {
+      before: async page => {
+        await page.goto(`${site.url}icon.svg`)
+        await page.evaluate(
+          () =>
+            new Promise<void>((resolve, reject) => {
+              const request = indexedDB.open('pack-reckoner', 2)
+              request.onupgradeneeded = () =>
+                request.result.createObjectStore('documents').put({ of: 'tomorrow' }, 'trip/x')
+              request.onsuccess = () => {
+                request.result.close()
+                resolve()
+              }
+              request.onerror = () => reject(request.error)
+            }),
+        )
+      },
+    })
+    await notice(page, 'newer version of Pack Reckoner')
+    await openDemo(page)
+    await expectWorks(page, 'Today')
+    const kept = await page.evaluate(
+      () =>
+        new Promise(resolve => {
+          const request = indexedDB.open('pack-reckoner')
+          request.onsuccess = () => {
+            const all = request.result.transaction('documents').objectStore('documents').getAll()
+            all.onsuccess = () => resolve([request.result.version, all.result])
+          }
+        }),
+    )
+    expect(kept).toEqual([2, [{ of: 'tomorrow' }]])
+    expect(uncaught).toEqual([])
+    await context.close()
+  })
+})
+
+describe('a database that is emptied', () => {
+  journey('under the open app: everything is saved again', async ({ browser, site }) => {
+    const { context, page, uncaught } = await visit(browser, site)
+    await openDemo(page)
+    await rename(page, 'Cleared')
+    await saved(page)
+    await clear(site, page)
+    await notice(page, 'has emptied the storage')
+    await saved(page)
+    await expectWorks(page, 'After it')
+    await saved(page)
+    await page.reload()
+    await untilDrawn(page)
+    expect(await title(page)).toBe('After it')
+    expect(uncaught).toEqual([])
+    await context.close()
+  })
+
+  journey(
+    'while the app is closed: everything comes back from the second copy',
+    async ({ browser, site }) => {
+      const { context, page } = await visit(browser, site)
+      await openDemo(page)
+      await rename(page, 'Years of work')
+      await saved(page)
+      await untilCopied(page, 'Years of work')
+      await page.goto('about:blank')
+      await clear(site, page)
+      const again = await visit(browser, site, { context })
+      await notice(again.page, 'back from the second copy')
+      expect(await title(again.page)).toBe('Years of work')
+      await saved(again.page)
+      expect(again.uncaught).toEqual([])
+      await context.close()
+    },
+  )
+})
+
+async function clear(site: Site, page: Page) {
+  const session = await page.context().newCDPSession(page)
+  await session.send('Storage.clearDataForOrigin', {
+    origin: new URL(site.url).origin,
+    storageTypes: 'indexeddb',
+  })
+}
+
+describe('a damaged record', () => {
+  journey('is left alone, and goes only after its text was offered as a file', async ({ browser, site }) => {
+    const { context, page } = await visit(browser, site)
+    await openDemo(page)
+    await saved(page)
+    const damaged = { format: 'pack-reckoner/trip', version: 1, id: 'bad', draft: { name: 'Torn map' } }
+    await page.evaluate(
+      record =>
+        new Promise<void>((resolve, reject) => {
+          const request = indexedDB.open('pack-reckoner')
+          request.onsuccess = () => {
+            const transaction = request.result.transaction('documents', 'readwrite')
+            transaction.objectStore('documents').put(record, 'trip/bad')
+            transaction.oncomplete = () => resolve()
+            transaction.onabort = () => reject(transaction.error)
+          }
+        }),
+      damaged,
+    )
+    await page.reload()
+    await untilDrawn(page)
+    await notice(page, /“Torn map” is damaged/)
+    await expectWorks(page, 'The others')
+    await openMore(page)
+    const remove = page.getByRole('button', { name: 'Remove the damaged record' })
+    expect(await remove.count()).toBe(0)
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save its text as a file' }).click(),
+    ])
+    expect(JSON.parse(await readFile(await download.path(), 'utf8')).value).toEqual(damaged)
+    await remove.click()
+    await expect.poll(() => page.getByText('Damaged records').count()).toBe(0)
+    await page.reload()
+    await untilDrawn(page)
+    expect(await page.locator('.app-notices').textContent()).toBe('')
+    await context.close()
+  })
+})
+
+describe('the promise of the browser', () => {
+  journey('is asked for by a tap and never at the start', async ({ browser, site }) => {
+    const { context, page } = await visit(browser, site, {
+      fault: () => {
+        let [asked, given] = [0, false]
+        Object.assign(globalThis, { asked: () => asked })
+        StorageManager.prototype.persisted = async () => given
+        StorageManager.prototype.persist = async () => {
+          asked += 1
+          given = true
+          return true
+        }
+      },
+    })
+    await openDemo(page)
+    await saved(page)
+    await openMore(page)
+    await page.getByText('None: it may clear them').waitFor()
+    await page.getByText('None saved yet.').waitFor()
+    expect(await page.evaluate('asked()')).toBe(0)
+    await page.getByRole('button', { name: 'Ask the browser to keep them' }).click()
+    await page.getByText('Given: it does not clear them').waitFor()
+    expect(await page.evaluate('asked()')).toBe(1)
+    await page.getByRole('button', { name: 'Save this trip as a file' }).click()
+    await page.getByText('nothing has changed since').waitFor()
+    await context.close()
+  })
+})

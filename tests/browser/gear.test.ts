@@ -1,0 +1,163 @@
+// From a bare list of names and grams to litres with an honest range, on a small phone, counting taps; and the same
+// panels held to the rules of every screen.
+
+import type { Page } from 'playwright-core'
+import { describe, expect } from 'vitest'
+import { expectAccessible } from './axe'
+import { at360, dark, journey, untilDrawn } from './harness'
+
+const LIST = `Tent 1500 g
+8 x tent peg 14 g
+Tent poles 400 g
+Groundsheet 150 g
+Sleeping bag, 850
+Inflatable sleeping pad 450 g
+Pillow 80 g
+Rain jacket 300 g
+Rain pants 220 g
+Down jacket 320 g
+Fleece 330 g
+Base layer top 180 g
+Leggings 170 g
+2 x socks 75 g
+Hat and gloves 120 g
+Gas stove 90 g
+Pot 0.8 L 130 g
+Mug 60 g
+Spoon 18 g
+Gas cartridge 230, 375 g
+Head torch 90 g
+Power bank 10000 mAh 190 g
+Phone 190 g
+First aid kit 220 g
+Toiletries 250 g`
+
+const go = (page: Page, place: string) =>
+  page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
+
+async function planned(page: Page) {
+  await page.getByRole('button', { name: 'Plan a trip' }).click()
+  await page.getByLabel('Days', { exact: true }).fill('3')
+  await page.getByRole('button', { name: 'Make the stops' }).click()
+  await go(page, 'Gear')
+}
+
+const pasteInto = (page: Page, text: string) => page.getByLabel('One thing a line, with its mass').fill(text)
+
+const tooWide = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+
+const tooSmall = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('button, select, summary, textarea, input[type="text"], .option, .toggle')]
+      .filter(control => (control as HTMLElement).checkVisibility())
+      .flatMap(control => {
+        const { width, height } = control.getBoundingClientRect()
+        return width < 43.5 || height < 43.5
+          ? [`${control.tagName} "${control.textContent?.slice(0, 30)}" ${width} × ${height}`]
+          : []
+      }),
+  )
+
+/** Opens each panel in turn with something in it, and calls back at each. */
+async function throughPanels(page: Page, look: (panel: string) => Promise<void>) {
+  await page.getByRole('button', { name: 'Paste a list' }).click()
+  await pasteInto(page, `${LIST}\n300 g\nTotal 7 kg`)
+  await page.getByText('1 line not understood').waitFor()
+  await look('paste')
+  await page.getByRole('button', { name: 'Mix a day’s food' }).click()
+  await page.getByLabel('Find a food').fill('oats')
+  await page.getByRole('list', { name: 'Foods found' }).getByRole('button').first().click()
+  await page.getByRole('textbox', { name: /oats, dry/ }).fill('100')
+  await page.getByLabel('Find a food').fill('cheese')
+  await look('food')
+  await page.getByRole('button', { name: 'Add an item' }).click()
+  await page.getByLabel('Name', { exact: true }).fill('Sleeping bag')
+  await page.getByRole('button', { name: /^down sleeping bag, winter/ }).waitFor()
+  await look('kinds')
+  await page.getByRole('button', { name: /^down sleeping bag, winter/ }).click()
+  await page.getByText('Measure it', { exact: true }).click()
+  await page.getByLabel('Around it').fill('50')
+  await page.getByLabel('Length (').first().fill('28')
+  await page.getByRole('button', { name: /^Use/ }).waitFor()
+  await look('measure')
+  await page.getByLabel('Insulated').check()
+  await page.getByLabel('Mass of the fill').fill('450')
+  await page.getByRole('button', { name: /Stuffed by hand/ }).waitFor()
+  await look('squeeze')
+}
+
+describe('twenty-five names and grams', () => {
+  journey('become litres with a range in four taps and one paste', async ({ open }) => {
+    const page = await open()
+    await planned(page)
+    let taps = 0
+    const tap = async (name: string | RegExp) => {
+      taps++
+      await page.getByRole('button', { name }).click()
+    }
+    await tap('Paste a list')
+    await pasteInto(page, LIST)
+    expect(await page.locator('.pasted').count()).toBe(25)
+    await page.getByText(/^25 items/).waitFor()
+    await tap('Add 25 items')
+    expect(await page.locator('.row .facts-line').filter({ hasText: 'by kind' }).count()).toBe(25)
+    expect(await page.getByLabel('One thing a line, with its mass').inputValue()).toBe('')
+    taps++
+    await go(page, 'Need')
+    await page.getByRole('heading', { name: 'Need', level: 2 }).waitFor()
+    await page
+      .getByText(/[\d.]+\s?(?:–|to)\s?[\d.]+\sL/)
+      .first()
+      .waitFor()
+    expect(taps).toBeLessThanOrEqual(4)
+  })
+
+  journey(
+    'stay in the text over a close and a reload until they are added, and undo takes all back',
+    async ({ open }) => {
+      const page = await open()
+      await planned(page)
+      await page.getByRole('button', { name: 'Paste a list' }).click()
+      await pasteInto(page, LIST)
+      await page.getByRole('button', { name: 'Paste a list' }).click()
+      await page.getByRole('status').getByText('Saved', { exact: true }).waitFor()
+      await page.reload()
+      await untilDrawn(page)
+      await page.getByRole('button', { name: 'Paste a list' }).click()
+      await page.getByRole('button', { name: 'Add 25 items' }).click()
+      await page.getByText('25 items added to the gear.').waitFor()
+      await page.locator('.added').getByRole('button', { name: 'Undo' }).click()
+      expect(await page.locator('.row .facts-line').filter({ hasText: 'by kind' }).count()).toBe(0)
+      expect(await page.getByLabel('One thing a line, with its mass').inputValue()).toBe(LIST)
+    },
+  )
+})
+
+describe('the panels of the gear', () => {
+  for (const [light, options] of [
+    ['by day', at360()],
+    ['in the dark', { ...at360(), ...dark }],
+  ] as const) {
+    journey(`keep the rules ${light}`, async ({ open }) => {
+      const page = await open(options)
+      await planned(page)
+      await throughPanels(page, async panel => {
+        await expectAccessible(page)
+        expect(await tooWide(page), panel).toBeLessThanOrEqual(0)
+        expect(await tooSmall(page), panel).toEqual([])
+      })
+    })
+  }
+
+  journey('fit 320 px with text twice as large', async ({ open }) => {
+    const page = await open({ ...at360(), viewport: { width: 320, height: 568 } })
+    await planned(page)
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%'
+    })
+    await throughPanels(page, async panel => {
+      expect(await tooWide(page), panel).toBeLessThanOrEqual(0)
+    })
+  })
+})

@@ -1,0 +1,23 @@
+// What the tests of the explanations share: a plan with its Reckoning, and the first explanation of a figure.
+
+import { expect } from 'vitest'
+import type { Plan } from '../../src/plan'
+import type { Reckoning } from '../../src/reckon'
+import { shownIn } from '../../src/report'
+import { type About, type Explanation, explain, type WhyContext } from '../../src/report/why'
+import { reckoned } from './small-plans'
+
+export const contextOf = (plan: Plan, reckoning: Reckoning = reckoned(plan)): WhyContext => ({
+  plan,
+  reckoning,
+  shown: shownIn('metric'),
+  stopIds: plan.trip.stops.map((_, i) => `s${i}`),
+})
+
+export const first = (about: About, context: WhyContext): Explanation => {
+  const [explanation] = explain(about, context)
+  if (!explanation) throw new Error(`${about.kind} is not explained`)
+  return explanation
+}
+export const near = (got: number, wanted: number, share = 1e-9) =>
+  expect(Math.abs(got - wanted)).toBeLessThanOrEqual(share * Math.max(1, Math.abs(wanted)))

@@ -1,0 +1,139 @@
+// How a rigid piece goes into a pack: the rules, their bounds, and searches that find the same without the formulas.
+// Bounds are computed from plane geometry; the clearance and the order of the questions are our judgement.
+
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { type Fit, fitOf, type PackInner, type RigidPiece } from '../../src/equations'
+import { value } from './cases'
+
+const oval = (more: Partial<PackInner> = {}): PackInner => ({
+  section: 'ellipse',
+  innerHeightCm: 60,
+  innerWidthCm: 32,
+  innerDepthCm: 24,
+  clearanceCm: 0,
+  ...more,
+})
+const boxy = (more: Partial<PackInner> = {}): PackInner => oval({ section: 'rectangle', ...more })
+const can = (diameterCm: number, lengthCm: number): RigidPiece => ({
+  shape: 'cylinder',
+  diameterCm,
+  lengthCm,
+})
+const fit = (piece: RigidPiece, inner: PackInner): Fit => value(fitOf(piece, inner))
+
+describe('a rigid piece in a pack', () => {
+  it('stands upright where its end goes into the section: Ø 22 × 30 cm in 32 × 24 cm (computed)', () => {
+    expect(fit(can(22, 30), oval({ clearanceCm: 1 }))).toEqual({ verdict: 'upright' })
+    expect(fit(can(24, 30), oval())).toEqual({ verdict: 'upright' })
+    expect(fit(can(24, 30), boxy())).toEqual({ verdict: 'upright' })
+    expect(fit({ shape: 'box', widthCm: 20, lengthCm: 15, depthCm: 50 }, oval())).toEqual({
+      verdict: 'upright',
+    })
+  })
+
+  it('needs 1 cm of clearance each way unless told otherwise (our judgement)', () => {
+    const { clearanceCm: _none, ...inner } = oval({ innerHeightCm: 31 })
+    expect(fit(can(23, 30), inner).verdict).toBe('upright')
+    expect(fit(can(23.1, 30), inner).verdict).toBe('deforms')
+    expect(fit(can(23, 30.1), inner).verdict).not.toBe('upright')
+  })
+
+  it('lies across where it is too long to stand, or its end too wide', () => {
+    expect(fit(can(10, 25), oval({ innerHeightCm: 20 }))).toEqual({ verdict: 'only-lying', how: 'across' })
+    expect(fit(can(26, 5), oval())).toEqual({ verdict: 'only-lying', how: 'across' })
+    expect(fit({ shape: 'box', lengthCm: 30, widthCm: 28, depthCm: 4 }, oval({ innerHeightCm: 29 }))).toEqual(
+      {
+        verdict: 'only-lying',
+        how: 'across',
+      },
+    )
+  })
+
+  it('leans where it is longer than the pack is high, but not than its diagonal', () => {
+    const inner = boxy({ innerHeightCm: 50, innerWidthCm: 30, innerDepthCm: 20 })
+    expect(fit(can(0.1, 61.4), inner)).toEqual({ verdict: 'only-lying', how: 'slanted' })
+    expect(fit(can(0.1, 61.7), inner).verdict).toBe('too-long')
+    expect(fit(can(3, 61), inner)).toMatchObject({ verdict: 'too-long' })
+    expect(fit(can(0.1, 59), oval({ innerHeightCm: 50 }))).toEqual({ verdict: 'only-lying', how: 'slanted' })
+    expect(fit(can(0.1, 59.5), oval({ innerHeightCm: 50 })).verdict).toBe('too-long')
+  })
+
+  it('deforms the pack while its girth is within the section’s: up to Ø 28.1 cm in 32 × 24 cm (computed)', () => {
+    expect(fit(can(28.1, 30), oval())).toEqual({ verdict: 'deforms', how: 'upright' })
+    const over = fit(can(28.2, 30), oval({ innerHeightCm: 31 }))
+    expect(over).toMatchObject({ verdict: 'does-not-fit' })
+    expect(over.verdict === 'does-not-fit' && over.byCm).toBeCloseTo(Math.PI * 28.2 - 88.41397, 4)
+  })
+
+  it('is too long where only its length is in the way, by as much', () => {
+    expect(fit(can(22, 65), oval())).toEqual({ verdict: 'too-long', byCm: 5 })
+  })
+
+  it('lies the same way whichever order a box’s sides are given in', () => {
+    const side = fc.double({ min: 1, max: 70, noNaN: true })
+    fc.assert(
+      fc.property(side, side, side, (a, b, c) => {
+        const one = fit({ shape: 'box', lengthCm: a, widthCm: b, depthCm: c }, oval())
+        expect(fit({ shape: 'box', lengthCm: c, widthCm: a, depthCm: b }, oval())).toEqual(one)
+      }),
+    )
+  })
+
+  const RANK = { upright: 0, 'only-lying': 1, deforms: 2, 'too-long': 3, 'does-not-fit': 3 }
+  const size = fc.double({ min: 1, max: 60, noNaN: true })
+  const anyPiece: fc.Arbitrary<RigidPiece> = fc.oneof(
+    fc.tuple(size, size).map(([diameterCm, lengthCm]) => can(diameterCm, lengthCm)),
+    fc.tuple(size, size, size).map(([a, b, c]) => ({
+      shape: 'box' as const,
+      lengthCm: a,
+      widthCm: b,
+      depthCm: c,
+    })),
+  )
+  const share = fc.double({ min: 0.3, max: 1, noNaN: true })
+  const section = fc.constantFrom('ellipse' as const, 'rectangle' as const)
+
+  it('goes in no worse when it is smaller, nor when the pack is larger', () => {
+    fc.assert(
+      fc.property(anyPiece, section, share, share, (piece, shape, smaller, narrower) => {
+        const shrunk = Object.fromEntries(
+          Object.entries(piece).map(([key, side]) => [key, typeof side === 'number' ? side * smaller : side]),
+        ) as unknown as RigidPiece
+        const inner = oval({ section: shape })
+        const less = oval({ section: shape, innerHeightCm: 60 * narrower, innerWidthCm: 32 * narrower })
+        const rank = (one: RigidPiece, of: PackInner) => RANK[fit(one, of).verdict]
+        expect(rank(shrunk, inner)).toBeLessThanOrEqual(rank(piece, inner))
+        expect(rank(piece, inner)).toBeLessThanOrEqual(rank(piece, less))
+      }),
+      { numRuns: 300 },
+    )
+  })
+
+  it('leans just where a search over all angles finds room for it', () => {
+    const thin = fc.double({ min: 0.5, max: 12, noNaN: true })
+    const long = fc.double({ min: 50.5, max: 62, noNaN: true })
+    fc.assert(
+      fc.property(thin, long, (thickCm, lengthCm) => {
+        // As deep as the piece is thick: what is left is a piece in a rectangle.
+        const inner = boxy({ innerHeightCm: 50, innerWidthCm: 30, innerDepthCm: Math.max(3, thickCm) })
+        const across = longestFlat(inner.innerWidthCm, inner.innerDepthCm, thickCm)
+        const room = longestFlat(50, across, thickCm)
+        if (Math.abs(room - lengthCm) < 0.02) return
+        const found = fit({ shape: 'box', lengthCm, widthCm: thickCm, depthCm: thickCm }, inner)
+        expect(found.verdict).toBe(lengthCm < room ? 'only-lying' : 'too-long')
+      }),
+    )
+  })
+
+  function longestFlat(longCm: number, shortCm: number, thickCm: number): number {
+    let best = 0
+    for (let i = 0; i <= 20_000; i++) {
+      const angle = (i / 20_000) * (Math.PI / 2)
+      const byLong = (longCm - thickCm * Math.sin(angle)) / Math.cos(angle)
+      const byShort = angle === 0 ? Infinity : (shortCm - thickCm * Math.cos(angle)) / Math.sin(angle)
+      best = Math.max(best, Math.min(byLong, byShort))
+    }
+    return best
+  }
+})

@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest'
+import { addItem } from '../../src/plan'
+import { createShadow } from '../../src/store/shadow'
+import { type Copied, gear, twoTrips, vaultOf } from './copied'
+import { nameOf, names, rename, startTab } from './tab'
+
+describe('while the database does not answer', () => {
+  /** A tab whose database answers only when told to, showing the copy. */
+  async function lent(device: Copied) {
+    let open = false
+    const tab = await startTab(device, {
+      through: use => (mode, callback) =>
+        open ? use(mode, callback) : Promise.reject(new DOMException('', 'UnknownError')),
+    })
+    await createShadow({ ...tab, vault: vaultOf(device), alone: work => work() }).check()
+    const answer = async () => {
+      open = true
+      await tab.flush()
+      await tab.flush()
+    }
+    return { ...tab, answer }
+  }
+
+  test('the copied trips are shown, and where they come from', async () => {
+    const { device } = await twoTrips()
+    const tab = await lent(device)
+    expect(names(tab)).toEqual(['Lake', 'Ridge'])
+    expect(tab.state.saveState.value).toMatchObject({
+      kind: 'memory-only',
+      message: expect.stringContaining('second copy'),
+    })
+  })
+
+  test('when it answers, it has the last word', async () => {
+    const { device, tab: before } = await twoTrips()
+    rename(before, 'Newer than the copy')
+    await before.flush()
+    const tab = await lent(device)
+    expect(nameOf(tab)).toBe('Ridge')
+    await tab.answer()
+    expect(names(tab)).toEqual(['Lake', 'Newer than the copy'])
+    expect(tab.state.saveState.value).toEqual({ kind: 'saved' })
+  })
+
+  test('an edit made meanwhile takes the place of the state it was made from, after its undo steps', async () => {
+    const { device, tab: before } = await twoTrips()
+    before.actions.edit('Add item', draft => addItem(draft, () => 'new'))
+    await before.keep()
+    const tab = await lent(device)
+    rename(tab, 'Meanwhile')
+    await tab.answer()
+    expect(names(tab)).toEqual(['Lake', 'Meanwhile'])
+    tab.actions.undo()
+    expect(nameOf(tab)).toBe('Ridge')
+    expect(gear(tab)).toBe(4)
+    tab.actions.undo()
+    expect(gear(tab)).toBe(3)
+    await tab.flush()
+    expect(names(await startTab(device))).toEqual(['Lake', 'Ridge'])
+  })
+
+  test('an edit of an older copy goes beside the later state', async () => {
+    const { device, tab: before } = await twoTrips()
+    rename(before, 'Later')
+    await before.flush()
+    const tab = await lent(device)
+    rename(tab, 'Meanwhile')
+    await tab.answer()
+    expect(names(tab).sort()).toEqual(['Lake', 'Later', 'Meanwhile (other tab)'])
+  })
+
+  test('a trip removed from the database does not come back by way of the copy', async () => {
+    const { device, tab: before, lake } = await twoTrips()
+    before.actions.removeTrip(lake)
+    await before.flush()
+    const tab = await lent(device)
+    await tab.answer()
+    expect(names(tab)).toEqual(['Ridge'])
+  })
+})

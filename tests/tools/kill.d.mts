@@ -1,0 +1,7 @@
+export function killBrowserOf(profile: string): Promise<void>
+export function killRounds(options: {
+  url: string
+  rounds: number
+  profile: string
+  executablePath?: string
+}): Promise<{ acknowledged: number; losses: string[] }>
