@@ -92,6 +92,8 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          // No gate on speed: a busy machine is no defect.
+          testTimeout: 60_000,
           include: [
             'tests/{units,plan,engine,published,report,files,cli,store}/**/*.test.ts',
             'tests/*.test.ts',
@@ -102,6 +104,7 @@ export default defineConfig({
         ...shared,
         test: {
           name: 'app',
+          testTimeout: 60_000,
           environment: 'happy-dom',
           setupFiles: ['tests/app/setup.ts'],
           include: ['tests/app/**/*.test.{ts,tsx}'],

@@ -79,7 +79,7 @@ async function throughPanels(page: Page, look: (panel: string) => Promise<void>)
   await page.getByText('Measure it', { exact: true }).click()
   await page.getByLabel('Around it').fill('50')
   await page.getByLabel('Length (').first().fill('28')
-  await page.getByRole('button', { name: /^Use/ }).waitFor()
+  await page.getByRole('button', { name: /^Use 5\.57/ }).waitFor()
   await look('measure')
   await page.getByLabel('Insulated').check()
   await page.getByLabel('Mass of the fill').fill('450')
@@ -106,10 +106,10 @@ describe('twenty-five names and grams', () => {
     taps++
     await go(page, 'Need')
     await page.getByRole('heading', { name: 'Need', level: 2 }).waitFor()
-    await page
-      .getByText(/[\d.]+\s?(?:–|to)\s?[\d.]+\sL/)
-      .first()
-      .waitFor()
+    const likely = await page.getByText(/^Likely \d+\sL to \d+\sL/).textContent()
+    const [low = 0, high = 0] = likely!.match(/\d+(?=\sL)/g)!.map(Number)
+    // Typical litres from memory leave the need open by several litres; a narrow range would not be honest.
+    expect(high - low).toBeGreaterThanOrEqual(5)
     expect(taps).toBeLessThanOrEqual(4)
   })
 

@@ -3,8 +3,15 @@
 
 import type { Plan } from '../../plan'
 import { frontierOf, type Reckoning, type SetupReckoning } from '../../reckon'
+import { formatQuantity } from '../../units'
 
 export const NOT_BEATEN = 'No other beats it on mass, price and margin'
+
+/** "230 EUR"; 179.5 is shown with both decimals. */
+export function priceText(price: number | null, currency: string | null): string {
+  if (price === null) return 'price not known'
+  return `${formatQuantity('money', price, { system: 'metric' })} ${currency ?? ''}`.trim()
+}
 
 /** 0: does; 1: nearly does; 2: does not. */
 export type Standing = 0 | 1 | 2

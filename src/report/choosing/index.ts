@@ -1,4 +1,4 @@
-export { type Comparison, comparisonOf, NOT_BEATEN, type Standing } from './compare'
+export { type Comparison, comparisonOf, NOT_BEATEN, priceText, type Standing } from './compare'
 export { type Help, helpFor } from './help'
 export { type KnownPack, type Partly, partlyJudged } from './known-pack'
 export { daysText, type ReachInWords, reachInWords, type StretchInWords } from './reach'

@@ -58,9 +58,11 @@ export function Safety() {
         <dd>{facts && usedText(facts.usedBytes)}</dd>
       </dl>
       {canAsk ? (
-        <button type="button" class="quiet" onClick={() => void ask().catch(tell)}>
-          Ask the browser to keep them
-        </button>
+        <div class="actions">
+          <button type="button" class="quiet" onClick={() => void ask().catch(tell)}>
+            Ask the browser to keep them
+          </button>
+        </div>
       ) : null}
       {updateProblem.value ? <p class="problem">{updateProblem.value}</p> : null}
       {problem ? (

@@ -1,4 +1,4 @@
-// Need: the answer first, then the pictures behind it, the days, and what to beware of.
+// Need: the answer and its warnings first, then the pictures behind it, the days, and what else to beware of.
 
 import { useMemo, useState } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
@@ -25,10 +25,12 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
       </div>
     )
   const { reckoning } = result
+  const cautions = cautionsOf(plan, reckoning, shown)
   return (
     <div class="screen">
       <h2>Need</h2>
       <Answer reckoning={reckoning} shown={shown} onGo={onGo} />
+      <Cautions cautions={cautions.filter(caution => caution.signal === 'WARNING')} />
       <LeftOut entries={leftOut} onGo={onGo} />
       <Pictures plan={plan} reckoning={reckoning} shown={shown} />
       <Facts plan={plan} reckoning={reckoning} shown={shown} />
@@ -36,7 +38,7 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
       <Days plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
       <section aria-labelledby="cautions">
         <h3 id="cautions">Beware</h3>
-        <Cautions cautions={cautionsOf(plan, reckoning, shown)} />
+        <Cautions cautions={cautions.filter(caution => caution.signal !== 'WARNING')} />
         <p class="hint">{GENERAL_LINE}</p>
       </section>
     </div>

@@ -4,7 +4,7 @@ import { letters, type Mark, type MarkShape, SpotPicture } from '../../parts/cha
 import type { Plan } from '../../plan'
 import type { Reckoning, SetupReckoning } from '../../reckon'
 import { type SetupInWords, type Shown, setupInWords } from '../../report'
-import { type Comparison, comparisonOf, NOT_BEATEN } from '../../report/choosing'
+import { type Comparison, comparisonOf, NOT_BEATEN, priceText } from '../../report/choosing'
 import { inUnit } from '../../units'
 
 interface PicturesProps {
@@ -98,8 +98,7 @@ function MassAgainstPrice({ titled, plan, shown }: { titled: Titled[]; plan: Pla
   const mass = (kg: number) => inUnit('mass', kg, unit)
   const currencies = new Set(titled.flatMap(({ setup }) => plan.packs[setup.pack]!.currency ?? []))
   const currency = currencies.size === 1 ? [...currencies][0]! : ''
-  const priced = (price: number | null) =>
-    price === null ? 'price not known' : `${price} ${currency}`.trim()
+  const priced = (price: number | null) => priceText(price, currency)
   const marks = titled.map(({ letter, name, compared: { price, massKg, notBeaten } }): Mark => {
     const words = `${shown.gear(massKg)}, ${priced(price)}${price === null ? ', so not drawn' : ''}`
     return {

@@ -1,7 +1,7 @@
 // The fewest packs that together do for every trip, and the trips for which none does.
 
 import type { Shown } from '../../report'
-import type { AllTrips } from '../../report/choosing'
+import { type AllTrips, priceText } from '../../report/choosing'
 
 export function Covered({
   result: { cover, names, rows, plans },
@@ -20,8 +20,8 @@ export function Covered({
   const { packs, uncovered } = cover
   const severalSetups = (name: string) => rows.some(row => row.pack === name && row.named)
   const priceOf = ({ name, price }: (typeof packs)[number]) => {
-    const currency = plans[0]?.packs.find(pack => pack.name === name)?.currency ?? ''
-    return price === null ? 'price not known' : `${price} ${currency}`.trim()
+    const currency = plans[0]?.packs.find(pack => pack.name === name)?.currency ?? null
+    return priceText(price, currency)
   }
   if (rows.length === 0)
     return <p>These trips have no packs yet: add one under Packs, or check a tag at the shop.</p>
