@@ -1,4 +1,5 @@
 export { type Caution, cautionsOf, GENERAL_LINE } from './cautions'
+export { contentsLimits } from './contents-limits'
 export { loadParts, momentAt, phaseText, placeText } from './places'
 export { remedyInWords, shortfallInWords } from './remedies'
 export { chanceText, marginText, type Shown, shownIn } from './shown'

@@ -53,6 +53,15 @@ describe('kinds', () => {
     expect(item()).toEqual({ id: 'a', name: 'Rain jacket', massKg: 0.25, massFrom: 'scale' })
   })
 
+  test('take away what could not be read as litres, which would have no field to be mended in', () => {
+    tripWith({ id: 'a', name: 'Rain jacket', massKg: 0.25 })
+    actions.setField('gear/a/litres', undefined, 'two-ish')
+    render(<Live part={KindPicker} />)
+    press(/^rain jacket/)
+    expect(openTrip.value!.typed).toEqual({})
+    expect(reckoned.value!.leftOut.filter(({ path }) => path.startsWith('gear'))).toEqual([])
+  })
+
   test('say of every offer where its figures come from', () => {
     tripWith({ id: 'a', name: 'sleeping bag' })
     render(<Live part={KindPicker} />)

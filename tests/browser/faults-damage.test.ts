@@ -1,6 +1,7 @@
 // A browser that is killed, and a database that is damaged on the disk while the browser is closed: what was called
 // "Saved" is there. How Chromium lays the database out is looked at, not assumed.
 //   DAMAGES=all npx vitest run --project browser tests/browser/faults-damage.test.ts     more kinds of damage
+import { randomBytes } from 'node:crypto'
 import { cp, mkdtemp, readdir, readFile, rm, truncate, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -25,15 +26,16 @@ const launch = async (profile: string, url: string) => {
   return { context, page }
 }
 
-/** So large that Chromium keeps it in a file of its own. */
+/** So large, and so hard to compress, that Chromium keeps it in a file of its own. */
 const largePlan = () =>
   JSON.stringify({
     ...demo,
     name: 'Large',
     gear: Array.from({ length: 1500 }, (_, n) => ({
       id: `i${n}`,
-      name: `Small thing ${n} of many, lid`,
+      name: randomBytes(60).toString('hex'),
       massKg: 0.01,
+      litres: 0.01,
     })),
   })
 

@@ -1,9 +1,8 @@
 // Storage that fails, in a real browser: every failure is said in words, nothing that is open is lost, the trip can be
 // saved as a file, and nothing that could not be read is overwritten.
-import { readFile } from 'node:fs/promises'
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
-import { expectWorks, notice, openDemo, openMore, rename, saved, title, untilCopied, visit } from './faults'
+import { expectWorks, notice, openDemo, rename, saved, title, untilCopied, visit } from './faults'
 import { journey, untilDrawn } from './harness'
 import type { Site } from './server'
 
@@ -240,72 +239,3 @@ async function clear(site: Site, page: Page) {
     storageTypes: 'indexeddb',
   })
 }
-
-describe('a damaged record', () => {
-  journey('is left alone, and goes only after its text was offered as a file', async ({ browser, site }) => {
-    const { context, page } = await visit(browser, site)
-    await openDemo(page)
-    await saved(page)
-    const damaged = { format: 'pack-reckoner/trip', version: 1, id: 'bad', draft: { name: 'Torn map' } }
-    await page.evaluate(
-      record =>
-        new Promise<void>((resolve, reject) => {
-          const request = indexedDB.open('pack-reckoner')
-          request.onsuccess = () => {
-            const transaction = request.result.transaction('documents', 'readwrite')
-            transaction.objectStore('documents').put(record, 'trip/bad')
-            transaction.oncomplete = () => resolve()
-            transaction.onabort = () => reject(transaction.error)
-          }
-        }),
-      damaged,
-    )
-    await page.reload()
-    await untilDrawn(page)
-    await notice(page, /“Torn map” is damaged/)
-    await expectWorks(page, 'The others')
-    await openMore(page)
-    const remove = page.getByRole('button', { name: 'Remove the damaged record' })
-    expect(await remove.count()).toBe(0)
-    const [download] = await Promise.all([
-      page.waitForEvent('download'),
-      page.getByRole('button', { name: 'Save its text as a file' }).click(),
-    ])
-    expect(JSON.parse(await readFile(await download.path(), 'utf8')).value).toEqual(damaged)
-    await remove.click()
-    await expect.poll(() => page.getByText('Damaged records').count()).toBe(0)
-    await page.reload()
-    await untilDrawn(page)
-    expect(await page.locator('.app-notices').textContent()).toBe('')
-    await context.close()
-  })
-})
-
-describe('the promise of the browser', () => {
-  journey('is asked for by a tap and never at the start', async ({ browser, site }) => {
-    const { context, page } = await visit(browser, site, {
-      fault: () => {
-        let [asked, given] = [0, false]
-        Object.assign(globalThis, { asked: () => asked })
-        StorageManager.prototype.persisted = async () => given
-        StorageManager.prototype.persist = async () => {
-          asked += 1
-          given = true
-          return true
-        }
-      },
-    })
-    await openDemo(page)
-    await saved(page)
-    await openMore(page)
-    await page.getByText('None: it may clear them').waitFor()
-    await page.getByText('None saved yet.').waitFor()
-    expect(await page.evaluate('asked()')).toBe(0)
-    await page.getByRole('button', { name: 'Ask the browser to keep them' }).click()
-    await page.getByText('Given: it does not clear them').waitFor()
-    expect(await page.evaluate('asked()')).toBe(1)
-    await page.getByRole('button', { name: 'Save this trip as a file' }).click()
-    await page.getByText('nothing has changed since').waitFor()
-    await context.close()
-  })
-})

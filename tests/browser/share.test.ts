@@ -101,7 +101,7 @@ describe('a shared link', () => {
       expect(await page.evaluate(() => location.hash)).toBe('')
       expect(await storedText(page)).not.toContain(demo.gear[0]!.name)
       // The person is left out unless the sender says otherwise.
-      await page.getByText(/somebody of 70\.0 kg/).waitFor()
+      await page.getByText(/somebody of 70\.0\skg/).waitFor()
       await page.getByRole('button', { name: 'Keep it as a trip' }).click()
       await page.getByRole('heading', { name: 'Heaviest load' }).first().waitFor()
       await expect.poll(() => storedText(page)).toContain(demo.gear[0]!.name)
@@ -148,7 +148,7 @@ describe('a shared link', () => {
     await openDemo(page)
     await openMore(page)
     await page.getByLabel('Leave out body mass, height, age and sex').uncheck()
-    await page.getByText(/The link tells of you: 71\.0 kg, 174 cm, 38 years/).waitFor()
+    await page.getByText(/The link tells of you: 71\.0\skg, 174\scm, 38 years/).waitFor()
     await page.getByRole('button', { name: 'Copy link' }).click()
     const field = page.getByLabel(/copy the link from here/)
     expect(await field.inputValue()).toMatch(/#plan=1\./)

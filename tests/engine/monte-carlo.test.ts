@@ -36,6 +36,13 @@ describe('trying, where the model is a straight line', () => {
     expectAlike(simulated(planOf(soft, { habitCorrelation })))
   })
 
+  it('gives guesses the habit’s correlation itself, not one a little less', () => {
+    // With the normals correlated by 0.5 the guesses would be by 0.483 only, and the spread 1.5 % less.
+    const twelve = Array.from({ length: 12 }, (_, i) => thing(`guess ${i}`, 3))
+    const { sdLitres, formula, runs } = simulated(planOf(twelve, { personalFactorSpread: 0 }), 2, 80_000)
+    expect(Math.abs(sdLitres / formula.sigmaV - 1)).toBeLessThan(FAR / Math.sqrt(2 * runs))
+  })
+
   it('agrees for every way of knowing litres at once, and with pieces that err together', () => {
     const gear = [
       thing('guessed', 6, { count: 2 }),
@@ -52,6 +59,17 @@ describe('trying, where the model is a straight line', () => {
     const gear = [...soft, thing('stove', 5, { build: 'rigid', litresFrom: 'filled' })]
     const found = simulated(planOf(gear))
     expect(found.otherTermShare).toBe(0)
+    expectAlike(found)
+  })
+
+  it('spreads as the packing model does where the litres themselves are well known', () => {
+    const gear = [
+      thing('clothes', 40, { litresFrom: 'filled' }),
+      thing('pots', 15, { build: 'rigid', litresFrom: 'filled' }),
+    ]
+    const found = simulated(planOf(gear))
+    // No filling less perfect filling is 15 / 0.75 − 15 = 5 L.
+    expect(found.sdLitres).toBeGreaterThan(5 / Math.sqrt(12))
     expectAlike(found)
   })
 

@@ -80,6 +80,7 @@ describe('a line is kept with the reason', () => {
     ['Tent 5000 kg', /0\sg to 200.00\skg/],
     ['Tent\t1 kg\t2 kg', /two masses/i],
     ['Peg\t14 g\t8', /"8" has no unit: write 8 g, 8 L or 8 x/],
+    [`Tent ${'a,"b'.repeat(300)}`, /1205 characters; up to 1000 are read/],
     [`${'x'.repeat(201)} 5 g`, /201 characters: shorten it to 200/],
   ])('%s', (text, expected) => {
     expect(why(text)).toMatch(expected)

@@ -1,4 +1,3 @@
-export function killBrowserOf(profile: string): Promise<void>
 export function killRounds(options: {
   url: string
   rounds: number

@@ -20,7 +20,7 @@ async function processesOf(profile) {
 }
 
 /** Kills that browser without a warning and waits until it is gone. */
-export async function killBrowserOf(profile) {
+async function killBrowserOf(profile) {
   for (let pids = await processesOf(profile); pids.length > 0; pids = await processesOf(profile)) {
     for (const pid of pids) killOne(pid)
     await new Promise(resolve => setTimeout(resolve, 20))

@@ -1,3 +1,3 @@
 // How much of a pasted list is read at a time. Ours: far more than anybody carries, little enough for a slow phone.
 
-export const LIST_CAPS = { lines: 2000, bytes: 200_000 } as const
+export const LIST_CAPS = { lines: 2000, bytes: 200_000, lineLength: 1000 } as const

@@ -21,6 +21,11 @@ export function readList(text: string, { system }: { system: System }): ListRead
   let group: string | undefined
   lines.forEach((raw, i) => {
     const line = raw.trim()
+    if (line.length > LIST_CAPS.lineLength) {
+      const why = `The line has ${line.length} characters; up to ${LIST_CAPS.lineLength} are read. Break it into one thing a line.`
+      rows.push({ ok: false, line: i + 1, text: line, why })
+      return
+    }
     if (!/[\p{L}\p{N}]/u.test(line)) return
     if (rows.length === 0 && !columns && !group) {
       columns = columnsOf(line)

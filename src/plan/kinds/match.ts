@@ -24,6 +24,7 @@ interface Phrase {
   head: string
   /** Words after a comma, and figures, only tell sizes apart. */
   details: string[]
+  known: string[]
 }
 
 const MOST = 5
@@ -50,22 +51,21 @@ function phrase(kind: Kind, name: string): Phrase {
   const [main, rest] = comma < 0 ? [name, ''] : [name.slice(0, comma), name.slice(comma)]
   const words = wordsOf(main)
   const head = wordsOf(main.split(/ with | in | and /)[0]!).findLast(word => !isDetail(word)) ?? ''
-  return {
-    kind,
-    words: words.filter(word => !isDetail(word)),
-    head,
-    details: [...words.filter(isDetail), ...wordsOf(rest)],
-  }
+  const named = words.filter(word => !isDetail(word))
+  const details = [...words.filter(isDetail), ...wordsOf(rest)]
+  return { kind, words: named, head, details, known: [...named, ...details] }
 }
 
 /** What a word counts that is in another name of the kind: "inflatable sleeping pad" is an inflatable pad. */
 const OTHER_NAME_SHARE = 0.7
 const vocabulary = new Map(
-  kinds.map(kind => [
-    kind,
-    new Set(phrases.filter(of => of.kind === kind).flatMap(({ words, details }) => [...words, ...details])),
-  ]),
+  kinds.map(kind => [kind, new Set(phrases.filter(of => of.kind === kind).flatMap(({ known }) => known))]),
 )
+
+/** The phrases that hold a word. */
+const holding = new Map<string, Phrase[]>()
+for (const of of phrases)
+  for (const word of new Set(of.known)) holding.set(word, [...(holding.get(word) ?? []), of])
 
 const weights = weigh()
 
@@ -81,7 +81,9 @@ export function suggestKinds({ name, massKg, typing = false }: Named): Suggestio
   const words = wordsOf(name)
   if (words.length === 0) return []
   const best = new Map<Kind, { score: number; headed: boolean }>()
-  for (const of of phrases) {
+  // While a word is being typed it may be the start of any.
+  const candidates = typing ? phrases : new Set(words.flatMap(word => holding.get(word) ?? []))
+  for (const of of candidates) {
     const score = scoreOf(of, words, typing) * likelihood(of.kind, massKg)
     const old = best.get(of.kind)
     if (score >= LEAST_SCORE && score > (old?.score ?? 0))
@@ -105,8 +107,7 @@ export function suggestKinds({ name, massKg, typing = false }: Named): Suggestio
 }
 
 /** How much of the name and of the phrase is the same, 0 to 1; less where what it is differs. */
-function scoreOf({ kind, words, head, details }: Phrase, name: string[], typing: boolean): number {
-  const known = [...words, ...details]
+function scoreOf({ kind, words, head, details, known }: Phrase, name: string[], typing: boolean): number {
   const isSame = (word: string, other: string, last: boolean) =>
     word === other || (typing && last && word.length >= 3 && other.startsWith(word))
   let shared = 0

@@ -4,9 +4,16 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
 import type { DraftItem } from '../../plan'
-import { applyKind, type Kind, litresOfKind, originInShort, originText, suggestKinds } from '../../plan/kinds'
+import {
+  itemOfKind,
+  type Kind,
+  litresOfKind,
+  originInShort,
+  originText,
+  suggestKinds,
+} from '../../plan/kinds'
 import { shownIn } from '../../report'
-import { actions } from '../../store'
+import { editRange } from './edit-litres'
 import { rangeInWords } from './kind-words'
 import './gear.css'
 
@@ -22,7 +29,7 @@ export function KindPicker({ item }: { item: DraftItem }) {
 
   if (found.length === 0) return null
   const take = (kind: Kind) => {
-    actions.edit(`Take ${item.name || 'the item'} as ${kind.kind}`, draft => applyKind(draft, item.id, kind))
+    editRange(item, `Take ${item.name || 'the item'} as ${kind.kind}`, of => itemOfKind(of, kind))
     setTaken({ kind, name })
   }
   const list = (

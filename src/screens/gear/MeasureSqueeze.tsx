@@ -4,11 +4,11 @@ import { useState } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
 import { Choice, LooseField, readQuantity } from '../../parts/loose'
 import type { LitresRange } from '../../plan'
-import { changeItem, withRange } from '../../plan/litres'
+import { withRange } from '../../plan/litres'
 import { shownIn } from '../../report'
 import { type Fill, insulationLimit, squeezed, squeezeStanding } from '../../report/measuring'
-import { actions } from '../../store'
 import { bareUnitOf } from '../../units'
+import { editRange } from './edit-litres'
 import { rangeInWords } from './kind-words'
 import type { TextsProps } from './Measure'
 
@@ -35,9 +35,7 @@ export function MeasureSqueeze({ item, texts, onText }: TextsProps) {
   const isRest = 'value' in shellRead && shellRead.value === undefined && rest !== undefined
 
   function use(label: string, range: LitresRange) {
-    actions.edit(`${item.name || 'Item'}, ${label.toLowerCase()}`, draft =>
-      changeItem(draft, item.id, of => withRange(of, range)),
-    )
+    editRange(item, `${item.name || 'Item'}, ${label.toLowerCase()}`, of => withRange(of, range))
     setUsed(label)
   }
 

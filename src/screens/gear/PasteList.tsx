@@ -9,7 +9,7 @@ import { shownIn } from '../../report'
 import { actions, lastLabel, newId, openTrip } from '../../store'
 import { useKept } from './kept'
 import { PastedRow } from './PastedRow'
-import { type Choices, choose, chosenOf, withSuggestions } from './pasted'
+import { type Choices, choose, chosenOf, type Matched, withSuggestions } from './pasted'
 import './gear.css'
 
 const SHOWN_ROWS = 60
@@ -21,7 +21,8 @@ export function PasteList() {
   const [all, setAll] = useState(false)
   const [added, setAdded] = useState<{ label: string; text: string } | null>(null)
   const read = useMemo(() => readList(text, { system }), [text, system])
-  const rows = useMemo(() => (read.ok ? withSuggestions(read.rows) : []), [read])
+  const matched = useRef<Matched>(new Map())
+  const rows = useMemo(() => (read.ok ? withSuggestions(read.rows, matched.current) : []), [read])
   const taken = rows.map(row => chosenOf(row, choices)).filter(each => each.take)
   const apart = read.ok ? read.rows.filter((row): row is NotUnderstood => !row.ok) : []
   const room = CAPS.items - (openTrip.value?.draft.gear.length ?? 0)

@@ -18,17 +18,19 @@ export type Choices = Readonly<Record<string, Choice>>
 
 export const NO_KIND = ''
 
+/** Kinds by name and mass, kept so that a long list is not matched anew with every letter. */
+export type Matched = Map<string, Suggestion[]>
+
 /** The understood rows with the kinds they may be. Equal lines are told apart by their order. */
-export function withSuggestions(rows: readonly ListRow[]): PastedLine[] {
+export function withSuggestions(rows: readonly ListRow[], matched: Matched): PastedLine[] {
   const seen = new Map<string, number>()
-  const known = new Map<string, Suggestion[]>()
   return rows.flatMap(row => {
     if (!row.ok) return []
     const n = (seen.get(row.text) ?? 0) + 1
     seen.set(row.text, n)
     const asked = `${row.name}\n${row.massKg}`
-    const suggestions = known.get(asked) ?? suggestKinds(row)
-    known.set(asked, suggestions)
+    const suggestions = matched.get(asked) ?? suggestKinds(row)
+    matched.set(asked, suggestions)
     return [{ key: `${n}:${row.text}`, row, suggestions }]
   })
 }

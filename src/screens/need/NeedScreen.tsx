@@ -6,7 +6,7 @@ import { Cutaway, LoadLine, placeWords } from '../../parts/pictures'
 import { Cautions, LeftOut } from '../../parts/pieces'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import { cautionsOf, GENERAL_LINE, type Shown, shownIn } from '../../report'
+import { cautionsOf, contentsLimits, GENERAL_LINE, type Shown, shownIn } from '../../report'
 import { reckoned } from '../../store'
 import { Answer } from './Answer'
 import { Days } from './Days'
@@ -59,7 +59,7 @@ function Pictures({ plan, reckoning, shown }: Props) {
   const moment = chosen === null || chosen >= moments.length ? fullest : chosen
   const [packIndex, setPack] = useState(0)
   const pack = plan.packs[packIndex] ?? plan.packs[0]
-  const limits = useMemo(() => limitsOf(plan, reckoning, packIndex), [plan, reckoning, packIndex])
+  const limits = useMemo(() => contentsLimits(plan, reckoning, packIndex), [plan, reckoning, packIndex])
 
   const profile = useProfile(moments)
 
@@ -89,20 +89,6 @@ function Pictures({ plan, reckoning, shown }: Props) {
       />
     </>
   )
-}
-
-/** What the contents may weigh in each set-up, the chosen pack's first; the line has room for three. */
-function limitsOf(plan: Plan, { packs, need }: Reckoning, chosen: number) {
-  return packs
-    .flatMap(({ loadLimitKg, ratedAgainstKg, name, setup, pack }) => {
-      if (loadLimitKg === null) return []
-      // The line shows contents, so what the pack itself takes of its rating comes off the limit.
-      const kg = loadLimitKg - (ratedAgainstKg - need.peakLoadKg)
-      const label = plan.packs[pack]!.setups.length > 1 ? `${name}, ${setup}` : name
-      return kg > 0 ? [{ label, kg, pack }] : []
-    })
-    .sort((a, b) => Number(b.pack === chosen) - Number(a.pack === chosen))
-    .slice(0, 3)
 }
 
 function PackChoice({

@@ -1,19 +1,13 @@
 // One page of paper: the answer, the pictures, the days, the packs, what to pack where, and what to beware of.
 
-import type { LeftOut, Plan } from '../../plan'
-import type { Reckoning } from '../../reckon'
-import { placeText, type Shown } from '../../report'
+import type { LeftOut } from '../../plan'
+import { placeText } from '../../report'
+import type { SheetParts } from './parts'
 import { SheetDays } from './SheetDays'
 import { SheetPacking } from './SheetPacking'
 import { SheetPacks } from './SheetPacks'
 import { SheetPictures } from './SheetPictures'
 import { SheetCautions, SheetWater } from './SheetWater'
-
-export interface SheetParts {
-  plan: Plan
-  reckoning: Reckoning
-  shown: Shown
-}
 
 interface SheetProps extends SheetParts {
   leftOut: LeftOut[]

@@ -1,6 +1,6 @@
 // Day by day: where to, how far, how high, how long, with what load.
 
-import type { SheetParts } from './Sheet'
+import type { SheetParts } from './parts'
 
 export function SheetDays({ plan, reckoning: { days, moments }, shown }: SheetParts) {
   const { stops } = plan.trip

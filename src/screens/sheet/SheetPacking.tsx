@@ -3,7 +3,7 @@
 import type { Item } from '../../plan'
 import { loadParts, type Shown } from '../../report'
 import { type PackedPlace, packedByPlace } from './packing'
-import type { SheetParts } from './Sheet'
+import type { SheetParts } from './parts'
 
 export function SheetPacking({ plan, reckoning, shown }: SheetParts) {
   const places = packedByPlace(plan.gear)

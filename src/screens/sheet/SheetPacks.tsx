@@ -1,7 +1,7 @@
 // Each pack's set-ups, a line each: the answer, its weightiest reason, and what else there is in a word.
 
 import { setupInWords } from '../../report'
-import type { SheetParts } from './Sheet'
+import type { SheetParts } from './parts'
 
 const MOST = 8
 

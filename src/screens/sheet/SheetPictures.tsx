@@ -4,13 +4,14 @@ import { useMemo } from 'preact/hooks'
 import { Cutaway, LoadLine, placeWords } from '../../parts/pictures'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import type { SheetParts } from './Sheet'
+import { contentsLimits } from '../../report'
+import type { SheetParts } from './parts'
 
 const standStill = () => undefined
 
 export function SheetPictures({ plan, reckoning, shown }: SheetParts) {
   const { moments, need } = reckoning
-  const limits = useMemo(() => limitsOf(plan, reckoning), [plan, reckoning])
+  const limits = useMemo(() => contentsLimits(plan, reckoning), [plan, reckoning])
   const fullest = Math.max(
     0,
     moments.findIndex(m => m.stop === need.bodyAt.stop && m.phase === need.bodyAt.phase),
@@ -47,16 +48,4 @@ export function SheetPictures({ plan, reckoning, shown }: SheetParts) {
 function packToShow({ packs }: Plan, reckoning: Reckoning) {
   const does = reckoning.packs.find(setup => setup.suffices)
   return packs[does?.pack ?? 0]
-}
-
-/** What the contents may weigh in each set-up; the line has room for three. */
-function limitsOf(plan: Plan, { packs, need }: Reckoning) {
-  return packs
-    .flatMap(({ loadLimitKg, ratedAgainstKg, name, setup, pack }) => {
-      if (loadLimitKg === null) return []
-      // The line shows contents, so what the pack itself takes of its rating comes off the limit.
-      const kg = loadLimitKg - (ratedAgainstKg - need.peakLoadKg)
-      return kg > 0 ? [{ label: plan.packs[pack]!.setups.length > 1 ? `${name}, ${setup}` : name, kg }] : []
-    })
-    .slice(0, 3)
 }

@@ -1,7 +1,7 @@
 // The water to leave each source with, and what to beware of.
 
 import { cautionsOf, GENERAL_LINE } from '../../report'
-import type { SheetParts } from './Sheet'
+import type { SheetParts } from './parts'
 
 export function SheetWater({ plan, reckoning: { carries }, shown }: SheetParts) {
   const { stops } = plan.trip

@@ -1,0 +1,24 @@
+// What the contents may weigh in each set-up, as the level lines of the load line.
+
+import type { Plan } from '../plan'
+import type { Reckoning } from '../reckon'
+
+/** The lines there is room for, the chosen pack's (its index in the plan) first. */
+const MOST_LINES = 3
+
+export function contentsLimits(
+  plan: Plan,
+  { packs, need }: Reckoning,
+  chosen = 0,
+): { label: string; kg: number }[] {
+  return packs
+    .flatMap(({ loadLimitKg, ratedAgainstKg, name, setup, pack }) => {
+      if (loadLimitKg === null) return []
+      // The line shows contents, so what the pack itself takes of its rating comes off the limit.
+      const kg = loadLimitKg - (ratedAgainstKg - need.peakLoadKg)
+      const label = plan.packs[pack]!.setups.length > 1 ? `${name}, ${setup}` : name
+      return kg > 0 ? [{ label, kg, pack }] : []
+    })
+    .sort((a, b) => Number(b.pack === chosen) - Number(a.pack === chosen))
+    .slice(0, MOST_LINES)
+}
