@@ -92,6 +92,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          setupFiles: ['tests/tools/seed.ts'],
           // No gate on speed: a busy machine is no defect.
           testTimeout: 60_000,
           include: [
@@ -106,7 +107,7 @@ export default defineConfig({
           name: 'app',
           testTimeout: 60_000,
           environment: 'happy-dom',
-          setupFiles: ['tests/app/setup.ts'],
+          setupFiles: ['tests/tools/seed.ts', 'tests/app/setup.ts'],
           include: ['tests/app/**/*.test.{ts,tsx}'],
         },
       },
