@@ -1,3 +1,4 @@
+import { join } from 'node:path'
 import preact from '@preact/preset-vite'
 import type { Plugin } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
@@ -46,6 +47,8 @@ function policyInPage(): Plugin {
   }
 }
 
+const here = (path: string) => join(import.meta.dirname, path)
+
 const shared = {
   extends: true as const,
   root: import.meta.dirname,
@@ -92,7 +95,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
-          setupFiles: ['tests/tools/seed.ts'],
+          setupFiles: [here('tests/tools/seed.ts')],
           // No gate on speed: a busy machine is no defect.
           testTimeout: 60_000,
           include: [
@@ -107,7 +110,7 @@ export default defineConfig({
           name: 'app',
           testTimeout: 60_000,
           environment: 'happy-dom',
-          setupFiles: ['tests/tools/seed.ts', 'tests/app/setup.ts'],
+          setupFiles: [here('tests/tools/seed.ts'), here('tests/app/setup.ts')],
           include: ['tests/app/**/*.test.{ts,tsx}'],
         },
       },

@@ -29,11 +29,7 @@ export const takesCircle = ({ widthCm, depthCm }: Section, diameterCm: number): 
  * How full a rectangle makes the section: 1 is just in. Its longer side lies along the section's: in an ellipse no
  * turn does better; in a rectangle one may, for a long thin piece, which is left out.
  */
-export function rectangleIndex(
-  { shape, widthCm, depthCm }: Section,
-  sideCm: number,
-  otherCm: number,
-): number {
+function rectangleIndex({ shape, widthCm, depthCm }: Section, sideCm: number, otherCm: number): number {
   const long = Math.max(sideCm, otherCm) / Math.max(widthCm, depthCm)
   const short = Math.min(sideCm, otherCm) / Math.min(widthCm, depthCm)
   return shape === 'ellipse' ? long ** 2 + short ** 2 : Math.max(long, short)

@@ -30,22 +30,20 @@ export {
   removeSetup,
   type Start,
 } from './edits'
-export { fieldAt, fieldPath, hasPlace, pathParts, setField } from './field-path'
-export { describeField, fieldWord, thingAt } from './field-words'
+export { fieldAt, fieldPath, hasPlace, setField } from './field-path'
+export { describeField } from './field-words'
 export { CAPS, LIMITS, type Limit } from './limits'
 export { copyName } from './lists'
 export { type LeftOut, MASS_KG as STAND_IN_MASS_KG } from './mend'
 export { type Parsed, parsePlan, parsePlanText, pathText } from './parse'
 export { type QuickTrip, quickTrip } from './quick-trip'
 export type { Problem } from './rules'
-export {
-  type ItemDocument,
-  type PackDocument,
-  PLAN_FORMAT,
-  PLAN_VERSION,
-  type PlanDocument,
-  type SetupDocument,
-  type StopDocument,
+export type {
+  ItemDocument,
+  PackDocument,
+  PlanDocument,
+  SetupDocument,
+  StopDocument,
 } from './schema'
 export { type Settled, settle } from './settle'
 export { keepTag, type MainBody, mainBodyOf, type Rating, readRating, type Tag } from './tag'

@@ -25,7 +25,7 @@ export function momentsOf(
 }
 
 /** Load and litres of the ledger's things at one stock, with this water aboard. */
-export function packed(ledger: Ledger, stock: Stock, water: Water, packing: Packing) {
+function packed(ledger: Ledger, stock: Stock, water: Water, packing: Packing) {
   const overflow = overflowOf(ledger, stock)
   const kg = { ...noShares(), water: water.litres }
   const litres = { ...noShares(), water: water.softBodyLitres }

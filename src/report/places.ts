@@ -8,7 +8,7 @@ export function placeText(place: Place, moments: Moment[]): string {
   return `${phaseText(place)}, day ${moment?.day ?? 1}`
 }
 
-export const phaseText = ({ phase, name }: Pick<Place, 'phase' | 'name'>) =>
+const phaseText = ({ phase, name }: Pick<Place, 'phase' | 'name'>) =>
   phase === 'depart' ? `leaving ${name}` : `reaching ${name}`
 
 const SHARES = [

@@ -5,7 +5,7 @@ import type { History, Step } from './documents'
 
 export const MOST_STEPS = 50
 /** Typing that goes on in the same field within this time is one step. */
-export const JOIN_MS = 2000
+const JOIN_MS = 2000
 
 export interface Contents {
   draft: Draft

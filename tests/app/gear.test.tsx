@@ -1,3 +1,4 @@
+// Long because the panels of one screen share their set-up.
 // Filling the gear: kinds, a pasted list, a day's food and measures, from what is typed to what is in the trip.
 
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'

@@ -39,7 +39,7 @@ export function litresOf(item: Item): number {
 }
 
 /** Of each container's contents, the share that does not fit. */
-export function overflowShare(container: Item, play: InPlay[]): number {
+function overflowShare(container: Item, play: InPlay[]): number {
   const inside = play.filter(it => it.item.inside === container.id)
   const litres = inside.reduce((sum, it) => sum + wholeOf(it) * litresOf(it.item), 0)
   const over = litres - container.holdsLitres! * container.count

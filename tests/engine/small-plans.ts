@@ -15,7 +15,7 @@ export interface Small {
   settings?: NonNullable<PlanDocument['settings']>
 }
 
-export const twoStops: StopDocument[] = [{ name: 'Start' }, { name: 'End', leg: { km: 4 } }]
+const twoStops: StopDocument[] = [{ name: 'Start' }, { name: 'End', leg: { km: 4 } }]
 export const noWater = { litresPerHour: 0, campLitres: 0, reserveLitres: 0 }
 
 export function documentOf({

@@ -32,7 +32,7 @@ export function argmin(
   return best
 }
 
-export const number = (i: Inputs, name: string, otherwise: number) => (i.has(name) ? i(name) : otherwise)
+const number = (i: Inputs, name: string, otherwise: number) => (i.has(name) ? i(name) : otherwise)
 export const air = (i: Inputs) => ({ airC: i('T_C'), humidity: i('RH') / 100 })
 export const altitude = (i: Inputs) => ({ altitudeM: i.has('ft') ? i('ft') * 0.3048 : i('h_m') })
 export const totals = (i: Inputs) => ({ km: i('km'), ascentM: i('up_m'), descentM: i('down_m') })

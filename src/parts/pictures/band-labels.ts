@@ -18,7 +18,7 @@ export interface Box {
   bottom: number
 }
 
-export const overlaps = (a: Box, b: Box): boolean =>
+const overlaps = (a: Box, b: Box): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom
 
 /** At most one label a band, in its roomiest place; a band without room, or only behind `taken`, has none. */

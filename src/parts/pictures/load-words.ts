@@ -10,7 +10,7 @@ import { isolate, metresText, placeWords, stopName } from './words'
 export const hoursText = (hours: number): string => `${hours.toFixed(1)}\u00a0h`
 
 /** How far along the trip a moment is: ", at 13.5 km"; empty where neither km nor hours are known. */
-export function farWords(moment: Moment, moments: readonly Moment[], format: LoadFormat): string {
+function farWords(moment: Moment, moments: readonly Moment[], format: LoadFormat): string {
   const along = alongOf(moments)
   if (along === 'stops') return ''
   return `, at ${along === 'km' ? format.km(moment.km) : hoursText(moment.hours)}`

@@ -2,5 +2,4 @@
 
 export { applyKind, itemOfKind, litresOfKind, oddMass } from './apply'
 export { type Suggestion, suggestKinds } from './match'
-export { buildOf, type Kind, kindNamed, kinds, originInShort, originText, placeOf } from './table'
-export { wordsOf } from './words'
+export { type Kind, kindNamed, kinds, originInShort, originText } from './table'

@@ -15,7 +15,7 @@ export type { Fill, Squeeze } from '../../equations'
 /** What may be typed, in kg. */
 export const insulationLimit: Limit = { min: 0, max: compressionRanges.fillG.max / 1000, unit: 'kg' }
 
-export const squeezeNames: readonly { squeeze: Squeeze; label: string }[] = [
+const squeezeNames: readonly { squeeze: Squeeze; label: string }[] = [
   { squeeze: 'laid', label: 'Laid in loosely' },
   { squeeze: 'hand', label: 'Stuffed by hand' },
   { squeeze: 'strap', label: 'Strapped down hard' },

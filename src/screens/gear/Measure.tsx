@@ -10,6 +10,7 @@ import { type Method, methods } from '../../report/measuring'
 import { actions } from '../../store'
 import { bareUnitOf, formatQuantity } from '../../units'
 import { MeasureSqueeze } from './MeasureSqueeze'
+import type { TextsProps } from './texts'
 import './gear.css'
 
 const INSULATED = 'insulated'
@@ -33,12 +34,6 @@ export function Measure({ item }: { item: DraftItem }) {
       )}
     </div>
   )
-}
-
-export interface TextsProps {
-  item: DraftItem
-  texts: Readonly<Record<string, string>>
-  onText: (key: string, text: string) => void
 }
 
 function ByMethod({ method, item, texts, onText }: TextsProps & { method: Method }) {

@@ -10,7 +10,7 @@ import { type Fill, insulationLimit, squeezed, squeezeStanding } from '../../rep
 import { bareUnitOf } from '../../units'
 import { editRange } from './edit-litres'
 import { rangeInWords } from './kind-words'
-import type { TextsProps } from './Measure'
+import type { TextsProps } from './texts'
 
 const FILLS = [
   { value: 'down', label: 'Down' },
