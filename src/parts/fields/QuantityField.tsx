@@ -43,9 +43,9 @@ export function QuantityField({
   const bareUnit = bareUnitOf(kind, system, fine)
   const stored = typeof value === 'number' ? editText(kind, value, { system, bareUnit }) : ''
   const text = editing ?? unread ?? stored
+  const show = (amount: number) => formatQuantity(kind, amount, { system, unit: bareUnit })
   const reading = read(text)
   const problem = editing === null && 'message' in reading ? reading.message : null
-  const show = (amount: number) => formatQuantity(kind, amount, { system, unit: bareUnit })
 
   function read(typed: string): { value: number | undefined; echo: boolean } | { message: string } {
     const parsed = parseQuantity(kind, typed, { system, bareUnit })
