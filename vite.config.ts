@@ -123,6 +123,7 @@ export default defineConfig({
           globalSetup: [`${import.meta.dirname}/tests/browser/prepare.ts`],
           testTimeout: 60_000,
           hookTimeout: 120_000,
+          fileParallelism: false,
         },
       },
     ],

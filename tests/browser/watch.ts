@@ -15,9 +15,11 @@ export async function watch(page: Page): Promise<Troubles> {
     if (message.type() === 'error' || message.type() === 'warning')
       note(`console ${message.type()}: ${message.text()}`)
   })
-  page.on('requestfailed', request =>
-    note(`request failed: ${request.url()} ${request.failure()?.errorText ?? ''}`),
-  )
+  page.on('requestfailed', request => {
+    const why = request.failure()?.errorText ?? ''
+    // A page that is left drops what it was still fetching.
+    if (why !== 'net::ERR_ABORTED') note(`request failed: ${request.url()} ${why}`)
+  })
   page.on('response', response => {
     if (response.status() >= 400) note(`answered ${response.status()}: ${response.url()}`)
   })
