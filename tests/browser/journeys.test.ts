@@ -24,6 +24,14 @@ async function addItem(page: Page, fields: Record<string, string>) {
   for (const [label, text] of Object.entries(fields)) await page.getByLabel(label).first().fill(text)
 }
 
+/** By keyboard, so that what loads above it cannot move it away from under the pointer. */
+async function choose(page: Page, name: string) {
+  const radio = page.getByRole('radio', { name })
+  await radio.focus()
+  await page.keyboard.press('Space')
+  await expect.poll(() => radio.isChecked()).toBe(true)
+}
+
 describe('from nothing to a verdict', () => {
   journey('a few numbers, one item and one tag are enough', async ({ open }) => {
     const page = await open()
@@ -191,14 +199,14 @@ describe('units', () => {
     const page = await open()
     await openDemo(page)
     await page.getByRole('button', { name: 'More', exact: true }).click()
-    await page.getByRole('radio', { name: 'US customary' }).check()
+    await choose(page, 'US customary')
     await page.getByRole('button', { name: 'Back' }).click()
     await page.getByRole('button', { name: /Cistern Terrace/ }).click()
     await page.getByText('7.8 mi').first().waitFor()
     await page.getByLabel('Distance (mi)').focus()
     await page.getByLabel('Climb (ft)').focus()
     await page.getByRole('button', { name: 'More', exact: true }).click()
-    await page.getByRole('radio', { name: 'Metric' }).check()
+    await choose(page, 'Metric')
     await page.getByRole('button', { name: 'Back' }).click()
     await page.getByRole('button', { name: /Cistern Terrace/ }).click()
     expect(await page.getByLabel('Distance (km)').inputValue()).toBe('12.5')
