@@ -33,6 +33,8 @@ export const SETTINGS: Settings = {
   framelessCeilingKg: 9.07,
   roomyRatio: 1.35,
   packKgForEnergy: 1,
+  lightGramsPerLitre: null,
+  headroomLitres: null,
 }
 
 export const WET = true

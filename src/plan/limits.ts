@@ -87,6 +87,8 @@ export const LIMITS = {
     framelessCeilingKg: limit(0.5, 100, 'kg'),
     roomyRatio: limit(1, 10, 'times'),
     packKgForEnergy: limit(0, 20, 'kg'),
+    lightGramsPerLitre: limit(1, 500, 'g/L'),
+    headroomLitres: limit(0, 100, 'L'),
   },
 } as const satisfies Record<string, Record<string, Limit>>
 

@@ -200,6 +200,8 @@ const settings = record({
   framelessCeilingKg: opt(number(LIMITS.settings.framelessCeilingKg)),
   roomyRatio: opt(number(LIMITS.settings.roomyRatio)),
   packKgForEnergy: opt(number(LIMITS.settings.packKgForEnergy)),
+  lightGramsPerLitre: opt(number(LIMITS.settings.lightGramsPerLitre)),
+  headroomLitres: opt(number(LIMITS.settings.headroomLitres)),
 })
 
 export const PLAN_FORMAT = 'pack-reckoner/plan'

@@ -156,6 +156,10 @@ export interface Settings {
   framelessCeilingKg: number
   roomyRatio: number
   packKgForEnergy: number
+  /** The hiker's own: a pack at or under this mass for each litre is light; null: not said. */
+  lightGramsPerLitre: number | null
+  /** Room the hiker wants to spare over the likely need; null: not said. */
+  headroomLitres: number | null
 }
 
 export interface Plan {

@@ -6,7 +6,7 @@ import { placeText } from './places'
 import { chanceText, marginText, percentOver, type Shown } from './shown'
 
 export interface Verdict {
-  code: VerdictCode | 'fits'
+  code: VerdictCode | 'fits' | 'own-headroom' | 'own-light'
   /** The verdict in a few words; with `rest` it is the whole sentence. */
   lead: string
   /** The reason, with its numbers. */
@@ -53,6 +53,7 @@ export function setupInWords(setup: SetupReckoning, context: Context): SetupInWo
   })
   const fits = !setup.verdicts.some(code => ['undersized', 'tight', 'roomy'].includes(code))
   if (fits) verdicts.push({ code: 'fits', weight: 'says', ...fitWords(setup, context) })
+  verdicts.push(...ownWords(setup, context))
   const [first, ...rest] = verdicts.sort((a, b) => ORDER.indexOf(a.weight) - ORDER.indexOf(b.weight))
   const cares = verdicts.some(v => v.weight === 'warns')
   return {
@@ -70,6 +71,28 @@ function fitWords(setup: SetupReckoning, { plan, reckoning, shown }: Context): W
     lead: 'Fits:',
     rest: ` ${shown.litres(bodyLitres)} for the ${shown.litres(reckoning.need.bodyLitres)} this trip asks for; it fits ${chanceText(setup.fitChance)}.`,
   }
+}
+
+/** What the hiker's own thresholds say, where they have any. */
+function ownWords(setup: SetupReckoning, { plan, shown }: Context): Verdict[] {
+  const { lightGramsPerLitre, headroomLitres } = plan.settings
+  const said: Verdict[] = []
+  if (headroomLitres !== null && setup.bodyMarginLitres >= 0 && setup.bodyMarginLitres < headroomLitres)
+    said.push({
+      code: 'own-headroom',
+      weight: 'warns',
+      lead: 'Less headroom than you want:',
+      rest: ` ${shown.litres(setup.bodyMarginLitres)} to spare of the ${shown.litres(headroomLitres)} you ask for.`,
+    })
+  if (lightGramsPerLitre !== null)
+    said.push({
+      code: 'own-light',
+      weight: 'says',
+      lead:
+        setup.gramsPerLitre <= lightGramsPerLitre ? 'Light by your measure:' : 'Not light by your measure:',
+      rest: ` ${shown.gramsPerLitre(setup.gramsPerLitre)}, where yours is ${shown.gramsPerLitre(lightGramsPerLitre)}.`,
+    })
+  return said
 }
 
 function worded(code: VerdictCode, setup: SetupReckoning, context: Context): Words {

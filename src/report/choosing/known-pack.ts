@@ -2,7 +2,7 @@
 // verdict that would rest on the stand-in is dropped.
 
 import { defaults, type Pack, type Plan, type Setup } from '../../plan'
-import { reckon, type VerdictCode } from '../../reckon'
+import { reckon } from '../../reckon'
 import type { Shown } from '../shown'
 import { setupInWords, type Verdict } from '../verdicts'
 
@@ -24,7 +24,7 @@ export interface Partly {
   missing: string[]
 }
 
-type Code = VerdictCode | 'fits'
+type Code = Verdict['code']
 
 /** What cannot be said without the main body, and without the mass: at no mass a load is the least it can be. */
 const BY_BODY: ReadonlySet<Code> = new Set([
@@ -34,8 +34,10 @@ const BY_BODY: ReadonlySet<Code> = new Set([
   'roomy',
   'fits',
   'outgrows-its-support',
+  'own-headroom',
+  'own-light',
 ])
-const BY_MASS: ReadonlySet<Code> = new Set(['near-rating', 'heavy-for-carrier'])
+const BY_MASS: ReadonlySet<Code> = new Set(['near-rating', 'heavy-for-carrier', 'own-light'])
 /** Said of what is not known, and so by itself no judgement. */
 const SAYS_NOTHING: ReadonlySet<Code> = new Set(['rating-unknown'])
 

@@ -36,6 +36,20 @@ export function Thresholds() {
           usual={defaults.SETTINGS.linerKg}
           usualFrom={defaults.DEFAULT_ORIGINS.linerKg}
         />
+        <QuantityField
+          path="settings/lightGramsPerLitre"
+          label="Light for me, up to"
+          kind="gramsPerLitre"
+          limit={settings.lightGramsPerLitre}
+          hint="Pack mass for each litre. Empty: not judged."
+        />
+        <QuantityField
+          path="settings/headroomLitres"
+          label="Headroom I want"
+          kind="volume"
+          limit={settings.headroomLitres}
+          hint="Room to spare over the likely need. Empty: not judged."
+        />
       </div>
     </details>
   )
