@@ -113,9 +113,13 @@ export function App() {
   )
 }
 
+/** Settings about how things pack; the others are thresholds for packs. */
+const PACKING = ['rigidPacking', 'softPacking', 'fillEfficiency']
+
 /** The place a path or a stored screen name leads to; anything unknown is the trip. */
 function screenOf(path: string): Screen {
-  const head = path.split('/')[0] ?? ''
+  const [head = '', field = ''] = path.split('/')
+  if (head === 'settings') return PACKING.includes(field) ? 'gear' : 'packs'
   if (AMONG_PACKS.includes(head)) return 'packs'
   return PLACES.find(({ screen }) => screen === head)?.screen ?? 'trip'
 }
@@ -123,10 +127,8 @@ function screenOf(path: string): Screen {
 /** The list entry a field path is about: `gear/<id>/massKg` opens `gear/<id>`. */
 function detailOf(path: string): string | null {
   const parts = path.split('/')
-  const depth = parts[0] === 'trip' ? 3 : 2
-  return parts.length >= depth && (parts[0] !== 'trip' || parts[1] === 'stops')
-    ? parts.slice(0, depth).join('/')
-    : null
+  const depth = path.startsWith('trip/stops/') ? 3 : /^(gear|packs)\//.test(path) ? 2 : 0
+  return depth ? parts.slice(0, depth).join('/') : null
 }
 
 function useMedia(query: string): boolean {

@@ -6,14 +6,15 @@ import {
   cautionsOf,
   chanceText,
   GENERAL_LINE,
-  loadParts,
   momentAt,
   placeText,
   remedyInWords,
   type Shown,
   setupInWords,
+  sharesByName,
   shortfallInWords,
   shownIn,
+  walkOf,
 } from '../report'
 import type { System } from '../units'
 import { lookedInto, type PackInFull } from './packs'
@@ -34,9 +35,9 @@ function needLines(reckoning: Reckoning, shown: Shown): string[] {
   const { need, moments } = reckoning
   const { kg, litres, litresUp, litresWhole } = shown
   const low = need.bodyLitres - (need.bodyLitresSafe - need.bodyLitres)
-  const peak = loadParts(momentAt(reckoning, need.peakAt))
-    .filter(part => kg(part.kg) !== kg(0))
-    .map(part => `${part.name} ${kg(part.kg)}`)
+  const peak = sharesByName(momentAt(reckoning, need.peakAt).kg)
+    .filter(part => kg(part.amount) !== kg(0))
+    .map(part => `${part.name} ${kg(part.amount)}`)
   const sizes = [
     need.longestCm === null ? [] : [`longest rigid thing ${shown.cm(need.longestCm)}`],
     need.widestCm === null ? [] : [`widest ${shown.cm(need.widestCm)}`],
@@ -65,8 +66,8 @@ function needLines(reckoning: Reckoning, shown: Shown): string[] {
   ]
 }
 
-function dayLines(plan: Plan, { days, moments, legs }: Reckoning, shown: Shown): string[] {
-  const rows = days.map(day => dayRow(day))
+function dayLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
+  const rows = reckoning.days.map(day => dayRow(day))
   const widths = rows[0]!.map((_, column) => Math.max(...rows.map(row => row[column]?.length ?? 0)))
   return [
     'DAY BY DAY',
@@ -79,18 +80,16 @@ function dayLines(plan: Plan, { days, moments, legs }: Reckoning, shown: Shown):
   ]
 
   function dayRow({ day, hours, kcalTotal, ration }: DayReckoning): string[] {
-    const mine = moments.filter(m => m.day === day)
-    const sets = mine.find(m => m.phase === 'depart') ?? mine[0]
-    const ends = mine.at(-1)
-    const walked = legs.length && ends && sets ? ends.km - sets.km : 0
+    const walk = walkOf(reckoning, day)
     const energy = kcalTotal === null ? [] : [`${Math.round(kcalTotal / 10) * 10} kcal`]
-    if (!sets || !ends) return [`Day ${day}`, 'rest', '', '', ...energy]
+    if (!walk) return [`Day ${day}`, 'rest', '', '', ...energy]
+    const { sets, ends } = walk
     const from = plan.trip.stops[sets.stop]!.name
     const to = plan.trip.stops[ends.stop]!.name
     return [
       `Day ${day}`,
       `${from} to ${to}`,
-      `${shown.km(walked)}, ${shown.hours(hours)}`,
+      `${shown.km(ends.km - sets.km)}, ${shown.hours(hours)}`,
       `${shown.kg(sets.kg.total)} to ${shown.kg(ends.kg.total)}`,
       ...energy,
       ...(plan.trip.meals.ration === 'energy' ? [`${ration.toFixed(2)} rations`] : []),

@@ -10,7 +10,7 @@ import {
   restingWPerKg,
   terrainFactors,
 } from '../equations'
-import type { Carrier, Fuel, Plan } from '../plan/types'
+import type { Carrier, Fuel, Item, Plan } from '../plan/types'
 import type { Route } from './route'
 import type { Moment } from './types'
 
@@ -91,8 +91,13 @@ export function rationsFrom({ gear, trip }: Plan, { days }: Energy): number[] {
   return days.map(({ kcalTotal }) => (kcalTotal * (1 - trip.meals.deficit)) / kcalPerRation)
 }
 
+/** The gear with the mass of what says what fuel it must be, worked out. */
+export function withFuelMass(gear: Item[]): Item[] {
+  return gear.map(item => (item.fuel ? { ...item, massKg: fuelMassOf(item.fuel) } : item))
+}
+
 /** Fuel for one night, kg. */
-export function fuelMassOf(fuel: Fuel): number {
+function fuelMassOf(fuel: Fuel): number {
   const grams = fuelG(fuel)
   // The schema holds a fuel's fields inside the equation's ranges.
   if (!grams.ok) throw new RangeError(`fuel: ${grams.field} is ${grams.got}`)

@@ -2,7 +2,7 @@
 // Reckoning comes out; MODEL.md beside this file says what is computed.
 
 import type { Plan } from '../plan/types'
-import { type Body, bodyOf, type Energy, energyOf, fuelMassOf, rationsFrom } from './energy'
+import { type Body, bodyOf, type Energy, energyOf, rationsFrom, withFuelMass } from './energy'
 import { ratesOf } from './heat'
 import { ledgerOf, stowsOf } from './ledger'
 import { momentsOf } from './moments'
@@ -31,7 +31,7 @@ const SETTLED_KG = 0.001
  */
 export function reckon(plan: Plan): Reckoned {
   const route = routeOf(plan)
-  const gear = plan.gear.map(item => (item.fuel ? { ...item, massKg: fuelMassOf(item.fuel) } : item))
+  const gear = withFuelMass(plan.gear)
   const stowOf = stowsOf(gear)
   const ledger = ledgerOf(gear, stowOf)
   const room = waterRoomOf(gear, stowOf)

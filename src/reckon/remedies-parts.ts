@@ -2,7 +2,7 @@
 // about it than the Reckoning says. Nothing is iterated: rations and water are taken as they came out.
 
 import type { Plan } from '../plan/types'
-import { fuelMassOf } from './energy'
+import { withFuelMass } from './energy'
 import { ledgerOf, stowsOf } from './ledger'
 import type { Parts } from './need'
 import { spareRationsOf, stockAtMoments } from './provisions'
@@ -13,7 +13,7 @@ import { waterPlanOf, waterRoomOf } from './water'
 /** `reckoning` must be what `reckon(plan)` gave. */
 export function partsOf(plan: Plan, reckoning: Reckoning): Parts {
   const route = routeOf(plan)
-  const gear = plan.gear.map(item => (item.fuel ? { ...item, massKg: fuelMassOf(item.fuel) } : item))
+  const gear = withFuelMass(plan.gear)
   const stowOf = stowsOf(gear)
   const rations = reckoning.days.map(day => day.ration)
   const legLitres = reckoning.legs.map(leg => leg.waterLitres)

@@ -1,6 +1,6 @@
 export { type Caution, cautionsOf, GENERAL_LINE } from './cautions'
 export { contentsLimits } from './contents-limits'
-export { loadParts, momentAt, placeText } from './places'
+export { momentAt, momentIndex, placeText, sharesByName, walkOf } from './places'
 export { remedyInWords, shortfallInWords } from './remedies'
 export { chanceText, marginText, type Shown, shownIn } from './shown'
 export { type SetupInWords, setupInWords, type Verdict } from './verdicts'

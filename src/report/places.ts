@@ -1,15 +1,23 @@
 // Moments and stops in words.
 
-import type { Moment, Place, Reckoning } from '../reckon'
+import type { Moment, Place, Reckoning, Shares } from '../reckon'
+
+/** Where a place stands among the moments; 0 where it does not. */
+export function momentIndex(moments: Moment[], { stop, phase }: Place): number {
+  return Math.max(
+    0,
+    moments.findIndex(m => m.stop === stop && m.phase === phase),
+  )
+}
+
+export const momentAt = ({ moments }: Reckoning, place: Place): Moment =>
+  moments[momentIndex(moments, place)]!
 
 /** "leaving Larch Spring, day 2". */
 export function placeText(place: Place, moments: Moment[]): string {
-  const moment = moments.find(m => m.stop === place.stop && m.phase === place.phase)
-  return `${phaseText(place)}, day ${moment?.day ?? 1}`
+  const way = place.phase === 'depart' ? 'leaving' : 'reaching'
+  return `${way} ${place.name}, day ${moments[momentIndex(moments, place)]?.day ?? 1}`
 }
-
-const phaseText = ({ phase, name }: Pick<Place, 'phase' | 'name'>) =>
-  phase === 'depart' ? `leaving ${name}` : `reaching ${name}`
 
 const SHARES = [
   ['kept', 'gear'],
@@ -20,13 +28,17 @@ const SHARES = [
   ['rubbish', 'rubbish'],
 ] as const
 
-/** What a moment's load is made of, largest first, nothing that weighs nothing. */
-export function loadParts(moment: Moment): { name: string; kg: number }[] {
-  return SHARES.map(([share, name]) => ({ name, kg: moment.kg[share] }))
-    .filter(part => part.kg > 0)
-    .sort((a, b) => b.kg - a.kg)
+/** Shares of a load or of a main body by name, largest first, nothing that is nothing. */
+export function sharesByName(shares: Shares): { name: string; amount: number }[] {
+  return SHARES.map(([share, name]) => ({ name, amount: shares[share] }))
+    .filter(part => part.amount > 0)
+    .sort((a, b) => b.amount - a.amount)
 }
 
-export function momentAt({ moments }: Reckoning, place: Place): Moment {
-  return moments.find(m => m.stop === place.stop && m.phase === place.phase) ?? moments[0]!
+/** The first and the last moment of a day's walk; null on a rest day. */
+export function walkOf({ moments }: Reckoning, day: number): { sets: Moment; ends: Moment } | null {
+  const mine = moments.filter(m => m.day === day)
+  const sets = mine.find(m => m.phase === 'depart')
+  const ends = mine.at(-1)
+  return sets && ends ? { sets, ends } : null
 }

@@ -3,24 +3,8 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type Fit, fitOf, type PackInner, type RigidPiece } from '../../src/equations'
-import { value } from './cases'
-
-const oval = (more: Partial<PackInner> = {}): PackInner => ({
-  section: 'ellipse',
-  innerHeightCm: 60,
-  innerWidthCm: 32,
-  innerDepthCm: 24,
-  clearanceCm: 0,
-  ...more,
-})
-const boxy = (more: Partial<PackInner> = {}): PackInner => oval({ section: 'rectangle', ...more })
-const can = (diameterCm: number, lengthCm: number): RigidPiece => ({
-  shape: 'cylinder',
-  diameterCm,
-  lengthCm,
-})
-const fit = (piece: RigidPiece, inner: PackInner): Fit => value(fitOf(piece, inner))
+import type { PackInner, RigidPiece } from '../../src/equations'
+import { boxy, can, fit, oval } from './fit-pieces'
 
 describe('a rigid piece in a pack', () => {
   it('stands upright where its end goes into the section: Ø 22 × 30 cm in 32 × 24 cm (computed)', () => {

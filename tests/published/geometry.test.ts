@@ -6,37 +6,18 @@ import { describe, expect, it } from 'vitest'
 import {
   balancingLeanDeg,
   ellipsePerimeterCm,
-  type Fit,
-  fitOf,
   hipMomentNm,
   inscribedRadiusCm,
   loadCentre,
   longestRodCm,
-  type PackInner,
   pairDiameterCm,
-  type RigidPiece,
   roomBesideLitres,
   torsoLength,
 } from '../../src/equations'
-import { value } from './cases'
+import { type Case, value } from './cases'
+import { boxy, can, fit, oval } from './fit-pieces'
 import collection from './geometry.values.json'
-import { type Given, itReproduces, type MeasuredCase, type Run } from './measured-cases'
-
-const oval = (more: Partial<PackInner> = {}): PackInner => ({
-  section: 'ellipse',
-  innerHeightCm: 60,
-  innerWidthCm: 32,
-  innerDepthCm: 24,
-  clearanceCm: 0,
-  ...more,
-})
-const boxy = (more: Partial<PackInner> = {}): PackInner => oval({ section: 'rectangle', ...more })
-const can = (diameterCm: number, lengthCm: number): RigidPiece => ({
-  shape: 'cylinder',
-  diameterCm,
-  lengthCm,
-})
-const fit = (piece: RigidPiece, inner: PackInner): Fit => value(fitOf(piece, inner))
+import { type Given, itReproduces, type Run } from './measured-cases'
 
 const pieces = (given: Given) =>
   given.list('m').map((massKg, i) => ({ massKg, behindM: given.list('x')[i]!, aboveM: given.list('z')[i]! }))
@@ -98,7 +79,7 @@ const runs: Record<string, Run> = {
 }
 
 describe('values of geometry', () => {
-  itReproduces(collection.values as MeasuredCase[], runs, 19)
+  itReproduces(collection.values as Case[], runs, 19)
 })
 
 describe('round things in a section, found again by searching', () => {

@@ -1,16 +1,7 @@
 // Running the values of measuring.values.json and geometry.values.json: inputs by the names of their source.
 
 import { expect, it } from 'vitest'
-
-export interface MeasuredCase {
-  id: string
-  inputs: Record<string, unknown>
-  units: string
-  expected: number | number[]
-  tolerance: number
-  kind: string
-  source: string
-}
+import type { Case } from './cases'
 
 export interface Given {
   (name: string): number
@@ -19,7 +10,7 @@ export interface Given {
 
 export type Run = (given: Given, id: string) => number | number[]
 
-function givenBy({ id, inputs }: MeasuredCase): Given {
+function givenBy({ id, inputs }: Case): Given {
   const number = (name: string) => {
     const found = inputs[name]
     if (typeof found !== 'number') throw new Error(`${id} has no number ${name}`)
@@ -34,7 +25,7 @@ function givenBy({ id, inputs }: MeasuredCase): Given {
 }
 
 /** One test a value, by the run whose prefix fits its id longest; and that all runs and values are used. */
-export function itReproduces(values: MeasuredCase[], runs: Record<string, Run>, count: number) {
+export function itReproduces(values: Case[], runs: Record<string, Run>, count: number) {
   const prefixOf = (id: string) =>
     Object.keys(runs)
       .filter(prefix => id.startsWith(prefix))

@@ -22,8 +22,8 @@ import {
 } from '../../src/equations'
 import type { ItemDocument } from '../../src/plan'
 import { noWater, reckonSmall } from '../engine/small-plans'
-import { value } from './cases'
-import { type Given, itReproduces, type MeasuredCase, type Run } from './measured-cases'
+import { type Case, value } from './cases'
+import { type Given, itReproduces, type Run } from './measured-cases'
 import collection from './measuring.values.json'
 
 const cm = (mm: number) => mm / 10
@@ -121,7 +121,7 @@ const runs: Record<string, Run> = {
 }
 
 describe('values of measuring, squeezing and rolling', () => {
-  itReproduces(collection.values as MeasuredCase[], runs, 29)
+  itReproduces(collection.values as Case[], runs, 29)
 
   it('left out are named with a reason', () => {
     const driven = new Set(collection.values.map(({ id }) => id))

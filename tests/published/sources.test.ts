@@ -3,16 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import * as equations from '../../src/equations'
-
-interface Source {
-  authors: string
-  year: number | null
-  title: string
-  where: string
-  doi?: string
-  standing: string
-  note: string
-}
+import type { Source } from '../../src/report/why'
 
 const read = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8')
 const sources: Record<string, Source> = JSON.parse(read('data/sources.json'))

@@ -2,6 +2,7 @@
 
 import { useId } from 'preact/hooks'
 import { CAPS } from '../../plan'
+import { Choice } from './Choice'
 import { useField } from './useField'
 
 interface FieldProps {
@@ -43,30 +44,11 @@ interface ChoiceProps extends FieldProps {
   usual: string
 }
 
-/** A few alternatives side by side, each a full touch target. */
+/** A few alternatives of the open trip. */
 export function ChoiceField({ path, label, options, usual }: ChoiceProps) {
-  const name = useId()
   const { value, set } = useField(path)
   const chosen = typeof value === 'string' ? value : usual
-  return (
-    <fieldset class="field wide choice" data-path={path}>
-      <legend>{label}</legend>
-      <div class="options">
-        {options.map(option => (
-          <label key={option.value} class="option">
-            <input
-              type="radio"
-              name={name}
-              value={option.value}
-              checked={chosen === option.value}
-              onChange={() => set(option.value)}
-            />
-            <span>{option.label}</span>
-          </label>
-        ))}
-      </div>
-    </fieldset>
-  )
+  return <Choice path={path} label={label} options={options} chosen={chosen} onChoose={set} />
 }
 
 /** Many alternatives; an empty value stands for none. */

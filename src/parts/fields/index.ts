@@ -1,3 +1,4 @@
+export { Choice } from './Choice'
 export { ChoiceField, type Option, SelectField, TextField, ToggleField } from './fields'
 export { QuantityField } from './QuantityField'
 export { UnitsChoice } from './UnitsChoice'

@@ -1,5 +1,4 @@
 export { AskedCard } from './AskedCard'
-export { Choice } from './Choice'
 export { LooseField, type Reading, readQuantity } from './LooseField'
 export { PartlyJudged } from './PartlyJudged'
 export { WhenOpen } from './WhenOpen'

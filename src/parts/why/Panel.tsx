@@ -76,10 +76,10 @@ function One({ explanation, onGo }: { explanation: Explanation; onGo: Go | undef
   )
 }
 
-function Value({ input: { label, value, path, screen }, onGo }: { input: WhyInput; onGo: Go | undefined }) {
+function Value({ input: { label, value, path }, onGo }: { input: WhyInput; onGo: Go | undefined }) {
   if (!path || !onGo) return <>{value}</>
   const lead = () => {
-    onGo(screen ?? path)
+    onGo(path)
     focusField(path)
   }
   return (

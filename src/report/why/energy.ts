@@ -93,7 +93,6 @@ export function whyDayEnergy(context: WhyContext, day: number): Explanation[] {
         label: 'Resting energy of a day',
         value: kcalText(body.restingKcal),
         path: 'carrier/heightCm',
-        screen: 'trip',
       },
       { label: 'Off the trail', value: kcalText(offTrail) },
     ],

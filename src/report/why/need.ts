@@ -2,18 +2,9 @@
 // Source keys: stovall-1986, furnas-1931, our-judgement.
 
 import { roomFor, roomRange } from '../../reckon'
-import { loadParts, momentAt, placeText } from '../places'
+import { momentAt, placeText, sharesByName } from '../places'
 import type { Explanation, WhyContext, WhyInput } from './types'
 import { numberText } from './words'
-
-const LITRE_NAMES = [
-  ['kept', 'gear'],
-  ['daily', 'food'],
-  ['nightly', 'fuel'],
-  ['spread', 'things used up'],
-  ['water', 'water'],
-  ['rubbish', 'rubbish'],
-] as const
 
 export function whyBodyLitres({ plan, reckoning, shown }: WhyContext): Explanation {
   const { need, moments } = reckoning
@@ -22,22 +13,19 @@ export function whyBodyLitres({ plan, reckoning, shown }: WhyContext): Explanati
   const { rigidLitres, softLitres } = moment
   const { bodyLitres } = roomFor(rigidLitres, softLitres, settings)
   const { low, high } = roomRange(rigidLitres, softLitres, settings)
-  const parts = LITRE_NAMES.map(([share, name]) => ({ name, litres: moment.litres[share] }))
-    .filter(part => part.litres > 0)
-    .sort((a, b) => b.litres - a.litres)
-  const things = parts.reduce((sum, part) => sum + part.litres, 0)
+  const parts = sharesByName(moment.litres)
+  const things = parts.reduce((sum, part) => sum + part.amount, 0)
   const share = (label: string, field: 'rigidPacking' | 'softPacking' | 'fillEfficiency'): WhyInput => ({
     label,
     value: shown.percent(settings[field]),
     path: `settings/${field}`,
-    screen: 'gear',
   })
   return {
     title: `Main body, fullest ${placeText(need.bodyAt, moments)}`,
     equation: 'Packing model of Stovall, de Larrard and Buil, 1986',
     says: 'Rigid things leave gaps and soft things fill part of them; whichever rules, the rigid skeleton or the soft bulk, asks for more room and counts.',
     inputs: [
-      ...parts.map(part => ({ label: part.name, value: shown.litres(part.litres) })),
+      ...parts.map(part => ({ label: part.name, value: shown.litres(part.amount) })),
       { label: 'gaps between them', value: shown.litres(bodyLitres - things) },
       { label: 'rigid things', value: shown.litres(rigidLitres) },
       { label: 'soft things', value: shown.litres(softLitres) },
@@ -72,10 +60,7 @@ export function whyPeakLoad({ reckoning, shown }: WhyContext): Explanation {
     title: `Heaviest load, ${placeText(need.peakAt, moments)}`,
     equation: 'A sum',
     says: 'Everything not worn, with food, fuel and water as they then are, and rubbish since the last bin. Without the pack.',
-    inputs: loadParts(momentAt(reckoning, need.peakAt)).map(part => ({
-      label: part.name,
-      value: shown.kg(part.kg),
-    })),
+    inputs: sharesByName(kg).map(part => ({ label: part.name, value: shown.kg(part.amount) })),
     result: { value: kg.total, text: shown.kg(kg.total) },
     range: { bounds: [], note: '' },
     instead: null,

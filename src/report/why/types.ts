@@ -27,8 +27,6 @@ export interface WhyInput {
   value: string
   /** The field where it can be changed. */
   path?: string | undefined
-  /** The screen of that field, where the path does not begin with it. */
-  screen?: string | undefined
 }
 
 /** One quantity held against the range its equation was made for. */

@@ -2,8 +2,8 @@
 // Loaded when it is opened; the readings stay with the panel, the result with the item.
 
 import { useState } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
-import { Choice, LooseField, readQuantity } from '../../parts/loose'
+import { Choice, useSystem } from '../../parts/fields'
+import { LooseField, readQuantity } from '../../parts/loose'
 import type { DraftItem } from '../../plan'
 import { changeItem, withLitres } from '../../plan/litres'
 import { type Method, methods } from '../../report/measuring'

@@ -1,7 +1,7 @@
 // More: the trips kept on this device, units and theme, plan files, and what this app is and is not.
 
 import { useState } from 'preact/hooks'
-import { UnitsChoice } from '../../parts/fields'
+import { Choice, UnitsChoice } from '../../parts/fields'
 import { later } from '../../parts/frame'
 import { emptyDraft } from '../../plan'
 import { GENERAL_LINE } from '../../report'
@@ -139,28 +139,18 @@ function Trips({ onClose }: { onClose: () => void }) {
   )
 }
 
+const THEMES = [
+  { value: 'auto', label: 'As the device' },
+  { value: 'light', label: 'Light' },
+  { value: 'dark', label: 'Dark' },
+] as const
+
 function Settings() {
-  const { theme } = library.value
   return (
     <section>
       <h2>Units and light</h2>
       <UnitsChoice />
-      <fieldset class="field wide choice">
-        <legend>Light</legend>
-        <div class="options">
-          {(['auto', 'light', 'dark'] as const).map(choice => (
-            <label key={choice} class="option">
-              <input
-                type="radio"
-                name="theme"
-                checked={theme === choice}
-                onChange={() => actions.setTheme(choice)}
-              />
-              <span>{choice === 'auto' ? 'As the device' : choice === 'light' ? 'Light' : 'Dark'}</span>
-            </label>
-          ))}
-        </div>
-      </fieldset>
+      <Choice label="Light" options={THEMES} chosen={library.value.theme} onChoose={actions.setTheme} />
     </section>
   )
 }

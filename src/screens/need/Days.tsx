@@ -3,7 +3,7 @@
 import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { DayReckoning, Reckoning } from '../../reckon'
-import type { Shown } from '../../report'
+import { type Shown, walkOf } from '../../report'
 import { dayEnergyRanges, kcalRangeText, rationText } from '../../report/why'
 import { openTrip } from '../../store'
 
@@ -15,7 +15,6 @@ interface DaysProps {
 }
 
 export function Days({ plan, reckoning, shown, onGo }: DaysProps) {
-  const { days, moments } = reckoning
   const stopIds = (openTrip.value?.draft.trip.stops ?? []).map(stop => stop.id)
   const energies = dayEnergyRanges({ plan, reckoning, shown, stopIds })
   return (
@@ -29,19 +28,17 @@ export function Days({ plan, reckoning, shown, onGo }: DaysProps) {
             <th scope="col">Load</th>
           </tr>
         </thead>
-        {days.map((day, i) => {
-          const mine = moments.filter(m => m.day === day.day)
-          const sets = mine.find(m => m.phase === 'depart')
-          const ends = mine.at(-1)
+        {reckoning.days.map((day, i) => {
+          const walk = walkOf(reckoning, day.day)
           const energy = energies[i]
           return (
             <tbody key={day.day}>
               <tr>
                 <th scope="row">
-                  {day.day} <bdi>{sets && ends ? `to ${plan.trip.stops[ends.stop]!.name}` : 'Rest'}</bdi>
+                  {day.day} <bdi>{walk ? `to ${plan.trip.stops[walk.ends.stop]!.name}` : 'Rest'}</bdi>
                 </th>
-                <td>{sets && ends ? `${shown.km(ends.km - sets.km)}, ${shown.hours(day.hours)}` : ''}</td>
-                <td>{sets && ends ? `${shown.kg(sets.kg.total)} to ${shown.kg(ends.kg.total)}` : ''}</td>
+                <td>{walk ? `${shown.km(walk.ends.km - walk.sets.km)}, ${shown.hours(day.hours)}` : ''}</td>
+                <td>{walk ? `${shown.kg(walk.sets.kg.total)} to ${shown.kg(walk.ends.kg.total)}` : ''}</td>
               </tr>
               {energy ? (
                 <tr>

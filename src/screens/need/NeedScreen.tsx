@@ -6,7 +6,7 @@ import { Cutaway, LoadLine, placeWords } from '../../parts/pictures'
 import { Cautions, LeftOut } from '../../parts/pieces'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import { cautionsOf, contentsLimits, GENERAL_LINE, type Shown, shownIn } from '../../report'
+import { cautionsOf, contentsLimits, GENERAL_LINE, momentIndex, type Shown, shownIn } from '../../report'
 import { reckoned } from '../../store'
 import { Answer } from './Answer'
 import { Days } from './Days'
@@ -54,7 +54,7 @@ interface Props {
 /** The load line and the cutaway share one moment: moving along the line empties and fills the pack. */
 function Pictures({ plan, reckoning, shown }: Props) {
   const { moments, need } = reckoning
-  const fullest = moments.findIndex(m => m.stop === need.bodyAt.stop && m.phase === need.bodyAt.phase)
+  const fullest = momentIndex(moments, need.bodyAt)
   const [chosen, setMoment] = useState<number | null>(null)
   const moment = chosen === null || chosen >= moments.length ? fullest : chosen
   const [packIndex, setPack] = useState(0)

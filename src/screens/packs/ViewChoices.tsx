@@ -1,7 +1,8 @@
 // "Sort and filter": one tap away, so that the packs themselves come first.
 
 import { useId } from 'preact/hooks'
-import { Choice, LooseField, type Reading } from '../../parts/loose'
+import { Choice } from '../../parts/fields'
+import { LooseField, type Reading } from '../../parts/loose'
 import type { System } from '../../units'
 import { AS_LISTED, ORDERS, type Order, view } from './view'
 

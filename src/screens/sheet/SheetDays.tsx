@@ -1,8 +1,9 @@
 // Day by day: where to, how far, how high, how long, with what load.
 
+import { walkOf } from '../../report'
 import type { SheetParts } from './parts'
 
-export function SheetDays({ plan, reckoning: { days, moments }, shown }: SheetParts) {
+export function SheetDays({ plan, reckoning, shown }: SheetParts) {
   const { stops } = plan.trip
   return (
     <table class="sheet-days">
@@ -26,17 +27,16 @@ export function SheetDays({ plan, reckoning: { days, moments }, shown }: SheetPa
         </tr>
       </thead>
       <tbody>
-        {days.map(({ day, hours }) => {
-          const mine = moments.filter(m => m.day === day)
-          const sets = mine.find(m => m.phase === 'depart')
-          const ends = mine.at(-1)
-          if (!sets || !ends || ends.stop === sets.stop)
+        {reckoning.days.map(({ day, hours }) => {
+          const walk = walkOf(reckoning, day)
+          if (!walk)
             return (
               <tr key={day}>
                 <th scope="row">{day}</th>
                 <td colSpan={5}>Rest</td>
               </tr>
             )
+          const { sets, ends } = walk
           const walked = stops.slice(sets.stop + 1, ends.stop + 1)
           const climbM = walked.reduce((sum, { leg }) => sum + (leg?.ascentM ?? 0), 0)
           return (

@@ -1,7 +1,7 @@
 // The packing list by place, with boxes to tick; a place's table repeats its head wherever it is continued.
 
 import type { Item } from '../../plan'
-import { loadParts, type Shown } from '../../report'
+import { type Shown, sharesByName } from '../../report'
 import { type PackedPlace, packedByPlace } from './packing'
 import type { SheetParts } from './parts'
 
@@ -33,13 +33,13 @@ function SetOut({ plan, reckoning: { moments }, shown }: SheetParts) {
   return (
     <p class="small">
       {loads.map(moment => {
-        const parts = loadParts(moment).filter(
-          ({ name, kg }) => USED_UP.includes(name) && shown.kg(kg) !== shown.kg(0),
+        const parts = sharesByName(moment.kg).filter(
+          ({ name, amount }) => USED_UP.includes(name) && shown.kg(amount) !== shown.kg(0),
         )
         return (
           <span key={moment.stop}>
             Leaving <bdi>{plan.trip.stops[moment.stop]!.name}</bdi> with{' '}
-            {parts.map(({ name, kg }) => `${name} ${shown.kg(kg)}`).join(', ') || 'gear only'}.{' '}
+            {parts.map(({ name, amount }) => `${name} ${shown.kg(amount)}`).join(', ') || 'gear only'}.{' '}
           </span>
         )
       })}

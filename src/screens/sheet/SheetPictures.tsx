@@ -4,7 +4,7 @@ import { useMemo } from 'preact/hooks'
 import { Cutaway, LoadLine, placeWords } from '../../parts/pictures'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import { contentsLimits } from '../../report'
+import { contentsLimits, momentIndex } from '../../report'
 import type { SheetParts } from './parts'
 
 const standStill = () => undefined
@@ -12,10 +12,7 @@ const standStill = () => undefined
 export function SheetPictures({ plan, reckoning, shown }: SheetParts) {
   const { moments, need } = reckoning
   const limits = useMemo(() => contentsLimits(plan, reckoning), [plan, reckoning])
-  const fullest = Math.max(
-    0,
-    moments.findIndex(m => m.stop === need.bodyAt.stop && m.phase === need.bodyAt.phase),
-  )
+  const fullest = momentIndex(moments, need.bodyAt)
   const moment = moments[fullest]
   if (!moment) return null
   const pack = packToShow(plan, reckoning)

@@ -1,8 +1,8 @@
 // At the shop: what to ask for, and a tag checked as it is typed, with one thumb and no network.
 
 import { useMemo } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
-import { AskedCard, Choice } from '../../parts/loose'
+import { Choice, useSystem } from '../../parts/fields'
+import { AskedCard } from '../../parts/loose'
 import { shownIn } from '../../report'
 import { type Asked, allTripsOf, askedByTrip, askedWithPack } from '../../report/choosing'
 import { actions, library, openTrip, reckoned, tripList } from '../../store'

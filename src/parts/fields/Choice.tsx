@@ -1,4 +1,4 @@
-// A few alternatives side by side that belong to no trip: how a list is ordered, what a tag says.
+// A few alternatives side by side, each a full touch target.
 
 import { useId } from 'preact/hooks'
 
@@ -7,12 +7,14 @@ interface ChoiceProps<T extends string> {
   options: readonly { value: T; label: string }[]
   chosen: T
   onChoose: (value: T) => void
+  /** The field of the open trip it edits, if it edits one. */
+  path?: string
 }
 
-export function Choice<T extends string>({ label, options, chosen, onChoose }: ChoiceProps<T>) {
+export function Choice<T extends string>({ label, options, chosen, onChoose, path }: ChoiceProps<T>) {
   const name = useId()
   return (
-    <fieldset class="field wide choice">
+    <fieldset class="field wide choice" data-path={path}>
       <legend>{label}</legend>
       <div class="options">
         {options.map(option => (
