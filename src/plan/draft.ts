@@ -1,15 +1,24 @@
 // The draft: a plan while it is being typed. It has the shape of a plan document, but every value may be missing,
 // and stops, packs and set-ups carry an id as items do, so that edits and field paths can name them.
 
-import type { ItemDocument, PackDocument, SetupDocument, StopDocument } from './schema'
-import { PLAN_FORMAT, PLAN_VERSION, type PlanDocument } from './schema'
+import { PLAN_FORMAT, PLAN_VERSION } from './format'
+import type { ItemDocument, PackDocument, PlanDocument, SetupDocument, StopDocument } from './schema'
 
 type Trip = PlanDocument['trip']
 
 export type DraftLeg = Partial<NonNullable<StopDocument['leg']>>
 export type DraftStop = Partial<Omit<StopDocument, 'leg'>> & { id: string; leg?: DraftLeg }
 export type DraftFuel = Partial<NonNullable<ItemDocument['fuel']>>
-export type DraftItem = Partial<Omit<ItemDocument, 'fuel'>> & { id: string; fuel?: DraftFuel }
+/** The thing on the shelf that an item was packed from, and when its facts were last taken: ms since 1970. */
+export interface ShelfLink {
+  id: string
+  at: number
+}
+export type DraftItem = Partial<Omit<ItemDocument, 'fuel'>> & {
+  id: string
+  fuel?: DraftFuel
+  shelf?: ShelfLink
+}
 export type DraftSetup = Partial<SetupDocument> & { id: string }
 export type DraftPack = Partial<Omit<PackDocument, 'setups'>> & { id: string; setups: DraftSetup[] }
 
@@ -26,22 +35,24 @@ export interface Draft {
 export type Typed = Readonly<Record<string, string>>
 
 /** A draft as a file holds it: without the ids of the app, and perhaps with gaps. */
-export type DraftDocument = Omit<Draft, 'trip' | 'packs'> & {
+export type DraftDocument = Omit<Draft, 'trip' | 'gear' | 'packs'> & {
   format: typeof PLAN_FORMAT
   version: typeof PLAN_VERSION
   trip: Omit<Trip, 'stops'> & { stops: Omit<DraftStop, 'id'>[] }
+  gear: Omit<DraftItem, 'shelf'>[]
   packs: (Omit<DraftPack, 'id' | 'setups'> & { setups: Omit<DraftSetup, 'id'>[] })[]
 }
 
 export const emptyDraft = (): Draft => ({ carrier: {}, trip: { stops: [] }, gear: [], packs: [] })
 
-/** The draft as a plan file, without the ids only the app needs. It may have gaps: `settle` says which. */
+/** The draft as a plan file, without the ids and links only the app needs. It may have gaps: `settle` says which. */
 export function toPlanDocument(draft: Draft): DraftDocument {
   return {
     format: PLAN_FORMAT,
     version: PLAN_VERSION,
     ...draft,
     trip: { ...draft.trip, stops: draft.trip.stops.map(withoutId) },
+    gear: draft.gear.map(({ shelf: _shelf, ...item }) => item),
     packs: draft.packs.map(pack => ({ ...withoutId(pack), setups: pack.setups.map(withoutId) })),
   }
 }

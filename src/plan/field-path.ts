@@ -13,7 +13,7 @@ export const pathParts = (path: string): string[] =>
   path.split('/').map(part => part.replaceAll('~1', '/').replaceAll('~0', '~'))
 
 /** The value at a path; undefined where there is none. */
-export const fieldAt = (draft: Draft, path: string): unknown => pathParts(path).reduce<unknown>(step, draft)
+export const fieldAt = (draft: object, path: string): unknown => pathParts(path).reduce<unknown>(step, draft)
 
 /** Whether the stop, item, pack or set-up a path leads into is still there. */
 export function hasPlace(draft: Draft, path: string): boolean {
@@ -30,8 +30,8 @@ export function hasPlace(draft: Draft, path: string): boolean {
  * The draft with another value at the path; undefined removes it. What lies between is made where it is missing,
  * but no list entry is: a path to a thing that is gone changes nothing.
  */
-export function setField(draft: Draft, path: string, value: unknown): Draft {
-  return change(draft, pathParts(path), value) as Draft
+export function setField<T extends object>(draft: T, path: string, value: unknown): T {
+  return change(draft, pathParts(path), value) as T
 }
 
 function step(at: unknown, part: string): unknown {

@@ -2,9 +2,31 @@
 
 import { batch } from '@preact/signals'
 import type { ProfilePoint } from '../files'
-import { copyName, type Draft, describeField, fieldAt, hasPlace, setField, type Typed } from '../plan'
-import { emptyHistory, type ScreenPlace, type System, type Theme, type TripDocument } from './documents'
-import { type Contents, type EditNote, recorded, redone, type Travelled, undone } from './history'
+import {
+  copyName,
+  type Draft,
+  describeField,
+  fieldAt,
+  fieldWord,
+  hasPlace,
+  setField,
+  type Typed,
+} from '../plan'
+import { type Shelf, setThingFact, thingPath } from '../plan/shelf'
+import type { ScreenPlace, Step, StepPart, System, Theme, TripDocument } from './documents'
+import {
+  broughtBack,
+  lastDone,
+  lastUndone,
+  moved,
+  partsBetween,
+  pruned,
+  takenAway,
+  timeAfter,
+  travelled,
+  type World,
+  withStep,
+} from './journal'
 import { placeAfter } from './library'
 import type { State } from './state'
 
@@ -13,73 +35,105 @@ export interface Clock {
   newId: () => string
 }
 
+/** The open trip's draft and the shelf, where one tap changes both. */
+export interface Both {
+  draft: Draft
+  shelf: Shelf
+}
+
 export type Actions = ReturnType<typeof createActions>
 
+/** Typing that goes on in the same field within this time is one step. */
+const JOIN_MS = 2000
+
 export function createActions(state: State, { now, newId }: Clock) {
+  /** The step that typing on would join. */
+  let typing: { step: string; path: string; at: number } | null = null
+
   const setLibrary = (
     part: Partial<Pick<State['library']['value'], 'open' | 'system' | 'theme' | 'place'>>,
   ) => {
     state.library.value = { ...state.library.peek(), ...part }
   }
 
-  /** Puts new contents into the open trip; the same contents are no edit. */
-  function change(next: Contents, note: Omit<EditNote, 'at'>) {
-    const trip = state.openTrip.peek()
-    if (!trip || (next.draft === trip.draft && next.typed === trip.typed)) return
+  /** Goes over to the next world in one step of the journal; what changes nothing is no step. */
+  function commit(next: World, { label, path, list }: { label: string; path?: string; list?: StepPart }) {
+    const world = state.world()
+    const journal = state.journal.peek()
+    const last = lastDone(journal)
+    const at = now()
+    const joined = typing && path === typing.path && last?.id === typing.step && at - typing.at <= JOIN_MS
+    const start = joined && last === journal.at(-1) ? travelled(world, last!, 'back', at) : null
+    const parts = list ? [list] : partsBetween(start ?? world, next)
+    if (parts.length === 0 && !start) return
+    const id = start ? last!.id : newId()
+    const time = start ? last!.at : timeAfter(journal, at)
+    const step: Step = { format: 'pack-reckoner/step', version: 1, id, label, at: time, undone: false, parts }
+    typing = path === undefined ? null : { step: id, path, at }
     batch(() => {
-      state.putHistory(trip.id, recorded(state.history.peek(), trip, { ...note, at: now() }))
-      state.putTrip(changed(trip, next))
+      state.justUndone.value = null
+      // Typed back to what it was: nothing is left to take back.
+      state.journal.value =
+        parts.length > 0 ? withStep(journal, step) : journal.filter(other => other !== last)
+      state.putWorld({ ...next, removed: pruned(next.removed, state.journal.peek()) })
     })
   }
 
-  /** Two states of a trip never share their time, so that it tells them apart. */
-  const changed = (trip: TripDocument, { draft, typed }: Contents): TripDocument => ({
-    ...trip,
-    draft,
-    typed,
-    changedAt: Math.max(now(), trip.changedAt + 1),
+  /** Two states of a trip or of the shelf never share their time, so that it tells them apart. */
+  const touched = <T extends { changedAt: number }>(record: T): T => ({
+    ...record,
+    changedAt: Math.max(now(), record.changedAt + 1),
   })
 
-  function travel(go: (history: State['history']['value'], contents: Contents) => Travelled | null) {
-    const trip = state.openTrip.peek()
-    const travelled = trip && go(state.history.peek(), trip)
-    if (!travelled) return
-    batch(() => {
-      state.putHistory(trip.id, travelled.history)
-      state.putTrip(changed(trip, travelled.contents))
-    })
+  function withOpen(world: World, { draft, typed }: { draft: Draft; typed: Typed }): World {
+    const trip = world.trips.get(world.open ?? '')
+    if (!trip || (draft === trip.draft && typed === trip.typed)) return world
+    return { ...world, trips: new Map(world.trips).set(trip.id, touched({ ...trip, draft, typed })) }
+  }
+
+  const withShelf = (world: World, shelf: Shelf): World =>
+    shelf === world.shelf ? world : { ...world, shelf: touched(shelf) }
+
+  function travel(way: 'back' | 'forth') {
+    typing = null
+    for (;;) {
+      const journal = state.journal.peek()
+      const step = way === 'back' ? lastDone(journal) : lastUndone(journal)
+      if (!step) return
+      const next = travelled(state.world(), step, way, now())
+      state.justUndone.value = way === 'back' && next ? state.lastLabel.peek() : null
+      // Another tab has changed the same since: the step has no place any more, the one before it may.
+      state.journal.value = journal.flatMap(other =>
+        other !== step ? other : next ? { ...step, undone: way === 'back' } : [],
+      )
+      if (next) return state.putWorld(next)
+    }
   }
 
   function add(
     draft: Draft,
-    rest: Pick<TripDocument, 'demo' | 'typed' | 'profile'> & { at?: number },
+    { label, open, at, ...rest }: Pick<TripDocument, 'demo' | 'typed' | 'profile'> & AddNote,
   ): string {
-    const { demo, typed, profile, at } = rest
     const id = newId()
-    const trip: TripDocument = {
-      format: 'pack-reckoner/trip',
-      version: 1,
-      id,
-      demo,
-      changedAt: now(),
-      revision: 0,
-      draft,
-      typed,
-      ...(profile && { profile }),
+    const head = { format: 'pack-reckoner/trip', version: 1, id, changedAt: now(), revision: 0 } as const
+    const trip: TripDocument = { ...head, draft, ...rest }
+    const world = state.world()
+    const place = at ?? world.order.length
+    const next: World = {
+      ...world,
+      trips: new Map(world.trips).set(id, trip),
+      order: world.order.toSpliced(place, 0, id),
+      open: open ? id : world.open,
     }
-    state.putTrip(trip, at)
+    const list: StepPart = { on: 'list', id, here: true, at: place, open, before: world.open }
+    commit(next, { label: `${label} trip${nameIn(draft)}`, list })
     return id
   }
 
   return {
     /** Adds a trip and opens it; returns its id. */
-    createTrip(draft: Draft, { demo = false } = {}): string {
-      return batch(() => {
-        const id = add(draft, { demo, typed: {} })
-        setLibrary({ open: id })
-        return id
-      })
-    },
+    createTrip: (draft: Draft, { demo = false } = {}): string =>
+      add(draft, { demo, typed: {}, label: 'Add', open: true }),
 
     /** Opens a trip; null, or an id that is gone, opens none. */
     openTripById(id: string | null) {
@@ -93,31 +147,36 @@ export function createActions(state: State, { now, newId }: Clock) {
       const draft = { ...trip.draft, ...copyName({ name: trip.draft.name || 'Trip' }) }
       const { typed, profile } = trip
       const at = placeAfter(state.library.peek(), id)
-      return add(draft, { demo: false, typed, at, ...(profile && { profile }) })
+      return add(draft, { demo: false, typed, at, label: 'Add', open: false, ...(profile && { profile }) })
     },
 
-    /** Removes a trip. `restoreTrip` brings the last one back, in this session. */
+    /** Removes a trip. It is kept among the removed ones, for undo and `restoreTrip`. */
     removeTrip(id: string) {
-      const trip = state.trips.peek().get(id)
-      if (!trip) return
-      const { order, open } = state.library.peek()
-      const at = order.indexOf(id)
-      batch(() => {
-        const history = state.histories.peek().get(id) ?? emptyHistory()
-        state.removed.value = { trip, history, at, wasOpen: open === id }
-        state.dropTrip(id)
-      })
+      const world = state.world()
+      const part = { on: 'list', id, here: false, at: world.order.indexOf(id), before: null } as const
+      const next = takenAway(world, part, { at: now(), how: 'removed' })
+      if (!next) return
+      const label = `Delete trip${nameIn(world.trips.get(id)!.draft)}`
+      commit(next, { label, list: { ...part, open: world.open === id } })
     },
 
-    restoreTrip() {
-      const removed = state.removed.peek()
-      if (!removed) return
-      batch(() => {
-        state.putTrip(removed.trip, removed.at)
-        state.putHistory(removed.trip.id, removed.history)
-        if (removed.wasOpen) setLibrary({ open: removed.trip.id })
-        state.removed.value = null
-      })
+    /** Brings a removed trip back, at the end of the list. */
+    restoreTrip(id: string) {
+      const world = state.world()
+      const part = { on: 'list', id, here: true, at: world.order.length, open: false, before: null } as const
+      const next = broughtBack(world, part)
+      if (next) commit(next, { label: `Bring back trip${nameIn(next.trips.get(id)!.draft)}`, list: part })
+    },
+
+    /** Moves a trip to another index of the list. */
+    moveTrip(id: string, to: number) {
+      const world = state.world()
+      const from = world.order.indexOf(id)
+      const target = Math.min(Math.max(0, to), world.order.length - 1)
+      if (from < 0 || from === target) return
+      const next = { ...world, order: moved(world.order, id, target) }
+      const label = `Move trip${nameIn(world.trips.get(id)?.draft)}`
+      commit(next, { label, list: { on: 'order', id, from, to: target } })
     },
 
     /** One undoable edit of the open trip, named by its label. */
@@ -125,7 +184,22 @@ export function createActions(state: State, { now, newId }: Clock) {
       const trip = state.openTrip.peek()
       if (!trip) return
       const draft = fn(trip.draft)
-      change({ draft, typed: stillTyped(draft, trip.typed) }, { label })
+      commit(withOpen(state.world(), { draft, typed: stillTyped(draft, trip.typed) }), { label })
+    },
+
+    /** One undoable edit of the shelf, named by its label. Typing on at the same `path` within 2 s joins it. */
+    editShelf(label: string, fn: (shelf: Shelf) => Shelf, path?: string) {
+      const joins = path === undefined ? {} : { path: `shelf/${path}` }
+      commit(withShelf(state.world(), fn(state.shelf.peek())), { label, ...joins })
+    },
+
+    /** One undoable edit of the open trip and the shelf together. */
+    editBoth(label: string, fn: (both: Both) => Both) {
+      const trip = state.openTrip.peek()
+      if (!trip) return
+      const { draft, shelf } = fn({ draft: trip.draft, shelf: state.shelf.peek() })
+      const world = withOpen(state.world(), { draft, typed: stillTyped(draft, trip.typed) })
+      commit(withShelf(world, shelf), { label })
     },
 
     /**
@@ -135,23 +209,35 @@ export function createActions(state: State, { now, newId }: Clock) {
     setField(path: string, value: unknown, text: string | null) {
       const trip = state.openTrip.peek()
       if (!trip) return
-      const { [path]: old, ...others } = trip.typed
-      const unread = text === null ? others : { ...others, [path]: text }
-      const typed = old === (text ?? undefined) ? trip.typed : unread
       const draft = setField(trip.draft, path, value)
-      change({ draft, typed }, { label: describeField(draft, path), path })
+      const next = withOpen(state.world(), { draft, typed: withText(trip.typed, path, text) })
+      commit(next, { label: describeField(draft, path), path: `${trip.id}/${path}` })
+    },
+
+    /** As `setField`, for a fact of a thing on the shelf: `massKg`, `fuel/boilLitres`. */
+    setThingField(id: string, field: string, value: unknown, text: string | null) {
+      const before = state.shelf.peek()
+      const thing = before.things.find(other => other.id === id)
+      if (!thing) return
+      const made = setThingFact(before, id, { field, value, now: now() })
+      const typed = withText(before.typed, thingPath(id, field), text)
+      const shelf = typed === before.typed ? made : { ...made, typed }
+      const label = `${thing.item.name?.trim() || 'Unnamed thing'}, ${fieldWord(field)} (on the shelf)`
+      commit(withShelf(state.world(), shelf), { label, path: `shelf/${thingPath(id, field)}` })
     },
 
     /** Keeps the terrain of the track that the open trip's stops come from, or none. Not a step of its own to undo. */
     setProfile(profile: ProfilePoint[] | null) {
       const trip = state.openTrip.peek()
       if (!trip) return
-      const { profile: _old, ...rest } = changed(trip, trip)
+      const { profile: _old, ...rest } = touched(trip)
       state.putTrip(profile ? { ...rest, profile } : rest)
     },
 
-    undo: () => travel(undone),
-    redo: () => travel(redone),
+    /** Takes back the latest change of any trip, the shelf, or the list of trips; opens the trip it was made in. */
+    undo: () => batch(() => travel('back')),
+    /** Brings again what was undone last. */
+    redo: () => batch(() => travel('forth')),
     setSystem: (system: System) => setLibrary({ system }),
     setTheme: (theme: Theme) => setLibrary({ theme }),
     setPlace: (place: ScreenPlace) => setLibrary({ place }),
@@ -160,6 +246,21 @@ export function createActions(state: State, { now, newId }: Clock) {
       state.storeProblem.value = null
     },
   }
+}
+
+interface AddNote {
+  label: string
+  /** Whether it is opened. */
+  open: boolean
+  at?: number
+}
+
+const nameIn = (draft: Draft | undefined) => (draft?.name ? ` “${draft.name}”` : '')
+
+function withText(typed: Typed, path: string, text: string | null): Typed {
+  const { [path]: old, ...others } = typed
+  if (old === (text ?? undefined)) return typed
+  return text === null ? others : { ...others, [path]: text }
 }
 
 /** The typed texts that still belong somewhere: their thing is there, and no value has taken their place. */

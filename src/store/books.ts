@@ -2,16 +2,31 @@
 // gives what is unsaved; taking in what is found or written keeps both in step.
 
 import { batch, computed } from '@preact/signals'
-import { emptyLibrary, type Library, type TripDocument } from './documents'
+import { emptyShelf, type MergedShelf, mergeShelves, type Shelf } from '../plan/shelf'
+import { emptyLibrary, type Library, type Step, type TripDocument } from './documents'
+import { inOrder } from './journal'
 import { merged, placeAfter, tidied } from './library'
-import type { Loaded } from './load'
+import { type Loaded, WHAT } from './load'
 import type { State } from './state'
-import { type Change, historyKey, isTripKey, type Known, LIBRARY_KEY, type Outcome, tripKey } from './write'
+import {
+  type Change,
+  isTripKey,
+  type Known,
+  LIBRARY_KEY,
+  type Outcome,
+  removedKey,
+  SHELF_KEY,
+  stepKey,
+  tripKey,
+} from './write'
 
 export type Books = ReturnType<typeof createBooks>
 
-export function createBooks(state: State) {
-  const known = new Map<string, Known>([[LIBRARY_KEY, { value: state.library.peek(), revision: 0 }]])
+export function createBooks(state: State, newId: () => string) {
+  const known = new Map<string, Known>([
+    [LIBRARY_KEY, { value: state.library.peek(), revision: 0 }],
+    [SHELF_KEY, { value: state.shelf.peek(), revision: 0 }],
+  ])
   /** Keys whose records could not be read: never written. */
   const unread = new Set<string>()
   /** Trips removed on purpose, which the second copy may still hold. */
@@ -19,18 +34,24 @@ export function createBooks(state: State) {
   /** The last revision of trips whose records are gone, so that they go on counting should they come back. */
   const floors = new Map<string, number>()
   /** What the second copy has lent while the database does not answer: in words, and how it is taken back. */
-  const hooks = { lent: '', joining: (_found: Loaded) => {} }
+  const hooks = { lent: '', joining: (_found: Loaded) => {}, listDamaged: false }
 
   const records = computed(() => {
-    const all = new Map<string, object>([[LIBRARY_KEY, state.library.value]])
+    const all = new Map<string, object>([
+      [LIBRARY_KEY, state.library.value],
+      [SHELF_KEY, state.shelf.value],
+    ])
     for (const [id, trip] of state.trips.value) all.set(tripKey(id), trip)
-    for (const [id, history] of state.histories.value) all.set(historyKey(id), history)
+    for (const [id, removed] of state.removed.value) all.set(removedKey(id), removed)
+    for (const step of state.journal.value) all.set(stepKey(step.id), step)
     return all
   })
 
   /** What differs from the database, as far as this tab knows. Subscribes the effect it is called in. */
   function changes(): Change[] {
     const all = records.value
+    // What was damaged and is discarded can be written again.
+    void state.damaged.value
     const keys = new Set([...all.keys(), ...known.keys()])
     return [...keys]
       .filter(key => !unread.has(key) && all.get(key) !== known.get(key)?.value)
@@ -52,6 +73,7 @@ export function createBooks(state: State) {
     for (const [key, { revision }] of known) floors.set(key, revision)
     known.clear()
     known.set(LIBRARY_KEY, { value: emptyLibrary(), revision: 0 })
+    known.set(SHELF_KEY, { value: emptyShelf(), revision: 0 })
     unread.clear()
     state.damaged.value = []
   }
@@ -74,14 +96,47 @@ export function createBooks(state: State) {
     for (const [key, revision] of found.gone) noteGone(key, revision)
     for (const key of found.done) noteSpent(key)
     for (const trip of found.trips.values()) noteTrip(trip)
-    for (const [id, history] of found.histories) known.set(historyKey(id), { value: history, revision: 0 })
+    for (const [id, removed] of found.removed) known.set(removedKey(id), { value: removed, revision: 0 })
+    for (const step of found.steps) known.set(stepKey(step.id), { value: step, revision: 0 })
     const unsaved = found.unsaved.map(trip => [trip.id, trip] as const)
     state.trips.value = new Map([...found.trips, ...unsaved, ...state.trips.peek()])
-    state.histories.value = new Map([...found.histories, ...state.histories.peek()])
+    state.removed.value = new Map([...found.removed, ...state.removed.peek()])
+    state.putSteps([...found.steps, ...found.unsavedSteps, ...state.journal.peek()])
     const stored = found.library ?? base
-    known.set(LIBRARY_KEY, { value: stored, revision: 0 })
+    // A damaged one is written anew at once, so that order and settings are kept from now on.
+    const listDamaged = found.anew.has(LIBRARY_KEY)
+    known.set(LIBRARY_KEY, { value: listDamaged ? emptyLibrary() : stored, revision: 0 })
+    hooks.listDamaged = listDamaged
     state.library.value = tidied(merged(base, state.library.peek(), stored), state.trips.peek())
+    takeShelves(found)
     for (const problem of found.problems) state.tell(problem)
+  }
+
+  function takeShelves({ shelf, shelfLeft, anew }: Loaded) {
+    const ours = state.shelf.peek()
+    const base = known.get(SHELF_KEY)!.value as Shelf
+    if (shelf) known.set(SHELF_KEY, { value: shelf, revision: shelf.revision })
+    else if (anew.has(SHELF_KEY)) known.set(SHELF_KEY, { value: emptyShelf(), revision: 0 })
+    if (shelf) joinShelf({ base, ours, theirs: shelf })
+    for (const { before, after } of shelfLeft) {
+      const made = before.find(({ changedAt }) => changedAt === shelf?.changedAt) ?? before[0]
+      if (made) joinShelf({ base: made, ours: after, theirs: state.shelf.peek() })
+    }
+  }
+
+  /** Puts what both have become into the state, and says what is there twice. */
+  function joinShelf({ base, ours, theirs }: Record<'base' | 'ours' | 'theirs', Shelf>) {
+    takeShelf(ours === base ? { shelf: theirs, twice: [] } : mergeShelves({ base, ours, theirs }, newId))
+  }
+
+  function takeShelf({ shelf, twice }: MergedShelf) {
+    state.shelf.value = shelf
+    if (twice.length === 0) return
+    const names = twice.slice(0, 3).map(name => `“${name}”`)
+    const rest = twice.length > 3 ? ` and ${twice.length - 3} more` : ''
+    state.tell(
+      `${names.join(', ')}${rest} on your shelf: also changed in another tab. Both are kept, the other one as “… (other tab)”.`,
+    )
   }
 
   /** Takes in what a completed transaction has written. */
@@ -98,8 +153,7 @@ export function createBooks(state: State) {
       for (const key of outcome.unread) unread.add(key)
       for (const trip of outcome.kept) {
         take(trip)
-        // Its undo steps stay stored; they are read again at the next start.
-        known.delete(historyKey(trip.id))
+        stays(trip.id)
         state.tell(
           `“${trip.draft.name || 'Trip'}” was changed in another tab after you had removed it: it stays.`,
         )
@@ -112,21 +166,37 @@ export function createBooks(state: State) {
       }
       for (const { from, trip } of outcome.moved) move(from, trip)
       if (outcome.library) takeLibrary(outcome.library, outcome.saved)
+      if (outcome.shelf) takeWrittenShelf(outcome.shelf, outcome.saved)
+      const aside = outcome.aside.map(({ from, to }) => ({ key: to, what: WHAT[from] ?? from }))
+      if (aside.length > 0) state.damaged.value = [...state.damaged.peek(), ...aside]
     })
+  }
+
+  /** A trip that could not be removed is not among the removed ones either, and its removal cannot be taken back. */
+  function stays(id: string) {
+    state.removed.value = new Map([...state.removed.peek()].filter(([other]) => other !== id))
+    const isRemoval = ({ parts }: Step) =>
+      parts.some(part => part.on === 'list' && part.id === id && !part.here)
+    state.journal.value = state.journal.peek().filter(step => !isRemoval(step))
   }
 
   /** Goes on under a new id, because the record in the old place is of a kind this version cannot read. */
   function move(from: string, trip: TripDocument) {
-    unread.add(historyKey(from))
     const ours = state.trips.peek().get(from) ?? trip
-    const history = state.histories.peek().get(from)
     const wasOpen = state.library.peek().open === from
     noteTrip(trip)
     state.putTrip(
       ours.changedAt === trip.changedAt ? trip : { ...ours, id: trip.id },
       placeAfter(state.library.peek(), from),
     )
-    if (history) state.putHistory(trip.id, history)
+    // Its steps go along.
+    state.journal.value = inOrder(
+      state.journal.peek().map(step => {
+        const isOf = (part: Step['parts'][number]) => part.on !== 'shelf' && part.id === from
+        if (!step.parts.some(isOf)) return step
+        return { ...step, parts: step.parts.map(part => (isOf(part) ? { ...part, id: trip.id } : part)) }
+      }),
+    )
     state.dropTrip(from)
     if (wasOpen) state.library.value = { ...state.library.peek(), open: trip.id }
     state.tell(
@@ -140,5 +210,35 @@ export function createBooks(state: State) {
     state.library.value = merged(sent, state.library.peek(), record)
   }
 
-  return { known, unread, gone, hooks, changes, isChanged, noteSpent, take, takeAll, takeOutcome, forget }
+  function takeWrittenShelf(written: MergedShelf, saved: Outcome['saved']) {
+    const ours = state.shelf.peek()
+    const { value, revision } = saved.find(({ key }) => key === SHELF_KEY)!
+    const sent = value as Shelf
+    const theirs = { ...written.shelf, revision }
+    known.set(SHELF_KEY, { value: theirs, revision })
+    takeShelf({ shelf: theirs, twice: written.twice })
+    if (sent !== ours) joinShelf({ base: sent, ours, theirs })
+  }
+
+  /** Why an edit of the shelf cannot be written, if there is one: what is stored cannot be read. */
+  function shelfStuck() {
+    if (!unread.has(SHELF_KEY) || !isChanged(SHELF_KEY)) return null
+    return state.damaged.peek().some(({ key }) => key === SHELF_KEY) ? 'damaged' : 'newer'
+  }
+
+  return {
+    known,
+    unread,
+    gone,
+    hooks,
+    changes,
+    isChanged,
+    shelfStuck,
+    noteSpent,
+    take,
+    takeAll,
+    takeOutcome,
+    joinShelf,
+    forget,
+  }
 }

@@ -4,6 +4,8 @@
 import * as z from 'zod/mini'
 import type { ProfilePoint } from '../files'
 import type { Draft, Typed } from '../plan'
+import type { Shelf } from '../plan/shelf'
+import type { Patch } from './patch'
 
 export interface TripDocument {
   format: 'pack-reckoner/trip'
@@ -40,28 +42,54 @@ export interface Library {
   place: ScreenPlace
 }
 
-/** The state before an edit (in `past`) or after it (in `future`). */
+/** What a step changed, and where. `forth` as it was made, `back` to take it back. */
+export type StepPart =
+  | { on: 'trip'; id: string; patch: Patch }
+  | { on: 'shelf'; patch: Patch }
+  /** A trip moved in the list, from one index to another. */
+  | { on: 'order'; id: string; from: number; to: number }
+  /** A trip that came into the list (`here`) or left it, at this index; `open`: it is or was open there. */
+  | { on: 'list'; id: string; here: boolean; at: number; open: boolean; before: string | null }
+
+/** One step that undo can take back, or redo bring again. */
 export interface Step {
+  format: 'pack-reckoner/step'
+  version: 1
+  id: string
   label: string
-  /** The field that was typed in, so that more typing there joins this step. */
-  path?: string
+  /** Milliseconds since 1970; no two steps of a tab share it. */
   at: number
-  draft: Draft
-  typed: Typed
+  undone: boolean
+  parts: StepPart[]
 }
 
+/** A trip that was removed, or whose making was undone, as it was. */
+export interface RemovedTrip {
+  format: 'pack-reckoner/removed'
+  version: 1
+  trip: TripDocument
+  /** When, in milliseconds since 1970. */
+  at: number
+  how: 'removed' | 'undone'
+}
+
+/** The undo steps of one trip as they were kept before the journal: each with the whole state it leads to. */
 export interface History {
   format: 'pack-reckoner/history'
   version: 1
-  past: Step[]
-  future: Step[]
+  past: { label: string; at: number; draft: Draft; typed: Typed }[]
+  future: { label: string; at: number; draft: Draft; typed: Typed }[]
 }
 
-/** What was unsaved when a page went away, and the states of that trip it may replace, by their `changedAt`. */
+/** What was unsaved when a page went away. */
 export interface Parting {
   format: 'pack-reckoner/parting'
-  version: 1
+  version: 2
+  /** Trips, and the states of each that it may replace, by their `changedAt`. */
   trips: { document: TripDocument; over: number[] }[]
+  /** Of the shelf only what differs: as it is, and the states it was made from, of which the last may be stored or not. */
+  shelf: { before: Shelf[]; after: Shelf } | null
+  steps: Step[]
 }
 
 /** A kind of record: its current shape, and how each older version becomes the next (`ladder[0]`: 1 to 2). */
@@ -105,7 +133,23 @@ const tripShape = z.object({
   typed,
   profile: z.optional(profile),
 })
-const step = z.object({ label: z.string(), path: z.optional(z.string()), at: z.number(), draft, typed })
+const oldStep = z.object({ label: z.string(), at: z.number(), draft, typed })
+const stepShape = z.object({
+  id: z.string(),
+  label: z.string(),
+  at: z.number(),
+  undone: z.boolean(),
+  // What is in a part is found out when it is applied: one that does not fit is passed over.
+  parts: list(z.looseObject({ on: z.enum(['trip', 'shelf', 'order', 'list']) })),
+})
+const shelfShape = z.object({
+  changedAt: z.number(),
+  revision: z.number(),
+  things: list(thing({ item: z.looseObject({}), changed: z.record(z.string(), z.number()) })),
+  bases: list(thing({ name: z.string(), lines: list(z.looseObject({ thing: z.string() })) })),
+  packings: list(thing({ said: z.looseObject({ how: z.string() }) })),
+  typed,
+})
 
 export const TRIP: Kind<TripDocument> = { format: 'pack-reckoner/trip', ladder: [], shape: tripShape }
 
@@ -121,16 +165,32 @@ export const LIBRARY: Kind<Library> = {
   }),
 }
 
+export const SHELF: Kind<Shelf> = { format: 'pack-reckoner/shelf', ladder: [], shape: shelfShape }
+
+export const STEP: Kind<Step> = { format: 'pack-reckoner/step', ladder: [], shape: stepShape }
+
+export const REMOVED: Kind<RemovedTrip> = {
+  format: 'pack-reckoner/removed',
+  ladder: [],
+  shape: z.object({ trip: tripShape, at: z.number(), how: z.enum(['removed', 'undone']) }),
+}
+
+/** Read, and made into steps of the journal; never written any more. */
 export const HISTORY: Kind<History> = {
   format: 'pack-reckoner/history',
   ladder: [],
-  shape: z.object({ past: list(step), future: list(step) }),
+  shape: z.object({ past: list(oldStep), future: list(oldStep) }),
 }
 
 export const PARTING: Kind<Parting> = {
   format: 'pack-reckoner/parting',
-  ladder: [],
-  shape: z.object({ trips: list(z.object({ document: tripShape, over: list(z.number()) })) }),
+  // 1 to 2: the shelf and the undo steps are put aside too.
+  ladder: [old => ({ ...(old as object), version: 2, shelf: null, steps: [] })],
+  shape: z.object({
+    trips: list(z.object({ document: tripShape, over: list(z.number()) })),
+    shelf: z.nullable(z.object({ before: list(shelfShape), after: shelfShape })),
+    steps: list(stepShape),
+  }),
 }
 
 const head = z.object({ format: z.string(), version: z.number().check(z.gte(1), z.multipleOf(1)) })
@@ -174,11 +234,4 @@ export const emptyLibrary = (): Library => ({
   system: 'metric',
   theme: 'auto',
   place: { screen: 'trip', detail: null, scrollY: 0 },
-})
-
-export const emptyHistory = (): History => ({
-  format: 'pack-reckoner/history',
-  version: 1,
-  past: [],
-  future: [],
 })

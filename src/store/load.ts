@@ -1,27 +1,42 @@
 // What the database holds, sorted at start: records that can be read, those that cannot (kept as they are, and said),
 // and what pages had not yet saved when they went away.
 
+import type { Shelf } from '../plan/shelf'
 import {
   HISTORY,
-  type History,
   type Kind,
   LIBRARY,
   type Library,
   PARTING,
+  type Parting,
+  REMOVED,
+  type RemovedTrip,
   readRecord,
+  SHELF,
+  STEP,
+  type Step,
   TRIP,
   type TripDocument,
 } from './documents'
+import { stepsOfHistory } from './old-history'
 import type { Damaged } from './state'
-import { historyKey, LIBRARY_KEY, sameContents, secondVersion, tripKey } from './write'
+import { LIBRARY_KEY, SHELF_KEY, sameContents, secondVersion, tripKey } from './write'
 
 export interface Loaded {
   library: Library | null
   /** As stored. */
   trips: Map<string, TripDocument>
-  histories: Map<string, History>
+  shelf: Shelf | null
+  removed: Map<string, RemovedTrip>
+  steps: Step[]
   /** Trips as a page left them without saving; they take the place of the stored ones, or are new. */
   unsaved: TripDocument[]
+  /** What pages had not saved of the shelf. */
+  shelfLeft: NonNullable<Parting['shelf']>[]
+  /** Steps that are not stored as such yet. */
+  unsavedSteps: Step[]
+  /** Keys of damaged records that are to be written anew. */
+  anew: Set<string>
   /** Records that have served: to be deleted. */
   done: string[]
   /** Keys whose records cannot be read: never written. */
@@ -37,8 +52,13 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
   const loaded: Loaded = {
     library: null,
     trips: new Map(),
-    histories: new Map(),
+    shelf: null,
+    removed: new Map(),
+    steps: [],
     unsaved: [],
+    shelfLeft: [],
+    unsavedSteps: [],
+    anew: new Set(),
     done: [],
     unread: [],
     damaged: [],
@@ -51,18 +71,51 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
     if (!byKey.has(key)) return null
     const result = readRecord(kind, byKey.get(key))
     if (result.ok) return result.value
-    loaded.unread.push(key)
-    if (result.reason === 'damaged') loaded.damaged.push({ key, what })
-    const mend = result.reason === 'newer' ? 'update the app to use it' : 'it is kept as it is and left alone'
-    loaded.problems.push(`${what} ${result.message}: ${mend}.`)
+    const isDamaged = result.reason === 'damaged'
+    // What the browser itself cannot read cannot be moved aside either.
+    const goesAside = isDamaged && isOnly(key) && !isUnreadable(byKey.get(key))
+    if (goesAside) loaded.anew.add(key)
+    else loaded.unread.push(key)
+    if (isDamaged && !goesAside) loaded.damaged.push({ key, what })
+    const kept = goesAside ? 'it is set aside, see More' : 'it is kept as it is and left alone'
+    loaded.problems.push(`${what} ${result.message}: ${isDamaged ? kept : 'update the app to use it'}.`)
     return null
   }
 
-  loaded.library = read(LIBRARY, LIBRARY_KEY, 'The list of trips and settings')
+  loaded.library = read(LIBRARY, LIBRARY_KEY, WHAT[LIBRARY_KEY]!)
+  loaded.shelf = read(SHELF, SHELF_KEY, WHAT[SHELF_KEY]!)
   for (const [key, value] of byKey) {
-    const [area, id = ''] = split(key)
+    const [area, id] = split(key)
     if (area === 'gone') loaded.gone.push([tripKey(id), Number(value) || 0])
-    if (area !== 'trip') continue
+    if (area === 'damaged') loaded.damaged.push({ key, what: WHAT[split(id)[0]] ?? 'A record' })
+    if (area === 'trip') readTrip(key, id)
+    if (area === 'removed') {
+      const removed = read(REMOVED, key, 'A removed trip')
+      if (removed) loaded.removed.set(id, removed)
+    }
+    const step = area === 'step' ? read(STEP, key, 'An undo step') : null
+    if (step) loaded.steps.push(step)
+  }
+  for (const key of byKey.keys()) {
+    if (split(key)[0] !== 'parting') continue
+    const parting = read(PARTING, key, 'What was typed last before the page went away')
+    if (!parting) continue
+    loaded.done.push(key)
+    for (const left of parting.trips) takeIn(loaded, left, newId)
+    if (parting.shelf) loaded.shelfLeft.push(parting.shelf)
+    loaded.unsavedSteps.push(...parting.steps)
+  }
+  for (const stored of loaded.trips.values()) {
+    const key = `history/${stored.id}`
+    const history = read(HISTORY, key, `The undo history${nameIn(stored)}`)
+    if (!history) continue
+    loaded.done.push(key)
+    const trip = loaded.unsaved.find(({ id }) => id === stored.id) ?? stored
+    loaded.unsavedSteps.push(...stepsOfHistory(history, trip))
+  }
+  return loaded
+
+  function readTrip(key: string, id: string) {
     const trip = read(TRIP, key, `The saved trip${nameIn(byKey.get(key))}`)
     if (trip && tripKey(trip.id) === key) loaded.trips.set(id, trip)
     else if (trip) {
@@ -71,19 +124,17 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
       loaded.problems.push('A saved trip stands in another one’s place: it is kept as it is and left alone.')
     }
   }
-  for (const id of loaded.trips.keys()) {
-    const history = read(HISTORY, historyKey(id), `The undo history${nameIn(loaded.trips.get(id))}`)
-    if (history) loaded.histories.set(id, history)
-  }
-  for (const key of byKey.keys()) {
-    if (split(key)[0] !== 'parting') continue
-    const parting = read(PARTING, key, 'What was typed last before the page went away')
-    if (!parting) continue
-    loaded.done.push(key)
-    for (const left of parting.trips) takeIn(loaded, left, newId)
-  }
-  return loaded
 }
+
+/** Records of which there can be but one, in words. */
+export const WHAT: Readonly<Record<string, string>> = {
+  [LIBRARY_KEY]: 'The list of trips and settings',
+  [SHELF_KEY]: 'The shelf',
+}
+const isOnly = (key: string) => Object.hasOwn(WHAT, key)
+
+/** What `rescue` puts in the place of a record that the browser itself fails to read. */
+const isUnreadable = (value: unknown) => typeof value === 'object' && value !== null && 'unreadable' in value
 
 /** Takes in what was edited without the database: in the place of the state it was made from, else beside it. */
 export function takeIn(
@@ -100,7 +151,7 @@ export function takeIn(
 
 function split(key: string): [string, string] {
   const at = key.indexOf('/')
-  return [key.slice(0, at), key.slice(at + 1)]
+  return at < 0 ? [key, ''] : [key.slice(0, at), key.slice(at + 1)]
 }
 
 /** The name in a record that may be anything: ` “Ridge”`, or nothing. */

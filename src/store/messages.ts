@@ -7,6 +7,14 @@ export const nameOf = (error: unknown) => (error instanceof Error && error.name)
 export const CLEARED_TEXT =
   'This browser has emptied the storage of the app: what is open here is saved again. Trips you want gone are deleted under More.'
 
+/** Why the shelf is not saved: what is stored in its place cannot be replaced. */
+export const STUCK_TEXT = {
+  newer:
+    'The shelf on this device was saved by a newer version of Pack Reckoner: what you change on it here is not saved. Reload the app to update it.',
+  damaged:
+    'The shelf on this device cannot be read: what you change on it is not saved until the damaged record is removed, under More.',
+}
+
 export function failureText(error: unknown): string {
   if (faultOf(error) === 'no-answer')
     return 'The storage of this browser does not answer, so your last edits are not saved. They are still here: export this trip to a file before you close the app.'

@@ -4,13 +4,13 @@
 import { batch, effect } from '@preact/signals'
 import { entries, type UseStore } from 'idb-keyval'
 import { createBooks } from './books'
-import type { Parting, TripDocument } from './documents'
 import { sortRecords } from './load'
-import { CLEARED_TEXT, failureText, memoryOnlyText } from './messages'
+import { CLEARED_TEXT, failureText, memoryOnlyText, STUCK_TEXT } from './messages'
+import { partingOf } from './parting'
 import type { State } from './state'
-import { type Channel, joinTabs } from './tabs'
+import { type Channel, joinTabs, type ReadSaved } from './tabs'
 import { faultOf } from './useStore'
-import { type Change, isTripKey, writeChanges } from './write'
+import { type Change, writeChanges } from './write'
 
 /** Written this long after the last change, so that it is done within 300 ms … */
 const QUIET_MS = 250
@@ -26,13 +26,17 @@ export interface PersistEnvironment {
   channel: Channel | null
   /** Reads all records but those that cannot be read, which spoil it when all are read at once. */
   rescue: (use: UseStore, cause: unknown) => Promise<[string, unknown][]>
+  readSaved: ReadSaved
 }
 
 export type Persistence = ReturnType<typeof createPersistence>
 
-export function createPersistence(state: State, { use, now, newId, channel, rescue }: PersistEnvironment) {
-  const books = createBooks(state)
-  const tellTabs = joinTabs({ state, books, use, channel, flush })
+export function createPersistence(
+  state: State,
+  { use, now, newId, channel, rescue, readSaved }: PersistEnvironment,
+) {
+  const books = createBooks(state, newId)
+  const tellTabs = joinTabs({ state, books, use, flush }, channel, readSaved)
   const partingKey = `parting/${newId()}`
   let inFlight: readonly Change[] = []
   let running: Promise<void> | null = null
@@ -86,7 +90,9 @@ export function createPersistence(state: State, { use, now, newId, channel, resc
         inFlight = []
       }
     }
-    state.saveState.value = { kind: books.changes().length > 0 ? 'saving' : 'saved' }
+    const stuck = books.shelfStuck()
+    if (stuck) state.saveState.value = { kind: 'failed', message: STUCK_TEXT[stuck] }
+    else state.saveState.value = { kind: books.changes().length > 0 ? 'saving' : 'saved' }
   }
 
   /** Reads everything stored. On failure all stays in memory, and the next edit tries again. */
@@ -137,19 +143,13 @@ export function createPersistence(state: State, { use, now, newId, channel, resc
 
   /**
    * For a page that goes away. A write that reads first does not end in time (measured: 5 of 20 did), one that only
-   * puts does (20 of 20): so the unsaved trips are put aside, each with the states it may replace, for the next start.
+   * puts does (20 of 20): so what is unsaved is put aside, with what it may replace, for the next start.
    */
   function leave() {
-    const trips = books.changes().flatMap(({ key, value, known }): Parting['trips'] => {
-      if (!isTripKey(key) || !value) return []
-      const sent = inFlight.find(change => change.key === key)?.value
-      const before = [known?.value, sent] as (TripDocument | undefined)[]
-      return [{ document: value as TripDocument, over: before.flatMap(trip => trip?.changedAt ?? []) }]
-    })
-    if (trips.length > 0 && state.loaded.peek()) {
+    const parting = partingOf(books.changes(), inFlight)
+    if (parting && state.loaded.peek()) {
       // Should the page come back, its next save takes it away again.
       books.noteSpent(partingKey)
-      const parting: Parting = { format: 'pack-reckoner/parting', version: 1, trips }
       use('readwrite', store => {
         store.put(parting, partingKey)
         store.transaction.commit()

@@ -1,17 +1,20 @@
 // Opening, as the second copy sees it: which acknowledged states the database does not hold any more.
 
 import { getMany } from 'idb-keyval'
-import { type Kind, LIBRARY, type Library, readRecord, TRIP, type TripDocument } from './documents'
+import type { Shelf } from '../plan/shelf'
+import { type Kind, LIBRARY, type Library, readRecord, SHELF, TRIP, type TripDocument } from './documents'
 import { recordOf, type ShadowEnvironment } from './shadow-environment'
-import { canonical, type Entries, type Entry, readCopy, sha256 } from './shadow-manifest'
-import { goneKey, idOf, isTripKey, LIBRARY_KEY } from './write'
+import { canonicalInTurns, type Entries, type Entry, readCopy, sha256 } from './shadow-manifest'
+import { goneKey, idOf, isTripKey, LIBRARY_KEY, SHELF_KEY } from './write'
 
 /**
  * `missing`: the database has no such record; `older`: it has an earlier state; `other`: same revision, other contents;
  * `unreadable`: its record is damaged. `copy` null: the copy of it is damaged too.
  */
+export type How = 'missing' | 'older' | 'other' | 'unreadable'
 export type Loss =
-  | { how: 'missing' | 'older' | 'other' | 'unreadable'; key: string; copy: TripDocument | null }
+  | { how: How; key: string; copy: TripDocument | null }
+  | { how: 'shelf'; was: How; copy: Shelf | null }
   | { how: 'library'; copy: Library }
 
 export async function findLosses(env: ShadowEnvironment, entries: Entries): Promise<Loss[]> {
@@ -24,24 +27,32 @@ export async function findLosses(env: ShadowEnvironment, entries: Entries): Prom
   }
   const entry = entries[LIBRARY_KEY]
   const isBare = state.tripList.peek().length === 0 || losses.some(({ how }) => how === 'missing')
-  const library = entry && isBare ? await copyOf(env, { key: LIBRARY_KEY, entry, kind: LIBRARY }) : null
-  return library && losses.length > 0 ? [...losses, { how: 'library', copy: library }] : losses
+  const isLost = books.hooks.listDamaged || (isBare && losses.length > 0)
+  const library = entry && isLost ? await copyOf(env, { key: LIBRARY_KEY, entry, kind: LIBRARY }) : null
+  if (library) losses.push({ how: 'library', copy: library })
+  const shelf = entries[SHELF_KEY]
+  const was = shelf ? await lossOf(env, SHELF_KEY, shelf) : null
+  if (shelf && was)
+    losses.push({ how: 'shelf', was, copy: await copyOf(env, { key: SHELF_KEY, entry: shelf, kind: SHELF }) })
+  return losses
 }
 
 async function lossOf({ books, state, use }: ShadowEnvironment, key: string, entry: Entry) {
   if (books.unread.has(key))
     return state.damaged.peek().some(damaged => damaged.key === key) ? 'unreadable' : null
-  const known = books.known.get(key)
+  // The shelf is never removed: where there was none, an empty one is known.
+  const note = books.known.get(key)
+  const known = key === SHELF_KEY && note?.revision === 0 ? undefined : note
   // What a page had put aside when it went away is in memory and about to be saved.
   if (!known && state.trips.peek().has(idOf(key))) return null
   if (!known || known.revision < entry.revision) {
     // Another tab may have saved or removed it since this one has read.
-    const [stored, gone] = await getMany<Partial<TripDocument> | undefined>([key, goneKey(idOf(key))], use)
+    const [stored, gone] = await getMany<{ revision?: number } | undefined>([key, goneKey(idOf(key))], use)
     if (gone !== undefined || (stored?.revision ?? -1) >= entry.revision) return null
     return known ? 'older' : 'missing'
   }
   if (known.revision > entry.revision) return null
-  return (await sha256(canonical(recordOf(key, known)))) === entry.hash ? null : 'other'
+  return (await sha256(await canonicalInTurns(recordOf(key, known)))) === entry.hash ? null : 'other'
 }
 
 /** A record read back from the copy; null when the copy is damaged. */

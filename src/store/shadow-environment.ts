@@ -5,7 +5,7 @@ import type { Books } from './books'
 import { emptyLibrary, type Library } from './documents'
 import type { Vault } from './shadow-vault'
 import type { State } from './state'
-import { type Known, LIBRARY_KEY } from './write'
+import { isTripKey, type Known, LIBRARY_KEY, SHELF_KEY } from './write'
 
 export interface ShadowEnvironment {
   state: State
@@ -23,3 +23,7 @@ export interface ShadowEnvironment {
 /** A record as the database has it: its revision is counted when it is written. Where the reader was is not copied. */
 export const recordOf = (key: string, { value, revision }: Known): object =>
   key === LIBRARY_KEY ? { ...(value as Library), place: emptyLibrary().place } : { ...value, revision }
+
+/** Trips, the list of them, and a shelf that was ever saved are copied; undo steps and removed trips are not. */
+export const isCopied = (key: string, { revision }: Known) =>
+  isTripKey(key) || key === LIBRARY_KEY || (key === SHELF_KEY && revision > 0)

@@ -2,14 +2,14 @@
 // last word: an edit made meanwhile takes the place of the state it was made from, or goes beside a later one.
 
 import { batch } from '@preact/signals'
-import { type History, LIBRARY, type Library, TRIP, type TripDocument } from './documents'
-import { MOST_STEPS } from './history'
+import { mergeShelves, type Shelf } from '../plan/shelf'
+import { LIBRARY, type Library, SHELF, TRIP, type TripDocument } from './documents'
 import { merged, tidied } from './library'
 import { type Loaded, takeIn } from './load'
 import { copyOf } from './shadow-check'
 import type { ShadowEnvironment } from './shadow-environment'
 import type { Entries } from './shadow-manifest'
-import { isTripKey, LIBRARY_KEY, tripKey } from './write'
+import { isTripKey, LIBRARY_KEY, SHELF_KEY, tripKey } from './write'
 
 export async function lend(env: ShadowEnvironment, { entries, at }: { entries: Entries; at: number }) {
   const { state, books, newId } = env
@@ -20,8 +20,10 @@ export async function lend(env: ShadowEnvironment, { entries, at }: { entries: E
   }
   const entry = entries[LIBRARY_KEY]
   const library = entry ? await copyOf(env, { key: LIBRARY_KEY, entry, kind: LIBRARY }) : null
+  const atShelf = entries[SHELF_KEY]
+  const shelf = atShelf ? await copyOf(env, { key: SHELF_KEY, entry: atShelf, kind: SHELF }) : null
   // It may have answered in the meantime.
-  if (state.loaded.peek() || lent.size === 0) return
+  if (state.loaded.peek() || (lent.size === 0 && !shelf)) return
   const before = state.library.peek()
   const { kind, message = '' } = state.saveState.peek()
   batch(() => {
@@ -29,6 +31,7 @@ export async function lend(env: ShadowEnvironment, { entries, at }: { entries: E
     const base = books.known.get(LIBRARY_KEY)!.value as Library
     const joined = library ? merged(base, before, library) : before
     state.library.value = tidied({ ...joined, place: before.place }, state.trips.peek())
+    if (shelf) lendShelf(env, shelf)
     const when = at ? ` of ${new Date(at).toLocaleString()}` : ''
     books.hooks.lent = ` Shown meanwhile: your trips from the second copy${when}.`
     state.saveState.value = { kind, message: message + books.hooks.lent }
@@ -46,24 +49,21 @@ type Return = Pick<ShadowEnvironment, 'state' | 'newId'> & { lent: Map<string, T
 
 function takeBack({ state, lent, found, newId }: Return) {
   const trips = new Map(state.trips.peek())
-  const histories = new Map(state.histories.peek())
   const gone = new Set(found.gone.map(([key]) => key))
   for (const [id, document] of lent) {
     const ours = trips.get(id)
-    const steps = histories.get(id)
     trips.delete(id)
-    histories.delete(id)
     const isEdited = ours !== document
     if (!ours || (gone.has(tripKey(id)) && !isEdited)) continue
     if (isEdited || !found.trips.has(id)) takeIn(found, { document: ours, over: [document.changedAt] }, newId)
-    const isInPlace = found.unsaved.some(trip => trip.id === id)
-    if (steps && isInPlace) histories.set(id, joined(found.histories.get(id), steps))
   }
   state.trips.value = trips
-  state.histories.value = histories
 }
 
-const joined = (stored: History | undefined, steps: History): History => ({
-  ...steps,
-  past: [...(stored?.past ?? []), ...steps.past].slice(-MOST_STEPS),
-})
+/** The copied shelf counts as what the database held: once it answers, both are merged over that. */
+function lendShelf({ state, books, newId }: ShadowEnvironment, shelf: Shelf) {
+  const ours = state.shelf.peek()
+  const base = books.known.get(SHELF_KEY)!.value as Shelf
+  books.known.set(SHELF_KEY, { value: shelf, revision: 0 })
+  state.shelf.value = ours === base ? shelf : mergeShelves({ base, ours, theirs: shelf }, newId).shelf
+}

@@ -3,14 +3,16 @@
 
 import { batch } from '@preact/signals'
 import { copyName } from '../plan'
-import { emptyHistory, emptyLibrary, type TripDocument } from './documents'
-import { recorded } from './history'
+import { emptyShelf, mergeShelves } from '../plan/shelf'
+import { emptyLibrary, type StepPart, type TripDocument } from './documents'
+import { partsBetween, timeAfter, withStep } from './journal'
 import { merged, placeAfter, tidied } from './library'
 import type { Loss } from './shadow-check'
 import type { ShadowEnvironment } from './shadow-environment'
-import { idOf, tripKey } from './write'
+import { idOf, SHELF_KEY, tripKey } from './write'
 
-type LostTrip = Exclude<Loss, { how: 'library' }>
+type LostTrip = Exclude<Loss, { how: 'library' | 'shelf' }>
+type LostShelf = Extract<Loss, { how: 'shelf' }>
 
 export const GONE_TEXT =
   'The browser found its storage damaged and started it anew: trips saved here before are gone, and there is no second copy. Open them from plan files.'
@@ -27,13 +29,19 @@ export function restore(env: ShadowEnvironment, losses: Loss[], replaced: Map<st
   batch(() => {
     for (const loss of losses) {
       if (loss.how === 'library') continue
+      if (loss.how === 'shelf') {
+        state.tell(restoreShelf(env, loss))
+        continue
+      }
       const [group, name] = restoreTrip(env, loss, replaced)
       restored[group].push(`“${name}”`)
     }
     for (const loss of losses) {
       if (loss.how !== 'library') continue
       const ours = state.library.peek()
-      const base = { ...emptyLibrary(), place: ours.place }
+      // Where the list was damaged, the order is nobody's: that of the copy counts.
+      const order = env.books.hooks.listDamaged ? ours.order : []
+      const base = { ...emptyLibrary(), place: ours.place, order }
       state.library.value = tidied(merged(base, ours, loss.copy), state.trips.peek())
     }
   })
@@ -59,10 +67,11 @@ export function restore(env: ShadowEnvironment, losses: Loss[], replaced: Map<st
 }
 
 function restoreTrip(
-  { state, books, now, newId }: ShadowEnvironment,
+  env: ShadowEnvironment,
   { how, key, copy }: LostTrip,
   replaced: Map<string, string>,
 ): ['back' | 'newest' | 'beside' | 'no', string] {
+  const { state, books, now, newId } = env
   const here = state.trips.peek().get(idOf(key))
   const name = (copy ?? here)?.draft.name || 'a trip without a name'
   if (!copy) return ['no', name]
@@ -72,12 +81,7 @@ function restoreTrip(
   }
   const isUntouched = here !== undefined && here === books.known.get(key)?.value
   if (how === 'older' && isUntouched) {
-    const history = state.histories.peek().get(here.id) ?? emptyHistory()
-    state.putHistory(
-      here.id,
-      recorded(history, here, { label: 'Newest state from the second copy', at: now() }),
-    )
-    state.putTrip({ ...copy, changedAt: Math.max(now(), copy.changedAt + 1) })
+    asStep(env, () => state.putTrip({ ...copy, changedAt: Math.max(now(), copy.changedAt + 1) }))
     return ['newest', name]
   }
   const beside: TripDocument = {
@@ -89,6 +93,46 @@ function restoreTrip(
   state.putTrip(beside, placeAfter(state.library.peek(), idOf(key)))
   replaced.set(key, tripKey(beside.id))
   return ['beside', name]
+}
+
+function restoreShelf(env: ShadowEnvironment, { was, copy }: LostShelf): string {
+  const { state, books, newId } = env
+  if (!copy)
+    return 'The browser has lost your shelf, and the second copy of it is damaged too. Bring it back from a backup file.'
+  const here = state.shelf.peek()
+  if (was === 'older' && here === books.known.get(SHELF_KEY)?.value) {
+    asStep(env, () => {
+      state.shelf.value = { ...copy, changedAt: Math.max(env.now(), copy.changedAt + 1) }
+    })
+    return 'The browser had kept only an older state of your shelf: the newest is back from the second copy, and Undo shows the older one.'
+  }
+  const isEmpty = here.things.length + here.bases.length + here.packings.length === 0
+  const { shelf, twice } = mergeShelves({ base: emptyShelf(), ours: here, theirs: copy }, newId)
+  asStep(env, () => {
+    state.shelf.value = { ...shelf, changedAt: Math.max(env.now(), shelf.changedAt + 1) }
+  })
+  if (isEmpty) return 'The browser had lost your shelf from its storage: it is back from the second copy.'
+  const said = twice.length > 0 ? ' What differs is there twice.' : ''
+  return `What the browser had stored of your shelf differs from the second copy: both are joined.${said}`
+}
+
+/** Makes a change that undo can take back. */
+function asStep({ state, now, newId }: ShadowEnvironment, change: () => void) {
+  const before = state.world()
+  change()
+  const parts: StepPart[] = partsBetween(before, state.world())
+  if (parts.length === 0) return
+  const at = timeAfter(state.journal.peek(), now())
+  const label = 'Newest state from the second copy'
+  state.journal.value = withStep(state.journal.peek(), {
+    format: 'pack-reckoner/step',
+    version: 1,
+    id: newId(),
+    label,
+    at,
+    undone: false,
+    parts,
+  })
 }
 
 /** The first names, and how many more. */

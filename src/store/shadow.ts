@@ -1,13 +1,14 @@
-// A second copy of every saved trip outside IndexedDB, because a damaged database vanishes whole, or in part without a
+// A second copy of every saved trip and of the shelf outside IndexedDB, because a damaged database vanishes whole, or in part without a
 // word. Only what the database has acknowledged is copied; only a removal that it acknowledged takes a copy away.
 
 import type { TripDocument } from './documents'
 import { nameOf } from './messages'
 import { findLosses } from './shadow-check'
-import { recordOf, type ShadowEnvironment } from './shadow-environment'
+import { isCopied, recordOf, type ShadowEnvironment } from './shadow-environment'
 import { lend } from './shadow-lend'
 import {
   canonical,
+  canonicalInTurns,
   type Entries,
   fileOf,
   MANIFEST,
@@ -16,7 +17,7 @@ import {
   writeManifest,
 } from './shadow-manifest'
 import { GONE_TEXT, restore } from './shadow-restore'
-import { goneKey, idOf, isTripKey, type Known, LIBRARY_KEY } from './write'
+import { goneKey, idOf, isTripKey, type Known } from './write'
 
 export function createShadow(env: ShadowEnvironment) {
   const { state, books, use, vault, now, lost, alone } = env
@@ -63,7 +64,7 @@ export function createShadow(env: ShadowEnvironment) {
     const entries: Entries = manifest.kind === 'read' ? { ...manifest.entries } : {}
     const gone = [...books.gone]
     const before = canonical(entries)
-    const saved = [...books.known].filter(([key]) => isCopied(key) && !books.unread.has(key))
+    const saved = [...books.known].filter(entry => isCopied(...entry) && !books.unread.has(entry[0]))
     for (const [key, known] of saved)
       if (copied.get(key) !== known.value) await copyRecord(entries, key, known)
     for (const key of gone) delete entries[key]
@@ -83,7 +84,7 @@ export function createShadow(env: ShadowEnvironment) {
     const by = replaced.get(key)
     // Another tab has copied a later state, or this copy is to be saved as a trip of its own first.
     if ((entry && entry.revision > known.revision) || (by && !books.known.has(by))) return
-    const text = canonical(recordOf(key, known))
+    const text = await canonicalInTurns(recordOf(key, known))
     const hash = await sha256(text)
     if (entry?.hash !== hash) await vault.write(fileOf(key, hash), text)
     const { changedAt = 0 } = known.value as Partial<TripDocument>
@@ -105,5 +106,3 @@ export function createShadow(env: ShadowEnvironment) {
 
   return { check, sync }
 }
-
-const isCopied = (key: string) => isTripKey(key) || key === LIBRARY_KEY

@@ -4,7 +4,7 @@ import type { UseStore } from 'idb-keyval'
 import { createActions } from './actions'
 import { createPersistence, type Persistence } from './persist'
 import { createState } from './state'
-import type { Channel } from './tabs'
+import type { Channel, ReadSaved } from './tabs'
 import type { createUpdates } from './updates'
 import { createUseStore, DATABASE, type StoreError } from './useStore'
 
@@ -31,6 +31,7 @@ export const access = () => opened
 export interface Later {
   startCopy: (lost: () => boolean) => Promise<void>
   readEach: (use: UseStore, cause: unknown) => Promise<[string, unknown][]>
+  readSaved: ReadSaved
   createUpdates: typeof createUpdates
 }
 
@@ -49,6 +50,7 @@ export async function startStore(later: () => Promise<Later>): Promise<void> {
   loadLater = later
   let lost = false
   const rescue: Later['readEach'] = async (...of) => (await later()).readEach(...of)
+  const readSaved: ReadSaved = async (...of) => (await later()).readSaved(...of)
   const use = createUseStore({
     onLost: how => {
       lost ||= how === 'damaged'
@@ -57,7 +59,8 @@ export async function startStore(later: () => Promise<Later>): Promise<void> {
     },
     onClosed: () => void store.closed(),
   })
-  const store = createPersistence(state, { use, now: Date.now, newId, channel: openChannel(), rescue })
+  const channel = openChannel()
+  const store = createPersistence(state, { use, now: Date.now, newId, channel, rescue, readSaved })
   persistence = store
   opened = { state, use, books: store.books }
 

@@ -1,9 +1,11 @@
 // The app's state as signals, and the one place where the open trip is settled and reckoned.
-// Only actions.ts and persist.ts write here; components read.
+// Only actions.ts and what persists write here; components read.
 
 import { batch, computed, signal } from '@preact/signals'
-import { emptyHistory, emptyLibrary, type History, type Library, type TripDocument } from './documents'
+import { emptyShelf, type Shelf } from '../plan/shelf'
+import { emptyLibrary, type Library, type RemovedTrip, type Step, type TripDocument } from './documents'
 import { engine } from './engine'
+import { inOrder, type Journal, lastDone, lastUndone, offered, type World } from './journal'
 import { tidied, withTrip } from './library'
 import type { OpenReckoned } from './reckoning'
 
@@ -11,15 +13,6 @@ import type { OpenReckoned } from './reckoning'
 export interface SaveState {
   kind: 'saved' | 'saving' | 'memory-only' | 'failed'
   message?: string
-}
-
-/** A removed trip, as long as it can be brought back. */
-export interface Removed {
-  trip: TripDocument
-  history: History
-  /** Its index in the order. */
-  at: number
-  wasOpen: boolean
 }
 
 /** A stored record that cannot be read: its key in the database, and what it is, in words. */
@@ -40,17 +33,19 @@ export type State = ReturnType<typeof createState>
 export function createState() {
   const library = signal<Library>(emptyLibrary())
   const trips = signal<ReadonlyMap<string, TripDocument>>(new Map())
-  const histories = signal<ReadonlyMap<string, History>>(new Map())
+  const removed = signal<ReadonlyMap<string, RemovedTrip>>(new Map())
+  const shelf = signal<Shelf>(emptyShelf())
+  const journal = signal<Journal>([])
   const saveState = signal<SaveState>({ kind: 'saved' })
   const storeProblem = signal<string | null>(null)
-  const removed = signal<Removed | null>(null)
   const loaded = signal(false)
   const damaged = signal<Damaged[]>([])
+  /** What undo has just taken back here, in words, until something else is done. */
+  const justUndone = signal<string | null>(null)
   const copy = signal<CopyState>({ kind: 'starting' })
 
   const openTrip = computed(() => trips.value.get(library.value.open ?? '') ?? null)
   const tripList = computed(() => library.value.order.flatMap(id => trips.value.get(id) ?? []))
-  const history = computed(() => histories.value.get(library.value.open ?? '') ?? emptyHistory())
 
   // Apart, so that a trip which changes in name of its revision only is not reckoned anew.
   const draft = computed(() => openTrip.value?.draft)
@@ -65,44 +60,77 @@ export function createState() {
       library.value = withTrip(library.value, trip.id, at)
     })
 
-  const putHistory = (id: string, next: History) => {
-    histories.value = new Map(histories.value).set(id, next)
-  }
-
   const dropTrip = (id: string) =>
     batch(() => {
       trips.value = new Map([...trips.value].filter(([key]) => key !== id))
-      histories.value = new Map([...histories.value].filter(([key]) => key !== id))
       library.value = tidied(library.value, trips.value)
     })
+
+  /** All that undo reaches, without subscribing to it. */
+  const world = (): World => {
+    const { order, open } = library.peek()
+    return { trips: trips.peek(), removed: removed.peek(), shelf: shelf.peek(), order, open }
+  }
+
+  const putWorld = (next: World) =>
+    batch(() => {
+      const { order, open } = library.peek()
+      trips.value = next.trips
+      removed.value = next.removed
+      shelf.value = next.shelf
+      if (next.order !== order || next.open !== open)
+        library.value = { ...library.peek(), order: next.order, open: next.open }
+    })
+
+  /** Takes in steps from elsewhere; one with a known id takes its place. */
+  const putSteps = (steps: Iterable<Step>) => {
+    const all = new Map([...journal.peek(), ...steps].map(step => [step.id, step]))
+    journal.value = inOrder(all.values())
+  }
 
   const tell = (message: string) => {
     const told = storeProblem.peek()
     if (!told?.includes(message)) storeProblem.value = told ? `${told} ${message}` : message
   }
 
+  const labelled = (step: Step | undefined) => (step ? labelOf(step, trips.value, library.value.open) : null)
+
   return {
     library,
     trips,
-    histories,
+    /** Removed trips by id, and those whose making was undone. */
+    removed,
+    shelf,
+    journal,
     saveState,
     storeProblem,
-    removed,
     /** Whether the stored trips have been read. */
     loaded,
     damaged,
+    justUndone,
     copy,
     openTrip,
     tripList,
-    history,
     reckoned,
-    canUndo: computed(() => history.value.past.length > 0),
-    canRedo: computed(() => history.value.future.length > 0),
+    removedTrips: computed(() => offered(removed.value)),
+    canUndo: computed(() => lastDone(journal.value) !== undefined),
+    canRedo: computed(() => lastUndone(journal.value) !== undefined),
     /** What undo would take back, in words. */
-    lastLabel: computed(() => history.value.past.at(-1)?.label ?? null),
+    lastLabel: computed(() => labelled(lastDone(journal.value))),
+    /** What redo would bring again, in words. */
+    redoLabel: computed(() => labelled(lastUndone(journal.value))),
     putTrip,
-    putHistory,
     dropTrip,
+    world,
+    putWorld,
+    putSteps,
     tell,
   }
+}
+
+/** A step's label, with the trip's name where that is not the open one: undoing it opens that trip. */
+function labelOf({ label, parts }: Step, trips: World['trips'], open: string | null): string {
+  const part = parts.find(({ on }) => on === 'trip') as { id: string } | undefined
+  if (!part || part.id === open) return label
+  return `${label} (in “${trips.get(part.id)?.draft.name || 'Trip'}”)`
 }

@@ -1,15 +1,11 @@
-// The other tabs of the app: told what was saved here, and read when they have saved. A trip with unsaved edits is not
-// replaced: the next write finds the other version and keeps both.
+// The other tabs of the app: told what was saved here, and read when they have saved.
 
-import { batch } from '@preact/signals'
-import { getMany, type UseStore } from 'idb-keyval'
+import type { UseStore } from 'idb-keyval'
 import * as z from 'zod/mini'
 import type { Books } from './books'
-import { HISTORY, LIBRARY, type Library, readRecord, TRIP } from './documents'
-import { merged } from './library'
 import { nameOf } from './messages'
 import type { State } from './state'
-import { historyKey, isTripKey, LIBRARY_KEY, type Outcome, tripKey } from './write'
+import { type Outcome, tripKey } from './write'
 
 /** The part of a BroadcastChannel that is used. */
 export interface Channel {
@@ -17,70 +13,49 @@ export interface Channel {
   onmessage: ((event: MessageEvent) => void) | null
 }
 
-interface Tab {
+export interface Tab {
   state: State
   books: Books
   use: UseStore
-  channel: Channel | null
   /** Writes what is unsaved here. */
   flush: () => Promise<void>
 }
 
+/** Takes in what another tab has saved under these keys: `tabs-read.ts`, loaded when it is first needed. */
+export type ReadSaved = (tab: Tab, keys: string[]) => Promise<void>
+
 const savedMessage = z.strictObject({ type: z.literal('saved'), key: z.string(), revision: z.number() })
 
 /** Listens to the other tabs; the returned function tells them what a transaction has written. */
-export function joinTabs({ state, books, use, channel, flush }: Tab): (outcome: Outcome) => void {
-  const announce = (key: string, revision: number) => {
-    if (isTripKey(key) || key === LIBRARY_KEY) channel?.postMessage({ type: 'saved', key, revision })
-  }
+export function joinTabs(tab: Tab, channel: Channel | null, read: ReadSaved): (outcome: Outcome) => void {
+  const { state, books } = tab
+  const announce = (key: string, revision: number) => channel?.postMessage({ type: 'saved', key, revision })
 
-  async function reload(key: string) {
-    if (!state.loaded.peek() || books.unread.has(key)) return
-    if (isTripKey(key) && books.isChanged(key)) return flush()
-    const id = key.slice(tripKey('').length)
-    try {
-      const [stored, history] = await getMany<unknown>([key, historyKey(id)], use)
-      if (key === LIBRARY_KEY) return reloadLibrary(stored)
-      if (books.isChanged(key)) return await flush()
-      batch(() => reloadTrip(id, stored, history))
-    } catch (error) {
-      state.tell(`What another tab saved could not be read (${nameOf(error)}): reload this page to see it.`)
-    }
-  }
+  const waiting = new Set<string>()
+  let isReading = false
 
-  function reloadTrip(id: string, stored: unknown, history: unknown) {
-    if (stored === undefined) {
-      books.known.delete(tripKey(id))
-      books.known.delete(historyKey(id))
-      return state.dropTrip(id)
-    }
-    const found = readRecord(TRIP, stored)
-    // Written by another version of the app: what is here stays, and is compared again before anything is written.
-    if (!found.ok) return
-    if (found.value.revision <= (books.known.get(tripKey(id))?.revision ?? 0)) return
-    const past = readRecord(HISTORY, history)
-    if (past.ok) {
-      books.known.set(historyKey(id), { value: past.value, revision: 0 })
-      state.putHistory(id, past.value)
-    }
-    books.take(found.value)
-  }
+  const failed = (error: unknown) =>
+    state.tell(`What another tab saved could not be read (${nameOf(error)}): reload this page to see it.`)
 
-  /** Order and settings are shared between tabs; which trip is open and where, is each tab's own. */
-  function reloadLibrary(stored: unknown) {
-    const found = readRecord(LIBRARY, stored)
-    if (!found.ok) return
-    const ours = state.library.peek()
-    const base = books.known.get(LIBRARY_KEY)!.value as Library
-    const theirs = { ...found.value, open: ours.open, place: ours.place }
-    books.known.set(LIBRARY_KEY, { value: theirs, revision: 0 })
-    state.library.value = merged(base, ours, theirs)
+  /** Reads what the others have saved; what is announced meanwhile is read together, next. */
+  async function follow(key: string) {
+    waiting.add(key)
+    if (isReading) return
+    isReading = true
+    // The messages of one save come one by one.
+    await undefined
+    while (waiting.size > 0) {
+      const keys = [...waiting].filter(key => state.loaded.peek() && !books.unread.has(key))
+      waiting.clear()
+      if (keys.length > 0) await read(tab, keys).catch(failed)
+    }
+    isReading = false
   }
 
   if (channel)
     channel.onmessage = ({ data }) => {
       const message = savedMessage.safeParse(data)
-      if (message.success) void reload(message.data.key)
+      if (message.success) void follow(message.data.key)
     }
 
   return outcome => {

@@ -2,23 +2,32 @@
 // A version another tab saved in the meantime is kept as a second trip; a record that cannot be read is left alone.
 
 import { promisifyRequest } from 'idb-keyval'
+import { emptyShelf, type MergedShelf, mergeShelves, type Shelf, same } from '../plan/shelf'
 import {
   emptyLibrary,
-  HISTORY,
   headProblem,
   type Kind,
   LIBRARY,
   type Library,
+  REMOVED,
   type ReadRecord,
   readRecord,
+  SHELF,
+  STEP,
   TRIP,
   type TripDocument,
 } from './documents'
 import { merged, otherTabName } from './library'
 
 export const LIBRARY_KEY = 'library'
+export const SHELF_KEY = 'shelf'
+/** The revision of the stored shelf once more, so that thousands of things need not be read before each save. */
+const SHELF_REVISION_KEY = 'shelf-revision'
 export const tripKey = (id: string) => `trip/${id}`
-export const historyKey = (id: string) => `history/${id}`
+export const stepKey = (id: string) => `step/${id}`
+export const removedKey = (id: string) => `removed/${id}`
+/** Where a damaged record of which there can be but one is set aside, so that a new one can take its place. */
+const asideKey = (key: string, id: string) => `damaged/${key}/${id}`
 /** Stands in for a removed trip until the second copy has let go of it too: its revision. */
 export const goneKey = (id: string) => `gone/${id}`
 export const isTripKey = (key: string) => key.startsWith('trip/')
@@ -50,6 +59,10 @@ export interface Outcome {
   kept: TripDocument[]
   /** The library as written, where another tab's changes were joined to ours. */
   library: Library | null
+  /** The shelf as written, where another tab's changes were joined to ours. */
+  shelf: MergedShelf | null
+  /** Damaged records that were set aside: from key, to key. */
+  aside: { from: string; to: string }[]
   /** Keys whose records cannot be read and were left alone. */
   unread: string[]
 }
@@ -67,14 +80,21 @@ export async function writeChanges(
     moved: [],
     kept: [],
     library: null,
+    shelf: null,
+    aside: [],
     unread: [],
   }
-  const stored = await Promise.all(changes.map(({ key }) => promisifyRequest<unknown>(store.get(key))))
+  const read = (key: string) => promisifyRequest<unknown>(store.get(key))
+  const shelfRevision = changes.some(({ key }) => key === SHELF_KEY) ? await read(SHELF_REVISION_KEY) : 0
+  const isAsKnown = ({ key, known }: Change) =>
+    key === SHELF_KEY && shelfRevision === known?.revision && known?.revision !== 0
+  const stored = await Promise.all(changes.map(change => (isAsKnown(change) ? null : read(change.key))))
   changes.forEach((change, i) => {
     if (isTripKey(change.key)) writeTrip(change, stored[i])
   })
   changes.forEach((change, i) => {
     if (change.key === LIBRARY_KEY) writeLibrary(change, stored[i])
+    else if (change.key === SHELF_KEY) writeShelf(change, stored[i])
     else if (!isTripKey(change.key)) writePlain(change, stored[i])
   })
   return outcome
@@ -122,22 +142,47 @@ export async function writeChanges(
 
   function writeLibrary({ key, value, known }: Change, was: unknown) {
     const found = readStored(LIBRARY, was)
-    if (found && !found.ok) return outcome.unread.push(key)
+    if (found && !found.ok && !setAside(key, was, found)) return
     const ours = value as Library
     const base = (known?.value as Library | undefined) ?? emptyLibrary()
     // Which trip is open, and where the reader is, are this tab's own.
-    const theirs = found && { ...found.value, open: ours.open, place: ours.place }
+    const theirs = found?.ok && { ...found.value, open: ours.open, place: ours.place }
     const record = theirs ? merged(base, ours, theirs) : ours
     outcome.library = record
     put(key, ours, 0, record)
   }
 
+  function writeShelf({ key, value, known, floor = 0 }: Change, was: unknown) {
+    const ours = value as Shelf
+    const knownRevision = known?.revision ?? 0
+    // Null: as this tab knows it.
+    const found = was === null ? null : readStored(SHELF, was)
+    if (found && !found.ok && !setAside(key, was, found)) return
+    const theirs = found?.ok && found.value.revision > knownRevision ? found.value : null
+    const base = (known?.value as Shelf | undefined) ?? emptyShelf()
+    const joined = theirs ? mergeShelves({ base, ours, theirs }, newId) : null
+    const revision = Math.max(theirs?.revision ?? 0, knownRevision, ours.revision, floor) + 1
+    outcome.shelf = joined
+    put(key, ours, revision, { ...(joined?.shelf ?? ours), revision })
+    store.put(revision, SHELF_REVISION_KEY)
+  }
+
+  /** Whether a record that cannot be read was moved out of the way; one of a newer version is left where it is. */
+  function setAside(key: string, was: unknown, { reason }: { reason: 'newer' | 'damaged' }): boolean {
+    if (reason === 'newer') {
+      outcome.unread.push(key)
+      return false
+    }
+    const to = asideKey(key, newId())
+    store.put(was, to)
+    outcome.aside.push({ from: key, to })
+    return true
+  }
+
   function writePlain({ key, value }: Change, was: unknown) {
-    const tripStays = outcome.kept.some(({ id }) => historyKey(id) === key)
-    if (tripStays) return
-    // Its head only: fifty drafts at each save would be much to check, and what was damaged at the start is known.
-    const isUnread = key.startsWith('history/') && was !== undefined && headProblem(HISTORY, was) !== null
-    if (isUnread) outcome.unread.push(key)
+    // Its head only: what was damaged at the start is known.
+    const kind = key.startsWith('step/') ? STEP : key.startsWith('removed/') ? REMOVED : null
+    if (kind && was !== undefined && headProblem(kind, was)) outcome.unread.push(key)
     else if (value) put(key, value, 0)
     else remove(key, 0)
   }
@@ -154,5 +199,6 @@ export const secondVersion = (trip: TripDocument, id: string): TripDocument => (
   draft: { ...trip.draft, name: otherTabName(trip) },
 })
 
+/** Whether two versions of a trip hold the same. The terrain that only one of them has is worth keeping too. */
 export const sameContents = (a: TripDocument, b: TripDocument) =>
-  JSON.stringify([a.draft, a.typed]) === JSON.stringify([b.draft, b.typed])
+  same([a.draft, a.typed, a.profile], [b.draft, b.typed, b.profile])

@@ -1,15 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import * as z from 'zod/mini'
 import { emptyDraft } from '../../src/plan'
-import {
-  emptyHistory,
-  emptyLibrary,
-  HISTORY,
-  type Kind,
-  LIBRARY,
-  readRecord,
-  TRIP,
-} from '../../src/store/documents'
+import { emptyLibrary, HISTORY, type Kind, LIBRARY, readRecord, TRIP } from '../../src/store/documents'
 import { wholeDraft } from '../plan/drafts'
 
 const trip = (draft: unknown = emptyDraft()) => ({
@@ -82,7 +74,9 @@ describe('reading a record', () => {
     expect(readRecord(LIBRARY, emptyLibrary())).toMatchObject({ ok: true })
     expect(
       readRecord(HISTORY, {
-        ...emptyHistory(),
+        format: 'pack-reckoner/history',
+        version: 1,
+        future: [],
         past: [{ label: 'x', at: 1, draft: wholeDraft(), typed: {} }],
       }),
     ).toMatchObject({ ok: true })

@@ -3,6 +3,7 @@ import { entries, get, set, type UseStore } from 'idb-keyval'
 import { describe, expect, test, vi } from 'vitest'
 import { addItem, emptyDraft } from '../../src/plan'
 import type { Library, TripDocument } from '../../src/store/documents'
+import { createKeeping } from '../../src/store/keeping'
 import { createUseStore } from '../../src/store/useStore'
 import { counter, wholeDraft } from '../plan/drafts'
 import {
@@ -140,8 +141,9 @@ describe('saving', () => {
     tab.actions.removeTrip(id)
     await tab.flush()
     expect(names(await startTab(device))).toEqual([])
-    expect((await entries(tab.use)).map(([key]) => key)).toEqual([`gone/${id}`, 'library'])
-    tab.actions.restoreTrip()
+    expect(await get(`trip/${id}`, tab.use)).toBeUndefined()
+    expect(await get(`gone/${id}`, tab.use)).toBeDefined()
+    tab.actions.undo()
     await tab.flush()
     expect(await get(`gone/${id}`, tab.use)).toBeUndefined()
     expect(nameOf(await startTab(device))).toBe('Ridge')
@@ -314,16 +316,40 @@ describe('a record that cannot be read', () => {
     expect(tab.state.storeProblem.value).toBeNull()
   })
 
-  test('a damaged library is kept too, and all trips are still listed', async () => {
+  test('a damaged library is set aside: trips are listed, order and settings are kept from then on', async () => {
     const { device } = await deviceWithTrip()
     await storeRaw(device, 'library', 'broken')
     const tab = await startTab(device)
     expect(names(tab)).toEqual(['Ridge'])
     expect(told(tab)).toContain('The list of trips and settings is damaged')
+    const [aside, ...others] = tab.state.damaged.value
+    expect([aside?.what, others]).toEqual(['The list of trips and settings', []])
+    expect(await stored(device, aside!.key)).toBe('broken')
+    tab.actions.setTheme('dark')
+    tab.actions.createTrip({ ...emptyDraft(), name: 'Second' })
+    tab.actions.moveTrip(tab.state.library.value.open!, 0)
+    await tab.flush()
+
+    const next = await startTab(device)
+    expect(told(next)).toBe('')
+    expect(names(next)).toEqual(['Second', 'Ridge'])
+    expect(next.state.library.value.theme).toBe('dark')
+    expect(next.state.damaged.value).toEqual([aside])
+    const keeping = createKeeping(next)
+    expect(await keeping.damagedText(aside!.key)).toContain('broken')
+    await keeping.discardDamaged(aside!.key)
+    expect((await startTab(device)).state.damaged.value).toEqual([])
+  })
+
+  test('a library of a newer version is left alone', async () => {
+    const { device } = await deviceWithTrip()
+    const newer = { format: 'pack-reckoner/library', version: 9 }
+    await storeRaw(device, 'library', newer)
+    const tab = await startTab(device)
     tab.actions.setTheme('dark')
     await tab.flush()
-    expect(await stored(device, 'library')).toBe('broken')
-    expect(saveState(tab).kind).toBe('saved')
+    expect(names(tab)).toEqual(['Ridge'])
+    expect(await stored(device, 'library')).toEqual(newer)
   })
 
   test('a damaged undo history costs the steps only', async () => {
@@ -339,6 +365,7 @@ describe('a record that cannot be read', () => {
     await tab.flush()
     expect(nameOf(await startTab(device))).toBe('X')
     expect(await stored(device, `history/${id}`)).toMatchObject({ past: [5] })
+    expect(tab.state.damaged.value.map(({ what }) => what)).toEqual(['The undo history “Ridge”'])
   })
 
   test('a newer one that appears under an open trip is left alone, and the edits go on in a trip of their own', async () => {
@@ -402,6 +429,18 @@ describe('two tabs', () => {
     expect(told(b)).toContain('“From a (other tab)”')
     expect(names(a)).toEqual(['From b', 'From a (other tab)'])
     expect(names(await startTab(device))).toEqual(['From b', 'From a (other tab)'])
+  })
+
+  test('when they differ in the terrain of the track only, both versions are kept too', async () => {
+    const { device, a, b } = await twoTabs()
+    device.channels.clear()
+    const terrain = (eleM: number) => [{ km: 0, eleM }]
+    a.actions.setProfile(terrain(1))
+    b.actions.setProfile(terrain(2))
+    await a.flush()
+    await b.flush()
+    const kept = (await startTab(device)).state.tripList.value.map(({ profile }) => profile?.[0]?.eleM)
+    expect(kept).toEqual([2, 1])
   })
 
   test('the same edit in both is no conflict', async () => {
@@ -547,8 +586,9 @@ describe('a page that goes away', () => {
     tab.leave()
     await tab.flush()
     expect((await entries(tab.use)).map(([key]) => String(key).split('/')[0]).sort()).toEqual([
-      'history',
       'library',
+      'step',
+      'step',
       'trip',
     ])
     expect(names(await startTab(device))).toEqual(['Both ways'])

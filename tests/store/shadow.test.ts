@@ -126,7 +126,7 @@ describe('no false alarm', () => {
     }
     tab.actions.removeTrip(ridge)
     await tab.flush()
-    tab.actions.restoreTrip()
+    tab.actions.undo()
     await tab.flush()
     rename(tab, 'Back')
     await tab.keep()

@@ -6,7 +6,12 @@ const notHere = () => {
   throw new Error('not here')
 }
 /** What is loaded later, without a second copy. */
-const noCopy = async () => ({ startCopy: async () => {}, readEach: notHere, createUpdates: notHere })
+const noCopy = async () => ({
+  startCopy: async () => {},
+  readEach: notHere,
+  readSaved: notHere,
+  createUpdates: notHere,
+})
 
 /** A page as the store sees it, with a store of its own. */
 async function openPage(indexedDB: unknown) {

@@ -7,6 +7,7 @@ import { createPersistence } from '../../src/store/persist'
 import { readEach } from '../../src/store/rescue'
 import { createState } from '../../src/store/state'
 import type { Channel } from '../../src/store/tabs'
+import { readSaved } from '../../src/store/tabs-read'
 import { createUseStore } from '../../src/store/useStore'
 
 export interface Device {
@@ -47,7 +48,7 @@ export function openTab(device: Device, { through = use => use, now = () => ++ti
   const use = through(real)
   const state = createState()
   const actions = createActions(state, { now, newId })
-  const persistence = createPersistence(state, { use, now, newId, channel, rescue: readEach })
+  const persistence = createPersistence(state, { use, now, newId, channel, rescue: readEach, readSaved })
   const close = () => device.channels.delete(channel)
   return { state, actions, use, now, newId, close, lost: () => lost, ...persistence }
 }

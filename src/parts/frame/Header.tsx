@@ -1,6 +1,7 @@
 // The head of the page: which trip is open, whether it is kept, the way back, and the door to everything else.
 
-import { actions, canRedo, canUndo, lastLabel, openTrip, saveState } from '../../store'
+import { openTrip, saveState } from '../../store'
+import { UndoRedo } from './UndoRedo'
 
 const SAVE_WORDS = {
   saved: 'Saved',
@@ -23,24 +24,7 @@ export function Header({ onMore }: { onMore: () => void }) {
         </p>
       </div>
       <div class="head-actions">
-        <button
-          type="button"
-          class="quiet icon"
-          aria-label={lastLabel.value ? `Undo: ${lastLabel.value}` : 'Undo'}
-          disabled={!canUndo.value}
-          onClick={() => actions.undo()}
-        >
-          ↶
-        </button>
-        <button
-          type="button"
-          class="quiet icon"
-          aria-label="Redo"
-          disabled={!canRedo.value}
-          onClick={() => actions.redo()}
-        >
-          ↷
-        </button>
+        <UndoRedo />
         <button type="button" class="quiet" onClick={onMore}>
           More
         </button>

@@ -1,6 +1,6 @@
 // What the app itself has to say: that it cannot keep things, what it found at the start, that a newer version waits.
 
-import { actions, applyUpdate, flush, saveState, storeProblem, updateWaiting } from '../../store'
+import { actions, applyUpdate, dueBackup, flush, saveState, storeProblem, updateWaiting } from '../../store'
 
 const NEWER = 'A newer version is ready. Your edits are kept.'
 
@@ -10,6 +10,14 @@ export function Notices() {
       {notice(saveState.value.message, 'Try again', flush)}
       {notice(storeProblem.value, 'Close', actions.dismissStoreProblem)}
       {notice(updateWaiting.value && NEWER, 'Use it now', applyUpdate)}
+      {dueBackup.value ? (
+        <p class="hint">
+          {dueBackup.value}{' '}
+          <button type="button" class="quiet" onClick={() => void putOff()}>
+            Not now
+          </button>
+        </p>
+      ) : null}
     </div>
   )
 }
@@ -24,3 +32,7 @@ function notice(text: string | false | null | undefined, action: string, act: ()
     </p>
   ) : null
 }
+
+/** Where it cannot be noted, the reminder comes again with the next start. */
+const putOff = () =>
+  import('../../store/later').then(({ backups }) => backups()?.putOff()).catch(() => undefined)

@@ -1,0 +1,42 @@
+export {
+  addBase,
+  addPacking,
+  duplicateBase,
+  linesFrom,
+  moveBase,
+  removeBase,
+  renameBase,
+  setBaseLines,
+  withdrawPacking,
+} from './bases'
+export { changeThing, linksByName, putOnShelf } from './change'
+export { asInTrip, asOnShelf, differences } from './differences'
+export { setThingFact, thingPath } from './fact'
+export { type MergedShelf, mergeShelves, type Versions } from './merge'
+export { keepAsIs, type Offer, type OfferedField, offersFor, takeOffer } from './offers'
+export { linkItems, packThings, shelveItems } from './pack'
+export { same } from './same'
+export {
+  addThing,
+  duplicateThing,
+  moveThing,
+  removeThings,
+  setGroup,
+  setRetired,
+  setStow,
+  setThing,
+  setThings,
+  type ThingChange,
+} from './things'
+export {
+  type Base,
+  type BaseLine,
+  emptyShelf,
+  type Outside,
+  type Packing,
+  type Said,
+  type Shelf,
+  type ShelfContents,
+  type Thing,
+  type ThingFacts,
+} from './types'

@@ -1,0 +1,110 @@
+// Two tabs' shelves joined thing by thing, over the state both were made from. What only one of them changed is taken
+// from it; what both changed differently is kept twice; what one removed and the other changed stays. Pure.
+
+import { pathParts } from '../field-path'
+import { copyName } from '../lists'
+import { same } from './same'
+import type { Base, Packing, Shelf, ShelfContents, Thing } from './types'
+
+export interface Versions<T> {
+  /** What both were made from. */
+  base: T
+  ours: T
+  theirs: T
+}
+
+export interface MergedShelf {
+  shelf: Shelf
+  /** The names of things and bases that are now there twice. */
+  twice: string[]
+}
+
+const OTHER_TAB = 'other tab'
+
+/** Ours joined with theirs. `changedAt` and `revision` are the later ones of the two. */
+export function mergeShelves({ base, ours, theirs }: Versions<Shelf>, newId: () => string): MergedShelf {
+  const twice: string[] = []
+  const renamed = <T extends { name?: string }>(thing: T): T => {
+    twice.push(thing.name ?? 'Unnamed thing')
+    return { ...thing, ...copyName(thing, OTHER_TAB) }
+  }
+  const of = <T extends { id: string }>(key: keyof ShelfContents, second: (thing: T) => T) =>
+    mergeLists({ base: base[key], ours: ours[key], theirs: theirs[key] } as unknown as Versions<T[]>, second)
+  const things = of<Thing>('things', thing => ({ ...thing, id: newId(), item: renamed(thing.item) }))
+  const bases = of<Base>('bases', base => ({ ...renamed(base), id: newId() }))
+  const packings = of<Packing>('packings', packing => ({ ...packing, id: newId() }))
+  const contents = { things, bases, packings, typed: mergeTyped({ base, ours, theirs }, things) }
+  const changedAt = Math.max(ours.changedAt, theirs.changedAt)
+  return {
+    shelf: { ...ours, ...contents, changedAt, revision: Math.max(ours.revision, theirs.revision) },
+    twice,
+  }
+}
+
+/** A list of things joined thing by thing; `second` makes their version of one that both have changed into another. */
+function mergeLists<T extends { id: string }>(versions: Versions<T[]>, second: (theirs: T) => T): T[] {
+  const { base, ours, theirs } = versions
+  if (ours === base || ours === theirs) return theirs
+  if (theirs === base) return ours
+  const [was, mine, other] = [byId(base), byId(ours), byId(theirs)]
+  const extra = new Map<string, T>()
+  const chosen = new Map<string, T>()
+  for (const id of new Set([...mine.keys(), ...other.keys()])) {
+    const [b, o, t] = [was.get(id), mine.get(id), other.get(id)]
+    const oursIsNew = !same(o, b)
+    if (o && t) {
+      chosen.set(id, oursIsNew ? o : t)
+      if (oursIsNew && !same(t, b) && !same(o, t)) extra.set(id, second(t))
+    } else if (o && oursIsNew) chosen.set(id, o)
+    else if (t && !same(t, b)) chosen.set(id, t)
+  }
+  const [lead, follow] = isReordered(base, mine) ? [ours, theirs] : [theirs, ours]
+  const order = withMissing(
+    lead.map(({ id }) => id),
+    follow.map(({ id }) => id),
+  )
+  return order.flatMap(id => [chosen.get(id) ?? [], extra.get(id) ?? []].flat() as T[])
+}
+
+const byId = <T extends { id: string }>(list: T[]) => new Map(list.map(thing => [thing.id, thing]))
+
+/** Whether what both still hold stands in another order. */
+function isReordered<T extends { id: string }>(base: T[], ours: Map<string, T>): boolean {
+  const kept = base.filter(({ id }) => ours.has(id)).map(({ id }) => id)
+  const was = new Set(kept)
+  const now = [...ours.keys()].filter(id => was.has(id))
+  return kept.some((id, i) => id !== now[i])
+}
+
+/** An order with what only another one holds put in after its neighbour there. */
+function withMissing(order: string[], other: string[]): string[] {
+  const held = new Set(order)
+  if (other.every(id => held.has(id))) return order
+  const first: string[] = []
+  const after = new Map<string, string[]>()
+  let group = first
+  for (const id of other) {
+    if (!held.has(id)) {
+      group.push(id)
+      continue
+    }
+    group = []
+    after.set(id, group)
+  }
+  return [...first, ...order.flatMap(id => [id, ...(after.get(id) ?? [])])]
+}
+
+function mergeTyped({ base, ours, theirs }: Versions<Shelf>, things: Thing[]): Shelf['typed'] {
+  const held = new Set(things.map(({ id }) => id))
+  const pick = (path: string) => {
+    const mine = ours.typed[path]
+    return mine === base.typed[path] ? theirs.typed[path] : mine
+  }
+  const paths = new Set([...Object.keys(ours.typed), ...Object.keys(theirs.typed)])
+  return Object.fromEntries(
+    [...paths].flatMap(path => {
+      const text = pick(path)
+      return text !== undefined && held.has(pathParts(path)[0] ?? '') ? [[path, text] as const] : []
+    }),
+  )
+}

@@ -1,0 +1,91 @@
+// The shelf: everything one owns, the lists one packs from again and again, and one's own packings. It lies beside the
+// trips; a trip takes things from it as items of its own, and keeps a link to each.
+
+import type { DraftItem, Typed } from '../draft'
+import type { Stow } from '../types'
+
+/** A thing's facts: what is true of it wherever it goes, and its usual place. */
+export type ThingFacts = Omit<DraftItem, 'id' | 'inside' | 'shelf'>
+
+export interface Thing {
+  id: string
+  item: ThingFacts
+  note?: string
+  /** YYYY-MM-DD. */
+  weighedOn?: string
+  retired?: boolean
+  /** When each fact was last changed, ms since 1970: what is offered to trips that took it before. */
+  changed: Partial<Record<keyof ThingFacts, number>>
+}
+
+export interface BaseLine {
+  /** The id of a thing. */
+  thing: string
+  count?: number
+  stow?: Stow
+  /** The id of the thing that it rides in. */
+  inside?: string
+}
+
+/** A list one packs from again and again ("three-season base"). */
+export interface Base {
+  id: string
+  name: string
+  lines: BaseLine[]
+}
+
+/** How full a pack was, or what stood for it. */
+export type Said =
+  | { how: 'full'; fullness: number }
+  | { how: 'over'; overLitres: number }
+  | { how: 'box'; lengthCm: number; widthCm: number; heightCm: number }
+
+/** One packing of one's own: what calibrates the packing model. */
+export interface Packing {
+  id: string
+  /** Milliseconds since 1970. */
+  at: number
+  /** The name of the list or trip. */
+  gear: string
+  /** The name of the pack, or "a box". */
+  pack: string
+  bodyLitres: number
+  said: Said
+  reckonedLitresAtFactor1: number
+  factor: number
+}
+
+/** What an edit of the shelf changes. */
+export interface ShelfContents {
+  things: Thing[]
+  bases: Base[]
+  packings: Packing[]
+  /** Unread text by path: `<thingId>/massKg`. */
+  typed: Typed
+}
+
+export interface Shelf extends ShelfContents {
+  format: 'pack-reckoner/shelf'
+  version: 1
+  /** Milliseconds since 1970; no two states of the shelf share it. */
+  changedAt: number
+  /** Counts the saves of the shelf, in whichever tab. */
+  revision: number
+}
+
+/** What the shelf's edits need from outside, so that they stay pure. `now`: ms since 1970. */
+export interface Outside {
+  newId: () => string
+  now: number
+}
+
+export const emptyShelf = (): Shelf => ({
+  format: 'pack-reckoner/shelf',
+  version: 1,
+  changedAt: 0,
+  revision: 0,
+  things: [],
+  bases: [],
+  packings: [],
+  typed: {},
+})

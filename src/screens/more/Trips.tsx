@@ -1,0 +1,132 @@
+// The trips kept on this device, in the reader's order, and those that were deleted last.
+
+import { useState } from 'preact/hooks'
+import { useOwnPacking } from '../../parts/trust'
+import { emptyDraft } from '../../plan'
+import { reckonWith } from '../../report/trust'
+import { actions, library, openTrip, removedTrips, trips } from '../../store'
+import { loadDemo } from '../welcome'
+
+export function Trips({ onClose }: { onClose: () => void }) {
+  const open = openTrip.value?.id
+  const ids = library.value.order
+  const [failed, setFailed] = useState(false)
+  const own = useOwnPacking()
+  return (
+    <section>
+      <h2>Trips</h2>
+      <ul class="rows trips">
+        {ids.map(id => {
+          const trip = trips.value.get(id)
+          if (!trip) return null
+          const name = trip.draft.name || 'Trip without a name'
+          return (
+            <li key={id} class="row">
+              <button
+                type="button"
+                class="summary"
+                aria-current={id === open ? 'true' : undefined}
+                onClick={() => {
+                  actions.openTripById(id)
+                  onClose()
+                }}
+              >
+                <bdi class="name">{name}</bdi>
+                <span class="facts-line">
+                  {[
+                    trip.demo ? 'invented demo' : '',
+                    `${trip.draft.gear.length} items`,
+                    id === open ? 'open' : '',
+                  ]
+                    .filter(Boolean)
+                    .join(', ')}
+                </span>
+              </button>
+              <div class="actions">
+                <button
+                  type="button"
+                  class="quiet"
+                  aria-label={`Duplicate trip ${name}`}
+                  onClick={() => actions.duplicateTrip(id)}
+                >
+                  Duplicate
+                </button>
+                <button
+                  type="button"
+                  class="quiet"
+                  aria-label={`Delete trip ${name}`}
+                  onClick={() => actions.removeTrip(id)}
+                >
+                  Delete
+                </button>
+              </div>
+            </li>
+          )
+        })}
+      </ul>
+      {failed ? <p class="problem">The demo could not be loaded: go online once and try again.</p> : null}
+      <div class="actions">
+        <button
+          type="button"
+          class="primary"
+          onClick={() => {
+            actions.createTrip(own ? reckonWith(emptyDraft(), own) : emptyDraft())
+            onClose()
+          }}
+        >
+          New trip
+        </button>
+        <button type="button" class="quiet" onClick={() => void loadDemo().catch(() => setFailed(true))}>
+          Open the demo trip
+        </button>
+      </div>
+      {own ? (
+        <p class="hint">A new trip starts with your own packing, factor {own.factor.toFixed(2)}.</p>
+      ) : null}
+      <RemovedTrips />
+    </section>
+  )
+}
+
+/** Kept for a while: the last ten, also after a reload. */
+function RemovedTrips() {
+  const removed = removedTrips.value
+  if (removed.length === 0) return null
+  return (
+    <details class="removed-trips">
+      <summary>
+        {removed.length === 1 ? '1 deleted trip' : `${removed.length} deleted trips`} can be brought back
+      </summary>
+      <p class="hint">The last ten are kept; older ones are let go.</p>
+      <ul class="rows">
+        {removed.map(({ trip, at }) => {
+          const name = trip.draft.name || 'Trip without a name'
+          return (
+            <li key={trip.id} class="row">
+              <div class="summary">
+                <bdi class="name">{name}</bdi>
+                <span class="facts-line">
+                  {trip.draft.gear.length === 1 ? '1 item' : `${trip.draft.gear.length} items`}, deleted{' '}
+                  {when(at)}
+                </span>
+              </div>
+              <div class="actions">
+                <button
+                  type="button"
+                  class="quiet"
+                  aria-label={`Bring back trip ${name}`}
+                  onClick={() => actions.restoreTrip(trip.id)}
+                >
+                  Bring back
+                </button>
+              </div>
+            </li>
+          )
+        })}
+      </ul>
+    </details>
+  )
+}
+
+const when = (ms: number) =>
+  new Date(ms).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })

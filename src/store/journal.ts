@@ -1,0 +1,170 @@
+// The journal: what undo can take back, over all that changes data – trips, the shelf, the list of trips – in one order.
+// A step holds only the difference it made, so that fifty of them cost little. Pure.
+
+import type { Draft, Typed } from '../plan'
+import type { Shelf, ShelfContents } from '../plan/shelf'
+import type { RemovedTrip, Step, StepPart, TripDocument } from './documents'
+import { difference, type Patch, patched, REFUSED, type Way } from './patch'
+
+const MOST_STEPS = 50
+/** As many removed trips are offered to be brought back. */
+const MOST_REMOVED = 10
+
+/** All that undo reaches. */
+export interface World {
+  trips: ReadonlyMap<string, TripDocument>
+  removed: ReadonlyMap<string, RemovedTrip>
+  shelf: Shelf
+  order: string[]
+  open: string | null
+}
+
+export interface Contents {
+  draft: Draft
+  typed: Typed
+}
+
+export type Journal = readonly Step[]
+
+export const contentsOf = ({ draft, typed }: Contents): Contents => ({ draft, typed })
+export const shelfContentsOf = ({ things, bases, packings, typed }: Shelf): ShelfContents => ({
+  things,
+  bases,
+  packings,
+  typed,
+})
+
+const doneIn = (journal: Journal) => journal.filter(({ undone }) => !undone)
+export const lastDone = (journal: Journal): Step | undefined => doneIn(journal).at(-1)
+/** What was undone last: the oldest of what was. */
+export const lastUndone = (journal: Journal): Step | undefined => journal.find(({ undone }) => undone)
+
+/** The parts of a step that leads from one world to another, for what can be compared: not for trips made or removed. */
+export function partsBetween(before: World, after: World): StepPart[] {
+  const parts: StepPart[] = []
+  const add = (patch: Patch | null, of: (patch: Patch) => StepPart) => {
+    if (patch) parts.push(of(patch))
+  }
+  for (const [id, trip] of after.trips) {
+    const was = before.trips.get(id)
+    if (was && was !== trip)
+      add(difference(contentsOf(was), contentsOf(trip)), patch => ({ on: 'trip', id, patch }))
+  }
+  if (after.shelf !== before.shelf)
+    add(difference(shelfContentsOf(before.shelf), shelfContentsOf(after.shelf)), patch => ({
+      on: 'shelf',
+      patch,
+    }))
+  return parts
+}
+
+/** The journal with a step more; what had been undone cannot be redone any more, and the oldest steps go. */
+export function withStep(journal: Journal, step: Step): Journal {
+  const done = doneIn(journal).filter(({ id }) => id !== step.id)
+  return [...done, step].slice(-MOST_STEPS)
+}
+
+/** The time of a new step: later than all there are, so that it stands last. */
+export const timeAfter = (journal: Journal, now: number) => Math.max(now, (journal.at(-1)?.at ?? 0) + 1)
+
+export const inOrder = (steps: Iterable<Step>): Journal =>
+  [...steps].sort((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1))
+
+/** The world without a step, or with it again; null where it does not fit what is there by now. */
+export function travelled(world: World, { parts }: Step, way: Way, now: number): World | null {
+  try {
+    const ordered = way === 'forth' ? parts : parts.toReversed()
+    return ordered.reduce<World | null>((at, part) => at && takePart(at, part, way, now), world)
+  } catch {
+    // A step of a shape that only another version of the app can make or damage can leave: it does not fit either.
+    return null
+  }
+}
+
+function takePart(world: World, part: StepPart, way: Way, now: number): World | null {
+  switch (part.on) {
+    case 'trip': {
+      const trip = world.trips.get(part.id)
+      const made = trip ? patched(contentsOf(trip), part.patch, way) : REFUSED
+      if (!trip || made === REFUSED) return null
+      const next = { ...trip, ...(made as Contents), changedAt: Math.max(now, trip.changedAt + 1) }
+      return { ...world, trips: new Map(world.trips).set(part.id, next), open: part.id }
+    }
+    case 'shelf': {
+      const made = patched(shelfContentsOf(world.shelf), part.patch, way)
+      if (made === REFUSED) return null
+      const changedAt = Math.max(now, world.shelf.changedAt + 1)
+      return { ...world, shelf: { ...world.shelf, ...(made as ShelfContents), changedAt } }
+    }
+    case 'order':
+      return { ...world, order: moved(world.order, part.id, way === 'forth' ? part.to : part.from) }
+    case 'list':
+      return (way === 'forth') === part.here
+        ? broughtBack(world, part)
+        : takenAway(world, part, { at: now, how: part.here ? 'undone' : 'removed' })
+  }
+}
+
+export function moved(order: string[], id: string, to: number): string[] {
+  const rest = order.filter(other => other !== id)
+  return rest.length === order.length ? order : rest.toSpliced(to, 0, id)
+}
+
+type ListPart = Extract<StepPart, { on: 'list' }>
+
+/** The trip back from among the removed ones, or null. */
+export function broughtBack(
+  world: World,
+  { id, at, open }: Pick<ListPart, 'id' | 'at' | 'open'>,
+): World | null {
+  const record = world.removed.get(id)
+  if (!record || world.trips.has(id)) return null
+  const removed = new Map(world.removed)
+  removed.delete(id)
+  return {
+    ...world,
+    removed,
+    trips: new Map(world.trips).set(id, record.trip),
+    order: world.order.toSpliced(at, 0, id),
+    open: open ? id : world.open,
+  }
+}
+
+/** The trip away, kept among the removed ones; null where it is not there. */
+export function takenAway(
+  world: World,
+  { id, before }: Pick<ListPart, 'id' | 'before'>,
+  { at, how }: Pick<RemovedTrip, 'at' | 'how'>,
+): World | null {
+  const trip = world.trips.get(id)
+  if (!trip) return null
+  const trips = new Map(world.trips)
+  trips.delete(id)
+  const back = before && trips.has(before) ? before : null
+  // No two share their time, so that they stand in order.
+  const last = Math.max(0, ...[...world.removed.values()].map(({ at }) => at))
+  const time = Math.max(at, last + 1)
+  const record: RemovedTrip = { format: 'pack-reckoner/removed', version: 1, trip, at: time, how }
+  return {
+    ...world,
+    trips,
+    removed: new Map(world.removed).set(id, record),
+    order: world.order.filter(other => other !== id),
+    open: world.open === id ? back : world.open,
+  }
+}
+
+/** The removed trips that are offered to be brought back, the last one first. */
+export const offered = (removed: World['removed']): RemovedTrip[] =>
+  [...removed.values()]
+    .filter(({ how }) => how === 'removed')
+    .sort((a, b) => b.at - a.at)
+    .slice(0, MOST_REMOVED)
+
+/** Without those that are neither offered nor needed for a step. The same map where none goes. */
+export function pruned(removed: World['removed'], journal: Journal): World['removed'] {
+  const wanted = new Set(offered(removed).map(({ trip }) => trip.id))
+  for (const { parts } of journal) for (const part of parts) if (part.on === 'list') wanted.add(part.id)
+  const kept = [...removed].filter(([id]) => wanted.has(id))
+  return kept.length === removed.size ? removed : new Map(kept)
+}

@@ -1,0 +1,93 @@
+// What another tab has saved, taken in here, all of one save at once.
+
+import { batch } from '@preact/signals'
+import { getMany } from 'idb-keyval'
+import { type Shelf, same } from '../plan/shelf'
+import { type Kind, LIBRARY, type Library, REMOVED, readRecord, SHELF, STEP, TRIP } from './documents'
+import { merged } from './library'
+import type { Tab } from './tabs'
+import { idOf, isTripKey, LIBRARY_KEY, SHELF_KEY, tripKey } from './write'
+
+/** Takes in what is stored under these keys. Rejects when it cannot be read. */
+export async function readSaved({ state, books, use, flush }: Tab, keys: string[]): Promise<void> {
+  const stored = await getMany<unknown>(keys, use)
+  let isUnsaved = false
+  batch(() => {
+    keys.forEach((key, i) => {
+      if (key === LIBRARY_KEY) reloadLibrary(stored[i])
+      else if (key === SHELF_KEY) reloadShelf(stored[i])
+      // An unsaved trip is not replaced: the next write finds the other version and keeps both.
+      else if (isTripKey(key) && books.isChanged(key)) isUnsaved = true
+      else if (isTripKey(key)) reloadTrip(idOf(key), stored[i])
+      else reloadPlain(key, stored[i])
+    })
+  })
+  if (isUnsaved) await flush()
+
+  function reloadTrip(id: string, stored: unknown) {
+    if (stored === undefined) {
+      books.known.delete(tripKey(id))
+      return state.dropTrip(id)
+    }
+    const found = readRecord(TRIP, stored)
+    // Written by another version of the app: what is here stays, and is compared again before anything is written.
+    if (!found.ok) return
+    if (found.value.revision <= (books.known.get(tripKey(id))?.revision ?? 0)) return
+    books.take(found.value)
+  }
+
+  function reloadShelf(stored: unknown) {
+    const known = books.known.get(SHELF_KEY)!
+    const found = readRecord(SHELF, stored)
+    if (!found.ok || found.value.revision <= known.revision) return
+    const base = known.value as Shelf
+    const theirs = alike(found.value, base)
+    books.known.set(SHELF_KEY, { value: theirs, revision: theirs.revision })
+    books.joinShelf({ base, ours: state.shelf.peek(), theirs })
+  }
+
+  /** Undo steps and removed trips: each is written whole or deleted, and is the same in all tabs. */
+  function reloadPlain(key: string, stored: unknown) {
+    const id = idOf(key)
+    const read = <T extends object>(kind: Kind<T>, take: (value: T | null) => void) => {
+      const found = stored === undefined ? null : readRecord(kind, stored)
+      if (found && !found.ok) return
+      if (found) books.known.set(key, { value: found.value, revision: 0 })
+      else books.known.delete(key)
+      take(found?.value ?? null)
+    }
+    if (key.startsWith('step/'))
+      read(STEP, step => {
+        if (step) state.putSteps([step])
+        else state.journal.value = state.journal.peek().filter(other => other.id !== id)
+      })
+    if (key.startsWith('removed/'))
+      read(REMOVED, record => {
+        const removed = new Map(state.removed.peek())
+        if (record) removed.set(id, record)
+        else removed.delete(id)
+        state.removed.value = removed
+      })
+  }
+
+  /** Order and settings are shared between tabs; which trip is open and where, is each tab's own. */
+  function reloadLibrary(stored: unknown) {
+    const found = readRecord(LIBRARY, stored)
+    if (!found.ok) return
+    const ours = state.library.peek()
+    const base = books.known.get(LIBRARY_KEY)!.value as Library
+    const theirs = { ...found.value, open: ours.open, place: ours.place }
+    books.known.set(LIBRARY_KEY, { value: theirs, revision: 0 })
+    state.library.value = merged(base, ours, theirs)
+  }
+}
+
+/** The shelf as read, with each thing that is the same as before being the very same: what shows it is not drawn anew. */
+function alike(shelf: Shelf, before: Shelf): Shelf {
+  const held = new Map(before.things.map(thing => [thing.id, thing]))
+  const things = shelf.things.map(thing => {
+    const was = held.get(thing.id)
+    return was && same(was, thing) ? was : thing
+  })
+  return { ...shelf, things }
+}

@@ -1,0 +1,196 @@
+import fc from 'fast-check'
+import { beforeEach, describe, expect, test } from 'vitest'
+import { backupText, type Contents, restored } from '../../src/files/backup'
+import { backupsChanged, dueBackup, snapshotProblem } from '../../src/store/backup-signals'
+import { createBackups } from '../../src/store/later/backups'
+import type { Place } from '../../src/store/snapshots-place'
+import { anyContents, opened } from '../files/backups'
+import { wholeDraft } from '../plan/drafts'
+import { names, newDevice, rename, startTab, type TabOptions } from './tab'
+
+const DAY_MS = 86_400_000
+
+beforeEach(() => {
+  dueBackup.value = null
+  snapshotProblem.value = null
+})
+
+async function keptTab(device = newDevice(), options: TabOptions = {}) {
+  const clock = { at: 1e12 }
+  const files = new Map<string, Blob>()
+  const faults: { write?: () => Promise<void> } = {}
+  const place: Place = {
+    names: async () => [...files.keys()],
+    read: async name => files.get(name) ?? null,
+    write: async (name, blob) => (faults.write ? faults.write() : void files.set(name, blob)),
+    remove: async name => void files.delete(name),
+  }
+  const now = () => ++clock.at
+  const tab = await startTab(device, { ...options, now })
+  const backups = createBackups({ ...tab, now, place: async () => place, alone: work => work() })
+  /** Everything but the order of keys, as text. */
+  const text = () => backupText(backups.contents(), '2026-01-01')
+  return { ...tab, device, clock, files, faults, backups, text }
+}
+
+const merged = (here: Contents, text: string, newId: () => string) =>
+  restored(here, opened(text), { how: 'merge', trips: {}, shelf: 'both' }, newId)
+
+async function withTrips() {
+  const kept = await keptTab()
+  for (const name of ['Ridge', 'Lake', 'Moor']) kept.actions.createTrip({ ...wholeDraft(), name })
+  kept.actions.setTheme('dark')
+  await kept.flush()
+  return kept
+}
+
+describe('a backup taken in', () => {
+  test('saved, wiped, taken in and saved again is the same to the byte, also after a reload', async () => {
+    const first = await withTrips()
+    first.actions.editShelf('Add', shelf => ({
+      ...shelf,
+      things: [{ id: 't', item: { name: 'Tent', massKg: 1 }, changed: { massKg: 5 } }],
+    }))
+    const { text } = first.backups.file()
+    const next = await keptTab()
+    await next.backups.takeIn(merged(next.backups.contents(), text, next.newId), 'Backup merged')
+    expect(next.text()).toBe(first.text())
+    expect(next.state.openTrip.value?.draft.name).toBe('Ridge')
+    await next.flush()
+    expect((await keptTab(next.device)).text()).toBe(first.text())
+  })
+
+  test('is put back as it was, names, order, settings and all, whatever came', async () => {
+    const kept = await withTrips()
+    const before = kept.text()
+    await fc.assert(
+      fc.asyncProperty(anyContents, fc.boolean(), async (other, replace) => {
+        const file = opened(backupText(other, '2026-01-01'))
+        const wishes = { how: replace ? 'replace' : 'merge', trips: {}, shelf: 'both' } as const
+        const next = restored(kept.backups.contents(), file, wishes, kept.newId)
+        const taken = await kept.backups.takeIn(next, 'Backup')
+        expect(kept.text()).toBe(backupText(next, '2026-01-01'))
+        await taken.putBack()
+        expect(kept.text()).toBe(before)
+      }),
+      { numRuns: 60 },
+    )
+    await kept.flush()
+    expect((await keptTab(kept.device)).text()).toBe(before)
+  })
+
+  test('is one step to undo and to redo', async () => {
+    const kept = await withTrips()
+    const here = kept.backups.contents()
+    const before = JSON.stringify([here.trips, here.shelf.things].map(list => list.map(({ id }) => id)))
+    const other = await withTrips()
+    other.actions.editShelf('Add', shelf => ({ ...shelf, things: [{ id: 't', item: {}, changed: {} }] }))
+    const changed = { ...here.trips[1]!, draft: { ...here.trips[1]!.draft, name: 'Lake of old' } }
+    const theirs = other.backups.contents()
+    const coming = { ...theirs, trips: [changed, ...theirs.trips] }
+    const wishes = { how: 'replace', trips: {}, shelf: 'both' } as const
+    const next = restored(here, opened(backupText(coming, '2026-01-01')), wishes, kept.newId)
+    await kept.backups.takeIn(next, 'Everything replaced by a backup')
+    expect(names(kept)).toEqual(['Lake of old', 'Ridge', 'Lake', 'Moor'])
+    expect(kept.state.lastLabel.value).toMatch(/^Everything replaced by a backup/)
+    kept.actions.undo()
+    expect(names(kept)).toEqual(['Ridge', 'Lake', 'Moor'])
+    const now = kept.backups.contents()
+    expect(JSON.stringify([now.trips, now.shelf.things].map(list => list.map(({ id }) => id)))).toBe(before)
+    kept.actions.redo()
+    expect(names(kept)).toEqual(['Lake of old', 'Ridge', 'Lake', 'Moor'])
+    expect(kept.state.shelf.value.things).toHaveLength(1)
+  })
+
+  test('leaves a snapshot of what was here', async () => {
+    const kept = await withTrips()
+    const { text } = kept.backups.file()
+    const taken = await kept.backups.takeIn({ ...kept.backups.contents(), trips: [] }, 'Backup')
+    expect(taken.problem).toBeNull()
+    expect(names(kept)).toEqual([])
+    const [snapshot] = await kept.backups.snapshots.list()
+    expect(snapshot?.head).toMatchObject({ reason: 'before', trips: 3 })
+    expect(await kept.backups.snapshots.text(snapshot!.name)).toBe(text)
+    expect(taken.before.text).toBe(text)
+  })
+
+  test('goes on where no snapshot can be kept, says so, and can be put back all the same', async () => {
+    const kept = await withTrips()
+    kept.faults.write = () => Promise.reject(new DOMException('', 'QuotaExceededError'))
+    const before = kept.text()
+    const taken = await kept.backups.takeIn({ ...kept.backups.contents(), trips: [] }, 'Backup')
+    expect(taken.problem).toMatch(/no room left for a snapshot/)
+    expect(snapshotProblem.value).toBe(taken.problem)
+    await taken.putBack()
+    expect(kept.text()).toBe(before)
+    delete kept.faults.write
+    expect(await kept.backups.snapshot('day')).toBeNull()
+    expect(snapshotProblem.value).toBeNull()
+  })
+
+  test('while the database does not answer is in memory, and can be saved as a file', async () => {
+    const kept = await keptTab(newDevice(), {
+      through: () => () => Promise.reject(new DOMException('', 'UnknownError')),
+    })
+    const other = await withTrips()
+    await kept.backups.takeIn(merged(kept.backups.contents(), other.text(), kept.newId), 'Backup')
+    await kept.flush()
+    expect(kept.state.saveState.value.kind).not.toBe('saved')
+    rename(kept, 'Edited')
+    expect(kept.backups.file().text).toContain('"name": "Edited"')
+    expect(names(kept)).toHaveLength(3)
+  })
+})
+
+describe('the reminder to save a backup file', () => {
+  const dueAfter = async (kept: Awaited<ReturnType<typeof keptTab>>, days: number) => {
+    kept.clock.at += days * DAY_MS
+    await kept.backups.remind()
+    return dueBackup.value
+  }
+
+  test('comes two weeks after there was something to save, and not before', async () => {
+    const kept = await withTrips()
+    expect(await dueAfter(kept, 0)).toBeNull()
+    expect(await dueAfter(kept, 13)).toBeNull()
+    expect(await dueAfter(kept, 2)).toMatch(/No backup file has been saved yet/)
+  })
+
+  test('comes two weeks after the last file, only when things have changed since', async () => {
+    const kept = await withTrips()
+    await kept.backups.noteSaved(kept.backups.file())
+    expect(await dueAfter(kept, 30)).toBeNull()
+    rename(kept, 'Changed')
+    expect(await dueAfter(kept, 0)).toMatch(/last backup file is 30 days old, and things have changed/)
+    await kept.backups.noteSaved(kept.backups.file())
+    expect(dueBackup.value).toBeNull()
+    expect(await kept.backups.lastFile()).toBe(kept.clock.at)
+  })
+
+  test('put off, rests for two weeks, also after a reload', async () => {
+    const kept = await withTrips()
+    await dueAfter(kept, 0)
+    expect(await dueAfter(kept, 15)).not.toBeNull()
+    await kept.backups.putOff()
+    expect(await dueAfter(kept, 13)).toBeNull()
+    await kept.flush()
+    const next = await keptTab(kept.device)
+    next.clock.at = kept.clock.at
+    expect(await dueAfter(next, 0)).toBeNull()
+    expect(await dueAfter(next, 2)).not.toBeNull()
+  })
+
+  test('never comes for the demo alone, or for nothing', async () => {
+    const kept = await keptTab()
+    kept.actions.createTrip(wholeDraft(), { demo: true })
+    expect(await dueAfter(kept, 0)).toBeNull()
+    expect(await dueAfter(kept, 100)).toBeNull()
+  })
+
+  test('changes what the screens show when a file was saved', async () => {
+    const kept = await withTrips()
+    const before = backupsChanged.value
+    await kept.backups.noteSaved(kept.backups.file())
+    expect(backupsChanged.value).toBeGreaterThan(before)
+  })
+})
