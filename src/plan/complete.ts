@@ -4,8 +4,11 @@ import * as defaults from './defaults'
 import type { ItemDocument, PackDocument, PlanDocument, StopDocument } from './schema'
 import type { Item, LitresRange, Pack, Plan, Stop } from './types'
 
-/** The plan with every default in place. The document must have passed {@link parsePlan}. */
-export function completePlan(document: PlanDocument): Plan {
+/**
+ * The plan with every default in place. The document must have passed {@link parsePlan}; `gear` holds its items where
+ * they are complete already.
+ */
+export function completePlan(document: PlanDocument, gear = (document.gear ?? []).map(completeItem)): Plan {
   const { carrier, trip, settings } = document
   const ageYears = carrier.ageYears ?? null
   return {
@@ -22,7 +25,7 @@ export function completePlan(document: PlanDocument): Plan {
       meals: { ...defaults.MEALS, ...trip.meals },
       wet: trip.wet ?? defaults.WET,
     },
-    gear: (document.gear ?? []).map(completeItem),
+    gear,
     packs: (document.packs ?? []).map(completePack),
     settings: { ...defaults.SETTINGS, ...settings },
   }
@@ -34,7 +37,8 @@ function completeStop(stop: StopDocument, index: number): Stop {
   return { ...defaults.STOP, ...stop, water, leg }
 }
 
-function completeItem(item: ItemDocument): Item {
+/** An item with every default in place. */
+export function completeItem(item: ItemDocument): Item {
   const use = item.use ?? defaults.ITEM.use
   return {
     ...defaults.ITEM,

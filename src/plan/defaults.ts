@@ -89,6 +89,8 @@ export const ITEM: Omit<Item, 'id' | 'massKg' | 'litres' | 'leaves' | 'resupplie
   holdsWaterLitres: 0,
   lengthCm: null,
   diameterCm: null,
+  widthCm: null,
+  depthCm: null,
   optional: false,
   mayRideOutside: false,
   massFrom: 'stated',
@@ -112,6 +114,7 @@ export const PACK: Omit<Pack, 'name' | 'bodyLitres' | 'setups'> = {
   innerHeightCm: null,
   innerWidthCm: null,
   innerDepthCm: null,
+  section: 'ellipse',
 }
 
 export const SETUP: Omit<Setup, 'name' | 'massKg' | 'frame'> = {
@@ -121,7 +124,7 @@ export const SETUP: Omit<Setup, 'name' | 'massKg' | 'frame'> = {
 
 /** Where a default comes from, for the screens: ours, or the trade's without a source, or a published rule. */
 export const DEFAULT_ORIGINS = {
-  pace: 'DIN 33466, the alpine clubs’ practice',
+  pace: 'DIN 33466, by third-party transcription',
   litresPerHour: 'common practice, no source',
   campLitres: 'common practice, no source',
   reserveLitres: 'our judgement',
@@ -132,4 +135,8 @@ export const DEFAULT_ORIGINS = {
   packing: 'our judgement inside published ranges',
   linerKg: 'common practice, no source',
   leaves: 'common practice, no source',
+  humidity: 'our judgement',
+  fuel: 'our judgement',
+  packKgForEnergy: 'our judgement',
+  section: 'our judgement, as soft sides round out',
 } as const

@@ -1,3 +1,5 @@
+export { type CheckedDraft, checkDraft, checkTyped } from './check-draft'
+export { cleanText, cleanWords } from './clean-words'
 export { completePlan } from './complete'
 export * as defaults from './defaults'
 export {
@@ -11,6 +13,7 @@ export {
   type DraftStop,
   emptyDraft,
   fromPlanDocument,
+  type ShelfLink,
   type Typed,
   toPlanDocument,
 } from './draft'
@@ -30,12 +33,12 @@ export {
   removeSetup,
   type Start,
 } from './edits'
-export { fieldAt, fieldPath, hasPlace, setField } from './field-path'
-export { describeField } from './field-words'
+export { fieldAt, fieldPath, hasPlace, pathParts, setField } from './field-path'
+export { describeField, fieldWord } from './field-words'
 export { CAPS, LIMITS, type Limit } from './limits'
 export { copyName } from './lists'
 export { type LeftOut, MASS_KG as STAND_IN_MASS_KG } from './mend'
-export { type Parsed, parsePlan, parsePlanText, pathText } from './parse'
+export { depthOf, type Parsed, parseForeign, parsePlan, parsePlanText, pathText } from './parse'
 export { type QuickTrip, quickTrip } from './quick-trip'
 export type { Problem } from './rules'
 export type {

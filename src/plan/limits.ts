@@ -54,6 +54,8 @@ export const LIMITS = {
     holdsWaterLitres: limit(0, 100, 'L'),
     lengthCm: limit(0, 500, 'cm'),
     diameterCm: limit(0, 200, 'cm'),
+    widthCm: limit(0, 200, 'cm'),
+    depthCm: limit(0, 200, 'cm'),
   },
   fuel: {
     boilLitres: limit(0, 50, 'L'),
@@ -101,4 +103,6 @@ export const CAPS = {
   setups: 20,
   nameLength: 200,
   depth: 20,
+  /** Of any one part: an item has some thirty. */
+  fields: 100,
 } as const

@@ -1,12 +1,11 @@
 // Mends one finding about a plan document at its path: a stand-in, the default, or the thing left out; and says so.
 
+import { type Branch, copied, isBranch } from './copies'
 import type { Draft, Typed } from './draft'
 import { fieldPath } from './field-path'
 import { fieldWord, nameOf } from './field-words'
 import { CAPS } from './limits'
 import type { Problem } from './rules'
-
-export type Branch = Record<string, unknown>
 
 export interface LeftOut {
   /** The field path, as `fieldPath` writes it. */
@@ -24,7 +23,9 @@ export const MASS_KG = 70
 export interface Work {
   draft: Draft
   typed: Typed
-  document: Branch
+  document: Branch & { gear: Branch[] }
+  /** The items that were copied once more in this round, so that they may be mended. */
+  own: WeakSet<object>
   /** The id under which the app knows a part of the document. */
   ids: WeakMap<object, string>
   said: Map<string, LeftOut>
@@ -33,8 +34,6 @@ export interface Work {
   later: (() => void)[]
 }
 
-export const isBranch = (value: unknown): value is Branch =>
-  typeof value === 'object' && value !== null && !Array.isArray(value)
 export const branch = (value: unknown): Branch => (isBranch(value) ? value : {})
 
 /** A value that a plan cannot be without, what stands in for it, and what to say of it. */
@@ -114,7 +113,8 @@ interface Spot {
 }
 
 /** Finds the place of a finding in the document; null once something on the way is gone. */
-function follow({ document, ids }: Work, path: Problem['path']): Spot | null {
+function follow(work: Work, path: Problem['path']): Spot | null {
+  const { document, ids } = work
   let parent: Branch = document
   let kind = ''
   let removeParent = () => {}
@@ -122,7 +122,7 @@ function follow({ document, ids }: Work, path: Problem['path']): Spot | null {
   for (let i = 0; i < path.length - 1; i++) {
     const from = parent
     const key = path[i]!
-    const child = from[key]
+    const child = from === (document.gear as unknown) ? ownItem(work, key as number) : from[key]
     if (typeof key === 'string') kind = key
     if (Array.isArray(child)) {
       parts.push(String(key))
@@ -140,6 +140,18 @@ function follow({ document, ids }: Work, path: Problem['path']): Spot | null {
   const key = path.at(-1)
   if (typeof key !== 'string') return null
   return { parent, kind, key, at: fieldPath(...parts, key), removeParent }
+}
+
+/** An item of the document as one that may be changed: the others are remembered for the next keystroke. */
+function ownItem({ document: { gear }, ids, own }: Work, index: number): Branch | undefined {
+  const item = gear[index]
+  if (!item || own.has(item)) return item
+  const copy = copied(item, CAPS.depth) as Branch
+  const id = ids.get(item)
+  if (id !== undefined) ids.set(copy, id)
+  own.add(copy)
+  gear[index] = copy
+  return copy
 }
 
 /** List entries to be taken out once a round is over, so that the other findings' indices still hold. */

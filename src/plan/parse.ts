@@ -1,10 +1,12 @@
 // From bytes or a value of unknown origin to a plan, or to the list of what is wrong with it, field by field.
 
 import type { z } from 'zod/mini'
+import { cleanText, cleanWords } from './clean-words'
 import { completePlan } from './complete'
+import { PLAN_FORMAT, PLAN_VERSION } from './format'
 import { CAPS } from './limits'
 import { checkRules, type Problem } from './rules'
-import { PLAN_FORMAT, PLAN_VERSION, type PlanDocument, planSchema } from './schema'
+import { type PlanDocument, planSchema } from './schema'
 import type { Plan } from './types'
 
 export type Parsed =
@@ -25,40 +27,65 @@ export function parsePlanText(text: string): Parsed {
   try {
     value = JSON.parse(text.replace(/^\uFEFF/, ''))
   } catch (error) {
-    return refuse(`is not JSON (${oneLine(error)}): mend it or export it anew`)
+    if (!text.trim()) return refuse('is empty: export it anew')
+    // What another encoding leaves when it is read as UTF-8.
+    if (text.includes('\0')) return refuse('is not UTF-8 text: save it as UTF-8, or export it anew')
+    return refuse(`is not JSON (${cleanText(oneLine(error))}): mend it or export it anew`)
   }
-  return parsePlan(value)
+  return withFewProblems(parseForeign(value))
+}
+
+/** As many as somebody might mend by hand; the rest is only counted. */
+const MOST_PROBLEMS = 100
+
+function withFewProblems(parsed: Parsed): Parsed {
+  if (parsed.ok || parsed.problems.length <= MOST_PROBLEMS) return parsed
+  const more = parsed.problems.length - MOST_PROBLEMS
+  const [first, ...rest] = parsed.problems
+  const last = { path: [], message: `has ${more} problems more: mend these ${MOST_PROBLEMS} first` }
+  return { ok: false, problems: [first, ...rest.slice(0, MOST_PROBLEMS - 1), last] }
+}
+
+/** As {@link parsePlan}, for a plan that somebody else may have written: its words are cleaned before they are checked. */
+export function parseForeign(value: unknown): Parsed {
+  return checkKind(value) ?? parsePlan(cleanWords(value))
 }
 
 /** What the parser says of the place, without its verdict on the whole. */
 const oneLine = (error: unknown) =>
   String(error instanceof Error ? error.message : error)
     .replace(/\s+/g, ' ')
-    .replace(/(, ".*")? is not valid JSON$/, '')
+    .replace(/(, (\.\.\.)?".*"(\.\.\.)?)? is not valid JSON$/, '')
+    .slice(0, 200)
 
 /** Checks a value against the plan's schema and rules, and fills in the defaults. */
 export function parsePlan(value: unknown): Parsed {
   const wrongKind = checkKind(value)
   if (wrongKind) return wrongKind
   const result = planSchema.safeParse(withoutNulls(value))
-  if (!result.success) {
-    const [first, ...rest] = result.error.issues.flatMap(problemsOf)
-    return first ? { ok: false, problems: [first, ...rest] } : refuse('is not a plan')
-  }
-  const [first, ...rest] = checkRules(result.data)
-  if (first) return { ok: false, problems: [first, ...rest] }
+  if (!result.success) return refusedFor(result.error.issues.flatMap(problemsOf))
+  const broken = checkRules(result.data)
+  if (broken.length > 0) return refusedFor(broken)
   return { ok: true, document: result.data, plan: completePlan(result.data) }
 }
 
-function checkKind(value: unknown): Parsed | null {
+export function refusedFor([first, ...rest]: Problem[]): Parsed {
+  return first ? { ok: false, problems: [first, ...rest] } : refuse('is not a plan')
+}
+
+/** What keeps a value from being looked at by the schema at all; null if nothing does. */
+export function checkKind(value: unknown): Parsed | null {
   if (typeof value !== 'object' || value === null || Array.isArray(value))
     return refuse('is not a plan: write an object in braces')
   if (depthOf(value, CAPS.depth) > CAPS.depth)
     return refuse(`is nested deeper than ${CAPS.depth} levels: flatten it`)
+  // The schema looks at every entry before it counts them.
+  const tooMuch = tooMuchIn(value, [])
+  if (tooMuch) return { ok: false, problems: [tooMuch] }
   const { format, version } = value as Record<string, unknown>
   if (format !== PLAN_FORMAT)
     return refuse(`this is not a Pack Reckoner plan: write "${PLAN_FORMAT}"`, ['format'])
-  if (typeof version === 'number' && version > PLAN_VERSION)
+  if (typeof version === 'number' && version > PLAN_VERSION && Number.isFinite(version))
     return refuse(
       `${version} is newer than this program reads (${PLAN_VERSION}): update Pack Reckoner, or export the plan as version ${PLAN_VERSION}`,
       ['version'],
@@ -67,7 +94,7 @@ function checkKind(value: unknown): Parsed | null {
 }
 
 /** How deep a value nests, counted only as far as `cap` + 1, so that hostile input costs nothing. */
-function depthOf(value: unknown, cap: number): number {
+export function depthOf(value: unknown, cap: number): number {
   if (typeof value !== 'object' || value === null) return 0
   if (cap === 0) return 1
   let deepest = 0
@@ -78,8 +105,25 @@ function depthOf(value: unknown, cap: number): number {
   return deepest + 1
 }
 
+/** The first list or part that is larger than any of a plan; for values whose depth has been checked. */
+export function tooMuchIn(value: unknown, path: Problem['path']): Problem | null {
+  if (typeof value !== 'object' || value === null) return null
+  const isList = Array.isArray(value)
+  const [length, most] = isList ? [value.length, CAPS.items] : [Object.keys(value).length, CAPS.fields]
+  if (length > most) {
+    const what = isList ? 'entries' : 'fields'
+    return { path, message: `holds ${length} ${what}, and no plan needs more than ${most}: remove some` }
+  }
+  for (const [key, child] of Object.entries(value)) {
+    const found =
+      typeof child === 'object' && child ? tooMuchIn(child, [...path, isList ? Number(key) : key]) : null
+    if (found) return found
+  }
+  return null
+}
+
 /** `null` in a file means "not known", the same as leaving the field out. */
-function withoutNulls(value: unknown): unknown {
+export function withoutNulls(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(withoutNulls)
   if (typeof value !== 'object' || value === null) return value
   // fromEntries defines own properties: a "__proto__" key stays a key, and the schema refuses it by name.
@@ -90,15 +134,26 @@ function withoutNulls(value: unknown): unknown {
   )
 }
 
-function problemsOf(issue: z.core.$ZodIssue): Problem[] {
+/** What the schema found, a problem for each field. */
+export function problemsOf(issue: z.core.$ZodIssue): Problem[] {
   const path = issue.path.filter(part => typeof part !== 'symbol')
   if (issue.code === 'unrecognized_keys')
     return issue.keys.map(key => ({ path: [...path, key], message: issue.message }))
   return [{ path, message: issue.message }]
 }
 
+/** No field of a plan has a longer name. */
+const MOST_NAME = 60
+
 /** A path as the command line and the messages write it: `gear[3].massKg`. */
 export function pathText(path: Problem['path']): string {
   if (path.length === 0) return 'plan'
-  return path.map((part, i) => (typeof part === 'number' ? `[${part}]` : i ? `.${part}` : part)).join('')
+  // A field that no plan has may be called anything, and be as long as the file.
+  const short = (name: string) => {
+    const seen = cleanText(name.slice(0, MOST_NAME)).trim()
+    return (seen || '(a name that cannot be seen)') + (name.length > MOST_NAME ? '…' : '')
+  }
+  return path
+    .map((part, i) => (typeof part === 'number' ? `[${part}]` : `${i ? '.' : ''}${short(part)}`))
+    .join('')
 }

@@ -2,6 +2,7 @@
 // Unknown fields are refused by name; every number is finite and inside the range in limits.ts.
 
 import * as z from 'zod/mini'
+import { PLAN_FORMAT, PLAN_VERSION } from './format'
 import { CAPS, LIMITS, type Limit } from './limits'
 
 const rangeText = ({ min, max, unit }: Limit) => `${min} to ${max} ${unit}`
@@ -12,8 +13,15 @@ function number(limit: Limit) {
     : `write a number from ${rangeText(limit)}`
   const checks = [z.gte(limit.min, { error }), z.lte(limit.max, { error })]
   const base = z.number({ error: issue => (issue.input === undefined ? `missing: ${error}` : error) })
-  return limit.whole ? base.check(...checks, z.multipleOf(1, { error })) : base.check(...checks)
+  return limit.whole ? base.check(...checks, wholeNumber(error)) : base.check(...checks)
 }
+
+/** As `multipleOf(1)`, which lets the smallest fractions a double can hold pass. */
+const wholeNumber = (message: string) =>
+  z.check<number>(({ value: input, issues }) => {
+    if (Number.isInteger(input)) return
+    issues.push({ code: 'not_multiple_of', divisor: 1, origin: 'number', input, message })
+  })
 
 function choice<const T extends readonly [string, ...string[]]>(...options: T) {
   const list = options.map(o => `"${o}"`).join(', ')
@@ -148,6 +156,8 @@ const itemFields = record({
   holdsWaterLitres: opt(number(LIMITS.item.holdsWaterLitres)),
   lengthCm: opt(number(LIMITS.item.lengthCm)),
   diameterCm: opt(number(LIMITS.item.diameterCm)),
+  widthCm: opt(number(LIMITS.item.widthCm)),
+  depthCm: opt(number(LIMITS.item.depthCm)),
   optional: opt(truth),
   mayRideOutside: opt(truth),
   massFrom: opt(choice('scale', 'stated', 'guess')),
@@ -156,7 +166,7 @@ const itemFields = record({
 })
 
 /** A kind gives its litres as a range; every other item needs them as one number. Said with all else that is wrong. */
-const item = itemFields.check(
+export const itemSchema = itemFields.check(
   z.refine(({ litres, litresFrom }) => litres !== undefined || litresFrom === 'kind', {
     path: ['litres'],
     error: `missing: write a number from ${rangeText(LIMITS.item.litres)}`,
@@ -186,6 +196,7 @@ const pack = record({
   innerHeightCm: opt(number(LIMITS.pack.innerHeightCm)),
   innerWidthCm: opt(number(LIMITS.pack.innerWidthCm)),
   innerDepthCm: opt(number(LIMITS.pack.innerDepthCm)),
+  section: opt(choice('ellipse', 'rectangle')),
   setups: list(setup, 1, CAPS.setups, 'set-ups'),
 })
 
@@ -204,16 +215,13 @@ const settings = record({
   headroomLitres: opt(number(LIMITS.settings.headroomLitres)),
 })
 
-export const PLAN_FORMAT = 'pack-reckoner/plan'
-export const PLAN_VERSION = 1
-
 export const planSchema = record({
   format: z.literal(PLAN_FORMAT, { error: `write "${PLAN_FORMAT}"` }),
   version: z.literal(PLAN_VERSION, { error: `write ${PLAN_VERSION}` }),
   name: opt(text),
   carrier,
   trip,
-  gear: opt(list(item, 0, CAPS.items, 'items')),
+  gear: opt(list(itemSchema, 0, CAPS.items, 'items')),
   packs: opt(list(pack, 0, CAPS.packs, 'packs')),
   settings: opt(settings),
 })

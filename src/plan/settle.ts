@@ -1,24 +1,16 @@
 // From a draft with gaps to a plan that can be reckoned, and the list of what had to be assumed or left out.
 // The one schema and its rules find what is missing or wrong; each finding is mended at its path and said.
 
+import { type Branch, copied, freshItem, isBranch, knownItem } from './copies'
 import type { Draft, Typed } from './draft'
 import { fieldAt, fieldPath, hasPlace, pathParts } from './field-path'
-import { stopStandIn, thingAt } from './field-words'
+import { nameOf, stopStandIn, thingAt } from './field-words'
+import { PLAN_FORMAT, PLAN_VERSION } from './format'
+import { parseWithKnown } from './known-items'
 import { CAPS } from './limits'
-import {
-  type Branch,
-  branch,
-  instead,
-  isBranch,
-  type LeftOut,
-  MASS_KG,
-  mend,
-  removeMarked,
-  type Work,
-  why,
-} from './mend'
+import { branch, instead, type LeftOut, MASS_KG, mend, removeMarked, type Work, why } from './mend'
 import { type Parsed, parsePlan } from './parse'
-import { PLAN_FORMAT, PLAN_VERSION, type PlanDocument } from './schema'
+import type { PlanDocument } from './schema'
 import type { Plan } from './types'
 
 export interface Settled {
@@ -35,13 +27,18 @@ type Found = Extract<Parsed, { ok: true }>
 const MOST_ROUNDS = 10
 
 /** The plan that stands for a draft. Never throws, whatever the draft holds; see {@link LeftOut} for what it says. */
-export function settle(draft: Draft, typed: Typed = {}): Settled {
+export const settle = (draft: Draft, typed: Typed = {}): Settled => settleBy(parseWithKnown, draft, typed)
+
+/** As {@link settle}, with another way to check the document: any gives the same. */
+export function settleBy(check: typeof parseWithKnown, draft: Draft, typed: Typed): Settled {
   const work = workingCopy(draft, typed)
-  let parsed = parsePlan(work.document)
+  let parsed = check(work.document)
   for (let round = 0; !parsed.ok && round < MOST_ROUNDS; round++) {
+    // What was checked must not change any more, so each round copies the items it mends.
+    work.own = new WeakSet()
     for (const problem of parsed.problems) mend(work, problem)
     removeMarked(work.document)
-    parsed = parsePlan(work.document)
+    parsed = check(work.document)
   }
   if (!parsed.ok) {
     work.say('', 'nothing of it could be read, so a bare trip stands in')
@@ -61,14 +58,17 @@ function bareDocument(): Branch {
 
 /** A copy that may be mended in place, its lists lists and its parts named. What is no part of a plan stays for the schema. */
 function workingCopy(untrusted: Draft, typed: Typed): Work {
-  const copy = branch(copied(untrusted, CAPS.depth - 1))
+  const { gear: gearGiven, ...others } = branch(untrusted)
+  const copy = branch(copied(others, CAPS.depth - 1))
   const trip = branch(copy.trip)
+  const given = entries(gearGiven)
   // Only what the words need: everything else is read through the document.
-  const draft = { ...copy, trip: { ...trip, stops: entries(trip.stops) } } as unknown as Draft
+  const draft = { ...copy, gear: given, trip: { ...trip, stops: entries(trip.stops) } } as unknown as Draft
+  const named = itemNames(given)
   const ids = new WeakMap<object, string>()
   const said = new Map<string, LeftOut>()
   const say = (path: string, rest: string) => {
-    const what = path ? thingAt(draft, path) : 'Trip'
+    const what = named(path) ?? (path ? thingAt(draft, path) : 'Trip')
     if (!said.has(path)) said.set(path, { path, what, message: `${what}: ${rest}.` })
   }
 
@@ -76,12 +76,14 @@ function workingCopy(untrusted: Draft, typed: Typed): Work {
     const list = entries(value)
     if (value !== undefined && list.length !== (Array.isArray(value) ? value.length : -1))
       say(path, 'a part could not be read, so it is left out')
-    return list.map(({ id, ...part }) => {
+    return list
+  }
+  const withoutIds = (list: Branch[]): Branch[] =>
+    list.map(({ id, ...part }) => {
       if (typeof id === 'string') ids.set(part, id)
       return part
     })
-  }
-  const stops = listOf(trip.stops, 'trip/stops')
+  const stops = withoutIds(listOf(trip.stops, 'trip/stops'))
   if (stops.length < 2) say('trip/stops', 'it has fewer than two stops, so a stand-in start and end are used')
   if (stops.length === 0) stops.push({})
   if (stops.length === 1) stops.push({ leg: { km: 0 } })
@@ -89,24 +91,26 @@ function workingCopy(untrusted: Draft, typed: Typed): Work {
     stop.name = stop.name || stopStandIn(i, stops.length)
   })
 
-  const packs = listOf(copy.packs, 'packs')
+  const packs = withoutIds(listOf(copy.packs, 'packs'))
   packs.forEach((pack, i) => {
     pack.name = pack.name || `Pack ${i + 1}`
-    const setups = listOf(pack.setups, fieldPath('packs', ids.get(pack) ?? '', 'setups'))
+    const setupsAt = fieldPath('packs', ids.get(pack) ?? '', 'setups')
+    const setups = withoutIds(listOf(pack.setups, setupsAt))
     setups.forEach((setup, j) => {
       setup.name = setup.name || (setups.length > 1 ? `Set-up ${j + 1}` : 'As it is')
     })
     pack.setups = setups
   })
 
-  const gear = listOf(copy.gear, 'gear')
-  const taken = new Set<unknown>()
-  gear.forEach((item, i) => {
-    let id = ids.get(item) || `item ${i + 1}`
+  const taken = new Set<string>()
+  const gear = listOf(gearGiven, 'gear').map((item, i) => {
+    let id = typeof item.id === 'string' && item.id ? item.id : `item ${i + 1}`
     if (id.length > CAPS.nameLength || taken.has(id)) id = `item ${i + 1}`
     while (taken.has(id)) id += '′'
     taken.add(id)
-    item.id = id
+    const part = id === item.id ? knownItem(item) : freshItem(item, id)
+    if (typeof item.id === 'string') ids.set(part, item.id)
+    return part
   })
 
   const document = {
@@ -118,16 +122,22 @@ function workingCopy(untrusted: Draft, typed: Typed): Work {
     gear,
     packs,
   }
-  return { draft, typed: isBranch(typed) ? typed : {}, document, ids, said, say, later: [] }
+  const own = new WeakSet()
+  return { draft, typed: isBranch(typed) ? typed : {}, document, ids, own, said, say, later: [] }
 }
 
 const entries = (value: unknown): Branch[] => (Array.isArray(value) ? value.filter(isBranch) : [])
 
-function copied(value: unknown, depth: number): unknown {
-  if (typeof value !== 'object' || value === null) return value
-  if (depth === 0) return undefined
-  if (Array.isArray(value)) return value.map(entry => copied(entry, depth - 1))
-  return Object.fromEntries(Object.entries(value).map(([key, child]) => [key, copied(child, depth - 1)]))
+/** The name of the item that a field path leads into; a list is searched once and not for each of its items. */
+function itemNames(gear: Branch[]): (path: string) => string | null {
+  let byId: Map<unknown, Branch> | null = null
+  return path => {
+    const [area, id] = pathParts(path)
+    if (area !== 'gear' || !id) return null
+    // Of two with one id the first counts, as it does where fields are looked up.
+    byId ??= new Map(gear.map(item => [item.id, item] as const).reverse())
+    return nameOf(byId.get(id), 'Unnamed item')
+  }
 }
 
 /** Says every typed text that no finding has said: the ones at optional fields, which the schema does not miss. */

@@ -5,6 +5,7 @@ import { type Parsed, parseQuantity, type System } from '../units'
 import type { Draft } from './draft'
 import { addPack } from './edits'
 import { fieldPath, setField } from './field-path'
+import { CAPS } from './limits'
 import type { Frame, RatingCovers } from './types'
 
 /** The figures of a tag, as far as they are known. */
@@ -37,13 +38,24 @@ export type Rating =
   | { ok: true; kg: number | undefined; echo: boolean; range: { lowKg: number; highKg: number } | null }
   | { ok: false; message: string }
 
-const RANGE = /^(.*?\d.*?)\s*(?:\bto\b|[-‐‑–—−~…]|\.\.+)\s*(\D*\d.*)$/iu
+const BETWEEN = /\bto\b|[-‐‑–—−~…]|\.\.+/giu
+
+/** The two ends of a range: the first mark between two that both hold a digit parts them. */
+function endsOf(text: string): { from: string; to: string } | null {
+  const first = text.search(/\d/)
+  for (const { index, 0: mark } of text.matchAll(BETWEEN)) {
+    const to = text.slice(index + mark.length)
+    if (first >= 0 && first < index && /\d/.test(to))
+      return { from: text.slice(0, index).trim(), to: to.trim() }
+  }
+  return null
+}
 
 /** Reads a rated load in any unit of mass, alone ("12 kg") or as a range ("9–13 kg"), whose lower end counts. */
 export function readRating(text: string, system: System): Rating {
-  const parts = RANGE.exec(text.trim())
-  if (!parts) return single(parseQuantity('mass', text, { system }))
-  const [, from = '', to = ''] = parts
+  const ends = text.length <= CAPS.nameLength ? endsOf(text) : null
+  if (!ends) return single(parseQuantity('mass', text, { system }))
+  const { from, to } = ends
   const high = parseQuantity('mass', to, { system })
   // "20–30 lb": the unit stands once, behind the second number.
   const unit = /^[\d\s.,]+$/.test(from) ? to.replace(/^[\d\s.,]+/, '') : ''

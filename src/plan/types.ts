@@ -11,6 +11,8 @@ export type LitresFrom = 'filled' | 'dimensions' | 'stated' | 'guess' | 'kind'
 export type BodyFrom = 'test-method' | 'measured' | 'stated'
 export type Frame = 'framed' | 'frameless'
 export type RatingCovers = 'contents-and-pack' | 'contents'
+/** What the inside of a main body looks like cut across. */
+export type Section = 'ellipse' | 'rectangle'
 export type FuelKind = 'gas' | 'white-gas' | 'ethanol' | 'methanol' | 'tablet'
 
 export interface Carrier {
@@ -111,7 +113,11 @@ export interface Item {
   inside: string | null
   holdsWaterLitres: number
   lengthCm: number | null
+  /** Across a round thing. */
   diameterCm: number | null
+  /** A thing with both is a box: its other two sides. */
+  widthCm: number | null
+  depthCm: number | null
   optional: boolean
   mayRideOutside: boolean
   massFrom: MassFrom
@@ -142,6 +148,7 @@ export interface Pack {
   innerHeightCm: number | null
   innerWidthCm: number | null
   innerDepthCm: number | null
+  section: Section
   setups: Setup[]
 }
 

@@ -55,6 +55,15 @@ describe('a rated load', () => {
     )
   })
 
+  test('is answered at once, and by its length, where somebody pastes pages', () => {
+    // With a pattern that looks for the ends of a range in every way, these would take minutes.
+    for (const text of [`${'1'.repeat(2000)}${' '.repeat(2000)}-${' '.repeat(2000)}`, '1-'.repeat(5000)])
+      expect(readRating(text, 'metric')).toMatchObject({
+        ok: false,
+        message: expect.stringMatching(/characters; the field reads up to 200/),
+      })
+  })
+
   test('never throws, whatever is typed', () => {
     fc.assert(
       fc.property(fc.string(), fc.constantFrom('metric', 'us'), (text, system) => {

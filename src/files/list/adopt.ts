@@ -27,11 +27,20 @@ export function itemOf({ row, kind }: Taken): Omit<DraftItem, 'id'> {
 }
 
 /** The draft with the rows as items: behind the last item of the same group, new groups at the end. */
-export function addListed(draft: Draft, taken: readonly Taken[], newId: () => string): Draft {
+export const addListed = (draft: Draft, taken: readonly Taken[], newId: () => string): Draft =>
+  addByGroup(
+    draft,
+    taken.map(each => ({ ...itemOf(each), id: newId() })),
+  )
+
+/** The draft with more items: each behind the last one of its group, new groups at the end. */
+export function addByGroup(draft: Draft, items: readonly DraftItem[]): Draft {
   const byGroup = new Map<string, DraftItem[]>()
-  for (const each of taken) {
-    const item = { ...itemOf(each), id: newId() }
-    byGroup.set(item.group ?? '', [...(byGroup.get(item.group ?? '') ?? []), item])
+  for (const item of items) {
+    const group = item.group ?? ''
+    const others = byGroup.get(group)
+    if (others) others.push(item)
+    else byGroup.set(group, [item])
   }
   const last = new Map(draft.gear.map((item, index) => [item.group ?? '', index]))
   const gear = draft.gear.flatMap((item, index) => {

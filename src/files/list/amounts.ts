@@ -3,7 +3,8 @@
 
 import { bareUnitOf, parseQuantity, type System } from '../../units'
 
-const NUMBER = String.raw`(?:(?:\d{1,3}(?:['’\u202f\u00a0]\d{3})+|\d+)(?:[.,]\d+)*|[.,]\d+)(?:[½¼¾])?|[½¼¾]`
+// After a mark comes a digit, so that a point which ends a sentence stays outside; no repetition holds another.
+const NUMBER = String.raw`(?:(?:\d{1,3}(?:['’\u202f\u00a0]\d{3})+|\d+)(?:[.,]\d(?:\d|[.,](?=\d))*)?|[.,]\d+)(?:[½¼¾])?|[½¼¾]`
 const MASS_UNIT = 'kilograms?|kilos?|kg|grams?|gr|g|mg|pounds?|lbs?|ounces?|oz'
 const VOLUME_UNIT = String.raw`litres?|liters?|ml|cl|dl|l|cu\.? ?in|cubic inch(?:es)?|in3|in³|fl\.? ?oz|qt`
 const END = String.raw`(?![\p{L}\p{N}])`

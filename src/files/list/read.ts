@@ -1,10 +1,10 @@
 // A pasted gear list into rows: every line comes out as understood or as kept with the reason why it is not.
 
-import { CAPS, LIMITS, type Limit } from '../../plan'
+import { CAPS, cleanText, LIMITS, type Limit } from '../../plan'
 import { bareUnitOf, formatQuantity, parseQuantity, type System, type Unit } from '../../units'
 import { cellsOf } from './cells'
 import { type Columns, columnsOf } from './columns'
-import { LIST_CAPS } from './limits'
+import { LINE_END, LIST_CAPS } from './limits'
 import { type Parts, type Split, splitRow, tidy, withoutBullet } from './row'
 import type { ListRead, ListRow, Understood } from './types'
 
@@ -13,19 +13,21 @@ export function readList(text: string, { system }: { system: System }): ListRead
   const bytes = new TextEncoder().encode(text).length
   if (bytes > LIST_CAPS.bytes)
     return refusal(`${Math.ceil(bytes / 1000)} kB of text`, `${LIST_CAPS.bytes / 1000} kB`)
-  const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\r|\n/)
+  const lines = text.replace(/^\uFEFF/, '').split(LINE_END)
   if (lines.length > LIST_CAPS.lines) return refusal(`${lines.length} lines`, `${LIST_CAPS.lines} lines`)
 
   const rows: ListRow[] = []
   let columns: Columns | null = null
   let group: string | undefined
-  lines.forEach((raw, i) => {
-    const line = raw.trim()
-    if (line.length > LIST_CAPS.lineLength) {
-      const why = `The line has ${line.length} characters; up to ${LIST_CAPS.lineLength} are read. Break it into one thing a line.`
-      rows.push({ ok: false, line: i + 1, text: line, why })
+  lines.forEach((given, i) => {
+    const text = given.trim()
+    if (text.length > LIST_CAPS.lineLength) {
+      const why = `The line has ${text.length} characters; up to ${LIST_CAPS.lineLength} are read. Break it into one thing a line.`
+      rows.push({ ok: false, line: i + 1, text, why })
       return
     }
+    const raw = seenOf(given)
+    const line = raw.trim()
     if (!/[\p{L}\p{N}]/u.test(line)) return
     if (rows.length === 0 && !columns && !group) {
       columns = columnsOf(line)
@@ -38,10 +40,13 @@ export function readList(text: string, { system }: { system: System }): ListRead
     }
     // Tabs at the line's start are empty cells where columns are named.
     const parts = columns ? splitByColumns(raw, columns) : splitRow(withoutBullet(line), system)
-    rows.push(rowOf({ line: i + 1, text: line }, { ...parts, ...grouped(parts, group) }, system))
+    rows.push(rowOf({ line: i + 1, text }, { ...parts, ...grouped(parts, group) }, system))
   })
   return { ok: true, rows, unusedColumns: (columns as Columns | null)?.unused ?? [] }
 }
+
+/** A line without what cannot be seen, which would part a number or steer the words around it; its tabs stay. */
+const seenOf = (line: string) => line.split('\t').map(cleanText).join('\t')
 
 function refusal(has: string, cap: string): ListRead {
   return { ok: false, message: `This list has ${has}; up to ${cap} are read at a time. Paste it in parts.` }
@@ -49,9 +54,11 @@ function refusal(has: string, cap: string): ListRead {
 
 /** "Shelter:" or "## Shelter" names the group of what follows. */
 function headingOf(line: string): string | null {
-  const match =
-    /^#+\s*(.*\p{L}.*)$/u.exec(line) ?? /^([^\d\t;|]*\p{L}[^\d\t;|]*):$/u.exec(withoutBullet(line))
-  return match ? tidy(match[1]!).slice(0, CAPS.nameLength) : null
+  const marks = /^#+/.exec(line)?.[0].length
+  const words = marks === undefined ? withoutBullet(line) : line.slice(marks)
+  if (!/\p{L}/u.test(words)) return null
+  if (marks === undefined && (!words.endsWith(':') || /[\d\t;|]/.test(words))) return null
+  return tidy(words).slice(0, CAPS.nameLength)
 }
 
 const grouped = (parts: Split, group: string | undefined) =>

@@ -18,10 +18,14 @@ export interface Parts {
 
 export type Split = Parts | { why: string }
 
-const BULLET = /^\s*(?:(?:[-–—*•·‣◦▪●○☐☑✓✔]|\[[ x]?\]|\d{1,4}[.)])\s+)+/iu
+const BULLET = /^\s*(?:[-–—*•·‣◦▪●○☐☑✓✔]|\[[ x]?\]|\d{1,4}[.)])\s+/iu
 
-/** A line without its bullet or number. */
-export const withoutBullet = (line: string): string => line.replace(BULLET, '').trim()
+/** A line without its bullet or number, also where it has several: "- [x] ". */
+export function withoutBullet(line: string): string {
+  let rest = line
+  for (let bullet = BULLET.exec(rest); bullet; bullet = BULLET.exec(rest)) rest = rest.slice(bullet[0].length)
+  return rest.trim()
+}
 
 /** Parts a line into name and amounts. Amounts in cells of their own count before those within words. */
 export function splitRow(line: string, system: System): Split {
@@ -92,18 +96,26 @@ function fromWords(text: string, parts: Parts): string {
 
 /** "Rain jacket 300": a last number of 10 or more, or with decimals, is a mass; a small one, as in "Tent 2", a name's. */
 function trailingNumber(parts: Parts) {
-  const match = /^(.*\p{L}.*)\s(\d+(?:[.,]\d+)?)$/u.exec(parts.name)
-  const number = match?.[2]
-  if (!match || number === undefined || !(Number(number) >= 10 || /[.,]/.test(number))) return
-  parts.name = tidy(match[1]!)
+  const number = /(?<=\s)\d+(?:[.,]\d+)?$/.exec(parts.name)?.[0]
+  if (number === undefined || !(Number(number) >= 10 || /[.,]/.test(number))) return
+  const name = parts.name.slice(0, -number.length)
+  if (!/\p{L}/u.test(name)) return
+  parts.name = tidy(name)
   parts.mass = number
   parts.notes.push(`${number} has no unit and is read as its mass.`)
 }
 
+const LEFT_OVER = /[\s\-–—:=~≈@,;/|…]/
+
 /** A name without what the amounts leave behind: empty brackets, dashes and marks at its ends, double spaces. */
-export const tidy = (name: string): string =>
-  name
-    .replace(/\(\s*\)|\[\s*\]/g, ' ')
+export function tidy(name: string): string {
+  const single = name
     .replace(/\s+/g, ' ')
-    .replace(/^[\s\-–—:=~≈@.,;/|…]+|[\s\-–—:=~≈@,;/|…]+$/g, '')
-    .replace(/(?<=\p{L}{2})\.$/u, '')
+    .replace(/\( ?\)|\[ ?\]/g, ' ')
+    .replace(/ +/g, ' ')
+  let from = 0
+  let to = single.length
+  while (from < to && (single[from] === '.' || LEFT_OVER.test(single[from]!))) from++
+  while (to > from && LEFT_OVER.test(single[to - 1]!)) to--
+  return single.slice(from, to).replace(/(?<=\p{L}{2})\.$/u, '')
+}

@@ -1,9 +1,8 @@
 // From the fragment of a link, which anybody may have written, to a plan, or to a sentence that says why it is none.
 // Every step has its cap: characters, unpacked bytes, depth (in the plan's own parser), then schema and rules.
 
-import { type PlanDocument, parsePlan, pathText } from '../../plan'
+import { cleanText, type Parsed, type PlanDocument, parseForeign, pathText } from '../../plan'
 import { fromBase64url } from './base64url'
-import { cleanText, cleanWords } from './clean-words'
 import { crc32 } from './crc32'
 import { SHARE_CAPS } from './limits'
 import { LINK_START, LINK_VERSION } from './link'
@@ -52,14 +51,11 @@ function readJson(bytes: Uint8Array): ReadLink {
     // The seal is whole, so nothing was lost on the way: the link was made like this.
     return refuse('This link holds something other than a plan: ask for the plan as a file.')
   }
-  const parsed = parsePlan(value)
-  if (!parsed.ok) return wrongPlan(parsed)
-  // Checked once more, since a name of nothing but steering characters is empty now, and two ids may have become one.
-  const cleaned = parsePlan(cleanWords(parsed.document))
-  return cleaned.ok ? { ok: true, document: cleaned.document } : wrongPlan(cleaned)
+  const parsed = parseForeign(value)
+  return parsed.ok ? { ok: true, document: parsed.document } : wrongPlan(parsed)
 }
 
-function wrongPlan({ problems: [{ path, message }] }: Extract<ReturnType<typeof parsePlan>, { ok: false }>) {
-  const place = cleanText(pathText(path)).slice(0, 100)
+function wrongPlan({ problems: [{ path, message }] }: Extract<Parsed, { ok: false }>) {
+  const place = pathText(path).slice(0, 100)
   return refuse(`The plan in this link cannot be used. ${place}: ${cleanText(message).slice(0, 200)}.`)
 }

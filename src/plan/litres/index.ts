@@ -3,7 +3,7 @@
 
 import type { Draft, DraftItem } from '../draft'
 import { mapId } from '../lists'
-import type { LitresFrom, LitresRange } from '../types'
+import type { Item, LitresFrom, LitresRange } from '../types'
 
 /** The item with a number of litres, each, and where it is from; it is then no longer of a kind. */
 export function withLitres(
@@ -14,6 +14,19 @@ export function withLitres(
   const { litresRange: _range, ...rest } = item
   return { ...rest, litres: Number(litres.toFixed(2)), litresFrom }
 }
+
+/** The item with the sizes of one shape, to the millimetre, in place of those it had; as it was without any. */
+export function withSizes(item: DraftItem, sizes: Sizes | undefined): DraftItem {
+  if (!sizes) return item
+  const { lengthCm: _l, diameterCm: _d, widthCm: _w, depthCm: _h, ...rest } = item
+  const known = Object.entries(sizes).filter(([, cm]) => cm !== null)
+  return {
+    ...rest,
+    ...Object.fromEntries(known.map(([field, cm]) => [field, Number(Number(cm).toFixed(1))])),
+  }
+}
+
+type Sizes = Partial<Pick<Item, 'lengthCm' | 'diameterCm' | 'widthCm' | 'depthCm'>>
 
 /** The item with a range of litres, each: the ends and the mode of a triangular distribution. */
 export function withRange(item: DraftItem, { low, typical, high }: LitresRange): DraftItem {

@@ -1,0 +1,57 @@
+// Copies of what a draft holds, so that a document made of them can be mended. The copy of an item is made once and kept
+// as long as the item is the same in all its fields.
+
+import { CAPS } from './limits'
+
+export type Branch = Record<string, unknown>
+
+export const isBranch = (value: unknown): value is Branch =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+
+/** A deep copy; what lies deeper than the cap is undefined. */
+export function copied(value: unknown, depth: number): unknown {
+  if (typeof value !== 'object' || value === null) return value
+  if (depth === 0) return undefined
+  if (Array.isArray(value)) return value.map(entry => copied(entry, depth - 1))
+  return Object.fromEntries(Object.entries(value).map(([key, child]) => [key, copied(child, depth - 1)]))
+}
+
+/** An item lies in a list in the draft. */
+const ITEM_DEPTH = CAPS.depth - 3
+
+/** The item as a document has it, under this id and without its tie to the shelf. */
+export function freshItem(item: Branch, id: string): Branch {
+  const { shelf: _shelf, ...rest } = item
+  return { ...(copied(rest, ITEM_DEPTH) as Branch), id }
+}
+
+const known = new WeakMap<object, Branch>()
+
+/** As {@link freshItem} under the item's own id, and the same object again for the same item: it must not be changed. */
+export function knownItem(item: Branch): Branch {
+  const before = known.get(item)
+  // Nobody should change an item in place. Should somebody, then what was found of it before does not count.
+  if (before && isStillLike(before, item)) return before
+  const copy = freshItem(item, item.id as string)
+  known.set(item, copy)
+  return copy
+}
+
+function isStillLike(copy: Branch, item: Branch): boolean {
+  let left = Object.keys(copy).length
+  for (const key in item) {
+    if (key === 'shelf' || !Object.hasOwn(item, key)) continue
+    if (!Object.hasOwn(copy, key) || !isCopyOf(copy[key], item[key], ITEM_DEPTH - 1)) return false
+    left--
+  }
+  return left === 0
+}
+
+function isCopyOf(copy: unknown, value: unknown, depth: number): boolean {
+  if (typeof value !== 'object' || value === null) return Object.is(copy, value)
+  if (depth === 0) return copy === undefined
+  if (typeof copy !== 'object' || copy === null || Array.isArray(copy) !== Array.isArray(value)) return false
+  const keys = Object.keys(value)
+  if (Object.keys(copy).length !== keys.length) return false
+  return keys.every(key => isCopyOf((copy as Branch)[key], (value as Branch)[key], depth - 1))
+}
