@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { addListed, itemOf, LIST_CAPS, type ListRow, readList } from '../../src/files/list'
+import { addListed, itemOf, LINE_END, LIST_CAPS, type ListRow, readList } from '../../src/files/list'
 import { emptyDraft, LIMITS, settle } from '../../src/plan'
 import { kindNamed } from '../../src/plan/kinds'
 
@@ -175,7 +175,7 @@ describe('whatever is pasted', () => {
   test('every row is a line of the text, in order, and its figures are within the limits of an item', () => {
     fc.assert(
       fc.property(text, fc.constantFrom('metric' as const, 'us' as const), (pasted, system) => {
-        const lines = pasted.replace(/^\uFEFF/, '').split(/\r\n|\r|\n/)
+        const lines = pasted.replace(/^\uFEFF/, '').split(LINE_END)
         const rows = rowsOf(pasted, system)
         rows.forEach((row, i) => {
           expect(lines[row.line - 1]?.trim()).toBe(row.text)

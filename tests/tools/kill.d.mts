@@ -4,3 +4,5 @@ export function killRounds(options: {
   profile: string
   executablePath?: string
 }): Promise<{ acknowledged: number; losses: string[] }>
+
+export function lossBound(losses: number, rounds: number): number

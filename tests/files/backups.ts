@@ -1,0 +1,144 @@
+// Libraries for the tests of backups: trips as they are while one types (gaps, numbers out of range, unread text), a
+// shelf, settings. Names hold whatever people and pranksters type.
+
+import fc from 'fast-check'
+import type { Backup, BackupTrip, Contents } from '../../src/files/backup'
+import { readBackup } from '../../src/files/backup'
+import type { Draft } from '../../src/plan'
+import type { Shelf, Thing } from '../../src/plan/shelf'
+import { readRecord, TRIP } from '../../src/store/documents'
+
+export const readTrip = (record: unknown) => readRecord(TRIP, record)
+
+export const read = (text: string) => readBackup(text, readTrip)
+
+export function opened(text: string): Backup {
+  const found = read(text)
+  if (!found.ok) throw new Error(found.message)
+  return found.backup
+}
+
+export const empty = (): Contents => ({
+  trips: [],
+  shelf: { things: [], bases: [], packings: [], typed: {} },
+  settings: { system: 'metric', theme: 'auto' },
+})
+
+const name = fc.oneof(
+  fc.string({ maxLength: 20 }),
+  fc.string({ unit: 'grapheme', maxLength: 12 }),
+  fc.constantFrom(
+    'Ridge',
+    '<b>bold</b>',
+    '\u202eegdiR',
+    'עברית',
+    'constructor',
+    '__proto__',
+    'a\u0000b',
+    '🎒',
+  ),
+)
+const number = fc.oneof(fc.double({ min: 0, max: 1e6, noNaN: true }), fc.integer({ min: -5, max: 100_000 }))
+const id = fc.uuid()
+const time = fc.integer({ min: 0, max: 2e12 })
+const some = <T>(shape: { [K in keyof T]: fc.Arbitrary<T[K]> }) => fc.record(shape, { requiredKeys: [] })
+const withId = <T>(rest: fc.Arbitrary<T>) => fc.tuple(id, rest).map(([key, entry]) => ({ ...entry, id: key }))
+const listOf = <T extends { id: string }>(entry: fc.Arbitrary<T>) =>
+  fc.uniqueArray(entry, { selector: each => each.id, maxLength: 4 })
+
+const facts = some({
+  name,
+  group: name,
+  count: number,
+  massKg: number,
+  litres: number,
+  stow: fc.constantFrom('main-body', 'worn'),
+  use: fc.constantFrom('kept', 'daily'),
+  optional: fc.boolean(),
+  fuel: some({ kind: fc.constantFrom('gas', 'ethanol'), boilLitres: number }),
+  litresRange: some({ low: number, typical: number, high: number }),
+})
+const link = fc.record({ id, at: time })
+const item = withId(fc.tuple(facts, some({ shelf: link, inside: id })).map(([a, b]) => ({ ...a, ...b })))
+const stop = withId(
+  some({ name, nights: number, leg: some({ km: number, ascentM: number }), resupply: fc.boolean() }),
+)
+const setup = withId(some({ name, massKg: number, frame: fc.constantFrom('framed', 'frameless') }))
+const pack = withId(
+  fc.tuple(some({ name, bodyLitres: number }), listOf(setup)).map(([rest, setups]) => ({ ...rest, setups })),
+)
+
+const draft = fc
+  .tuple(
+    some({ name, settings: some({ linerKg: number, personalFactorSpread: fc.constant(null) }) }),
+    some({ massKg: number, sex: fc.constantFrom('female', 'male') }),
+    fc.tuple(listOf(stop), some({ wet: fc.boolean(), water: some({ campLitres: number }) })),
+    listOf(item),
+    listOf(pack),
+  )
+  .map(([rest, carrier, [stops, trip], gear, packs]) => ({
+    ...rest,
+    carrier,
+    trip: { ...trip, stops },
+    gear,
+    packs,
+  })) as unknown as fc.Arbitrary<Draft>
+
+const profile = fc.array(fc.record({ km: fc.nat(500), eleM: fc.option(fc.nat(4000)) }), { maxLength: 5 })
+
+const trip: fc.Arbitrary<BackupTrip> = fc
+  .tuple(id, fc.boolean(), time, draft, name, fc.option(profile))
+  .map(([key, demo, changedAt, made, text, terrain]) => ({
+    format: 'pack-reckoner/trip',
+    version: 1,
+    id: key,
+    demo,
+    changedAt,
+    draft: made,
+    typed: made.gear[0] ? { [`gear/${made.gear[0].id}/litres`]: text, 'carrier/massKg': text } : {},
+    ...(terrain && { profile: terrain }),
+  }))
+
+const thing = fc
+  .tuple(id, facts, some({ note: name, weighedOn: fc.constant('2025-03-01'), retired: fc.boolean() }), time)
+  .map(([key, made, rest, at]) => ({
+    ...rest,
+    id: key,
+    item: made,
+    changed: { massKg: at },
+  })) as unknown as fc.Arbitrary<Thing>
+const base = fc.record({
+  id,
+  name,
+  lines: fc.array(fc.record({ thing: id, count: fc.nat(9) }, { requiredKeys: ['thing'] }), { maxLength: 3 }),
+})
+const packing = fc.record({
+  id,
+  at: time,
+  gear: name,
+  pack: name,
+  bodyLitres: fc.nat(90),
+  said: fc.oneof(
+    fc.record({ how: fc.constant('full' as const), fullness: fc.double({ min: 0, max: 1, noNaN: true }) }),
+    fc.record({ how: fc.constant('over' as const), overLitres: fc.nat(20) }),
+  ),
+  reckonedLitresAtFactor1: fc.nat(90),
+  factor: fc.double({ min: 0.5, max: 2, noNaN: true }),
+})
+
+/** Any library that the app itself can have come to. */
+export const anyContents: fc.Arbitrary<Contents> = fc.record({
+  trips: listOf(trip),
+  shelf: fc.tuple(listOf(thing), listOf(base), listOf(packing), name).map(
+    ([things, bases, packings, text]): Pick<Shelf, 'things' | 'bases' | 'packings' | 'typed'> => ({
+      things,
+      bases,
+      packings,
+      typed: things[0] ? { [`${things[0].id}/massKg`]: text } : {},
+    }),
+  ),
+  settings: fc.record({
+    system: fc.constantFrom('metric' as const, 'us' as const),
+    theme: fc.constantFrom('auto' as const, 'light' as const, 'dark' as const),
+  }),
+})

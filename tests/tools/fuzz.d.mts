@@ -1,0 +1,1 @@
+export function triesIn(text: string): number | null
