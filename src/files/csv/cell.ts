@@ -1,0 +1,64 @@
+// One cell as the value of its field.
+
+import { CAPS } from '../../plan'
+import type { Unit } from '../../units'
+import { readAmount } from './amount'
+import { chosenBy, truthOf } from './choices'
+import type { Decimal } from './decimal'
+import { FIELDS, type FieldName } from './fields'
+import { lineOf, linesOf } from './texts'
+
+export type CellValue = string | number | boolean
+export type CellRead = { value: CellValue | null } | { why: string }
+
+interface Around {
+  unit: Unit | null
+  decimal: Decimal
+}
+
+/** Reads cells, the same one only once: in long tables few figures differ, and reading them is most of the work. */
+export function cellReader(): typeof readCell {
+  const read = new Map<string, CellRead>()
+  return (text, field, around) => {
+    const asked = `${field}\n${around.unit}\n${around.decimal}\n${text}`
+    const known = read.get(asked) ?? readCell(text, field, around)
+    if (text.length <= LONGEST_KEPT) read.set(asked, known)
+    return known
+  }
+}
+
+const LONGEST_KEPT = 20
+
+/** Reads a cell that is not empty. `why` is half a sentence: no capital, no full stop. */
+function readCell(text: string, field: FieldName, { unit, decimal }: Around): CellRead {
+  const { reading, label } = FIELDS[field]
+  if (field === 'note') return { value: linesOf(text) }
+  const line = lineOf(text)
+  switch (reading.as) {
+    case 'words':
+      return line.length > CAPS.nameLength
+        ? { why: `it has ${line.length} characters: shorten it to ${CAPS.nameLength} or fewer` }
+        : { value: line }
+    case 'amount':
+      return readAmount(line, unit === null ? reading : { ...reading, unit }, decimal)
+    case 'choice': {
+      const chosen = chosenBy(line, reading.words)
+      const known = Object.values(reading.words).map(([first]) => first)
+      return chosen === null ? { why: `write one of: ${known.join('; ')}` } : { value: chosen }
+    }
+    case 'truth': {
+      // A mark of one's own in a column called so: "worn" under Worn.
+      const truth = line.toLowerCase() === label.toLowerCase() ? true : truthOf(line)
+      return truth === null ? { why: 'write yes or no' } : { value: truth }
+    }
+    case 'unit':
+      return { value: line }
+    case 'day':
+      return isDay(line) ? { value: line } : { why: 'write the day as 2026-05-31' }
+  }
+}
+
+const isDay = (text: string): boolean =>
+  /^\d{4}-\d{2}-\d{2}$/.test(text) &&
+  !Number.isNaN(Date.parse(text)) &&
+  new Date(text).toISOString().startsWith(text)

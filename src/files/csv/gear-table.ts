@@ -1,0 +1,102 @@
+// Gear as a table, a row for each item, under the labels of fields.ts with their units: what it writes it also reads.
+
+import type { DraftItem } from '../../plan'
+import type { Thing } from '../../plan/shelf'
+import { inUnit, type System } from '../../units'
+import { yesNo } from './choices'
+import { amountOf, FIELD_NAMES, FIELDS, type FieldName } from './fields'
+import { usualUnit } from './guess'
+import { rowWord } from './inside'
+import type { ItemFacts } from './types'
+import { csvText, type WrittenCell } from './write'
+
+/** Always there, so that an empty table shows what it could hold; the others only where something has them. */
+const ALWAYS: readonly FieldName[] = [
+  'name',
+  'group',
+  'count',
+  'mass',
+  'litres',
+  'place',
+  'use',
+  // Without these two a reader takes every figure as stated.
+  'massFrom',
+  'litresFrom',
+]
+
+/** The gear of a trip as a CSV file. */
+export function gearCsv(gear: readonly DraftItem[], { system }: { system: System }): string {
+  return csvText(
+    table(gear, system, (item, field) => (field === 'inside' ? containerWord(gear, item) : undefined)),
+  )
+}
+
+/** The things of the shelf as a CSV file. */
+export function shelfCsv(things: readonly Thing[], { system }: { system: System }): string {
+  const facts = things.map(({ item }) => item)
+  const thingOf = new Map(things.map(thing => [thing.item, thing]))
+  return csvText(
+    table(facts, system, (item, field) => {
+      const { note, weighedOn, retired } = thingOf.get(item)!
+      const words: Partial<Record<FieldName, string | undefined>> = {
+        note,
+        weighedOn,
+        retired: retired ? yesNo(true) : undefined,
+      }
+      return words[field]
+    }),
+  )
+}
+
+/** `beside`: cells of fields that are not facts of the item itself. */
+function table<T extends ItemFacts>(
+  items: readonly T[],
+  system: System,
+  beside: (item: T, field: FieldName) => string | undefined,
+): WrittenCell[][] {
+  const columns = FIELD_NAMES.filter(isWritten).map(field => ({
+    field,
+    cells: items.map((item, i) => beside(item, field) ?? cellOf(item, field, system) ?? standIn(field, i)),
+  }))
+  const used = columns.filter(
+    ({ field, cells }) => ALWAYS.includes(field) || cells.some(cell => cell !== null),
+  )
+  const headings = used.map(({ field }) => headingOf(field, system))
+  return [headings, ...items.map((_, i) => used.map(({ cells }) => cells[i]!))]
+}
+
+/** What is only another way to say a field is read and not written. */
+const isWritten = (field: FieldName) =>
+  FIELDS[field].path !== undefined || FIELDS[field].shelf === true || field === 'inside'
+
+function headingOf(field: FieldName, system: System): string {
+  const unit = usualUnit(field, system)
+  return unit && unit !== 'x' ? `${FIELDS[field].label} (${unit})` : FIELDS[field].label
+}
+
+function cellOf(item: ItemFacts, field: FieldName, system: System): WrittenCell {
+  const { path, reading } = FIELDS[field]
+  if (!path) return null
+  const [key, sub] = path
+  const top = (item as Readonly<Record<string, unknown>>)[key]
+  const value = sub === undefined ? top : (top as Readonly<Record<string, unknown>> | undefined)?.[sub]
+  if (value === undefined || value === '') return null
+  if (reading.as === 'choice') return reading.words[String(value)]?.[0] ?? null
+  if (typeof value === 'boolean') return yesNo(value)
+  const amount = amountOf(field)
+  if (typeof value !== 'number' || !amount) return String(value)
+  return inUnit(amount.kind, value, usualUnit(field, system) ?? amount.unit)
+}
+
+/** An item without a name is called as the gear list calls it, since a row needs one. */
+const standIn = (field: FieldName, i: number): WrittenCell => (field === 'name' ? `Item ${i + 1}` : null)
+
+/** A container by its name; by its row where the name is shared, missing, or reads like a row. */
+function containerWord(gear: readonly DraftItem[], { inside }: DraftItem): string | undefined {
+  if (inside === undefined) return undefined
+  const index = gear.findIndex(({ id }) => id === inside)
+  const name = gear[index]?.name
+  if (index < 0) return undefined
+  const shared = gear.filter(item => item.holdsLitres !== undefined && item.name === name).length > 1
+  return !name || shared || /^row \d+$/i.test(name) ? rowWord(index + 2) : name
+}

@@ -1,0 +1,37 @@
+// The rows of a table as items: each comes out as one, or as a problem with its row, column, text and how to mend it.
+
+import { CAPS } from '../../plan'
+import { cellReader } from './cell'
+import type { Grid } from './grid'
+import { isFilled, isLone, type Layout } from './guess'
+import { inContainers } from './inside'
+import { readRow } from './read-row'
+import { lineOf, startOf } from './texts'
+import type { TableRead } from './types'
+
+/** Reads every row below the headings by the layout; `containers`: names of those in the gear already. Never throws. */
+export function readRows(grid: Grid, layout: Layout, containers: readonly string[] = []): TableRead {
+  const read: TableRead = { items: [], problems: [], groups: 0 }
+  const { headerRow, columns, headings } = layout
+  const name = columns.findIndex(({ field }) => field === 'name')
+  const header = headerRow === null ? null : grid.rows[headerRow]!
+  const above = headerRow ?? -1
+  const reading = { grid, layout, readCell: cellReader() }
+  let group: string | undefined
+  grid.rows.forEach((cells, i) => {
+    if (i <= above || !isFilled(cells) || (header && isSameRow(cells, header))) return
+    if (headings && isLone(cells, name) && !grid.slips.has(i)) {
+      group = startOf(lineOf(cells[name]!).replace(/:$/, ''), CAPS.nameLength)
+      read.groups++
+      return
+    }
+    const { item, problems } = readRow(reading, i)
+    read.problems.push(...problems)
+    if (item) read.items.push(item.item.group || !group ? item : { ...item, item: { ...item.item, group } })
+  })
+  return inContainers(read, columns, containers)
+}
+
+/** Exports of several pages name the columns again on each. */
+const isSameRow = (a: readonly string[], b: readonly string[]) =>
+  a.length === b.length && a.every((cell, i) => cell === b[i])

@@ -1,0 +1,101 @@
+// A table from a spreadsheet as items of the open trip or things of the shelf: choose or paste it, see how it is read,
+// add it in one edit. Loaded when it is opened. Nothing changes before "Add".
+
+import { useMemo, useState } from 'preact/hooks'
+import type { Target } from '../../files/csv'
+import { Choice, useSystem } from '../../parts/fields'
+import { openTrip } from '../../store'
+import { Added, type AddedNote } from './Added'
+import { gridOf, layoutOf } from './opened'
+import { ReadAs } from './ReadAs'
+import { type Kept, useSource } from './source'
+import { TableRows } from './TableRows'
+import { TableSource } from './TableSource'
+import './csv.css'
+
+interface ImportTableProps {
+  /** Where it goes unless the reader says otherwise. */
+  to?: Target
+  /** The level of its heading. */
+  heading?: 'h2' | 'h3'
+  /** Called to go over to plain lists, where that can be done. */
+  onList?: () => void
+}
+
+const TARGETS = [
+  { value: 'trip', label: 'This trip’s gear' },
+  { value: 'shelf', label: 'The shelf' },
+] as const
+
+export function ImportTable({ to = 'trip', heading: Heading = 'h3', onList }: ImportTableProps) {
+  const trip = openTrip.value
+  const [chosen, setChosen] = useState<Target>(to)
+  const target = trip ? chosen : 'shelf'
+  const [kept, keep] = useSource(trip?.id)
+  const [added, setAdded] = useState<(AddedNote & { from: Kept }) | null>(null)
+  const start = (next: Kept['source']) => {
+    setAdded(null)
+    keep({ source: next, asked: {} })
+  }
+  return (
+    <section class="table-import" aria-label="Import a table">
+      <Heading>Import a table</Heading>
+      {added ? (
+        <Added
+          added={added}
+          onUndone={() => {
+            keep(added.from)
+            setAdded(null)
+          }}
+        />
+      ) : null}
+      <TableSource source={kept.source} onSource={start} />
+      {onList && !kept.source ? (
+        <p class="hint">
+          No columns, just a thing a line?{' '}
+          <button type="button" class="link" onClick={onList}>
+            Paste a list instead
+          </button>
+        </p>
+      ) : null}
+      {kept.source ? (
+        <>
+          {trip ? <Choice label="Add to" options={TARGETS} chosen={target} onChoose={setChosen} /> : null}
+          <OpenedTable
+            key={target}
+            kept={kept}
+            target={target}
+            onAsked={asked => keep({ ...kept, asked })}
+            onAdded={note => {
+              setAdded({ ...note, from: kept })
+              keep({ source: null, asked: {} })
+            }}
+          />
+        </>
+      ) : null}
+    </section>
+  )
+}
+
+interface OpenedTableProps {
+  kept: Kept
+  target: Target
+  onAsked: (asked: Kept['asked']) => void
+  onAdded: (note: AddedNote) => void
+}
+
+function OpenedTable({ kept: { source, asked }, target, onAsked, onAdded }: OpenedTableProps) {
+  const system = useSystem()
+  const { encoding, separator } = asked
+  const { grid, encoding: taken } = useMemo(() => gridOf(source!, asked), [source, encoding, separator])
+  const layout = useMemo(
+    () => (grid.ok ? layoutOf(grid, asked, { target, system }) : null),
+    [grid, asked, target, system],
+  )
+  return (
+    <>
+      <ReadAs opened={{ grid, encoding: taken, layout }} target={target} asked={asked} onAsked={onAsked} />
+      {grid.ok && layout ? <TableRows grid={grid} layout={layout} target={target} onAdded={onAdded} /> : null}
+    </>
+  )
+}

@@ -1,0 +1,37 @@
+// One row of a table as it would come in: whether it is taken, and what it says.
+
+import type { ReadItem } from '../../files/csv'
+import { useSystem } from '../../parts/fields'
+import type { Kind } from '../../plan/kinds'
+import { shownIn } from '../../report'
+import { factsOf } from './row-words'
+
+interface TableRowProps {
+  row: ReadItem
+  taken: boolean
+  /** Whether it looks like a thing that is there. */
+  isSame: boolean
+  kind: Kind | null
+  onTake: (take: boolean) => void
+}
+
+export function TableRow({ row, taken, isSame, kind, onTake }: TableRowProps) {
+  const shown = shownIn(useSystem())
+  const { name, count = 1 } = row.item
+  return (
+    <li class="row table-row">
+      <label class="toggle">
+        <input type="checkbox" checked={taken} onChange={event => onTake(event.currentTarget.checked)} />
+        <span>
+          <bdi class="name">
+            {count === 1 ? '' : `${count} × `}
+            {name}
+          </bdi>
+          <bdi class="facts-line"> {factsOf(row, kind, shown).join(', ')}</bdi>
+          {isSame ? <em> – like one that is there</em> : null}
+          {row.isSum ? <em> – looks like the sum of the others</em> : null}
+        </span>
+      </label>
+    </li>
+  )
+}

@@ -1,0 +1,139 @@
+// The rows of a table as they would come in, what could not be read, and the one tap that adds what is ticked.
+
+import { useMemo, useRef, useState } from 'preact/hooks'
+import {
+  addTable,
+  type Grid,
+  type Layout,
+  looksSame,
+  readRows,
+  shelveTable,
+  type Target,
+} from '../../files/csv'
+import { Choice, useSystem } from '../../parts/fields'
+import { CAPS, type DraftItem } from '../../plan'
+import { shownIn } from '../../report'
+import { actions, newId, openTrip, shelf } from '../../store'
+import type { AddedNote } from './Added'
+import { Problems } from './Problems'
+import { TableRow } from './TableRow'
+import { isTaken, kindFinder, MATCHED_ROWS } from './taking'
+
+interface TableRowsProps {
+  grid: Grid
+  layout: Layout
+  target: Target
+  onAdded: (note: AddedNote) => void
+}
+
+const SHOWN_ROWS = 10
+const MORE_ROWS = 100
+
+const SAME = [
+  { value: 'skip', label: 'Leave them' },
+  { value: 'add', label: 'Add them too' },
+] as const
+
+export function TableRows({ grid, layout, target, onAdded }: TableRowsProps) {
+  const shown = shownIn(useSystem())
+  const [ticks, setTicks] = useState<Record<number, boolean>>({})
+  const [addSame, setAddSame] = useState(false)
+  const [kindsAsked, setKindsAsked] = useState<boolean | null>(null)
+  const [most, setMost] = useState(SHOWN_ROWS)
+  const finder = useRef(kindFinder())
+
+  const gear = openTrip.value?.draft.gear ?? []
+  const known: readonly Pick<DraftItem, 'id' | 'name' | 'massKg'>[] =
+    target === 'trip' ? gear : shelf.value.things.map(({ id, item }) => ({ ...item, id }))
+  const read = useMemo(
+    () => readRows(grid, layout, target === 'trip' ? containersIn(gear) : []),
+    [grid, layout],
+  )
+  const same = useMemo(() => looksSame(read.items, known), [read, known.length])
+  const taking = { ticks, same, addSame }
+  const taken = read.items.filter(item => isTaken(item, taking))
+  const hasLitres = layout.columns.some(({ field }) => field === 'litres' || field === 'least')
+  const mayMatch = read.items.length <= MATCHED_ROWS
+  const withKinds = mayMatch && (kindsAsked ?? !hasLitres)
+  const kindOf = withKinds ? finder.current : undefined
+  const room = target === 'trip' ? CAPS.items - gear.length : Number.POSITIVE_INFINITY
+  const what = target === 'trip' ? 'item' : 'thing'
+
+  function add() {
+    const label = `Add ${counted(taken.length, what)}`
+    const left = new Map([...same].flatMap(([row, i]) => (known[i] ? [[row, known[i].id] as const] : [])))
+    const adopted = { rows: taken, same: left, ...(kindOf && { kindOf }) }
+    if (target === 'trip') actions.edit(label, draft => addTable(draft, adopted, newId))
+    else actions.editShelf(label, before => shelveTable(before, adopted, { newId, now: Date.now() }))
+    onAdded({ label, target, problems: read.problems })
+  }
+
+  if (read.items.length === 0 && read.problems.length === 0)
+    return <p class="hint">There are no rows below the names of the columns.</p>
+  const kg = taken.reduce((sum, { item }) => sum + (item.massKg ?? 0) * (item.count ?? 1), 0)
+  const open = taken.filter(
+    ({ item }) => !(item.litres ?? item.litresRange ?? kindOf?.(item) ?? item.stow === 'worn'),
+  )
+  return (
+    <>
+      <p role="status">
+        {counted(taken.length, what)} to add to the {target === 'trip' ? 'gear' : 'shelf'}, {shown.gear(kg)}{' '}
+        together.
+        {read.problems.length > 0 ? ` ${counted(rowsOf(read.problems), 'row')} not understood.` : ''}
+        {open.length > 0
+          ? ` ${open.length} without litres: they count as taking no room until you give them some.`
+          : ''}
+      </p>
+      {same.size > 0 ? (
+        <Choice
+          label={`${counted(same.size, 'row')} like what is there`}
+          options={SAME}
+          chosen={addSame ? 'add' : 'skip'}
+          onChoose={choice => setAddSame(choice === 'add')}
+        />
+      ) : null}
+      {mayMatch ? (
+        <label class="toggle">
+          <input
+            type="checkbox"
+            checked={withKinds}
+            onChange={event => setKindsAsked(event.currentTarget.checked)}
+          />
+          <span>Where the table gives no litres, take those typical of its kind (not measured)</span>
+        </label>
+      ) : null}
+      {taken.length > room ? (
+        <p class="problem">The gear has room for {room} more items: leave some out.</p>
+      ) : (
+        <button type="button" class="primary" disabled={taken.length === 0} onClick={add}>
+          Add {counted(taken.length, what)}
+        </button>
+      )}
+      <Problems problems={read.problems} />
+      <ul class="rows" aria-label="Rows as they would come in">
+        {read.items.slice(0, most).map(row => (
+          <TableRow
+            key={row.row}
+            row={row}
+            taken={isTaken(row, taking)}
+            isSame={same.has(row.row)}
+            kind={kindOf?.(row.item) ?? null}
+            onTake={take => setTicks({ ...ticks, [row.row]: take })}
+          />
+        ))}
+      </ul>
+      {read.items.length > most ? (
+        <button type="button" class="quiet" onClick={() => setMost(most + MORE_ROWS)}>
+          Show {Math.min(MORE_ROWS, read.items.length - most)} more of {read.items.length} rows
+        </button>
+      ) : null}
+    </>
+  )
+}
+
+const counted = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`
+
+const rowsOf = (problems: readonly { row: number }[]) => new Set(problems.map(({ row }) => row)).size
+
+const containersIn = (gear: readonly DraftItem[]) =>
+  gear.flatMap(({ holdsLitres, name }) => (holdsLitres !== undefined && name ? [name] : []))

@@ -1,0 +1,5 @@
+// Tables in and out; loaded when a door to one is opened.
+
+export { ImportTable } from './ImportTable'
+export { ReceivedTable } from './ReceivedTable'
+export { SaveTable } from './SaveTable'

@@ -1,0 +1,47 @@
+// A source read as the reader asks for, the rest as the table itself suggests.
+
+import {
+  decodeTable,
+  type Encoding,
+  type Grid,
+  guessLayout,
+  type Layout,
+  type Refusal,
+  readGrid,
+  TABLE_CAPS,
+  type Target,
+  tooLarge,
+} from '../../files/csv'
+import type { System } from '../../units'
+import type { Asked, Source } from './source'
+
+export interface Opened {
+  /** null: a text that was pasted has none. */
+  encoding: Encoding | null
+  grid: Grid | Refusal
+  layout: Layout | null
+}
+
+/** Reads the bytes or the text into rows of cells. */
+export function gridOf(source: Source, { encoding, separator }: Asked): Pick<Opened, 'encoding' | 'grid'> {
+  if ('text' in source) return { encoding: null, grid: readGrid(source.text, separator) }
+  if (source.bytes.length > TABLE_CAPS.bytes) return { encoding: null, grid: tooLarge(source.bytes.length) }
+  const decoded = decodeTable(source.bytes, encoding)
+  return { encoding: decoded.encoding, grid: readGrid(decoded.text, separator) }
+}
+
+/** What the columns hold. */
+export function layoutOf(
+  grid: Grid,
+  asked: Asked,
+  { target, system }: { target: Target; system: System },
+): Layout {
+  const { headerRow, columns, decimal, headings } = asked
+  const guessed = guessLayout(grid, { target, system, ...(headerRow === undefined ? {} : { headerRow }) })
+  return {
+    ...guessed,
+    ...(columns && { columns: [...columns] }),
+    ...(decimal && { decimal }),
+    ...(headings === undefined ? {} : { headings }),
+  }
+}

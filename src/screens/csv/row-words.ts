@@ -1,0 +1,42 @@
+// What an item of a table is, in the words of the gear list.
+
+import { FIELDS, type ReadItem } from '../../files/csv'
+import { type Kind, litresOfKind } from '../../plan/kinds'
+import type { Shown } from '../../report'
+import { rangeText } from '../../units'
+
+/** The facts of a row as they would come in. */
+export function factsOf({ item, inside, thing }: ReadItem, kind: Kind | null, shown: Shown): string[] {
+  const { massKg, litres, litresRange, count = 1, stow, use, kcalPerKg, group, fuel } = item
+  const each = count === 1 ? '' : ' each'
+  const facts: (string | null | undefined | false)[] = [
+    massKg === undefined ? !fuel && 'no mass' : shown.gear(massKg) + each,
+    litres !== undefined && shown.litres(litres) + each,
+    litresRange && `${range(litresRange as Range, shown)} by kind`,
+    kind && `${range(litresOfKind(kind, item), shown)} typical of a ${kind.kind}`,
+    stow && stow !== 'main-body' && wordOf('place', stow),
+    use && use !== 'kept' && wordOf('use', use),
+    kcalPerKg !== undefined && `${Math.round(kcalPerKg / 10)} kcal/100 g`,
+    fuel && 'fuel by the water it heats',
+    item.holdsLitres !== undefined && `holds ${shown.litres(item.holdsLitres)}`,
+    inside && ('row' in inside ? `inside row ${inside.row}` : `inside ${inside.name}`),
+    group,
+    thing.retired && 'no longer in use',
+    thing.weighedOn && `weighed on ${thing.weighedOn}`,
+    thing.note && `note: ${thing.note.slice(0, 60)}`,
+  ]
+  return facts.filter(fact => typeof fact === 'string')
+}
+
+interface Range {
+  low: number
+  high: number
+}
+
+const range = ({ low, high }: Range, { system }: Shown) =>
+  rangeText('volume', low, high, { system, unit: 'L', digits: high < 1 ? 2 : 1 })
+
+function wordOf(field: 'place' | 'use', value: string): string {
+  const { reading } = FIELDS[field]
+  return reading.as === 'choice' ? (reading.words[value]?.[0] ?? value) : value
+}
