@@ -1,18 +1,21 @@
 // What the screens may use: signals to read, actions to change, and the start of both.
 
 import type { ReadonlySignal } from '@preact/signals'
-import type { Library, TripDocument } from './documents'
+import type { Shelf } from '../plan/shelf'
+import * as backupSignals from './backup-signals'
+import type { Library, RemovedTrip, TripDocument } from './documents'
 import type { OpenReckoned } from './reckoning'
 import { access, actions, flush, loadLater, newId, startStore, state } from './start'
-import type { CopyState, Damaged, Removed, SaveState } from './state'
+import type { CopyState, Damaged, SaveState } from './state'
 import { notReadyText, updateSignals } from './update-signals'
 import type { Updates } from './updates'
 
-export type { Library, ScreenPlace, System, Theme, TripDocument } from './documents'
+export type { Both } from './actions'
+export type { Library, RemovedTrip, ScreenPlace, System, Theme, TripDocument } from './documents'
 export { type DryStretches, dryStretchSteps } from './dry-stretches'
 export { loadEngine } from './engine'
 export type { OpenReckoned } from './reckoning'
-export type { CopyState, Damaged, Removed, SaveState } from './state'
+export type { CopyState, Damaged, SaveState } from './state'
 export { access, actions, flush, newId, startStore }
 
 export const library: ReadonlySignal<Library> = state.library
@@ -31,12 +34,25 @@ export const storeLoaded: ReadonlySignal<boolean> = state.loaded
 export const damagedRecords: ReadonlySignal<Damaged[]> = state.damaged
 /** The second copy of the trips, outside the database. */
 export const secondCopy: ReadonlySignal<CopyState> = state.copy
-/** The trip removed last, which `actions.restoreTrip` brings back. */
-export const removedTrip: ReadonlySignal<Removed | null> = state.removed
+/** The trips removed last, at most ten, which `actions.restoreTrip` brings back. */
+export const removedTrips: ReadonlySignal<RemovedTrip[]> = state.removedTrips
+/** Everything one owns, bases, and packings. */
+export const shelf: ReadonlySignal<Shelf> = state.shelf
 export const canUndo: ReadonlySignal<boolean> = state.canUndo
 export const canRedo: ReadonlySignal<boolean> = state.canRedo
 /** What undo would take back, in words. */
 export const lastLabel: ReadonlySignal<string | null> = state.lastLabel
+/** What redo would bring again, in words. */
+export const redoLabel: ReadonlySignal<string | null> = state.redoLabel
+/** What undo has just taken back, in words, until something else is done. */
+export const justUndone: ReadonlySignal<string | null> = state.justUndone
+
+/** The reminder to save a backup file, in words; null: none is due. */
+export const dueBackup: ReadonlySignal<string | null> = backupSignals.dueBackup
+/** Why the last snapshot could not be kept, in words. */
+export const snapshotProblem: ReadonlySignal<string | null> = backupSignals.snapshotProblem
+/** Changes whenever a snapshot was taken, or a backup file noted. */
+export const backupsChanged: ReadonlySignal<number> = backupSignals.backupsChanged
 
 const signals = updateSignals()
 export const updateWaiting: ReadonlySignal<boolean> = signals.updateWaiting
@@ -51,7 +67,8 @@ export async function startUpdates(): Promise<void> {
     container: import.meta.env.PROD ? globalThis.navigator?.serviceWorker : undefined,
     settleEdits: async () => {
       await flush()
-      return state.saveState.peek().kind === 'saved' || state.trips.peek().size === 0
+      const isEmpty = state.trips.peek().size === 0 && state.shelf.peek().changedAt === 0
+      return state.saveState.peek().kind === 'saved' || isEmpty
     },
     reload: () => location.reload(),
   }

@@ -2,9 +2,9 @@
 // offered as a file: perhaps somebody can read what the app cannot.
 
 import { useState } from 'preact/hooks'
+import { saveFile } from '../../parts/files'
 import { damagedRecords } from '../../store'
 import type { Keeping } from '../../store/later'
-import { saveText } from './saveText'
 
 export function DamagedRecords({ keeping }: { keeping: Keeping }) {
   const [offered, setOffered] = useState<string[]>([])
@@ -12,7 +12,7 @@ export function DamagedRecords({ keeping }: { keeping: Keeping }) {
   const tell = (error: unknown) => setProblem(error instanceof Error ? error.message : String(error))
 
   async function offer(key: string) {
-    saveText(`damaged ${key.replace('/', ' ')}.json`, await keeping.damagedText(key))
+    saveFile(`damaged ${key.replace('/', ' ')}.json`, await keeping.damagedText(key))
     setOffered([...offered, key])
   }
 

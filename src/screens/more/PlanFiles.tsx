@@ -1,9 +1,9 @@
 // A trip as a plan file, and a plan file as a trip of its own: nothing that is here is ever replaced by one.
 
 import { useState } from 'preact/hooks'
-import { CAPS, fromPlanDocument, parsePlanText, pathText } from '../../plan'
+import { receive, saveFile } from '../../parts/files'
+import { fromPlanDocument } from '../../plan'
 import { actions, newId, openTrip, reckoned } from '../../store'
-import { saveText } from './saveText'
 
 export function PlanFiles() {
   const [problems, setProblems] = useState<string[]>([])
@@ -11,24 +11,22 @@ export function PlanFiles() {
 
   async function open(file: File | undefined) {
     if (!file) return
-    if (file.size > CAPS.fileBytes) {
-      setProblems([`${file.name} is larger than ${CAPS.fileBytes / 1e6} MB: split the plan.`])
-      return
-    }
-    const parsed = parsePlanText(await file.text())
-    if (!parsed.ok) {
-      setProblems(parsed.problems.map(({ path, message }) => `${pathText(path)}: ${message}`))
-      return
-    }
-    setProblems([])
-    actions.createTrip(fromPlanDocument(parsed.document, newId))
+    const { lookAtFile } = await import('../backup')
+    const looked = await lookAtFile(file)
+    setProblems(looked.kind === 'unread' ? looked.problems : [])
+    if (looked.kind === 'plan') actions.createTrip(fromPlanDocument(looked.document, newId))
+    // Not a plan: it goes to the reader it belongs to.
+    else if (looked.kind !== 'unread') receive([file])
   }
+
+  const failed = () =>
+    setProblems(['The part of the app that opens files could not be loaded: reload the app and try again.'])
 
   function save() {
     // What is saved is what is reckoned: a file that this app and the command line both read.
     const text = JSON.stringify(reckoned.value?.document, null, 1)
     const name = (openTrip.value?.draft.name ?? '').replace(/[^\p{L}\p{N} _-]/gu, '').trim() || 'trip'
-    saveText(`${name}.json`, text)
+    saveFile(`${name}.json`, text)
     setSaved(true)
     // Without the note only the date is missing: the file itself is saved, whatever the storage does.
     const note = async () => (await import('../../store/later')).keeping()?.noteFile(openTrip.value?.id ?? '')
@@ -52,9 +50,11 @@ export function PlanFiles() {
             accept=".json,application/json"
             onChange={event => {
               const input = event.currentTarget
-              void open(input.files?.[0]).finally(() => {
-                input.value = ''
-              })
+              void open(input.files?.[0])
+                .catch(failed)
+                .finally(() => {
+                  input.value = ''
+                })
             }}
           />
         </label>

@@ -38,7 +38,7 @@ export function Safety() {
       <h2>Keeping your trips</h2>
       <p>
         Your trips lie in this browser only. Clearing its data for this site, or losing the device, takes them
-        along: a plan file outlives both.
+        along: a file of everything (“Backup”, above) outlives both.
       </p>
       <dl>
         <dt>Plan file of this trip</dt>

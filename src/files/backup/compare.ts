@@ -1,0 +1,203 @@
+// What a backup holds against what is here, before anything changes: which trips and things are new, the same or
+// different, which of two is the newer, and in words what differs.
+
+import { cleanWords, type Draft } from '../../plan'
+import type { Base, Packing, Thing } from '../../plan/shelf'
+import { canonical } from './canonical'
+import type { Backup, BackupTrip, Contents } from './types'
+
+export interface Difference {
+  id: string
+  name: string
+  /** Which was changed later; null: not known. */
+  newer: 'file' | 'here' | null
+  /** What differs, in words: "12 items here, 14 in the file". */
+  words: string[]
+}
+
+export interface Compared {
+  /** Only in the file. */
+  fresh: { id: string; name: string; words: string[] }[]
+  same: { id: string; name: string }[]
+  differ: Difference[]
+  /** Only here. */
+  here: { id: string; name: string }[]
+}
+
+export interface Comparison {
+  trips: Compared
+  /** Null: the file's shelf cannot be read. */
+  shelf: Record<'things' | 'bases' | 'packings', Compared> | null
+  /** What differs in the settings, in words. */
+  settings: string[]
+  /** There is no trip here and nothing on the shelf. */
+  isEmptyHere: boolean
+}
+
+/** Contents alone decide: the same contents saved at different times are the same. */
+export const sameAs = (a: unknown, b: unknown): boolean => key(a) === key(b)
+const key = (value: unknown) => canonical(cleanWords(value ?? null))
+
+const tripContents = ({ draft, typed, profile, demo }: BackupTrip) => ({ draft, typed, profile, demo })
+
+export const sameTrip = (a: BackupTrip, b: BackupTrip) => sameAs(tripContents(a), tripContents(b))
+/** When a fact was changed last is no fact itself. */
+export const sameThing = ({ changed: _a, ...a }: Thing, { changed: _b, ...b }: Thing) => sameAs(a, b)
+
+export function compareBackup(here: Contents, { trips, shelf, settings }: Backup): Comparison {
+  return {
+    trips: compared(here.trips, trips, TRIPS),
+    shelf: shelf && {
+      things: compared(here.shelf.things, shelf.things, THINGS),
+      bases: compared(here.shelf.bases, shelf.bases, BASES),
+      packings: compared(here.shelf.packings, shelf.packings, PACKINGS),
+    },
+    settings: settingsWords(here, settings),
+    isEmptyHere: isEmpty(here),
+  }
+}
+
+export const isEmpty = ({ trips, shelf: { things, bases, packings } }: Contents) =>
+  trips.length + things.length + bases.length + packings.length === 0
+
+/** Whether merging the file would change nothing here. */
+export function bringsNothing({ trips, shelf, settings, isEmptyHere }: Comparison): boolean {
+  const parts = shelf ? [trips, shelf.things, shelf.bases, shelf.packings] : [trips]
+  const isSame = parts.every(({ fresh, differ }) => fresh.length + differ.length === 0)
+  return isSame && (settings.length === 0 || !isEmptyHere)
+}
+
+interface Sort<T> {
+  nameOf: (entry: T) => string
+  isSame: (a: T, b: T) => boolean
+  /** When it was changed last, ms since 1970; 0: not known. */
+  timeOf: (entry: T) => number
+  holds: (entry: T) => string[]
+  differs: (here: T, file: T) => string[]
+}
+
+function compared<T extends { id: string }>(here: T[], file: T[], sort: Sort<T>): Compared {
+  const byId = new Map(here.map(entry => [entry.id, entry]))
+  const inFile = new Set(file.map(({ id }) => id))
+  const named = (entry: T) => ({ id: entry.id, name: sort.nameOf(entry) })
+  const found: Compared = {
+    fresh: [],
+    same: [],
+    differ: [],
+    here: here.filter(({ id }) => !inFile.has(id)).map(named),
+  }
+  for (const entry of file) {
+    const ours = byId.get(entry.id)
+    if (!ours) found.fresh.push({ ...named(entry), words: sort.holds(entry) })
+    else if (sort.isSame(ours, entry)) found.same.push(named(entry))
+    else {
+      const [mine, theirs] = [sort.timeOf(ours), sort.timeOf(entry)]
+      const newer = mine === theirs ? null : mine > theirs ? 'here' : 'file'
+      found.differ.push({ ...named(ours), newer, words: sort.differs(ours, entry) })
+    }
+  }
+  return found
+}
+
+const many = (n: number, thing: string) => `${n.toLocaleString('en')} ${thing}${n === 1 ? '' : 's'}`
+
+const LISTS = [
+  ['item', (draft: Draft) => draft.gear],
+  ['stop', (draft: Draft) => draft.trip.stops],
+  ['pack', (draft: Draft) => draft.packs],
+] as const
+
+const TRIPS: Sort<BackupTrip> = {
+  nameOf: ({ draft }) => draft.name || 'Trip without a name',
+  isSame: sameTrip,
+  timeOf: ({ changedAt }) => changedAt,
+  holds: ({ draft }) => LISTS.map(([what, of]) => many(of(draft).length, what)),
+  differs: (here, file) => {
+    const { stops: _here, ...habitsHere } = here.draft.trip
+    const { stops: _file, ...habitsFile } = file.draft.trip
+    return [
+      sameAs(here.draft.name, file.draft.name) ? '' : `“${file.draft.name ?? ''}” in the file`,
+      ...LISTS.map(([what, of]) => listWords(what, of(here.draft), of(file.draft))),
+      sameAs(here.draft.carrier, file.draft.carrier) ? '' : 'the hiker',
+      sameAs(habitsHere, habitsFile) ? '' : 'pace, water or meals',
+      sameAs(here.draft.settings, file.draft.settings) ? '' : 'settings of the trip',
+      sameAs(here.typed, file.typed) ? '' : 'text that is no number yet',
+      sameAs(here.profile, file.profile) ? '' : 'the terrain of the track',
+      here.demo === file.demo ? '' : 'whether it is the demo',
+    ].filter(Boolean)
+  },
+}
+
+function listWords(what: string, here: { id: string }[], file: { id: string }[]): string {
+  if (sameAs(here, file)) return ''
+  if (here.length !== file.length)
+    return `${many(here.length, what)} here, ${file.length.toLocaleString('en')} in the file`
+  const byId = new Map(here.map(entry => [entry.id, entry]))
+  const changed = file.filter(entry => !sameAs(byId.get(entry.id), entry)).length
+  return changed > 0 ? `${changed} of ${many(here.length, what)} differ` : `the order of the ${what}s`
+}
+
+const THINGS: Sort<Thing> = {
+  nameOf: ({ item }) => item.name || 'Thing without a name',
+  isSame: sameThing,
+  timeOf: ({ changed }) => Object.values(changed).reduce((last, at) => Math.max(last, at ?? 0), 0),
+  holds: () => [],
+  differs: (here, file) => {
+    const [a, b] = [here.item, file.item] as Record<string, unknown>[]
+    const fields = [...new Set([...Object.keys(a!), ...Object.keys(b!)])].filter(
+      field => !sameAs(a![field], b![field]),
+    )
+    const words = fields.map(field => FACT_WORDS[field] ?? field)
+    const marks = (['note', 'weighedOn', 'retired'] as const).filter(mark => !sameAs(here[mark], file[mark]))
+    return [...new Set([...words, ...marks.map(mark => FACT_WORDS[mark] ?? mark)])]
+  },
+}
+
+/** What the facts of a thing are called, where their field's name does not say it. */
+const FACT_WORDS: Readonly<Record<string, string>> = {
+  massKg: 'mass',
+  massFrom: 'where the mass is from',
+  litres: 'litres',
+  litresRange: 'litres',
+  litresFrom: 'where the litres are from',
+  kcalPerKg: 'energy',
+  holdsLitres: 'what it holds',
+  holdsWaterLitres: 'water it holds',
+  lengthCm: 'length',
+  diameterCm: 'diameter',
+  mayRideOutside: 'whether it may ride outside',
+  weighedOn: 'the day it was weighed',
+  retired: 'whether it is in use',
+}
+
+const BASES: Sort<Base> = {
+  nameOf: ({ name }) => name || 'Base without a name',
+  isSame: sameAs,
+  timeOf: () => 0,
+  holds: ({ lines }) => [many(lines.length, 'thing')],
+  differs: (here, file) => [
+    here.lines.length === file.lines.length
+      ? 'its name or its things'
+      : `${many(here.lines.length, 'thing')} here, ${file.lines.length} in the file`,
+  ],
+}
+
+const PACKINGS: Sort<Packing> = {
+  nameOf: ({ gear, pack }) => `${gear} in ${pack}`,
+  isSame: sameAs,
+  timeOf: ({ at }) => at,
+  holds: () => [],
+  differs: () => ['what was packed'],
+}
+
+const SYSTEMS = { metric: 'metric units', us: 'US units' }
+const THEMES = { auto: 'light as the device', light: 'always light', dark: 'always dark' }
+
+function settingsWords(here: Contents, file: Backup['settings']): string[] {
+  if (!file) return []
+  const { system, theme } = here.settings
+  return [
+    system === file.system ? '' : SYSTEMS[file.system],
+    theme === file.theme ? '' : THEMES[file.theme],
+  ].filter(Boolean)
+}

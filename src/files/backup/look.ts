@@ -1,0 +1,107 @@
+// What a file from outside is, by what is in it rather than by its name: the one place where files opened, dropped,
+// pasted and shared are told apart. Reads no more of a file than it needs, and none of one that is too large.
+
+import { CAPS, type PlanDocument, parsePlanText, pathText } from '../../plan'
+import { BACKUP_CAPS } from './limits'
+import { parseJson, readingBackup } from './read'
+import type { ReadTrip } from './read-trips'
+import { BACKUP_FORMAT, type Backup } from './types'
+
+export type Looked =
+  | { kind: 'plan'; document: PlanDocument }
+  | { kind: 'backup'; backup: Backup }
+  /** To be read by their own readers. */
+  | { kind: 'track' | 'table' }
+  /** A shared link: the part of it that carries the plan. */
+  | { kind: 'link'; fragment: string }
+  | { kind: 'unread'; problems: string[] }
+
+const unread = (...problems: string[]): Looked => ({ kind: 'unread', problems })
+const megabytes = (bytes: number) => `${(bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0)} MB`
+
+/** How much of a file is looked at to tell what it is. */
+const HEAD_BYTES = 4096
+const OPENS = 'The app opens plan files and backup files (.json), tracks (.gpx) and tables (.csv).'
+
+/** Never rejects: a file that cannot be read is `unread`, with what is wrong in words. */
+export async function lookAt(file: File, readTrip: ReadTrip): Promise<Looked> {
+  try {
+    return file.size === 0
+      ? unread('The file is empty, or did not arrive whole: copy or download it once more.')
+      : await lookInto(file, readTrip)
+  } catch (error) {
+    const why = error instanceof Error ? error.name : String(error)
+    return unread(
+      `The file could not be read (${why}): choose it once more, or copy it onto this device first.`,
+    )
+  }
+}
+
+async function lookInto(file: File, readTrip: ReadTrip): Promise<Looked> {
+  const bytes = new Uint8Array(await file.slice(0, HEAD_BYTES).arrayBuffer())
+  const packed = PACKED.find(({ marks }) => marks.every((mark, i) => bytes[i] === mark))
+  if (packed) return unread(`${packed.says} ${OPENS}`)
+  const head = textOf(bytes).trimStart()
+  const ending = /\.(\w+)$/.exec(file.name.toLowerCase())?.[1] ?? ''
+  if (/^[{[]/.test(head) || ending === 'json') return lookIntoJson(file, readTrip)
+  if (/<gpx[\s>]/i.test(head) || ending === 'gpx') return { kind: 'track' }
+  if (head.startsWith('<')) return unread(`The file is a web page, or XML of another kind. ${OPENS}`)
+  const link = /#plan=\d[^\s"<>]*/.exec(head)
+  if (link)
+    return {
+      kind: 'link',
+      fragment: /#plan=\d[^\s"<>]*/.exec(await file.slice(0, 4 * HEAD_BYTES).text())![0],
+    }
+  const isTable = ['csv', 'tsv'].includes(ending) || /^[^\n\0]*[\t;,][^\n\0]*\n/.test(head)
+  return isTable ? { kind: 'table' } : unread(`The file is of a kind that the app does not know. ${OPENS}`)
+}
+
+async function lookIntoJson(file: File, readTrip: ReadTrip): Promise<Looked> {
+  if (file.size > BACKUP_CAPS.fileBytes)
+    return unread(
+      `The file is ${megabytes(file.size)} large; a backup is read up to ${megabytes(BACKUP_CAPS.fileBytes)}, a plan up to ${megabytes(CAPS.fileBytes)}.`,
+    )
+  const text = await file.text()
+  const json = parseJson(text)
+  if (!json.ok) return unread(json.message)
+  const { format, trip, carrier } = (json.value ?? {}) as Record<string, unknown>
+  if (format === BACKUP_FORMAT) {
+    const read = await inSlices(readingBackup(json.value, readTrip))
+    return read.ok ? { kind: 'backup', backup: read.backup } : unread(read.message)
+  }
+  if (format !== 'pack-reckoner/plan' && !trip && !carrier)
+    return unread(`The file is neither a plan nor a backup of Pack Reckoner. ${OPENS}`)
+  const parsed = parsePlanText(text)
+  if (parsed.ok) return { kind: 'plan', document: parsed.document }
+  return unread(...parsed.problems.map(({ path, message }) => `${pathText(path)}: ${message}`))
+}
+
+/** The page is let go on after this long. */
+const SLICE_MS = 40
+
+async function inSlices<T>(reading: Generator<void, T>): Promise<T> {
+  let start = performance.now()
+  for (;;) {
+    const { done, value } = reading.next()
+    if (done) return value
+    if (performance.now() - start < SLICE_MS) continue
+    await new Promise(resolve => setTimeout(resolve))
+    start = performance.now()
+  }
+}
+
+/** Beginnings of files that hold no text, as their formats' own descriptions give them. */
+const PACKED = [
+  { marks: [0x50, 0x4b, 3, 4], says: 'The file is a zip archive: unpack it, and open what is inside.' },
+  { marks: [0x1f, 0x8b], says: 'The file is packed (gzip): unpack it, and open what is inside.' },
+  { marks: [0x25, 0x50, 0x44, 0x46], says: 'The file is a PDF.' },
+  { marks: [0x89, 0x50, 0x4e, 0x47], says: 'The file is a picture.' },
+  { marks: [0xff, 0xd8, 0xff], says: 'The file is a picture.' },
+]
+
+/** In whichever Unicode encoding its mark says. */
+function textOf(bytes: Uint8Array): string {
+  const mark = (bytes[0] ?? 0) * 256 + (bytes[1] ?? 0)
+  const encoding = mark === 0xfffe ? 'utf-16le' : mark === 0xfeff ? 'utf-16be' : 'utf-8'
+  return new TextDecoder(encoding).decode(bytes)
+}

@@ -1,0 +1,139 @@
+// The shelf and the settings of a backup. Things, bases and packings are checked one by one; what is damaged is left out
+// and said. A shelf of a later version climbs to the current one here.
+
+import * as z from 'zod/mini'
+import { checkDraft } from '../../plan'
+import type { Base, Packing, ShelfContents, Thing } from '../../plan/shelf'
+import { BACKUP_CAPS } from './limits'
+import { listed } from './read-trips'
+import type { BackupSettings } from './types'
+
+const words = (most: number) => z.string().check(z.maxLength(most))
+const id = z.string().check(z.minLength(1), z.maxLength(200))
+const opt = z.exactOptional
+const ms = z.number().check(z.gte(0))
+const more = z.number().check(z.gte(0))
+
+const thingShape = z.object({
+  id,
+  item: z.record(z.string(), z.unknown()),
+  note: opt(words(BACKUP_CAPS.noteChars)),
+  weighedOn: opt(z.string().check(z.regex(/^\d{4}-\d\d-\d\d$/))),
+  retired: opt(z.boolean()),
+  changed: z.record(z.string(), ms),
+})
+
+const baseShape = z.object({
+  id,
+  name: words(1000),
+  lines: z
+    .array(
+      z.object({
+        thing: id,
+        count: opt(more),
+        stow: opt(z.enum(['main-body', 'outside-pocket', 'strapped-on', 'worn'])),
+        inside: opt(id),
+      }),
+    )
+    .check(z.maxLength(BACKUP_CAPS.lines)),
+})
+
+const packingShape = z.object({
+  id,
+  at: ms,
+  gear: words(1000),
+  pack: words(1000),
+  bodyLitres: more,
+  said: z.union([
+    z.object({ how: z.literal('full'), fullness: more }),
+    z.object({ how: z.literal('over'), overLitres: more }),
+    z.object({ how: z.literal('box'), lengthCm: more, widthCm: more, heightCm: more }),
+  ]),
+  reckonedLitresAtFactor1: more,
+  factor: more,
+})
+
+const shelfShape = z.object({
+  format: z.literal('pack-reckoner/shelf'),
+  version: z.literal(1),
+  things: z.array(z.unknown()),
+  bases: z.array(z.unknown()),
+  packings: z.array(z.unknown()),
+  typed: z.record(z.string(), words(1000)),
+})
+
+/** The parts of a shelf that can be read; null where it is none, and what is here is to stay. */
+export function readShelf(record: unknown): { shelf: ShelfContents | null; leftOut: string[] } {
+  const found = shelfShape.safeParse(record)
+  if (!found.success) return { shelf: null, leftOut: ['The shelf cannot be read: yours stays as it is.'] }
+  const leftOut: string[] = []
+  const { things, bases, packings, typed } = found.data
+  const known = readList(things, thingShape, 'Thing', leftOut) as unknown as Thing[]
+  const ids = new Set(known.map(thing => thing.id))
+  return {
+    shelf: {
+      things: withSoundFacts(known, leftOut),
+      bases: readList(bases, baseShape, 'Base', leftOut) as Base[],
+      packings: readList(packings, packingShape, 'Packing', leftOut) as Packing[],
+      typed: Object.fromEntries(
+        Object.entries(typed).filter(([path]) => ids.has(path.slice(0, path.indexOf('/')))),
+      ),
+    },
+    leftOut,
+  }
+}
+
+type Shape = typeof thingShape | typeof baseShape | typeof packingShape
+
+function readList<S extends Shape>(list: unknown[], shape: S, what: string, leftOut: string[]): z.infer<S>[] {
+  const taken = new Set<string>()
+  return list.flatMap((entry, i) => {
+    const found = shape.safeParse(entry)
+    const place = found.success ? '' : found.error.issues[0]?.path.join('/')
+    const why = found.success && taken.has(found.data.id) ? 'is in the file twice' : `is damaged (${place})`
+    if (!found.success || taken.has(found.data.id)) {
+      leftOut.push(`${what} ${i + 1}${nameIn(entry)} ${why}: it is left out.`)
+      return []
+    }
+    taken.add(found.data.id)
+    return [found.data as z.infer<S>]
+  })
+}
+
+/** What a thing's facts hold that no item could is taken out: they are an item's fields, and are checked as such. */
+function withSoundFacts(things: Thing[], leftOut: string[]): Thing[] {
+  const gear = things.map(({ item }, i) => ({ ...item, id: String(i) }))
+  const checked = checkDraft({ carrier: {}, trip: { stops: [] }, gear, packs: [] })
+  if (!checked.ok) return []
+  const bad = checked.leftOut.map(path => path.replace(/^gear\[(\d+)\]/, (_, i) => `thing ${Number(i) + 1}`))
+  if (bad.length > 0) leftOut.push(`The shelf: ${listed(bad)} cannot be read.`)
+  return things.map((thing, i) => {
+    const { id: _id, shelf: _shelf, inside: _inside, ...item } = checked.draft.gear[i]!
+    // Names that every object has are no facts of a thing.
+    const changed = Object.entries(thing.changed).filter(([field]) => !(field in {}))
+    return { ...thing, item, changed: Object.fromEntries(changed) }
+  })
+}
+
+const settingsShape = z.object({
+  system: z.enum(['metric', 'us']),
+  theme: z.enum(['auto', 'light', 'dark']),
+})
+
+export function readSettings(value: unknown): BackupSettings | null {
+  const found = settingsShape.safeParse(value)
+  return found.success ? found.data : null
+}
+
+function nameIn(entry: unknown): string {
+  const {
+    item,
+    name = item?.name,
+    gear = name,
+  } = (entry ?? {}) as {
+    item?: { name?: unknown }
+    name?: unknown
+    gear?: unknown
+  }
+  return typeof gear === 'string' && gear ? ` “${gear.slice(0, 60)}”` : ''
+}

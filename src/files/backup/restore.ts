@@ -1,0 +1,120 @@
+// What there is after a backup was taken in, as a pure function of what was here, the file and the reader's wishes.
+// Merging takes nothing away but what the reader gives up for the file's; what is the same stays the object it was.
+
+import { copyName } from '../../plan'
+import type { Base, Packing, ShelfContents, Thing } from '../../plan/shelf'
+import { isEmpty, sameAs, sameThing, sameTrip } from './compare'
+import type { Backup, BackupTrip, Contents } from './types'
+
+/** For what is here and in the file, but not the same. */
+export type Choice = 'both' | 'file' | 'mine'
+
+export interface Wishes {
+  how: 'merge' | 'replace'
+  /** By the id of a trip; `both` where there is none. */
+  trips: Readonly<Record<string, Choice>>
+  shelf: Choice
+}
+
+/** Everything as it is to be from now on. Ids of copies come from `newId`. */
+export function restored(here: Contents, file: Backup, wishes: Wishes, newId: () => string): Contents {
+  const taken = wishes.how === 'replace' ? replaced(here, file) : mergedContents(here, file, wishes, newId)
+  return { ...taken, trips: [...new Map(taken.trips.map(trip => [trip.id, trip])).values()] }
+}
+
+function replaced(here: Contents, file: Backup): Contents {
+  const byId = new Map(here.trips.map(trip => [trip.id, trip]))
+  const trips = file.trips.map(trip => unchanged(byId.get(trip.id), trip, sameTrip))
+  // What the file holds only in a damaged form is no reason to lose what is here.
+  const kept = file.damagedTrips.flatMap(id => byId.get(id) ?? [])
+  return {
+    trips: [...trips, ...kept],
+    shelf: file.shelf ?? here.shelf,
+    settings: file.settings ?? here.settings,
+  }
+}
+
+function mergedContents(here: Contents, file: Backup, wishes: Wishes, newId: () => string): Contents {
+  const trips = merged(here.trips, file.trips, {
+    isSame: sameTrip,
+    choose: id => wishes.trips[id] ?? 'both',
+    copy: (trip): BackupTrip => ({
+      ...trip,
+      id: newId(),
+      draft: { ...trip.draft, name: fromFile(trip.draft.name || 'Trip') },
+    }),
+  })
+  return {
+    trips,
+    shelf: file.shelf ? mergedShelf(here.shelf, file.shelf, { choice: wishes.shelf, newId }) : here.shelf,
+    // Where there is nothing yet, nothing of one's own can be meant.
+    settings: isEmpty(here) ? (file.settings ?? here.settings) : here.settings,
+  }
+}
+
+interface ShelfWish {
+  choice: Choice
+  newId: () => string
+}
+
+function mergedShelf(here: ShelfContents, file: ShelfContents, { choice, newId }: ShelfWish): ShelfContents {
+  const choose = () => choice
+  const things = merged<Thing>(here.things, file.things, {
+    isSame: sameThing,
+    choose,
+    copy: thing => ({
+      ...thing,
+      id: newId(),
+      item: { ...thing.item, name: fromFile(thing.item.name || 'Thing') },
+    }),
+  })
+  return {
+    things,
+    bases: merged<Base>(here.bases, file.bases, {
+      isSame: sameAs,
+      choose,
+      copy: base => ({ ...base, id: newId(), name: fromFile(base.name || 'Base') }),
+    }),
+    packings: merged<Packing>(here.packings, file.packings, {
+      isSame: sameAs,
+      choose,
+      copy: packing => ({ ...packing, id: newId() }),
+    }),
+    typed: typedOf({ things, here, file }),
+  }
+}
+
+/** Unread text goes with the thing it was typed at. */
+function typedOf({ things, here, file }: { things: Thing[]; here: ShelfContents; file: ShelfContents }) {
+  const ours = new Map(here.things.map(thing => [thing.id, thing]))
+  const from = (source: ShelfContents, wanted: (thing: Thing) => boolean) => {
+    const ids = new Set(things.filter(wanted).map(({ id }) => id))
+    return Object.entries(source.typed).filter(([path]) => ids.has(path.slice(0, path.indexOf('/'))))
+  }
+  const isOurs = (thing: Thing) => ours.get(thing.id) === thing
+  return Object.fromEntries([...from(here, isOurs), ...from(file, thing => !isOurs(thing))])
+}
+
+interface Merging<T> {
+  isSame: (a: T, b: T) => boolean
+  choose: (id: string) => Choice
+  copy: (entry: T) => T
+}
+
+/** Ours in our order, a second version after the one it is of, then what is new in the file's order. */
+function merged<T extends { id: string }>(here: T[], file: T[], { isSame, choose, copy }: Merging<T>): T[] {
+  const theirs = new Map(file.map(entry => [entry.id, entry]))
+  const ours = new Set(here.map(({ id }) => id))
+  const kept = here.flatMap(entry => {
+    const other = theirs.get(entry.id)
+    if (!other || isSame(entry, other)) return [entry]
+    const choice = choose(entry.id)
+    return choice === 'mine' ? [entry] : choice === 'file' ? [other] : [entry, copy(other)]
+  })
+  return [...kept, ...file.filter(({ id }) => !ours.has(id))]
+}
+
+const unchanged = <T>(here: T | undefined, file: T, isSame: (a: T, b: T) => boolean): T =>
+  here !== undefined && isSame(here, file) ? here : file
+
+const fromFile = (name: string) => copyName({ name }, 'from the file').name!

@@ -1,0 +1,38 @@
+// Everything as one text. Characters that steer the line they stand in are left out here as they are when it is read, so
+// that a backup which was read and is written again is the same to the byte.
+
+import { cleanWords } from '../../plan'
+import type { ShelfContents } from '../../plan/shelf'
+import { canonical } from './canonical'
+import { BACKUP_FORMAT, BACKUP_VERSION, type BackupTrip, type Contents } from './types'
+
+/** The text of a backup file. `savedOn`: YYYY-MM-DD. The same contents and date give the same bytes. */
+export function backupText(contents: Contents, savedOn: string): string {
+  const { settings, shelf, trips } = contents
+  const backup = {
+    format: BACKUP_FORMAT,
+    version: BACKUP_VERSION,
+    savedOn,
+    settings: { system: settings.system, theme: settings.theme },
+    shelf: shelfRecord(shelf),
+    trips: trips.map(tripRecord),
+  }
+  return `${canonical(cleanWords(backup), 1)}\n`
+}
+
+/** The name of a backup file. */
+export const backupName = (savedOn: string): string => `pack-reckoner-${savedOn}.json`
+
+/** A trip as a backup holds it, whatever else the store keeps with it. */
+function tripRecord({ format, version, id, demo, changedAt, draft, typed, profile }: BackupTrip) {
+  return { format, version, id, demo, changedAt, draft, typed, ...(profile && { profile }) }
+}
+
+const shelfRecord = ({ things, bases, packings, typed }: ShelfContents) => ({
+  format: 'pack-reckoner/shelf',
+  version: 1,
+  things,
+  bases,
+  packings,
+  typed,
+})

@@ -1,0 +1,3 @@
+export { incoming, nextIncoming, receive } from './queue'
+export { saveFile } from './save-file'
+export { useIncoming } from './useIncoming'

@@ -1,0 +1,26 @@
+// What another app has shared with this one. The service worker has put it aside and sent the page to `?received`
+// (vite.config.ts); it is taken from there once, and the address says nothing of it any more.
+
+const ASIDE = 'pack-reckoner-received'
+
+export async function takeShared(): Promise<File[]> {
+  const { pathname, search, hash } = location
+  if (!/^\?received\b/.test(search)) return []
+  history.replaceState(history.state, '', pathname + hash)
+  try {
+    if (search !== '?received') throw new Error(search)
+    const aside = await caches.open(ASIDE)
+    const answers = await Promise.all((await aside.keys()).map(request => aside.match(request)))
+    const files = await Promise.all(answers.flatMap(answer => (answer ? fileOf(answer) : [])))
+    await caches.delete(ASIDE)
+    return files
+  } catch {
+    // Whatever it was, an empty file says that it did not arrive.
+    return [new File([], 'What was shared')]
+  }
+}
+
+async function fileOf(answer: Response): Promise<File> {
+  const name = decodeURIComponent(answer.headers.get('X-Name') ?? '') || 'Shared file'
+  return new File([await answer.blob()], name)
+}

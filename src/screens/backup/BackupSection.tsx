@@ -1,0 +1,72 @@
+// Backup, as a part of More: everything as one file, a file back, and the snapshots that lie on this device.
+
+import './backup.css'
+import { useEffect, useState } from 'preact/hooks'
+import { BACKUP_CAPS } from '../../files/backup'
+import { receive, saveFile } from '../../parts/files'
+import { backupsChanged, dueBackup } from '../../store'
+import { theBackups } from './look'
+import { Snapshots } from './Snapshots'
+import { at, sizeText } from './words'
+
+export function BackupSection() {
+  const [lastAt, setLastAt] = useState<number | null | 'unknown'>('unknown')
+  const [problem, setProblem] = useState<string | null>(null)
+  const changed = backupsChanged.value
+  useEffect(() => {
+    theBackups()
+      .lastFile()
+      .then(setLastAt, () => setLastAt('unknown'))
+  }, [changed])
+
+  function save() {
+    const file = theBackups().file()
+    const { size } = new Blob([file.text])
+    saveFile(file.name, file.text)
+    setProblem(size > BACKUP_CAPS.fileBytes ? tooLarge(size) : null)
+    // Without the note only the date is missing: the file itself is saved, whatever the storage does.
+    theBackups()
+      .noteSaved(file)
+      .catch(() => setLastAt(Date.now()))
+  }
+
+  return (
+    <section class="backup">
+      <h2>Backup</h2>
+      <p>One file with everything: all trips, the shelf and the settings. It outlives this device.</p>
+      <p class="hint" role="status">
+        {lastText(lastAt)}
+        {dueBackup.value ? ' Things have changed since: save one soon.' : ''}
+      </p>
+      {problem ? <p class="problem">{problem}</p> : null}
+      <div class="actions">
+        <button type="button" class="quiet" onClick={save}>
+          Save everything as a file
+        </button>
+        <label class="quiet file">
+          Open a saved file
+          <input
+            type="file"
+            class="unseen"
+            accept=".json,application/json"
+            onChange={event => {
+              const input = event.currentTarget
+              receive(input.files ?? [])
+              // Emptied, so that choosing the same file again is a change again.
+              input.value = ''
+            }}
+          />
+        </label>
+      </div>
+      <Snapshots />
+    </section>
+  )
+}
+
+const lastText = (lastAt: number | null | 'unknown') => {
+  if (lastAt === 'unknown') return 'When the last one was saved is not known.'
+  return lastAt === null ? 'No file of everything has been saved yet.' : `Last saved ${at(lastAt)}.`
+}
+
+const tooLarge = (bytes: number) =>
+  `The file has ${sizeText(bytes)}, and at most ${sizeText(BACKUP_CAPS.fileBytes)} are read back: remove trips you no longer need, or save them as plan files, and save the backup again.`

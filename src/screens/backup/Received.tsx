@@ -1,0 +1,64 @@
+// A file from outside, before anything of it is kept: what it is, and the reader it belongs to.
+
+import './backup.css'
+import { useEffect, useRef, useState } from 'preact/hooks'
+import type { Looked } from '../../files/backup'
+import { PlanOffer, SharedPlan } from '../share'
+import { lookAtFile } from './look'
+import { OPENERS } from './openers'
+import { Restore } from './Restore'
+import type { OpenerProps } from './types'
+
+const TITLES = {
+  plan: 'A plan from a file',
+  backup: 'A backup',
+  track: 'A track',
+  table: 'A table',
+  unread: 'This file opens nothing',
+}
+
+/** Shows the file, or what hinders; `onDone` when it was taken in or left. */
+export function Received({ file, onDone }: OpenerProps) {
+  const [looked, setLooked] = useState<Looked | null>(null)
+  const heading = useRef<HTMLHeadingElement>(null)
+  useEffect(() => {
+    void lookAtFile(file).then(setLooked)
+  }, [file])
+  useEffect(() => heading.current?.focus(), [looked])
+  if (!looked) return <p class="hint loading">Reading…</p>
+  if (looked.kind === 'link') return <SharedPlan link={looked.fragment} onDone={onDone} />
+  if (looked.kind === 'backup') return <Restore backup={looked.backup} from={file.name} onDone={onDone} />
+  const Opener = looked.kind === 'track' || looked.kind === 'table' ? OPENERS[looked.kind] : null
+  return (
+    <div class="screen received">
+      <h1 ref={heading} tabIndex={-1}>
+        {TITLES[looked.kind]}
+      </h1>
+      {looked.kind === 'plan' ? <PlanOffer document={looked.document} onDone={onDone} /> : null}
+      {looked.kind === 'unread' ? (
+        <Unread name={file.name} problems={looked.problems} onDone={onDone} />
+      ) : null}
+      {Opener ? <Opener file={file} onDone={onDone} /> : null}
+    </div>
+  )
+}
+
+function Unread({ name, problems, onDone }: { name: string; problems: string[]; onDone: () => void }) {
+  return (
+    <>
+      <p>
+        <bdi class="name">{name}</bdi> was not opened; nothing here has changed.
+      </p>
+      <ul class="problem">
+        {problems.slice(0, 10).map(problem => (
+          <li key={problem}>{problem}</li>
+        ))}
+      </ul>
+      <div class="actions">
+        <button type="button" class="primary" onClick={onDone}>
+          Go on without it
+        </button>
+      </div>
+    </>
+  )
+}

@@ -1,0 +1,70 @@
+// After a backup was taken in: how much there is now, and the way back.
+
+import { useState } from 'preact/hooks'
+import type { Contents } from '../../files/backup'
+import { saveFile } from '../../parts/files'
+import { shelf, trips } from '../../store'
+import type { TakenIn } from '../../store/later'
+import { many } from './words'
+
+interface ResultProps {
+  taken: TakenIn
+  before: Contents
+  onDone: () => void
+}
+
+export function Result({ taken, before, onDone }: ResultProps) {
+  const [isBack, setBack] = useState(false)
+  const { problem } = taken
+  const hadAny = before.trips.length + before.shelf.things.length > 0
+  return (
+    <>
+      <div role="status">
+        <p class="lead">
+          {isBack ? 'Everything is as it was: ' : 'Now here: '}
+          {many(trips.value.size, 'trip')}, and {many(shelf.value.things.length, 'thing')} on the shelf.
+        </p>
+        {isBack ? null : <p>{changeText(before)}</p>}
+        {problem && hadAny && !isBack ? (
+          <p class="problem">
+            No snapshot was kept of what was here. {problem} Until this page is closed it can still be put
+            back, or saved as a file.
+          </p>
+        ) : null}
+      </div>
+      <div class="actions">
+        <button type="button" class="primary" onClick={onDone}>
+          Go on
+        </button>
+        {isBack ? null : (
+          <button type="button" class="quiet" onClick={() => void taken.putBack().then(() => setBack(true))}>
+            Put back as it was
+          </button>
+        )}
+        {problem && hadAny ? (
+          <button type="button" class="quiet" onClick={() => saveFile(taken.before.name, taken.before.text)}>
+            Save what was here as a file
+          </button>
+        ) : null}
+      </div>
+      {isBack || problem ? null : (
+        <p class="hint">Later, what was here is among the snapshots, under More → “Backup”.</p>
+      )}
+    </>
+  )
+}
+
+/** What became of the trips, in words. */
+function changeText(before: Contents): string {
+  const was = new Map(before.trips.map(trip => [trip.id, trip]))
+  const now = trips.value
+  const came = [...now.keys()].filter(id => !was.has(id)).length
+  const gone = before.trips.filter(({ id }) => !now.has(id)).length
+  const changed = before.trips.filter(({ id, draft }) => now.has(id) && now.get(id)?.draft !== draft).length
+  const parts = [
+    came ? `${many(came, 'trip')} came` : '',
+    changed ? `${many(changed, 'trip')} changed` : '',
+    gone ? `${many(gone, 'trip')} went` : '',
+  ].filter(Boolean)
+  return parts.length > 0 ? `${parts.join(', ')}.` : 'No trip has changed.'
+}

@@ -1,0 +1,4 @@
+// Backups, and every file that comes in from outside. Loaded when one of them is wanted.
+export { BackupSection } from './BackupSection'
+export { lookAtFile } from './look'
+export { Received } from './Received'

@@ -1,0 +1,15 @@
+// Words that the screens about backups share.
+
+export const many = (n: number, thing: string) => `${n.toLocaleString()} ${thing}${n === 1 ? '' : 's'}`
+
+export const at = (ms: number) =>
+  new Date(ms).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })
+
+/** A date that a file holds as YYYY-MM-DD. */
+export function dayText(day: string): string {
+  const [year = 0, month = 1, date = 1] = day.split('-').map(Number)
+  return day && new Date(year, month - 1, date).toLocaleDateString(undefined, { dateStyle: 'medium' })
+}
+
+export const sizeText = (bytes: number) =>
+  bytes < 1e6 ? `${Math.max(1, Math.round(bytes / 1000))} kB` : `${(bytes / 1e6).toFixed(1)} MB`

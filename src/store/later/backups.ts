@@ -1,0 +1,135 @@
+// Backups as the screens use them: everything as one text, a backup taken in as one act that can be put back, and the
+// snapshots on the device.
+
+import { batch } from '@preact/signals'
+import type { UseStore } from 'idb-keyval'
+import { backupName, backupText, type Contents, type Looked, lookAt } from '../../files/backup'
+import { type BackupNotes, createBackupNotes } from '../backup-note'
+import { backupsChanged, dueBackup, snapshotProblem } from '../backup-signals'
+import { readRecord, TRIP } from '../documents'
+import { pruned, shelfContentsOf, timeAfter, withStep } from '../journal'
+import { nameOf } from '../messages'
+import type { SnapshotReason } from '../snapshot-file'
+import { createSnapshots, dayOf, type SnapshotEnvironment } from '../snapshots'
+import type { State } from '../state'
+import { takenIn } from '../take-in'
+
+export interface BackupEnvironment extends SnapshotEnvironment {
+  state: State
+  use: UseStore
+  newId: () => string
+}
+
+/** A backup that was taken in. */
+export interface TakenIn {
+  /** Why what was here could not be kept as a snapshot, in words; null: it could, or nothing was here. */
+  problem: string | null
+  /** What was here before, as the text of a backup file. */
+  before: { name: string; text: string }
+  putBack: () => Promise<void>
+}
+
+export type Backups = ReturnType<typeof createBackups>
+
+export function createBackups(env: BackupEnvironment) {
+  const { state, use, now, newId } = env
+  const snapshots = createSnapshots(env)
+  const notes: BackupNotes = createBackupNotes({ use, now })
+
+  const contents = (): Contents => {
+    const { system, theme } = state.library.peek()
+    return {
+      trips: state.tripList.peek(),
+      shelf: shelfContentsOf(state.shelf.peek()),
+      settings: { system, theme },
+    }
+  }
+
+  const file = () => {
+    const day = dayOf(now())
+    return { name: backupName(day), text: backupText(contents(), day), day }
+  }
+
+  /** Why it could not be kept, in words, or null. Never rejects: an edit never waits for a snapshot. */
+  async function snapshot(reason: SnapshotReason): Promise<string | null> {
+    try {
+      await snapshots.take(reason, contents())
+      snapshotProblem.value = null
+    } catch (error) {
+      snapshotProblem.value = snapshotText(error)
+    }
+    backupsChanged.value += 1
+    return snapshotProblem.peek()
+  }
+
+  function goTo(next: Contents, label: string) {
+    const { world, parts } = takenIn(state.world(), next, now())
+    const journal = state.journal.peek()
+    const step = { format: 'pack-reckoner/step', version: 1, id: newId(), label, undone: false } as const
+    batch(() => {
+      if (parts.length > 0)
+        state.journal.value = withStep(journal, { ...step, at: timeAfter(journal, now()), parts })
+      state.putWorld({ ...world, removed: pruned(world.removed, state.journal.peek()) })
+      state.library.value = { ...state.library.peek(), ...next.settings }
+    })
+  }
+
+  return {
+    contents,
+    file,
+    snapshots,
+    snapshot,
+    lastFile: notes.lastAt,
+
+    /** What a file from outside is, and what is in it. Never rejects. */
+    look: (file: File): Promise<Looked> => lookAt(file, record => readRecord(TRIP, record)),
+
+    /** Notes that this text was saved as a backup file. */
+    async noteSaved({ text, day }: { text: string; day: string }): Promise<void> {
+      dueBackup.value = null
+      await notes.noteSaved(text, day)
+      backupsChanged.value += 1
+    },
+
+    /** Looks whether the reader should be reminded of a backup file. */
+    async remind(): Promise<void> {
+      dueBackup.value = await notes.due(contents())
+    },
+
+    async putOff(): Promise<void> {
+      dueBackup.value = null
+      await notes.putOff()
+    },
+
+    /** Goes over to these contents, after a snapshot of what is here: one act, and one step to undo. */
+    async takeIn(next: Contents, label: string): Promise<TakenIn> {
+      const problem = await snapshot('before')
+      const [was, { name, text }] = [contents(), file()]
+      goTo(next, label)
+      return {
+        problem,
+        before: { name: name.replace('.json', '-before.json'), text },
+        putBack: async () => {
+          await snapshot('before')
+          goTo(was, 'The backup taken out again')
+        },
+      }
+    },
+  }
+}
+
+/** Why a snapshot could not be kept or read, and what to do. */
+export function snapshotText(error: unknown): string {
+  switch (nameOf(error)) {
+    case 'QuotaExceededError':
+      return 'This device has no room left for a snapshot: free some space, or remove old snapshots. Your trips are not touched by this.'
+    case 'TimeoutError':
+      return 'The place where snapshots lie does not answer: save a backup file instead, and reload the app.'
+    case 'NotSupportedError':
+      return 'This browser has no place for snapshots: save a backup file now and then.'
+    case 'DataError':
+      return 'This snapshot is damaged: choose another one. It is left as it is until you remove it.'
+    default:
+      return `The snapshots cannot be used (${nameOf(error)}): save a backup file instead.`
+  }
+}
