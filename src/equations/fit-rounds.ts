@@ -1,7 +1,7 @@
 // Round things in a pack's section: the largest at a place, two side by side, the room beside one; and thin rods.
 // Source: elementary-geometry (keys of data/sources.json).
 
-import { type PackInner, packInnerRanges } from './fit'
+import { type PackInner, packInnerRanges, usualClearanceCm } from './fit'
 import { ellipsePerimeter } from './fit-section'
 import { firstOutside, found, type Outcome, outside, type Range } from './outcome'
 
@@ -82,6 +82,44 @@ export function pairDiameterCm(inner: Omit<PackInner, 'innerHeightCm'>): Outcome
   const flat = 2 * short ** 2 <= long ** 2
   return found(flat ? (short * Math.sqrt(long ** 2 - short ** 2)) / long : long / 2)
 }
+
+const pairRanges = {
+  ...innerRanges,
+  oneCm: { min: 0.1, max: 200, unit: 'cm', source: 'our-judgement' },
+  otherCm: { min: 0.1, max: 200, unit: 'cm', source: 'our-judgement' },
+} as const satisfies Record<string, Range>
+
+/**
+ * Whether two round things of any diameters stand side by side in a section.
+ *
+ * Source: elementary-geometry: each as far to its end as it goes, c = √((a² − b²)(1 − r²/b²)) in an ellipse or a − r
+ * where the end is the closer (r ≤ b²/a), corner to corner in a rectangle; they stand while the centres are r₁ + r₂ apart.
+ * Symbols: a ≥ b: half of width and depth less the clearance; r₁, r₂: half of oneCm and otherCm. Ignores: height, what
+ * rides beside them.
+ *
+ * @example
+ * pairStands({ section: 'ellipse', innerWidthCm: 32, innerDepthCm: 24, clearanceCm: 0, oneCm: 18, otherCm: 13 }) // true
+ * pairStands({ section: 'ellipse', innerWidthCm: 32, innerDepthCm: 24, clearanceCm: 0, oneCm: 18, otherCm: 14.1 }) // false
+ */
+export function pairStands(
+  pair: Omit<PackInner, 'innerHeightCm'> & { oneCm: number; otherCm: number },
+): Outcome<boolean> {
+  const { section, innerWidthCm, innerDepthCm, clearanceCm = usualClearanceCm, oneCm, otherCm } = pair
+  const refusal = firstOutside(pairRanges, { innerWidthCm, innerDepthCm, clearanceCm, oneCm, otherCm })
+  if (refusal) return refusal
+  const a = (Math.max(innerWidthCm, innerDepthCm) - clearanceCm) / 2
+  const b = (Math.min(innerWidthCm, innerDepthCm) - clearanceCm) / 2
+  const [one, other] = [oneCm / 2, otherCm / 2]
+  if (Math.max(one, other) > b) return found(false)
+  const offset = (r: number) =>
+    r * a <= b ** 2 ? a - r : Math.sqrt((a ** 2 - b ** 2) * Math.max(0, 1 - (r / b) ** 2))
+  const apartCm =
+    section === 'ellipse' ? offset(one) + offset(other) : Math.hypot(2 * a - one - other, 2 * b - one - other)
+  return found(apartCm >= one + other - ROUNDING)
+}
+
+/** What misses by less stands. */
+const ROUNDING = 1e-9
 
 const besideRanges = {
   diameterCm: { min: 0.1, max: 200, unit: 'cm', source: 'our-judgement' },

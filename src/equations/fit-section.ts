@@ -38,6 +38,17 @@ function rectangleIndex({ shape, widthCm, depthCm }: Section, sideCm: number, ot
 export const takesRectangle = (section: Section, sideCm: number, otherCm: number): boolean =>
   rectangleIndex(section, sideCm, otherCm) <= 1 + ROUNDING
 
+/** Longest side of a rectangle that the section takes beside its other side `besideCm`; 0 where it takes none. */
+export function sideRoom({ shape, widthCm, depthCm }: Section, besideCm: number): number {
+  const [major, minor] = [Math.max(widthCm, depthCm), Math.min(widthCm, depthCm)]
+  const along = (axisCm: number, acrossCm: number) => {
+    if (besideCm > acrossCm) return 0
+    return shape === 'rectangle' ? axisCm : axisCm * Math.sqrt(1 - (besideCm / acrossCm) ** 2)
+  }
+  const asTheLonger = along(major, minor)
+  return asTheLonger >= besideCm ? asTheLonger : Math.min(besideCm, along(minor, major))
+}
+
 /** Longest strip `thickCm` wide in a rectangle, turned as it goes in best; 0 where it is too wide for any. */
 export function longestStrip(widthCm: number, heightCm: number, thickCm: number): number {
   const [long, short] = [Math.max(widthCm, heightCm), Math.min(widthCm, heightCm)]

@@ -1,21 +1,9 @@
 // Whether one rigid piece goes into a pack, and how: upright, lying or leaning, only by rounding the pack out, or not.
 // Source: elementary-geometry; the clearance and the order of the questions are our judgement.
 
-import {
-  longestInSection,
-  longestStrip,
-  perimeterOf,
-  type Section,
-  type SectionShape,
-  takesCircle,
-  takesRectangle,
-} from './fit-section'
-import { firstOutside, found, type Outcome, type Range } from './outcome'
-
-/** A round or a box-shaped piece. A box's length is its longest side, whatever the order the sides are given in. */
-export type RigidPiece =
-  | { shape: 'cylinder'; diameterCm: number; lengthCm: number }
-  | { shape: 'box'; lengthCm: number; widthCm: number; depthCm: number }
+import { girthOf, longestSlanted, type Pose, posesOf, type RigidPiece, takes } from './fit-poses'
+import { perimeterOf, type Section, type SectionShape } from './fit-section'
+import { firstOutside, found, type Outcome, type OutsideRange, type Range } from './outcome'
 
 /** The inside of a pack's main body: a section that is the same all the way up. */
 export interface PackInner {
@@ -51,12 +39,6 @@ export const packInnerRanges = {
   clearanceCm: { min: 0, max: 2.5, unit: 'cm', source: 'our-judgement' },
 } as const satisfies Record<string, Range>
 
-/** One way to hold a piece: what stands up, and the outline that lies in the section. */
-interface Pose {
-  upCm: number
-  outline: { round: true; acrossCm: number } | { round: false; sideCm: number; otherCm: number }
-}
-
 /**
  * How a rigid piece goes into a pack alone. Litres are another question: a pack may have enough and still not take it.
  *
@@ -70,19 +52,28 @@ interface Pose {
  * fitOf({ shape: 'cylinder', diameterCm: 24, lengthCm: 30 }, { section: 'ellipse', innerHeightCm: 60, innerWidthCm: 32, innerDepthCm: 24 }) // { verdict: 'deforms', how: 'upright' }
  */
 export function fitOf(piece: RigidPiece, packInner: PackInner): Outcome<Fit> {
-  const { section: shape, innerHeightCm, innerWidthCm, innerDepthCm } = packInner
-  const { clearanceCm = usualClearanceCm } = packInner
-  const inner = { innerHeightCm, innerWidthCm, innerDepthCm, clearanceCm }
-  const refusal = firstWrong(piece) ?? firstOutside(packInnerRanges, inner)
+  const refusal = firstWrong(piece, packInner)
   if (refusal) return refusal
-  const heightCm = innerHeightCm - clearanceCm
-  const section = { shape, widthCm: innerWidthCm - clearanceCm, depthCm: innerDepthCm - clearanceCm }
+  const { section, heightCm } = roomIn(packInner)
   return found(fitIn(posesOf(piece), section, heightCm))
 }
 
-function firstWrong(piece: RigidPiece) {
+/** The first size of the piece or the pack that is outside its range. */
+export function firstWrong(piece: RigidPiece, packInner: PackInner): OutsideRange | undefined {
   const { shape: _shape, ...sides } = piece
-  return 'diameterCm' in sides ? firstOutside(pieceRanges, sides) : firstOutside(boxPieceRanges, sides)
+  const wrong = 'diameterCm' in sides ? firstOutside(pieceRanges, sides) : firstOutside(boxPieceRanges, sides)
+  const { innerHeightCm, innerWidthCm, innerDepthCm, clearanceCm = usualClearanceCm } = packInner
+  return wrong ?? firstOutside(packInnerRanges, { innerHeightCm, innerWidthCm, innerDepthCm, clearanceCm })
+}
+
+/** What is left of the inside once the clearance is off. */
+export function roomIn(packInner: PackInner): { section: Section; heightCm: number } {
+  const { section: shape, innerHeightCm, innerWidthCm, innerDepthCm } = packInner
+  const { clearanceCm = usualClearanceCm } = packInner
+  return {
+    section: { shape, widthCm: innerWidthCm - clearanceCm, depthCm: innerDepthCm - clearanceCm },
+    heightCm: innerHeightCm - clearanceCm,
+  }
 }
 
 function fitIn([upright, ...lying]: [Pose, ...Pose[]], section: Section, heightCm: number): Fit {
@@ -98,44 +89,4 @@ function fitIn([upright, ...lying]: [Pose, ...Pose[]], section: Section, heightC
   if (lying.some(pose => low(pose) && overCm(pose) <= 0)) return { verdict: 'deforms', how: 'across' }
   if (overCm(upright) <= 0) return { verdict: 'too-long', byCm: upright.upCm - Math.max(heightCm, slantCm) }
   return { verdict: 'does-not-fit', byCm: overCm(upright) }
-}
-
-/** The ways to hold a piece, the longest side up first. */
-function posesOf(piece: RigidPiece): [Pose, ...Pose[]] {
-  if (piece.shape === 'cylinder') {
-    const { diameterCm, lengthCm } = piece
-    const lying = { round: false as const, sideCm: lengthCm, otherCm: diameterCm }
-    return [
-      { upCm: lengthCm, outline: { round: true, acrossCm: diameterCm } },
-      { upCm: diameterCm, outline: lying },
-    ]
-  }
-  const sides = [piece.lengthCm, piece.widthCm, piece.depthCm].sort((a, b) => b - a)
-  const [long, middle, short] = sides as [number, number, number]
-  const pose = (upCm: number, sideCm: number, otherCm: number): Pose => ({
-    upCm,
-    outline: { round: false, sideCm, otherCm },
-  })
-  return [pose(long, middle, short), pose(middle, long, short), pose(short, long, middle)]
-}
-
-const takes = (section: Section, { outline }: Pose): boolean =>
-  outline.round
-    ? takesCircle(section, outline.acrossCm)
-    : takesRectangle(section, outline.sideCm, outline.otherCm)
-
-const girthOf = ({ outline }: Pose): number =>
-  outline.round ? Math.PI * outline.acrossCm : 2 * (outline.sideCm + outline.otherCm)
-
-/**
- * Longest piece of this thickness that goes in leaning: it stays within an upright slab of the section, as thick as
- * itself, and leans in that. A piece may go in that this leaves out, by its rounded ends; none that it takes does not.
- */
-function longestSlanted({ outline }: Pose, section: Section, heightCm: number): number {
-  const [first, second] = outline.round
-    ? [outline.acrossCm, outline.acrossCm]
-    : [outline.sideCm, outline.otherCm]
-  const within = (slabCm: number, thickCm: number) =>
-    longestStrip(longestInSection(section, slabCm), heightCm, thickCm)
-  return Math.max(within(first, second), within(second, first))
 }

@@ -40,15 +40,17 @@ export {
   type PackInner,
   packInnerRanges,
   pieceRanges,
-  type RigidPiece,
   usualClearanceCm,
 } from './fit'
+export type { RigidPiece } from './fit-poses'
+export { type FitRoom, fitRoom } from './fit-room'
 export {
   ellipsePerimeterCm,
   ellipseRanges,
   inscribedRadiusCm,
   longestRodCm,
   pairDiameterCm,
+  pairStands,
   roomBesideLitres,
 } from './fit-rounds'
 export {
@@ -74,6 +76,7 @@ export {
   loadRanges,
   upperBody,
 } from './load-position'
+export { type MeasuredMat, matLitres, matRanges, matReadings } from './measured-mat'
 export {
   boxLitres,
   cylinderLitres,
@@ -108,6 +111,7 @@ export {
   toblerHours,
   toblerKmh,
 } from './slope-time'
+export { softCargo } from './soft-cargo'
 export { type Ground, type TerrainFactor, terrainFactorRange, terrainFactors } from './terrain'
 export { type Torso, torsoLength, torsoLines, torsoRanges } from './torso'
 export {

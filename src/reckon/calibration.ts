@@ -25,8 +25,8 @@ export const CALIBRATION_LIMITS = {
   factor: { min: 0.2, max: 5, unit: 'times what is reckoned' },
 } as const
 
-const LEAST_SPREAD = 0.03
-const SPREAD_OF_ONE = 0.06
+/** How sure the factor is taken to be, as a share of the litres: after one packing, and at the best after several. */
+export const FACTOR_SPREAD = { ofOne: 0.06, least: 0.03 } as const
 
 type Field = keyof typeof CALIBRATION_LIMITS
 
@@ -74,8 +74,8 @@ export function combineObservations(observations: readonly { factor: number }[])
   const n = observations.length
   if (n === 0) return { personalFactor: 1, personalFactorSpread: null }
   const personalFactor = observations.reduce((sum, { factor }) => sum + factor, 0) / n
-  if (n === 1) return { personalFactor, personalFactorSpread: SPREAD_OF_ONE }
+  if (n === 1) return { personalFactor, personalFactorSpread: FACTOR_SPREAD.ofOne }
   const squares = observations.reduce((sum, { factor }) => sum + (factor - personalFactor) ** 2, 0)
   const ofTheMean = Math.sqrt(squares / (n - 1) / n)
-  return { personalFactor, personalFactorSpread: Math.max(LEAST_SPREAD, ofTheMean) }
+  return { personalFactor, personalFactorSpread: Math.max(FACTOR_SPREAD.least, ofTheMean) }
 }

@@ -5,7 +5,7 @@ import type { Plan } from '../plan/types'
 import { fullestOf, type LitresTerm, litresTerms, packingVariance } from './need'
 import { partsOf } from './remedies-parts'
 import type { Reckoning } from './types'
-import { correlationIn, LITRES_HALF_WIDTH, uniformSigma, varianceOfSum } from './uncertainty'
+import { correlationIn, groupedVariance, LITRES_HALF_WIDTH, uniformSigma, varianceOfSum } from './uncertainty'
 
 export interface ItemDoubt {
   of: 'item'
@@ -76,6 +76,19 @@ export function worthMeasuring(doubts: readonly Doubt[], sigmaV: number, most = 
     .slice(0, most)
 }
 
+/** What sigmaV would be, had all these things been measured by filling and found to take what they are said to. */
+export function sigmaVIfFilled(plan: Plan, reckoning: Reckoning, ids: readonly string[]): number {
+  const fullest = fullestOf(reckoning.moments)
+  const moment = reckoning.moments[fullest]!
+  const parts = partsOf(plan, reckoning)
+  const terms = litresTerms(parts, moment, parts.stocks[fullest]!).map(term =>
+    ids.includes(term.item.id) ? { group: 'filled', sigma: sigmaFilled(term) } : term,
+  )
+  return Math.sqrt(groupedVariance(terms, plan.settings.habitCorrelation) + packingVariance(plan, moment))
+}
+
+const sigmaFilled = ({ slope, litres }: LitresTerm) => slope * litres * uniformSigma(LITRES_HALF_WIDTH.filled)
+
 function groupsOf(terms: LitresTerm[], habitCorrelation: number): Map<string, Group> {
   const groups = new Map<string, Group>()
   for (const { group, sigma } of terms) {
@@ -92,13 +105,10 @@ function groupsOf(terms: LitresTerm[], habitCorrelation: number): Map<string, Gr
 }
 
 /** Change of the variance when one thing leaves its group and joins those filled, which err apart. */
-function changeIfFilled(
-  { item, group, sigma, slope, litres }: LitresTerm,
-  groups: Map<string, Group>,
-): number {
+function changeIfFilled(term: LitresTerm, groups: Map<string, Group>): number {
+  const { item, group, sigma } = term
   if (item.litresFrom === 'filled') return 0
   const { r, sum } = groups.get(group)!
-  const filled = slope * litres * uniformSigma(LITRES_HALF_WIDTH.filled)
   // (1 − r) Σu² + r (Σu)² without u.
-  return filled ** 2 - (sigma ** 2 + 2 * r * sigma * (sum - sigma))
+  return sigmaFilled(term) ** 2 - (sigma ** 2 + 2 * r * sigma * (sum - sigma))
 }

@@ -4,6 +4,7 @@ export {
   CALIBRATION_LIMITS,
   type Calibration,
   combineObservations,
+  FACTOR_SPREAD,
   fullnessNotClosing,
   type Observed,
   observedFactor,
@@ -18,7 +19,14 @@ export {
   type JudgedTrip,
   leastCover,
 } from './cover'
-export { type Doubt, doubtsOf, type ItemDoubt, type PackingDoubt, worthMeasuring } from './doubts'
+export {
+  type Doubt,
+  doubtsOf,
+  type ItemDoubt,
+  type PackingDoubt,
+  sigmaVIfFilled,
+  worthMeasuring,
+} from './doubts'
 export {
   type DryCamp,
   type DryStretch,
@@ -28,11 +36,14 @@ export {
 } from './dry-stretches'
 export { ASSUMED as ASSUMED_BODY, type Body, bodyOf, CAMP_FACTOR, rationsFrom } from './energy'
 export { frontierOf, notBeaten } from './frontier'
+export { type Grounds, groundsOf } from './grounds'
 export { ASSUMED_AIR_C } from './heat'
-export type { Simulation, SimulationOptions } from './monte-carlo'
+export { type ItemMakeup, makeupAt } from './makeup'
+export { type Simulation, type SimulationOptions, simulate } from './monte-carlo'
 export { drawsFrom, xoshiro128 } from './monte-carlo-draws'
 export { normalCdf } from './normal'
 export { stockAtMoments } from './provisions'
+export { type ReachBasis, reachBasisOf } from './reach-basis'
 export {
   type Binding,
   type ReachOptions,
@@ -49,8 +60,10 @@ export { remediesFor } from './remedies-for'
 export { type Requirement, requirementOf, type Shortfall, shortfallOf } from './remedies-shortfall'
 export { type Choosing, type Chosen, leastChoice } from './remedies-solve'
 export type * from './remedies-types'
+export { type Heap, ridingAt } from './riding'
 export { type Packing, roomFor, roomRange } from './room'
 export { type Route, routeOf } from './route'
 export { simulateNeed } from './simulate-need'
 export type * from './types'
+export { BODY_HALF_WIDTH as bodyHalfWidth, LITRES_HALF_WIDTH as litresHalfWidth } from './uncertainty'
 export { isSource } from './water'

@@ -9,6 +9,8 @@ interface Account {
   /** Everything that is part of the load. */
   kg: number
   bodyKg: number
+  /** Of that, soft things not in a container. */
+  softKg: number
   rigidLitres: number
   softLitres: number
   pocketLitres: number
@@ -34,7 +36,14 @@ function book<T>(make: () => T): Book<T> {
 }
 
 export function ledgerOf(gear: Item[], stowOf: (item: Item) => Stow): Ledger {
-  const accounts = book<Account>(() => ({ kg: 0, bodyKg: 0, rigidLitres: 0, softLitres: 0, pocketLitres: 0 }))
+  const accounts = book<Account>(() => ({
+    kg: 0,
+    bodyKg: 0,
+    softKg: 0,
+    rigidLitres: 0,
+    softLitres: 0,
+    pocketLitres: 0,
+  }))
   const containers = new Map<string, Container>()
   for (const { id, holdsLitres, count } of gear)
     if (holdsLitres !== null) containers.set(id, { roomLitres: holdsLitres * count, contents: book(() => 0) })
@@ -55,7 +64,10 @@ export function ledgerOf(gear: Item[], stowOf: (item: Item) => Stow): Ledger {
     if (item.inside !== null) containers.get(item.inside)!.contents[stream][state] += litres
     else if (stow === 'outside-pocket') account.pocketLitres += litres
     else if (stow === 'main-body' && item.build === 'rigid') account.rigidLitres += litres
-    else if (stow === 'main-body') account.softLitres += litres
+    else if (stow === 'main-body') {
+      account.softLitres += litres
+      account.softKg += kg
+    }
   }
 }
 

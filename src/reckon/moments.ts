@@ -41,7 +41,8 @@ function packed(ledger: Ledger, stock: Stock, water: Water, packing: Packing) {
     litres.rubbish += overflow.litres[stream].used
   }
   const rigidLitres = total(ledger, stock, 'rigidLitres')
-  const softLitres = total(ledger, stock, 'softLitres') + overflow.overflowLitres + water.softBodyLitres
+  const looseLitres = total(ledger, stock, 'softLitres')
+  const softLitres = looseLitres + overflow.overflowLitres + water.softBodyLitres
   return {
     kg: { ...kg, total: sumOf(kg) },
     bodyLitres: roomFor(rigidLitres, softLitres, packing).bodyLitres,
@@ -50,6 +51,7 @@ function packed(ledger: Ledger, stock: Stock, water: Water, packing: Packing) {
     outsideLitres: total(ledger, stock, 'pocketLitres'),
     litres,
     bodyKg: total(ledger, stock, 'bodyKg') + water.bodyLitres,
+    loose: { kg: total(ledger, stock, 'softKg'), litres: looseLitres },
   }
 }
 

@@ -18,7 +18,11 @@ export interface SimulationOptions {
   runs: number
   /** The same seed gives the same draws; a whole number of 32 bits. */
   seed: number
+  /** Told every thousand heaps how many there are. */
+  onTried?: (tried: number) => void
 }
+
+const TOLD_EVERY = 1000
 
 export interface Simulation {
   runs: number
@@ -52,7 +56,11 @@ const SOFT = 'soft'
 const inside = (id: string) => `inside ${id}`
 
 /** Throws RangeError for a number of runs outside 2 to 1,000,000. `reckoning` must be what `reckon(plan)` gave. */
-export function simulate(plan: Plan, reckoning: Reckoning, { runs, seed }: SimulationOptions): Simulation {
+export function simulate(
+  plan: Plan,
+  reckoning: Reckoning,
+  { runs, seed, onTried }: SimulationOptions,
+): Simulation {
   if (!(Number.isInteger(runs) && runs >= 2 && runs <= 1_000_000))
     throw new RangeError(`runs: ${runs} is not a whole number from 2 to 1000000`)
   const fullest = fullestOf(reckoning.moments)
@@ -69,7 +77,8 @@ export function simulate(plan: Plan, reckoning: Reckoning, { runs, seed }: Simul
   const draws = drawsFrom(seed)
 
   let others = 0
-  const results = Array.from({ length: runs }, () => {
+  const results = Array.from({ length: runs }, (_, tried) => {
+    if (tried % TOLD_EVERY === 0) onTried?.(tried)
     const common = new Map(groups.map(group => [group, draws.normal()]))
     const heap = heapOf(({ group, correlation, litresAt }) => {
       const z = Math.sqrt(correlation) * common.get(group)! + Math.sqrt(1 - correlation) * draws.normal()

@@ -128,12 +128,12 @@ function wornKg({ gear, stowOf }: Parts): number {
   return gear.reduce((sum, item) => (stowOf(item) === 'worn' ? sum + item.massKg * item.count : sum), 0)
 }
 
+/** The rigid things whose place is the main body, those in a container there too. */
+export const rigidInBody = ({ gear, stowOf }: Pick<Parts, 'gear' | 'stowOf'>): Item[] =>
+  gear.filter(item => item.build === 'rigid' && item.count > 0 && stowOf(item) === 'main-body')
+
 /** Largest length or diameter among the rigid things in the main body; null when none is known. */
-function largest({ gear, stowOf }: Parts, size: 'lengthCm' | 'diameterCm'): number | null {
-  const known = gear.flatMap(item =>
-    item.build === 'rigid' && item.count > 0 && stowOf(item) === 'main-body' && item[size] !== null
-      ? [item[size]]
-      : [],
-  )
+function largest(parts: Parts, size: 'lengthCm' | 'diameterCm'): number | null {
+  const known = rigidInBody(parts).flatMap(item => item[size] ?? [])
   return known.length ? known.reduce((a, b) => Math.max(a, b)) : null
 }

@@ -2,6 +2,7 @@
 // terms of the packing model, the load and the pockets at every moment, and each thing that is too long or too wide.
 
 import type { Item } from '../plan/types'
+import { boxInTheWay } from './box-fit'
 import { insideLitres, unitsInPlay } from './ledger'
 import type { Parts } from './need'
 import { type Candidate, emptiedBy } from './remedies-candidates'
@@ -55,7 +56,8 @@ export function rowsOf(trial: Trial, parts: Parts, things: Candidate[]): (roomLi
     const height = pack.innerHeightCm ?? Number.POSITIVE_INFINITY
     return parts.gear.flatMap(item => {
       const stiff = item.build === 'rigid' && item.count > 0 && parts.stowOf(item) === 'main-body'
-      const tooBig = (item.lengthCm ?? 0) > height || (item.diameterCm ?? 0) > width
+      const tooBig =
+        (item.lengthCm ?? 0) > height || (item.diameterCm ?? 0) > width || boxInTheWay(item, pack) !== null
       if (!stiff || !tooBig) return []
       return [
         row(1, it => (it.item.id === item.id || (it.way === 'move' && it.item.id === item.inside) ? 1 : 0)),

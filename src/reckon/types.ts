@@ -33,6 +33,8 @@ export interface Moment {
   litres: Shares
   /** Mass riding in the main body. */
   bodyKg: number
+  /** Of the main body, the soft things not in a container, without water; litres before packing losses. */
+  loose: { kg: number; litres: number }
 }
 
 export interface LegReckoning {

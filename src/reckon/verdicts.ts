@@ -1,6 +1,7 @@
 // What each set-up of each pack is for this need: the codes, whether it suffices, and the figures behind both.
 
-import type { Pack, Setup } from '../plan/types'
+import type { Item, Pack, Setup } from '../plan/types'
+import { boxesOf, boxInTheWay } from './box-fit'
 import type { Parts } from './need'
 import { normalCdf } from './normal'
 import { reachDaysOf } from './reach'
@@ -23,8 +24,9 @@ const FAILS: ReadonlySet<VerdictCode> = new Set([
 
 /** The set-ups of all packs in order. `full` is the moment whose main body is fullest. */
 export function judgePacks(need: Need, full: Moment, parts: Parts): SetupReckoning[] {
+  const boxes = boxesOf(parts)
   return parts.plan.packs.flatMap((pack, packIndex) =>
-    pack.setups.map((setup, index) => judge({ pack, setup, need, full, parts, packIndex, index })),
+    pack.setups.map((setup, index) => judge({ pack, setup, need, full, parts, boxes, packIndex, index })),
   )
 }
 
@@ -34,6 +36,7 @@ interface Case {
   need: Need
   full: Moment
   parts: Parts
+  boxes: Item[]
   packIndex: number
   index: number
 }
@@ -109,13 +112,14 @@ function loadLimit({ frame, ratedKg }: Setup, framelessCeilingKg: number): numbe
   return ratedKg === null ? framelessCeilingKg : Math.min(framelessCeilingKg, ratedKg)
 }
 
-function verdictsOf({ pack, setup, need, parts }: Case, figures: Figures): VerdictCode[] {
+function verdictsOf({ pack, setup, need, parts, boxes }: Case, figures: Figures): VerdictCode[] {
   const { carrier, settings } = parts.plan
   const { fitChance, fitChanceWithCollar, carriedKg, ratedAgainstKg, loadLimitKg, brimLoadKg } = figures
   const { ratedKg, frame } = setup
   const overloaded = ratedKg !== null && ratedAgainstKg > ratedKg
   const framelessOverloaded = frame === 'frameless' && ratedAgainstKg > loadLimitKg!
   const innerWidest = smallestKnown(pack.innerWidthCm, pack.innerDepthCm)
+  const inTheWay = new Set(boxes.map(item => boxInTheWay(item, pack)))
   const rows: [VerdictCode, boolean][] = [
     ['undersized', fitChance < 0.5],
     ['tight', fitChance >= 0.5 && fitChance < SURE],
@@ -134,8 +138,8 @@ function verdictsOf({ pack, setup, need, parts }: Case, figures: Figures): Verdi
     ],
     ['rating-unknown', ratedKg === null],
     ['outside-short', pack.outsideLitres !== null && need.outsideLitres > pack.outsideLitres],
-    ['too-long', exceeds(need.longestCm, pack.innerHeightCm)],
-    ['too-wide', exceeds(need.widestCm, innerWidest)],
+    ['too-long', exceeds(need.longestCm, pack.innerHeightCm) || inTheWay.has('too-long')],
+    ['too-wide', exceeds(need.widestCm, innerWidest) || inTheWay.has('too-wide')],
     ['heavy-for-carrier', carriedKg > carrier.loadShareLimit * carrier.massKg],
   ]
   return rows.flatMap(([code, holds]) => (holds ? [code] : []))

@@ -5,12 +5,17 @@ import type { Plan } from '../../src/plan'
 import type { Reckoning } from '../../src/reckon'
 import { shownIn } from '../../src/report'
 import { type About, type Explanation, explain, type WhyContext } from '../../src/report/why'
+import type { System } from '../../src/units'
 import { reckoned } from './small-plans'
 
-export const contextOf = (plan: Plan, reckoning: Reckoning = reckoned(plan)): WhyContext => ({
+export const contextOf = (
+  plan: Plan,
+  reckoning: Reckoning = reckoned(plan),
+  system: System = 'metric',
+): WhyContext => ({
   plan,
   reckoning,
-  shown: shownIn('metric'),
+  shown: shownIn(system),
   stopIds: plan.trip.stops.map((_, i) => `s${i}`),
 })
 

@@ -57,9 +57,9 @@ function holds(context: WhyContext) {
     const energy = explain({ kind: 'leg-energy', leg }, context)
     expect(energy.length === 0).toBe(figures.kcal === null)
     if (figures.kcal !== null) near(energy[0]!.result.value, figures.kcal)
-    const water = explain({ kind: 'leg-water', leg }, context)
-    expect(water.length === 0).toBe(plan.trip.water.litresPerHour !== 'from-heat')
-    if (water[0]) expect(water[0].result.value).toBe(figures.litresPerHour)
+    const { value } = first({ kind: 'leg-water', leg }, context).result
+    const fromHeat = plan.trip.water.litresPerHour === 'from-heat'
+    expect(value).toBe(fromHeat ? figures.litresPerHour : figures.waterLitres)
   })
   reckoning.days.forEach(({ kcalTotal, ration }, day) => {
     const energy = explain({ kind: 'day-energy', day }, context)

@@ -3,7 +3,8 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { PackInner, RigidPiece } from '../../src/equations'
+import { fitRoom, type PackInner, type RigidPiece } from '../../src/equations'
+import { value } from './cases'
 import { boxy, can, fit, oval } from './fit-pieces'
 
 describe('a rigid piece in a pack', () => {
@@ -99,6 +100,48 @@ describe('a rigid piece in a pack', () => {
         const rank = (one: RigidPiece, of: PackInner) => RANK[fit(one, of).verdict]
         expect(rank(shrunk, inner)).toBeLessThanOrEqual(rank(piece, inner))
         expect(rank(piece, inner)).toBeLessThanOrEqual(rank(piece, less))
+      }),
+      { numRuns: 300 },
+    )
+  })
+
+  it('goes in no other way when width and depth of the pack change places', () => {
+    fc.assert(
+      fc.property(anyPiece, section, size, size, (piece, shape, widthCm, depthCm) => {
+        const inner = oval({ section: shape, innerWidthCm: widthCm + 3, innerDepthCm: depthCm + 3 })
+        const turned = { ...inner, innerWidthCm: depthCm + 3, innerDepthCm: widthCm + 3 }
+        const [one, other] = [fit(piece, inner), fit(piece, turned)]
+        expect(other.verdict).toBe(one.verdict)
+        if ('byCm' in one && 'byCm' in other) expect(other.byCm).toBeCloseTo(one.byCm, 6)
+      }),
+    )
+  })
+
+  it('goes into a section with corners no worse than into an oval of the same width and depth', () => {
+    fc.assert(
+      fc.property(anyPiece, piece => {
+        expect(RANK[fit(piece, boxy()).verdict]).toBeLessThanOrEqual(RANK[fit(piece, oval()).verdict])
+      }),
+    )
+  })
+
+  it('goes in just where its sizes are within the room that decides', () => {
+    fc.assert(
+      fc.property(anyPiece, section, (piece, shape) => {
+        const inner = oval({ section: shape })
+        const room = value(fitRoom(piece, inner))
+        const { verdict } = fit(piece, inner)
+        const easy = 1e-6
+        fc.pre(Math.abs(room.longCm - room.heightCm) > easy && Math.abs(room.endCm - room.endRoomCm) > easy)
+        const stands = room.longCm < room.heightCm && room.endCm < room.endRoomCm
+        expect(verdict === 'upright').toBe(stands)
+        if (stands) return
+        const across = piece.shape === 'cylinder' ? piece.lengthCm : room.longCm
+        fc.pre([room.lyingRoomCm - across, room.slantRoomCm - room.longCm].every(cm => Math.abs(cm) > easy))
+        const goesIn = across < room.lyingRoomCm || room.longCm < room.slantRoomCm
+        // A box may also lie on its middle side while its short one decides no room: never said where it goes in no way.
+        if (piece.shape === 'cylinder') expect(verdict === 'only-lying').toBe(goesIn)
+        else if (verdict === 'only-lying') expect(goesIn).toBe(true)
       }),
       { numRuns: 300 },
     )

@@ -6,11 +6,13 @@ import { describe, expect, it } from 'vitest'
 import {
   balancingLeanDeg,
   ellipsePerimeterCm,
+  fitRoom,
   hipMomentNm,
   inscribedRadiusCm,
   loadCentre,
   longestRodCm,
   pairDiameterCm,
+  pairStands,
   roomBesideLitres,
   torsoLength,
 } from '../../src/equations'
@@ -28,6 +30,12 @@ const torso =
     10 * value(torsoLength({ heightCm: given('stature_mm') / 10, sex })).verticalCm
 
 const moment: Run = given => value(hipMomentNm({ pieces: pieces(given), leanDeg: given('theta_deg') }))
+
+/** What decides on a round piece, in an oval pack of 60 cm. */
+function roomFor(given: Given, { axes }: { axes: number[] }) {
+  const [innerWidthCm, innerDepthCm] = axes as [number, number]
+  return value(fitRoom(can(given('d_cm'), 10), oval({ innerWidthCm, innerDepthCm })))
+}
 
 /** The size, as a multiple, at which a round piece no longer lies in the section: the index is 1 / its square. */
 const lyingIndex: Run = given => {
@@ -62,6 +70,21 @@ const runs: Record<string, Run> = {
   'geo.rod_ellipse': given =>
     value(longestRodCm(oval({ innerHeightCm: given('H'), innerWidthCm: given('major') }))),
   'geo.inscribed_c': given => value(inscribedRadiusCm({ ...semi(given), offsetCm: given('c') })),
+  'geo.pair_other': given => {
+    const [innerWidthCm, innerDepthCm] = given.list('axes_cm') as [number, number]
+    const inner = { section: 'ellipse' as const, innerWidthCm, innerDepthCm, clearanceCm: 0 }
+    const stands = (otherCm: number) => value(pairStands({ ...inner, oneCm: given('one_cm'), otherCm }))
+    let [low, high] = [1, 24]
+    for (let i = 0; i < 60; i++) {
+      const middle = (low + high) / 2
+      if (stands(middle)) low = middle
+      else high = middle
+    }
+    return low
+  },
+  'geo.girth_22': given => roomFor(given, { axes: [32, 24] }).girthCm,
+  'geo.lying_room_': given => roomFor(given, { axes: given.list('axes_cm') }).lyingRoomCm,
+  'geo.slant_room_': given => roomFor(given, { axes: given.list('axes_cm') }).slantRoomCm,
   'load.moment_': moment,
   'load.lean_': given =>
     value(
@@ -79,7 +102,7 @@ const runs: Record<string, Run> = {
 }
 
 describe('values of geometry', () => {
-  itReproduces(collection.values as Case[], runs, 19)
+  itReproduces(collection.values as Case[], runs, 26)
 })
 
 describe('round things in a section, found again by searching', () => {
@@ -130,6 +153,67 @@ describe('round things in a section, found again by searching', () => {
         const radius = value(pairDiameterCm({ section: 'ellipse', ...inner, clearanceCm: 0 })) / 2
         const ellipse = { semiMajorCm: inner.innerDepthCm / 2, semiMinorCm: inner.innerWidthCm / 2 }
         expect(value(inscribedRadiusCm({ ...ellipse, offsetCm: radius }))).toBeCloseTo(radius, 9)
+      }),
+    )
+  })
+
+  it('any two stand just where a search over places finds them room', () => {
+    const part = fc.double({ min: 0.2, max: 1, noNaN: true })
+    fc.assert(
+      fc.property(
+        axes,
+        part,
+        part,
+        fc.boolean(),
+        ({ semiMajorCm: a, semiMinorCm: b }, one, other, isOval) => {
+          const inner = { innerWidthCm: 2 * a, innerDepthCm: 2 * b, clearanceCm: 0 }
+          fc.pre(2 * b > 3)
+          const [r1, r2] = [one * b, other * b]
+          const apart = isOval
+            ? widestOval(a, b, r1) + widestOval(a, b, r2)
+            : Math.hypot(2 * a - r1 - r2, 2 * b - r1 - r2)
+          fc.pre(Math.abs(apart - r1 - r2) > 0.02)
+          const pair = { ...inner, section: isOval ? ('ellipse' as const) : ('rectangle' as const) }
+          expect(value(pairStands({ ...pair, oneCm: 2 * r1, otherCm: 2 * r2 }))).toBe(apart > r1 + r2)
+          expect(value(pairStands({ ...pair, oneCm: 2 * r2, otherCm: 2 * r1 }))).toBe(apart > r1 + r2)
+        },
+      ),
+      { numRuns: 60 },
+    )
+  })
+
+  /** How far off the middle a circle goes, by walking along the long axis until the ellipse is nearer than its radius. */
+  function widestOval(a: number, b: number, radius: number): number {
+    const nearest = (offset: number) => {
+      let least = Infinity
+      for (let i = 0; i <= 1000; i++) {
+        const t = (i * Math.PI) / 1000
+        least = Math.min(least, Math.hypot(a * Math.cos(t) - offset, b * Math.sin(t)))
+      }
+      return least
+    }
+    let [low, high] = [0, a]
+    for (let i = 0; i < 30; i++) {
+      const middle = (low + high) / 2
+      if (nearest(middle) >= radius) low = middle
+      else high = middle
+    }
+    return low
+  }
+
+  it('two equal ones stand just up to the largest pair', () => {
+    const section = fc.constantFrom('ellipse' as const, 'rectangle' as const)
+    fc.assert(
+      fc.property(axes, section, ({ semiMajorCm, semiMinorCm }, shape) => {
+        const inner = {
+          section: shape,
+          innerWidthCm: 2 * semiMajorCm,
+          innerDepthCm: 2 * semiMinorCm + 3,
+          clearanceCm: 0,
+        }
+        const most = value(pairDiameterCm(inner))
+        const stands = (cm: number) => value(pairStands({ ...inner, oneCm: cm, otherCm: cm }))
+        expect([stands(most - 1e-6), stands(most + 1e-6)]).toEqual([true, false])
       }),
     )
   })

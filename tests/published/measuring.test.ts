@@ -13,6 +13,8 @@ import {
   girthLitres,
   insulatedLitres,
   type Measured,
+  matLitres,
+  matReadings,
   type Outcome,
   readingHalfWidths,
   rolledMat,
@@ -44,6 +46,17 @@ const mat = (given: Given, widthMm: number) =>
       thicknessCm: cm(given('t')),
       widthCm: cm(widthMm),
       coreCm: cm(given('d0')),
+    }),
+  )
+
+const matOf = (given: Given, squeezeShare: number) =>
+  value(
+    matLitres({
+      lengthCm: cm(given('L')),
+      thicknessCm: cm(given('t')),
+      widthCm: cm(given('w')),
+      coreCm: cm(given('d0')),
+      squeezeShare,
     }),
   )
 
@@ -107,6 +120,8 @@ const runs: Record<string, Run> = {
   'unc.tri_': kind,
   'geo.can': can,
   'geo.cartridge_': cartridge,
+  'geo.mat_litres': given => [matOf(given, 0).litres, matOf(given, 0).sigmaLitres],
+  'geo.mat_soft': given => matOf(given, given('squeeze')).sigmaLitres,
   'geo.roll_diameter': given => 10 * mat(given, 510).diameterCm,
   'geo.roll_volume': given => mat(given, given('w')).rollLitres,
   'geo.slab_volume': given =>
@@ -121,7 +136,7 @@ const runs: Record<string, Run> = {
 }
 
 describe('values of measuring, squeezing and rolling', () => {
-  itReproduces(collection.values as Case[], runs, 29)
+  itReproduces(collection.values as Case[], runs, 31)
 
   it('left out are named with a reason', () => {
     const driven = new Set(collection.values.map(({ id }) => id))
@@ -226,6 +241,32 @@ describe('insulation that is squeezed (van-wyk-1946, constants from memory)', ()
 })
 
 describe('a rolled mat', () => {
+  it('is as sure as its readings by the law of propagation (gum-2008 eq. 10)', () => {
+    const side = fc.double({ min: 11, max: 190, noNaN: true })
+    const thick = fc.double({ min: 0.3, max: 5, noNaN: true })
+    fc.assert(
+      fc.property(side, side, thick, thick, (lengthCm, widthCm, thicknessCm, coreCm) => {
+        const readings = { lengthCm, widthCm, thicknessCm, coreCm }
+        const { tapeCm } = readingHalfWidths
+        const halves = {
+          lengthCm: tapeCm,
+          widthCm: tapeCm,
+          thicknessCm: matReadings.thicknessHalfWidthCm,
+          coreCm: tapeCm,
+        }
+        const squares = Object.entries(halves).map(([field, half]) => {
+          const reading = readings[field as keyof typeof readings]
+          const step = reading * 1e-5
+          const at = (moved: number) => value(matLitres({ ...readings, [field]: reading + moved })).litres
+          return (((at(step) - at(-step)) / (2 * step)) * half) ** 2 / 3
+        })
+        const expected = Math.sqrt(squares.reduce((a, b) => a + b, 0))
+        const { sigmaLitres } = value(matLitres(readings))
+        expect(Math.abs(sigmaLitres - expected)).toBeLessThanOrEqual(1e-5 * expected)
+      }),
+    )
+  })
+
   it('takes as roll what it takes flat, and its core', () => {
     const size = fc.double({ min: 10, max: 200, noNaN: true })
     const thick = fc.double({ min: 0.1, max: 5, noNaN: true })

@@ -87,10 +87,23 @@ const calls: Record<string, [fields: Fields, call: Call]> = {
       eq.insulatedLitres({ fill: 'synthetic', squeeze: 'hand', fillG: fillG!, shellG: shellG! }),
   ],
   rolledMat: [{ lengthCm: 183, widthCm: 51, thicknessCm: 1.5, coreCm: 2 }, eq.rolledMat as Call],
+  matLitres: [
+    { lengthCm: 183, widthCm: 51, thicknessCm: 1.5, coreCm: 2, squeezeShare: 0.1 },
+    eq.matLitres as unknown as Call,
+  ],
   fitOf: [
     { lengthCm: 30, widthCm: 20, depthCm: 10, ...innerFields },
     ({ lengthCm, widthCm, depthCm, ...inner }) =>
       eq.fitOf({ shape: 'box', lengthCm: lengthCm!, widthCm: widthCm!, depthCm: depthCm! }, innerOf(inner)),
+  ],
+  fitRoom: [
+    { diameterCm: 22, lengthCm: 30, ...innerFields },
+    ({ diameterCm, lengthCm, ...inner }) =>
+      eq.fitRoom({ shape: 'cylinder', diameterCm: diameterCm!, lengthCm: lengthCm! }, innerOf(inner)),
+  ],
+  pairStands: [
+    { innerWidthCm: 32, innerDepthCm: 24, clearanceCm: 1, oneCm: 12, otherCm: 14 },
+    ({ oneCm, otherCm, ...inner }) => eq.pairStands({ ...innerOf(inner), oneCm: oneCm!, otherCm: otherCm! }),
   ],
   pairDiameterCm: [
     { innerWidthCm: 32, innerDepthCm: 24, clearanceCm: 1 },

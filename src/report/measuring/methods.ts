@@ -8,14 +8,26 @@ import {
   filledBoxLitres,
   girthLitres,
   type Measured,
+  type MeasuredMat,
+  matLitres,
+  matRanges,
+  matReadings,
   measuringRanges,
   type Outcome,
   readingHalfWidths,
   softSqueeze,
 } from '../../equations'
-import type { Limit } from '../../plan'
+import type { Item, Limit } from '../../plan'
 
-type Key = 'lengthCm' | 'widthCm' | 'heightCm' | 'diameterCm' | 'girthCm' | 'riseLitres'
+type Key =
+  | 'lengthCm'
+  | 'widthCm'
+  | 'heightCm'
+  | 'diameterCm'
+  | 'girthCm'
+  | 'riseLitres'
+  | 'thicknessCm'
+  | 'coreCm'
 type Readings = Readonly<Record<string, number>>
 
 export interface Reading {
@@ -23,6 +35,8 @@ export interface Reading {
   label: string
   kind: 'length' | 'volume'
   limit: Limit
+  /** What counts while it is left empty. */
+  usual?: number
 }
 
 export interface Method {
@@ -33,14 +47,25 @@ export interface Method {
   readings: Reading[]
   /** What the litres then count as. */
   litresFrom: 'dimensions' | 'filled'
-  measure: (readings: Readings, thing: { soft: boolean }) => Outcome<Measured>
+  measure: (readings: Readings, thing: { soft: boolean }) => Outcome<Measured & Partial<MeasuredMat>>
+  /** The sizes it gives a rigid thing, by which it is told how the thing goes into a pack. */
+  sizes?: (readings: Readings) => Sizes
 }
 
-const reading = (key: Key, label: string): Reading => ({
+type Sizes = Partial<Pick<Item, 'lengthCm' | 'diameterCm' | 'widthCm' | 'depthCm'>>
+
+const reading = (key: keyof typeof measuringRanges & Key, label: string): Reading => ({
   key,
   label,
   kind: key === 'riseLitres' ? 'volume' : 'length',
   limit: measuringRanges[key],
+})
+
+const matReading = (key: keyof typeof matRanges & Key, label: string): Reading => ({
+  key,
+  label,
+  kind: 'length',
+  limit: matRanges[key],
 })
 
 const tape = `Each reading is taken to be good to ± ${readingHalfWidths.tapeCm * 10} mm.`
@@ -50,7 +75,7 @@ export const methods: readonly Method[] = [
   {
     id: 'roll',
     label: 'Roll',
-    how: `For a stuffed sack or a rolled mat: the tape once around it, and its length. ${tape} A soft roll adds ± ${softSqueeze * 100} % for how hard it is squeezed.`,
+    how: `For a stuffed sack or anything rolled up: the tape once around it, and its length. ${tape} A soft roll adds ± ${softSqueeze * 100} % for how hard it is squeezed.`,
     readings: [reading('girthCm', 'Around it'), reading('lengthCm', 'Length')],
     litresFrom: 'dimensions',
     measure: (readings, { soft }) => girthLitres({ ...of(readings), squeezeShare: soft ? softSqueeze : 0 }),
@@ -62,6 +87,10 @@ export const methods: readonly Method[] = [
     readings: [reading('lengthCm', 'Length'), reading('widthCm', 'Width'), reading('heightCm', 'Height')],
     litresFrom: 'dimensions',
     measure: readings => boxLitres(of(readings)),
+    sizes: readings => {
+      const { lengthCm, widthCm, heightCm: depthCm } = of(readings)
+      return { lengthCm, widthCm, depthCm }
+    },
   },
   {
     id: 'cylinder',
@@ -70,6 +99,23 @@ export const methods: readonly Method[] = [
     readings: [reading('diameterCm', 'Across'), reading('lengthCm', 'Length')],
     litresFrom: 'dimensions',
     measure: readings => cylinderLitres(of(readings)),
+    sizes: readings => {
+      const { lengthCm, diameterCm } = of(readings)
+      return { lengthCm, diameterCm }
+    },
+  },
+  {
+    id: 'mat',
+    label: 'Mat, laid out',
+    how: `For a mat that is to be rolled, with the air let out: its sides laid out flat. Length and width good to ± ${readingHalfWidths.tapeCm * 10} mm, thickness to ± ${matReadings.thicknessHalfWidthCm * 10} mm. A soft one adds ± ${softSqueeze * 100} % for how tightly it is rolled.`,
+    readings: [
+      matReading('lengthCm', 'Length'),
+      matReading('widthCm', 'Width'),
+      matReading('thicknessCm', 'Thickness'),
+      { ...matReading('coreCm', 'Open middle of the roll'), usual: matReadings.coreCm },
+    ],
+    litresFrom: 'dimensions',
+    measure: (readings, { soft }) => matLitres({ ...of(readings), squeezeShare: soft ? softSqueeze : 0 }),
   },
   {
     id: 'filled',

@@ -3,6 +3,7 @@
 import { useEffect, useState } from 'preact/hooks'
 import { WhenOpen } from '../../parts/loose'
 import { Cautions } from '../../parts/pieces'
+import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, Remedy } from '../../reckon'
 import type { Shown } from '../../report'
@@ -46,7 +47,18 @@ function Remedies({ setupIndex, plan, reckoning, shown, onDone }: HelpProps) {
         Working it out…
       </p>
     )
-  if (current.remedies.length === 0) return <p>{current.shortfall}</p>
+  const gains = {
+    kind: 'remedies',
+    setup: setupIndex,
+    remedies: current.remedies.map(it => it.remedy),
+  } as const
+  if (current.remedies.length === 0)
+    return (
+      <div class="figures" data-figures="why">
+        <p>{current.shortfall}</p>
+        <Why about={gains} figure="What this trip asks of a pack" />
+      </div>
+    )
 
   const apply = (remedy: Remedy) => {
     const label = remedyLabel(remedy, plan)
@@ -54,27 +66,30 @@ function Remedies({ setupIndex, plan, reckoning, shown, onDone }: HelpProps) {
     onDone(label)
   }
   return (
-    <ol class="remedies">
-      {current.remedies.map(({ text, remedy, caution }) => (
-        <li key={text}>
-          <p>{text}</p>
-          {caution ? <Cautions cautions={[caution]} /> : null}
-          {remedy.kind === 'other-setup' ? (
-            <button type="button" aria-label="Show the other set-up" onClick={() => show(remedy.setup)}>
-              Show it
-            </button>
-          ) : (
-            <button
-              type="button"
-              aria-label={`Do it: ${remedyLabel(remedy, plan)}`}
-              onClick={() => apply(remedy)}
-            >
-              Do it
-            </button>
-          )}
-        </li>
-      ))}
-    </ol>
+    <div class="figures" data-figures="why">
+      <ol class="remedies">
+        {current.remedies.map(({ text, remedy, caution }) => (
+          <li key={text}>
+            <p>{text}</p>
+            {caution ? <Cautions cautions={[caution]} /> : null}
+            {remedy.kind === 'other-setup' ? (
+              <button type="button" aria-label="Show the other set-up" onClick={() => show(remedy.setup)}>
+                Show it
+              </button>
+            ) : (
+              <button
+                type="button"
+                aria-label={`Do it: ${remedyLabel(remedy, plan)}`}
+                onClick={() => apply(remedy)}
+              >
+                Do it
+              </button>
+            )}
+          </li>
+        ))}
+      </ol>
+      <Why about={gains} figure="What each of these gains" />
+    </div>
   )
 }
 

@@ -92,6 +92,21 @@ export function PackEditor({ pack }: { pack: DraftPack }) {
             limit={LIMITS.pack.innerDepthCm}
           />
         </div>
+        <div class="inner-shape">
+          <ChoiceField
+            path={at('section')}
+            label="Cut across, the inside is"
+            usual={defaults.PACK.section}
+            options={[
+              { value: 'ellipse', label: 'Oval' },
+              { value: 'rectangle', label: 'With corners' },
+            ]}
+          />
+          <p class="hint">
+            Inner sizes tell how rigid things go in; all three are needed. Oval unless you choose:{' '}
+            {defaults.DEFAULT_ORIGINS.section}.
+          </p>
+        </div>
       </details>
     </>
   )

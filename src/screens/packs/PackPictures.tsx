@@ -1,6 +1,7 @@
 // Two pictures that set the packs side by side: room against what they bear, and mass against price of those that do.
 
 import { letters, type Mark, type MarkShape, SpotPicture } from '../../parts/charts'
+import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, SetupReckoning } from '../../reckon'
 import { type SetupInWords, type Shown, setupInWords } from '../../report'
@@ -30,10 +31,11 @@ export function PackPictures({ plan, reckoning, shown }: PicturesProps) {
     answer: setupInWords(setup, { plan, reckoning, shown }).answer,
   }))
   return (
-    <>
+    <div class="figures" data-figures="why">
       <RoomAgainstLoad titled={titled} {...{ plan, reckoning, shown }} />
       <MassAgainstPrice titled={titled.filter(({ setup }) => setup.suffices)} plan={plan} shown={shown} />
-    </>
+      <Why about={{ kind: 'bears' }} figure="What each bears" />
+    </div>
   )
 }
 

@@ -141,7 +141,7 @@ function Summary({ pack, name, shown }: { pack: DraftPack; name: string; shown: 
   return (
     <>
       <bdi class="name">{name}</bdi>
-      <span class="facts-line">
+      <span class="facts-line" data-figures="typed">
         {[pack.bodyLitres === undefined ? 'no litres yet' : shown.litres(pack.bodyLitres), ...masses].join(
           ', ',
         )}

@@ -20,7 +20,10 @@ interface PartlyKnownProps {
 export function PartlyKnown({ pack, setup, plan, shown }: PartlyKnownProps) {
   const { id: _pack, setups, ...figures } = pack
   const { id: _setup, ...own } = setup
-  const judged = partlyJudged(plan, { ...figures, setup: own }, shown)
+  const known = { ...figures, setup: own }
+  const judged = partlyJudged(plan, known, shown)
   if (!judged) return null
-  return <PartlyJudged judged={judged} name={setups.length > 1 ? (setup.name ?? 'Set-up') : null} />
+  return (
+    <PartlyJudged {...{ judged, plan, known }} name={setups.length > 1 ? (setup.name ?? 'Set-up') : null} />
+  )
 }

@@ -2,6 +2,7 @@
 
 import { letters, type Mark, ReachPicture } from '../../parts/charts'
 import { WhenOpen } from '../../parts/loose'
+import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import type { Shown } from '../../report'
@@ -45,7 +46,7 @@ function Reached({ setupIndex, plan, reckoning, shown }: ReachProps) {
   const waterMax = most([...points.map(p => p.waterLitres), ...stretches.map(s => s.waterLitres)], 1)
   const sentences = runs.map(run => run.text)
   return (
-    <>
+    <div class="figures" data-figures="why">
       <ReachPicture
         caption="Days of food against water carried"
         says={sentences.join(' ')}
@@ -71,6 +72,7 @@ function Reached({ setupIndex, plan, reckoning, shown }: ReachProps) {
         Full rations at the first departure, the spare ones on top, and all else as packed then. The marks are
         this trip’s stretches between resupplies.
       </p>
-    </>
+      <Why about={{ kind: 'reach', setup: setupIndex }} figure="What these days are made of" />
+    </div>
   )
 }

@@ -1,14 +1,22 @@
 // A set-up judged in words: the answer, the sentence that decides it, the rest and the figures behind one tap.
 
 import { useState } from 'preact/hooks'
+import { later } from '../../parts/frame'
+import { WhenOpen } from '../../parts/loose'
+import { useOwnPacking } from '../../parts/trust'
+import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, SetupReckoning } from '../../reckon'
-import { type Shown, setupInWords } from '../../report'
+import { type Shown, setupInWords, type Verdict } from '../../report'
 import { NOT_BEATEN } from '../../report/choosing'
+import { type Rests, restsFor, restsOn } from '../../report/trust'
 import { actions, lastLabel } from '../../store'
+import { FitLine, Fitting } from './Fitting'
 import { Help } from './Help'
 import { Reach } from './Reach'
 import { setupDomId } from './setup-id'
+
+const Placing = later(async () => (await import('./Placing')).Placing)
 
 interface Props {
   plan: Plan
@@ -26,6 +34,11 @@ export function Verdicts({ packIndex, ...props }: Props & { packIndex: number })
       {setups.map(({ setup, i }) => (
         <SetupVerdict key={setup.index} setup={setup} setupIndex={i} named={setups.length > 1} {...props} />
       ))}
+      <div class="pack-advice" data-figures="why">
+        <WhenOpen class="why" summary="Where heavy things go">
+          {() => <Placing packIndex={packIndex} {...props} />}
+        </WhenOpen>
+      </div>
     </>
   )
 }
@@ -43,8 +56,15 @@ function SetupVerdict({
   const [done, setDone] = useState<string | null>(null)
   const { answer, verdicts } = setupInWords(setup, { plan, reckoning, shown })
   const [first, ...rest] = verdicts
+  const rests = restsOn({ plan, reckoning, shown, own: useOwnPacking() })
   return (
-    <div class="verdict" data-suffices={setup.suffices} id={setupDomId(setupIndex)} tabIndex={-1}>
+    <div
+      class="verdict"
+      data-figures="why"
+      data-suffices={setup.suffices}
+      id={setupDomId(setupIndex)}
+      tabIndex={-1}
+    >
       <p class="verdict-answer">
         {named ? <bdi>{setup.setup}: </bdi> : null}
         {answer}
@@ -53,6 +73,8 @@ function SetupVerdict({
         <strong>{first.lead}</strong>
         {first.rest}
       </p>
+      <p class="hint">{restsFor(first.code, rests)}</p>
+      <FitLine others={rest} />
       {notBeaten[setupIndex] ? <p class="not-beaten">{NOT_BEATEN}</p> : null}
       {done && lastLabel.value === done ? (
         <p class="done" role="status">
@@ -63,8 +85,7 @@ function SetupVerdict({
         </p>
       ) : null}
       {setup.suffices ? null : <Help {...{ setupIndex, plan, reckoning, shown }} onDone={setDone} />}
-      <details class="why">
-        <summary>All reasons and figures</summary>
+      <Why about={{ kind: 'set-up', setup: setupIndex }} figure="All reasons and figures">
         <ul class="reasons">
           {rest.map(verdict => (
             <li key={verdict.code}>
@@ -73,44 +94,21 @@ function SetupVerdict({
             </li>
           ))}
         </ul>
-        <Figures setup={setup} shown={shown} currency={plan.packs[setup.pack]?.currency ?? ''} />
-      </details>
+        <Fitting packIndex={setup.pack} plan={plan} shown={shown} />
+        {allRests(first.code, rest, rests).map(text => (
+          <p key={text} class="hint">
+            {text}
+          </p>
+        ))}
+      </Why>
       <Reach {...{ setupIndex, plan, reckoning, shown }} />
     </div>
   )
 }
 
-function Figures({ setup, shown, currency }: { setup: SetupReckoning; shown: Shown; currency: string }) {
-  const signed = (value: number, format: (value: number) => string) =>
-    value < 0 ? `short by ${format(-value)}` : `${format(value)} to spare`
-  const rows: [string, string | null][] = [
-    ['Room', signed(setup.bodyMarginLitres, shown.litres)],
-    ['Against its rating', setup.ratedMarginKg === null ? null : signed(setup.ratedMarginKg, shown.kg)],
-    ['Carried at the heaviest', shown.kg(setup.carriedKg)],
-    ['Pack mass for each litre', shown.gramsPerLitre(setup.gramsPerLitre)],
-    [
-      'Pack mass for each kg rated',
-      setup.gramsPerRatedKg === null ? null : shown.gramsPerKg(setup.gramsPerRatedKg),
-    ],
-    [
-      'Price for each litre',
-      setup.pricePerLitre === null ? null : `${setup.pricePerLitre.toFixed(2)} ${currency}`,
-    ],
-    [
-      'Holds and bears food for',
-      setup.reachDays === null ? null : `${(Math.floor(setup.reachDays * 10) / 10).toFixed(1)} days`,
-    ],
-  ]
-  return (
-    <dl class="facts">
-      {rows.map(([name, value]) =>
-        value === null ? null : (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-          </div>
-        ),
-      )}
-    </dl>
-  )
+/** What the other verdicts rest on, once each, where that is something else than the first one's. */
+function allRests(first: Verdict['code'], others: Verdict[], rests: Rests): string[] {
+  const said = new Set(others.map(({ code }) => restsFor(code, rests)))
+  said.delete(restsFor(first, rests))
+  return [...said]
 }

@@ -1,0 +1,100 @@
+// How each rigid thing goes into a pack, and two of them beside each other. Held with 1 cm of clearance first; what then
+// does not stand is tried without it, so that nothing is said against a thing that the engine lets pass.
+
+import { type Fit, fitOf, type Outcome, type PackInner, type RigidPiece } from '../../equations'
+import type { Item, Pack, Plan } from '../../plan'
+import { type Pair, pairsOf } from './pairs'
+import { insideOf, shapeOf, sizedThings } from './pieces'
+
+export type Way = 'upright' | 'lying' | 'aslant' | 'deforms' | 'does-not-fit'
+
+export interface Fitted {
+  item: Item
+  piece: RigidPiece
+  way: Way
+  fit: Fit
+  /** The inside it was held in: without the clearance where it goes in better so. */
+  inner: PackInner
+  /** Less than the clearance is left. */
+  snug: boolean
+  /** The engine counts it as too long or too wide, whatever way it might go in. */
+  counted: 'too-long' | 'too-wide' | null
+}
+
+/** A thing of which sizes are missing, in words. */
+interface Unjudged {
+  item: Item
+  missing: string[]
+}
+
+export interface Fitting {
+  /** Inner measures of the pack that are not known; nothing is judged then. */
+  missing: string[]
+  /** How many rigid things with a size there are. */
+  things: number
+  fitted: Fitted[]
+  unjudged: Unjudged[]
+  pairs: Pair[]
+}
+
+/** Every rigid thing of the plan with a size, in the plan's order, as it goes into the pack. */
+export function fittingOf(plan: Plan, pack: Pack): Fitting {
+  const all = sizedThings(plan)
+  const things = all.length
+  const inside = insideOf(pack)
+  if ('missing' in inside) return { missing: inside.missing, things, fitted: [], unjudged: [], pairs: [] }
+  const fitted: Fitted[] = []
+  const unjudged: Unjudged[] = []
+  for (const item of all) {
+    const shape = shapeOf(item)
+    if ('missing' in shape) unjudged.push({ item, missing: shape.missing })
+    else fitted.push(fittedIn(item, shape.piece, inside.inner))
+  }
+  return { missing: [], things, fitted, unjudged, pairs: pairsOf(fitted, inside.inner) }
+}
+
+const BEST_FIRST: readonly Way[] = ['upright', 'lying', 'aslant', 'deforms', 'does-not-fit']
+
+function fittedIn(item: Item, piece: RigidPiece, inner: PackInner): Fitted {
+  const easy = heldIn(piece, inner)
+  const close = easy.way === 'upright' ? easy : heldIn(piece, { ...inner, clearanceCm: 0 })
+  const snug = BEST_FIRST.indexOf(close.way) < BEST_FIRST.indexOf(easy.way)
+  const held = snug ? close : easy
+  return { item, piece, snug, ...held, counted: countedAs(item, held, inner) }
+}
+
+function heldIn(piece: RigidPiece, inner: PackInner) {
+  const fit = given(fitOf(piece, inner))
+  return { fit, inner, way: wayOf(fit) }
+}
+
+/** The plan's limits hold every size inside the ranges of the equations. */
+export function given<T>(outcome: Outcome<T>): T {
+  if (!outcome.ok) throw new RangeError(`${outcome.field} is ${outcome.got}`)
+  return outcome.value
+}
+
+function wayOf(fit: Fit): Way {
+  switch (fit.verdict) {
+    case 'upright':
+    case 'deforms':
+      return fit.verdict
+    case 'only-lying':
+      return fit.how === 'across' ? 'lying' : 'aslant'
+    case 'too-long':
+    case 'does-not-fit':
+      return 'does-not-fit'
+  }
+}
+
+/** What the engine's verdicts say of one thing: by its length, by its width across, and of a box that goes in no way. */
+function countedAs(
+  { lengthCm, diameterCm }: Item,
+  { way, fit }: Pick<Fitted, 'way' | 'fit'>,
+  { innerHeightCm, innerWidthCm, innerDepthCm }: PackInner,
+): Fitted['counted'] {
+  if ((lengthCm ?? 0) > innerHeightCm) return 'too-long'
+  if ((diameterCm ?? 0) > Math.min(innerWidthCm, innerDepthCm)) return 'too-wide'
+  if (way !== 'deforms' && way !== 'does-not-fit') return null
+  return fit.verdict === 'too-long' ? 'too-long' : 'too-wide'
+}

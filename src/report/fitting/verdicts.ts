@@ -1,0 +1,97 @@
+// What the fit of rigid things adds to the verdicts of a set-up: the words of the engine's two codes for things too
+// large, and a word on what goes in but does not stand. It changes no code and no number.
+
+import { fitRoom } from '../../equations'
+import type { Pack, Plan } from '../../plan'
+import type { Need } from '../../reckon'
+import type { Shown } from '../shown'
+import { type Fitted, fittingOf, given, type Way } from './judge'
+import { fitWords, nameOf, pairWords } from './words'
+
+interface Words {
+  lead: string
+  rest: string
+}
+
+export interface FitVerdict extends Words {
+  code: 'fitting' | 'fitting-pair'
+  weight: 'warns' | 'says'
+}
+
+interface Judged {
+  plan: Plan
+  pack: Pack
+  need: Need
+  shown: Shown
+}
+
+/** The words of `too-long` and `too-wide`: the thing, its size against the pack's, and whether it goes in any way. */
+export function tooLargeWords(code: 'too-long' | 'too-wide', judged: Judged): Words {
+  const { plan, pack, shown } = judged
+  const { cm } = shown
+  const lead = code === 'too-long' ? 'Something is too long:' : 'Something is too wide:'
+  const [worst, ...others] = fittingOf(plan, pack)
+    .fitted.filter(({ counted }) => counted === code)
+    .sort((a, b) => given(fitRoom(b.piece, b.inner)).longCm - given(fitRoom(a.piece, a.inner)).longCm)
+  if (!worst) return { lead, rest: plainWords(code, judged) }
+  const also =
+    others.length > 0
+      ? ` So ${others.length === 1 ? 'is 1 other thing' : `are ${others.length} other things`}.`
+      : ''
+  const { longCm } = given(fitRoom(worst.piece, worst.inner))
+  const size =
+    code === 'too-long'
+      ? `${cm(longCm)} in a main body that is ${cm(pack.innerHeightCm ?? 0)} high.`
+      : widthWords(worst, pack, shown)
+  return { lead, rest: ` ${nameOf(worst.item)}, ${size}${ASIDE[worst.way]}${also}` }
+}
+
+const ASIDE: Record<Way, string> = {
+  upright: '',
+  lying: ' It would go in only lying.',
+  aslant: ' It would go in only aslant, with nothing else in its way.',
+  deforms: ' It would go in only by rounding the pack out, which presses on the back.',
+  'does-not-fit': ' It goes in no other way either.',
+}
+
+function widthWords({ piece }: Fitted, { innerWidthCm, innerDepthCm }: Pack, { cm }: Shown): string {
+  const gives = Math.min(innerWidthCm ?? 0, innerDepthCm ?? 0)
+  if (piece.shape === 'cylinder')
+    return `${cm(piece.diameterCm)} across, where the main body gives ${cm(gives)}.`
+  const sides = [piece.lengthCm, piece.widthCm, piece.depthCm].map(cm).join(' × ')
+  return `${sides}, in a section of ${cm(innerWidthCm ?? 0)} × ${cm(innerDepthCm ?? 0)}.`
+}
+
+/** Where not every size is known: what the engine held against each other. */
+function plainWords(code: 'too-long' | 'too-wide', { pack, need, shown: { cm } }: Judged): string {
+  if (code === 'too-long')
+    return ` the longest rigid thing inside is ${cm(need.longestCm ?? 0)}; the main body is ${cm(pack.innerHeightCm ?? 0)} high.`
+  const inner = Math.min(pack.innerWidthCm ?? Infinity, pack.innerDepthCm ?? Infinity)
+  return ` the widest rigid thing inside is ${cm(need.widestCm ?? 0)} across; the main body gives ${cm(inner)}.`
+}
+
+/** What goes in but does not stand, and what does not go in together; what the engine's codes tell is left to them. */
+export function fittingVerdicts(plan: Plan, pack: Pack, shown: Shown): FitVerdict[] {
+  const { fitted, pairs } = fittingOf(plan, pack)
+  const apart = pairs.filter(({ how }) => how === 'not-both')
+  const said: FitVerdict[] = apart.length
+    ? [
+        {
+          code: 'fitting-pair',
+          weight: 'warns',
+          lead: 'Not both:',
+          rest: ` ${apart.map(pairWords).join(' ')}`,
+        },
+      ]
+    : []
+  const uneasy = fitted.filter(({ way, counted }) => way !== 'upright' && counted === null)
+  const [first, ...others] = uneasy
+  if (!first) return said
+  const { way, because } = fitWords(first, shown)
+  const lead = `${way[0]!.toUpperCase()}${way.slice(1)}:`
+  const also = others.length
+    ? ` Not upright either: ${others.map(({ item }) => nameOf(item)).join(', ')}.`
+    : ''
+  const weight = uneasy.every(one => one.way === 'lying') ? 'says' : 'warns'
+  return [{ code: 'fitting', weight, lead, rest: ` ${nameOf(first.item)}, ${because}${also}` }, ...said]
+}

@@ -1,0 +1,111 @@
+// How a rigid thing goes into a pack, in words: the way, the number that decides it, and what would change it.
+// The rules are those of equations/fit.ts; the clearance of 1 cm is our judgement.
+
+import { type FitRoom, fitRoom, usualClearanceCm } from '../../equations'
+import type { Shown } from '../shown'
+import { type Fitted, given } from './judge'
+import type { Pair } from './pairs'
+
+interface FitWords {
+  /** "fits upright": follows the thing's name. */
+  way: string
+  /** The number that decides, as sentences. */
+  because: string
+  /** What to change where it does not stand; null where it does. */
+  change: string | null
+}
+
+export const nameOf = ({ name }: { name: string }): string => name.trim() || 'A thing without a name'
+
+export function fitWords(fitted: Fitted, shown: Shown): FitWords {
+  const { cm } = shown
+  const { way, snug, counted, fit } = fitted
+  const room = given(fitRoom(fitted.piece, fitted.inner))
+  const end = endText(fitted, room, shown)
+  const stand = standsIn(fitted, room, shown)
+  const all = counted && `It is counted as ${counted === 'too-long' ? 'too long' : 'too wide'} all the same.`
+  const close = snug ? `Less than ${cm(usualClearanceCm)} is to spare.` : null
+  const sentences = (...parts: (string | null)[]) => parts.filter(Boolean).join(' ')
+  switch (way) {
+    case 'upright':
+      return {
+        way: 'fits upright',
+        because: sentences(
+          `${end}, ${cm(room.longCm)} high where there is room for ${cm(room.heightCm)}.`,
+          close,
+        ),
+        change: null,
+      }
+    case 'lying':
+      return {
+        way: 'fits only lying',
+        because: sentences(
+          `${cm(fitted.piece.shape === 'cylinder' ? fitted.piece.lengthCm : room.longCm)} lie across where there is room for ${cm(room.lyingRoomCm)}.`,
+          close,
+          all,
+        ),
+        change: stand,
+      }
+    case 'aslant':
+      return {
+        way: 'fits only aslant',
+        because: sentences(
+          `${cm(room.longCm)} in a height of ${cm(room.heightCm)}; leaning, up to ${cm(room.slantRoomCm)} goes in where nothing is in its way.`,
+          close,
+          all,
+        ),
+        change: `${stand} Or carry it outside.`,
+      }
+    case 'deforms':
+      return {
+        way: 'will deform the back',
+        because: sentences(
+          `${end}. ${cm(room.girthCm)} around it goes into the ${cm(room.roundCm)} around the section only by rounding it out, which presses on the back.`,
+          all,
+        ),
+        change: `${stand} Or carry it outside.`,
+      }
+    case 'does-not-fit':
+      return {
+        way: 'does not fit',
+        because:
+          fit.verdict === 'too-long'
+            ? `${cm(room.longCm)} long; even aslant there is room for only ${cm(Math.max(room.heightCm, room.slantRoomCm))}.`
+            : `${cm(room.girthCm)} around it, more than the ${cm(room.roundCm)} around the section.`,
+        change: `${stand} Or carry it outside.`,
+      }
+  }
+}
+
+/** "21 cm across where there is room for 23 cm"; of a box the longer side of its end. */
+function endText({ piece }: Fitted, { endCm, endRoomCm }: FitRoom, { cm }: Shown): string {
+  if (piece.shape === 'cylinder') return `${cm(endCm)} across where there is room for ${cm(endRoomCm)}`
+  const short = Math.min(piece.lengthCm, piece.widthCm, piece.depthCm)
+  const beside = `an end of ${cm(endCm)} × ${cm(short)}`
+  return endRoomCm === 0
+    ? `${beside}, wider than the section`
+    : `${beside} where there is room for ${cm(endRoomCm)} beside its ${cm(short)}`
+}
+
+/** What pack would take it standing. */
+function standsIn({ piece }: Fitted, { longCm, heightCm, endCm, endRoomCm }: FitRoom, { cm }: Shown): string {
+  const height = longCm > heightCm ? [`${cm(longCm + usualClearanceCm)} of height inside`] : []
+  const wider =
+    piece.shape === 'cylinder'
+      ? `${cm(endCm + usualClearanceCm)} of width and depth inside`
+      : 'a wider or squarer section'
+  const asked = [...height, ...(endCm > endRoomCm ? [wider] : [])]
+  return `It would stand with ${asked.join(' and ')}.`
+}
+
+export function pairWords({ items: [one, other], how }: Pair): string {
+  const two = one === other ? `Two of ${nameOf(one)}` : `${nameOf(one)} and ${nameOf(other)}`
+  switch (how) {
+    case 'side-by-side':
+      return `${two} stand side by side.`
+    case 'stacked':
+      return `${two} go in only one above the other: side by side they are too wide.`
+    case 'not-both':
+      return `${two} do not go in together: too wide side by side, too high one above the other. Carry one outside.`
+  }
+}

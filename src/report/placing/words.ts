@@ -1,0 +1,83 @@
+// The placing of the load in words: advice, never a verdict. What is said of studies is what was read of them; their
+// standing is that of data/sources.json.
+
+import type { Plan } from '../../plan'
+import type { Reckoning } from '../../reckon'
+import { type Caution, listText } from '../cautions'
+import { placeText } from '../places'
+import type { Shown } from '../shown'
+import { ASSUMED, type Centre, type Moved, type Placing } from './layout'
+
+export interface PlacingWords {
+  now: string
+  /** Null where nothing is worth moving. */
+  after: string | null
+  /** One a thing moved. */
+  things: { name: string; mass: string; from: string; to: string }[]
+  rests: string
+  lean: string | null
+}
+
+export const newtonMetres = (value: number): string => `${value.toFixed(0)}\u00a0N·m`
+const degrees = (value: number): string => `${value.toFixed(0)}°`
+
+export const movedName = ({ item }: Moved): string =>
+  item === null ? 'Water' : item.name.trim() || 'A thing without a name'
+
+/** Whole centimetres: the places are assumed, so more would pretend. */
+export const wholeCm = (metres: number, { cm }: Shown): string => cm(Math.round(100 * metres))
+const behindText = ({ behindM }: Centre, shown: Shown) => wholeCm(behindM, shown)
+
+export const lessText = ({ now, after }: Placing, { percent }: Shown): string =>
+  percent(1 - after.momentNm / now.momentNm)
+
+export function placingWords(
+  placing: Placing,
+  { plan, reckoning, shown }: { plan: Plan; reckoning: Reckoning; shown: Shown },
+): PlacingWords {
+  const { now, after, moved, kg, depthCm, heightCm, isMeasured, moment } = placing
+  const { stop, phase } = reckoning.moments[moment]!
+  const at = placeText({ stop, phase, name: plan.trip.stops[stop]!.name }, reckoning.moments)
+  const names = listText(moved.map(movedName))
+  const sizes = `${wholeCm(depthCm / 100, shown)} deep and ${wholeCm(heightCm / 100, shown)} high inside`
+  return {
+    now: `At the heaviest, ${at}, the main body holds ${shown.kg(kg)}. Packed evenly it has its centre ${behindText(now, shown)} behind the hips: ${newtonMetres(now.momentNm)} about them, standing upright.`,
+    after:
+      moved.length > 0
+        ? `With ${names} against the back and the rest outside ${moved.length === 1 ? 'it' : 'them'}: ${behindText(after, shown)} and ${newtonMetres(after.momentNm)}, ${lessText(placing, shown)} less.`
+        : null,
+    things: moved.map(one => ({
+      name: movedName(one),
+      mass: shown.kg(one.kg),
+      from: wholeCm(one.fromCm / 100, shown),
+      to: wholeCm(one.toCm / 100, shown),
+    })),
+    rests: `${isMeasured ? `The pack is ${sizes}` : `The pack is taken as ${sizes}, from its litres`}; the back panel as ${wholeCm(ASSUMED.backBehindM, shown)} behind the hips. Pockets, what is strapped on and the pack itself are left out.`,
+    lean:
+      now.leanDeg === null || after.leanDeg === null
+        ? null
+        : `A forward lean of about ${degrees(now.leanDeg)} balances it${moved.length > 0 && degrees(now.leanDeg) !== degrees(after.leanDeg) ? `, then ${degrees(after.leanDeg)}` : ''}; the body’s shares behind that are from memory.`,
+  }
+}
+
+/** What is known of where a load should ride; keys of data/sources.json. */
+export const STUDIES: readonly { text: string; sourceKeys: readonly string[] }[] = [
+  {
+    text: 'Close to the back: a review asks for the load close to the body’s own centre, and mechanics agrees. A centimetre closer counts about six times as much as a centimetre higher. (Of the review the abstract was read.)',
+    sourceKeys: ['knapik-2004', 'static-balance'],
+  },
+  {
+    text: 'High or low: studies disagree. High cost less oxygen in one, made no difference in another, and worked the back muscles more in a third. (Of each the abstract was read.)',
+    sourceKeys: ['stuempfle-2004', 'johnson-2000', 'bobet-norman-1984'],
+  },
+  {
+    text: 'On rough ground a low or middle place may be steadier.',
+    sourceKeys: ['knapik-2004'],
+  },
+]
+
+export const COMFORT: Caution = {
+  signal: 'CAUTION',
+  about: 'load',
+  text: 'Comfort is personal: walk a little with it loaded before you leave. Numb or tingling arms, pain, or a pull backwards can end in injury: stop, take it off, and repack or lighten it.',
+}

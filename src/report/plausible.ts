@@ -1,0 +1,32 @@
+// A light on the amounts typed: how heavy a litre of the soft things inside is, against what was published of soft cargo
+// packed by hand. It changes no figure. Source: nasa-ctb; the limits and the least litres are our judgement.
+
+import { softCargo } from '../equations'
+import type { Plan } from '../plan'
+import type { Reckoning } from '../reckon'
+import { momentAt } from './places'
+import type { Shown } from './shown'
+
+/** Fewer litres of soft things than this may be of any density. */
+const LEAST_LITRES = 10
+
+/** One notice where the soft things in the main body, as a whole, are lighter or heavier than such things are. */
+export function densityNotices({ settings }: Plan, reckoning: Reckoning, shown: Shown) {
+  const { kg, litres } = momentAt(reckoning, reckoning.need.bodyAt).loose
+  if (litres < LEAST_LITRES) return []
+  const packedLitres = litres / settings.softPacking
+  const kgPerLitre = kg / packedLitres
+  const { min, max } = softCargo.plausibleKgPerLitre
+  if (kgPerLitre >= min && kgPerLitre <= max) return []
+  const look =
+    kgPerLitre < min
+      ? 'a thing with too many litres, or with grams where kilograms were meant'
+      : 'a thing with too few litres, or with too much mass'
+  return [
+    {
+      signal: 'NOTICE',
+      about: 'model',
+      text: `The soft things inside come to ${shown.density(kgPerLitre)}: ${shown.kg(kg)} in ${shown.litres(packedLitres)}. Soft goods packed by hand are about ${shown.density(softCargo.typicalKgPerLitre)}; under ${shown.density(min)} or over ${shown.density(max)} an amount may be typed wrong. Look for ${look}.`,
+    } as const,
+  ]
+}

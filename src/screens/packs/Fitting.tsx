@@ -1,0 +1,118 @@
+// How each rigid thing goes into a pack: the way, the number that decides it, what would change it, and why.
+
+import { focusField, toField, Why } from '../../parts/why'
+import { fieldPath, type Plan } from '../../plan'
+import type { Shown, Verdict } from '../../report'
+import { type Fitting as Found, fittingOf, fitWords, nameOf, pairWords } from '../../report/fitting'
+import { reckoned } from '../../store'
+
+interface FittingProps {
+  packIndex: number
+  plan: Plan
+  shown: Shown
+}
+
+export function Fitting({ packIndex, plan, shown }: FittingProps) {
+  const fitting = fittingOf(plan, plan.packs[packIndex]!)
+  if (fitting.things === 0) return null
+  return (
+    <section class="fitting" aria-label="Rigid things in it">
+      <p class="fit-title">Rigid things in it</p>
+      {fitting.missing.length > 0 ? (
+        <NotJudged packIndex={packIndex} fitting={fitting} />
+      ) : (
+        <>
+          <Things {...{ packIndex, shown, fitting }} />
+          <p class="hint" data-figures="cited">
+            Each alone, with 1 cm to spare each way (our judgement); the litres are judged apart.
+          </p>
+        </>
+      )}
+    </section>
+  )
+}
+
+const FIELDS: Readonly<Record<string, string>> = {
+  height: 'innerHeightCm',
+  width: 'innerWidthCm',
+  depth: 'innerDepthCm',
+}
+
+function NotJudged({ packIndex, fitting: { missing, things } }: { packIndex: number; fitting: Found }) {
+  const id = reckoned.value?.packIds[packIndex]
+  const one = missing.length === 1
+  const what = `inner ${listed(missing)} ${one ? 'is' : 'are'} not known`
+  const give = () => {
+    const path = fieldPath('packs', id ?? '', FIELDS[missing[0]!]!)
+    toField(path)
+    focusField(path)
+  }
+  return (
+    <>
+      <p>
+        Not judged: the pack’s {what}. {things === 1 ? 'One thing has' : `${things} things have`} a size.
+      </p>
+      {id === undefined ? null : (
+        <button type="button" class="quiet" onClick={give}>
+          Give the pack’s inner size
+        </button>
+      )}
+    </>
+  )
+}
+
+const listed = (names: string[]) =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
+
+function Things({ packIndex, shown, fitting }: Omit<FittingProps, 'plan'> & { fitting: Found }) {
+  return (
+    <ul class="fits">
+      {fitting.fitted.map(fitted => {
+        const { way, because, change } = fitWords(fitted, shown)
+        return (
+          <li key={fitted.item.id} data-figures="why">
+            <p>
+              <strong>
+                <bdi>{nameOf(fitted.item)}</bdi>: {way}.
+              </strong>{' '}
+              {because} {change}
+            </p>
+            <Why
+              about={{ kind: 'fit', pack: packIndex, item: fitted.item.id }}
+              figure={nameOf(fitted.item)}
+            />
+          </li>
+        )
+      })}
+      {fitting.unjudged.map(({ item, missing }) => (
+        <li key={item.id}>
+          <p>
+            <strong>
+              <bdi>{nameOf(item)}</bdi>: not judged.
+            </strong>{' '}
+            Its {listed(missing)} {missing.length > 1 ? 'are' : 'is'} not known.
+          </p>
+        </li>
+      ))}
+      {fitting.pairs.map(pair => (
+        <li key={pair.items.map(item => item.id).join()}>
+          <p>{pairWords(pair)}</p>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+const ABOUT_FIT: ReadonlySet<Verdict['code']> = new Set(['too-long', 'too-wide', 'fitting', 'fitting-pair'])
+
+/** The first verdict on a rigid thing that does not stand, where it is not the one that decides. */
+export function FitLine({ others }: { others: readonly Verdict[] }) {
+  const verdict = others.find(({ code }) => ABOUT_FIT.has(code))
+  if (!verdict) return null
+  return (
+    <p class="fit-line">
+      <strong>{verdict.lead}</strong>
+      {verdict.rest}
+    </p>
+  )
+}
