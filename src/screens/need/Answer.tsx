@@ -1,35 +1,40 @@
-// The answer: how much room and how much load, when and where, with its likely range and what it is made of.
+// The answer: how much room and how much load, when and where, with its likely range and what it rests on.
 
+import { useOwnPacking } from '../../parts/trust'
 import { Why } from '../../parts/why'
+import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import { placeText, type Shown } from '../../report'
+import { likelyText, restsOn } from '../../report/trust'
 
 interface AnswerProps {
+  plan: Plan
   reckoning: Reckoning
   shown: Shown
   onGo: (path: string) => void
 }
 
-export function Answer({ reckoning, shown, onGo }: AnswerProps) {
+export function Answer({ plan, reckoning, shown, onGo }: AnswerProps) {
   const { need, moments } = reckoning
-  const low = Math.max(0, 2 * need.bodyLitres - need.bodyLitresSafe)
+  const rests = restsOn({ plan, reckoning, shown, own: useOwnPacking() })
   return (
     <div class="answers">
-      <section class="answer">
+      <section class="answer" data-figures="why">
         <h3>Main body</h3>
         <p class="figure">{shown.litresUp(need.bodyLitres)}</p>
         <p>
-          Likely {shown.litresWhole(low)} to {shown.litresUp(need.bodyLitresSafe)}. Fullest{' '}
-          {placeText(need.bodyAt, moments)}.
+          Likely {likelyText(need, shown)}. Fullest {placeText(need.bodyAt, moments)}.
         </p>
-        <p class="hint">{shown.litresUp(need.bodyLitresSafe)} is enough in 9 of 10 cases.</p>
+        <p class="hint">{shown.litresUp(need.bodyLitresSafe)} is enough in about 9 of 10 cases.</p>
+        <p class="hint">{rests.litres}</p>
         <Why about={{ kind: 'body-litres' }} figure="What fills it" onGo={onGo} />
       </section>
-      <section class="answer">
+      <section class="answer" data-figures="why">
         <h3>Heaviest load</h3>
         <p class="figure">{shown.kg(need.peakLoadKg)}</p>
         <p>Without the pack, {placeText(need.peakAt, moments)}.</p>
-        <p class="hint">At most {shown.kg(need.peakLoadSafeKg)} in 9 of 10 cases.</p>
+        <p class="hint">At most {shown.kg(need.peakLoadSafeKg)} in about 9 of 10 cases.</p>
+        <p class="hint">{rests.load}</p>
         <Why about={{ kind: 'peak-load' }} figure="What it is made of" onGo={onGo} />
       </section>
     </div>

@@ -32,7 +32,7 @@ export function Days({ plan, reckoning, shown, onGo }: DaysProps) {
           const walk = walkOf(reckoning, day.day)
           const energy = energies[i]
           return (
-            <tbody key={day.day}>
+            <tbody key={day.day} data-figures="why">
               <tr>
                 <th scope="row">
                   {day.day} <bdi>{walk ? `to ${plan.trip.stops[walk.ends.stop]!.name}` : 'Rest'}</bdi>
@@ -40,24 +40,26 @@ export function Days({ plan, reckoning, shown, onGo }: DaysProps) {
                 <td>{walk ? `${shown.km(walk.ends.km - walk.sets.km)}, ${shown.hours(day.hours)}` : ''}</td>
                 <td>{walk ? `${shown.kg(walk.sets.kg.total)} to ${shown.kg(walk.ends.kg.total)}` : ''}</td>
               </tr>
-              {energy ? (
-                <tr>
-                  <td colSpan={3}>
-                    <Why
-                      about={{ kind: 'day-energy', day: i }}
-                      figure={`Energy ${kcalRangeText(energy.lowKcal, energy.highKcal)}`}
-                      onGo={onGo}
-                    />
-                    <Ration plan={plan} day={day} onGo={onGo} />
-                  </td>
-                </tr>
-              ) : null}
+              <tr>
+                <td colSpan={3}>
+                  <Why
+                    about={{ kind: 'day', day: i }}
+                    figure={
+                      energy
+                        ? `Energy ${kcalRangeText(energy.lowKcal, energy.highKcal)}`
+                        : 'What makes this day'
+                    }
+                    onGo={onGo}
+                  />
+                  <Ration plan={plan} day={day} onGo={onGo} />
+                </td>
+              </tr>
             </tbody>
           )
         })}
       </table>
       {energies.some(Boolean) ? (
-        <p class="hint">
+        <p class="hint" data-figures="cited">
           Energy: from the backpacking equation of Looney and others 2022 to the totals of Yamamoto 2016, with
           rest by Mifflin and St Jeor 1990; give or take 20 %.
         </p>

@@ -1,5 +1,6 @@
 // One stretch between sources, in words: how far, how much water, and each dry camp's price.
 
+import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { DryCamp, DryStretch } from '../../reckon'
 import { marginText, type Shown } from '../../report'
@@ -8,14 +9,15 @@ interface Props {
   stretch: DryStretch
   plan: Plan
   shown: Shown
+  onGo: (path: string) => void
 }
 
-export function Stretch({ stretch, plan, shown }: Props) {
+export function Stretch({ stretch, plan, shown, onGo }: Props) {
   const { carry, km, hours, camps, unreckoned } = stretch
   const { stops } = plan.trip
   const name = (stop: number) => <bdi class="name">{stops[stop]!.name}</bdi>
   return (
-    <li class="stretch">
+    <li class="stretch" data-figures="why">
       <p>
         {name(carry.stop)} to {name(carry.to)}
       </p>
@@ -47,6 +49,7 @@ export function Stretch({ stretch, plan, shown }: Props) {
           Not reckoned for {unreckoned.length} more {unreckoned.length === 1 ? 'dry camp' : 'dry camps'} here.
         </p>
       ) : null}
+      <Why about={{ kind: 'carry', stop: carry.stop, camps }} figure="What the water is for" onGo={onGo} />
     </li>
   )
 }

@@ -10,32 +10,37 @@ import { Stretch } from './DryStretch'
 /** After the last change of the trip, ms. */
 const QUIET_MS = 400
 
-export function DryStretches({ shown }: { shown: Shown }) {
+interface DryStretchesProps {
+  shown: Shown
+  onGo: (path: string) => void
+}
+
+export function DryStretches(props: DryStretchesProps) {
   const [open, setOpen] = useState(false)
   return (
     <details class="section stretches" open={open} onToggle={event => setOpen(event.currentTarget.open)}>
       <summary>
         <h3>Between sources</h3>
       </summary>
-      {open ? <Opened shown={shown} /> : null}
+      {open ? <Opened {...props} /> : null}
     </details>
   )
 }
 
-function Opened({ shown }: { shown: Shown }) {
+function Opened({ shown, onGo }: DryStretchesProps) {
   const ready = useStretches()
   if (!ready) return null
   const { plan, stretches, campsLeft, capacityLitres } = ready
   return (
     <section>
-      <p class="hint">
+      <p class="hint" data-figures="typed">
         {capacityLitres === null
           ? 'No item in the gear list holds water, so there is no limit to hold these against.'
           : `Your containers hold ${shown.water(capacityLitres)}.`}
       </p>
       <ol class="stretch-list">
         {stretches.map(stretch => (
-          <Stretch key={stretch.carry.stop} {...{ stretch, plan, shown }} />
+          <Stretch key={stretch.carry.stop} {...{ stretch, plan, shown, onGo }} />
         ))}
       </ol>
       {campsLeft > 0 ? (

@@ -1,9 +1,12 @@
-// Need: the answer and its warnings first, then the pictures behind it, the days, and what else to beware of.
+// Need: the answer and its warnings first, then the pictures behind it, what would make it surer, the days, and what
+// else to beware of.
 
 import { useMemo, useState } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
 import { Cutaway, LoadLine, placeWords } from '../../parts/pictures'
 import { Cautions, LeftOut } from '../../parts/pieces'
+import { OwnOffer } from '../../parts/trust'
+import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import { cautionsOf, contentsLimits, GENERAL_LINE, momentIndex, type Shown, shownIn } from '../../report'
@@ -12,6 +15,7 @@ import { Answer } from './Answer'
 import { Days } from './Days'
 import { DryStretches } from './DryStretches'
 import { ProfileNote, useProfile } from './Profile'
+import { Sure } from './Sure'
 
 export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
   const shown = shownIn(useSystem())
@@ -29,16 +33,18 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
   return (
     <div class="screen">
       <h2>Need</h2>
-      <Answer reckoning={reckoning} shown={shown} onGo={onGo} />
-      <Cautions cautions={cautions.filter(caution => caution.signal === 'WARNING')} />
+      <Answer plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
+      <OwnOffer plan={plan} />
+      <Cautions cautions={cautions.filter(caution => caution.signal === 'WARNING')} onGo={onGo} />
       <LeftOut entries={leftOut} onGo={onGo} />
-      <Pictures plan={plan} reckoning={reckoning} shown={shown} />
-      <Facts plan={plan} reckoning={reckoning} shown={shown} />
-      <DryStretches shown={shown} />
+      <Pictures plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
+      <Sure plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
+      <Facts plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
+      <DryStretches shown={shown} onGo={onGo} />
       <Days plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
       <section aria-labelledby="cautions">
         <h3 id="cautions">Beware</h3>
-        <Cautions cautions={cautions.filter(caution => caution.signal !== 'WARNING')} />
+        <Cautions cautions={cautions.filter(caution => caution.signal !== 'WARNING')} onGo={onGo} />
         <p class="hint">{GENERAL_LINE}</p>
       </section>
     </div>
@@ -49,10 +55,11 @@ interface Props {
   plan: Plan
   reckoning: Reckoning
   shown: Shown
+  onGo: (path: string) => void
 }
 
 /** The load line and the cutaway share one moment: moving along the line empties and fills the pack. */
-function Pictures({ plan, reckoning, shown }: Props) {
+function Pictures({ plan, reckoning, shown, onGo }: Props) {
   const { moments, need } = reckoning
   const fullest = momentIndex(moments, need.bodyAt)
   const [chosen, setMoment] = useState<number | null>(null)
@@ -65,28 +72,38 @@ function Pictures({ plan, reckoning, shown }: Props) {
 
   return (
     <>
-      <LoadLine
-        moments={moments}
-        stops={plan.trip.stops}
-        limits={limits}
-        moment={moment}
-        onMoment={setMoment}
-        format={shown}
-        profile={profile}
-      />
+      <div class="figures" data-figures="why">
+        <LoadLine
+          moments={moments}
+          stops={plan.trip.stops}
+          limits={limits}
+          moment={moment}
+          onMoment={setMoment}
+          format={shown}
+          profile={profile}
+        />
+        <Why about={{ kind: 'moment-load', moment }} figure="What is carried then" onGo={onGo} />
+      </div>
       <ProfileNote moments={moments} />
       {plan.packs.length > 1 ? <PackChoice plan={plan} chosen={packIndex} onChoose={setPack} /> : null}
-      <Cutaway
-        name={pack?.name ?? 'The pack you need'}
-        at={placeWords(moments[moment]!, plan.trip.stops)}
-        bodyLitres={pack?.bodyLitres ?? null}
-        collarLitres={pack?.collarLitres ?? 0}
-        innerHeightCm={pack?.innerHeightCm ?? null}
-        need={need}
-        moment={moments[moment]!}
-        scaleLitres={Math.max(need.bodyLitresSafe, ...plan.packs.map(p => p.bodyLitres + p.collarLitres))}
-        format={shown}
-      />
+      <div class="figures" data-figures="why">
+        <Cutaway
+          name={pack?.name ?? 'The pack you need'}
+          at={placeWords(moments[moment]!, plan.trip.stops)}
+          bodyLitres={pack?.bodyLitres ?? null}
+          collarLitres={pack?.collarLitres ?? 0}
+          innerHeightCm={pack?.innerHeightCm ?? null}
+          need={need}
+          moment={moments[moment]!}
+          scaleLitres={Math.max(need.bodyLitresSafe, ...plan.packs.map(p => p.bodyLitres + p.collarLitres))}
+          format={shown}
+        />
+        <Why
+          about={{ kind: 'moment-litres', moment, pack: packIndex }}
+          figure="What is inside then"
+          onGo={onGo}
+        />
+      </div>
     </>
   )
 }
@@ -118,7 +135,7 @@ function PackChoice({
   )
 }
 
-function Facts({ plan, reckoning, shown }: Props) {
+function Facts({ plan, reckoning, shown, onGo }: Props) {
   const { need } = reckoning
   const rows: [string, string][] = [
     ['Base weight', shown.kg(need.baseKg)],
@@ -134,13 +151,16 @@ function Facts({ plan, reckoning, shown }: Props) {
   const share = need.peakLoadKg / plan.carrier.massKg
   rows.push(['Heaviest load, share of body mass', shown.percent(share)])
   return (
-    <dl class="facts">
-      {rows.map(([name, value]) => (
-        <div key={name}>
-          <dt>{name}</dt>
-          <dd>{value}</dd>
-        </div>
-      ))}
-    </dl>
+    <div class="figures" data-figures="why">
+      <dl class="facts">
+        {rows.map(([name, value]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+      <Why about={{ kind: 'facts' }} figure="What each is made of" onGo={onGo} />
+    </div>
   )
 }

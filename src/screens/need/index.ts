@@ -1,1 +1,2 @@
+export { NeedPlace } from './NeedPlace'
 export { NeedScreen } from './NeedScreen'

@@ -1,0 +1,2 @@
+export { OwnOffer } from './OwnOffer'
+export { useOwnPacking } from './own-packing'

@@ -1,0 +1,99 @@
+// The trial run beside the formula, in words: each figure by both, how far apart they are, and whether chance alone
+// makes that. Standard errors of a trial of n: of the mean sd/√n; of the sd at most a normal's, sd/√(2n); of the ends
+// of the likely range those of a normal's quantiles, √(p q/n) over the density there, 1.71 sd/√n.
+
+import type { Simulation } from '../../reckon'
+import { formatQuantity } from '../../units'
+import { marginText, type Shown } from '../shown'
+import { likelyRange } from './likely'
+
+export interface TrialRow {
+  name: string
+  formula: string
+  trial: string
+  /** "0.3 L more than the formula: further apart than chance makes"; null where chance alone makes it. */
+  said: string | null
+}
+
+export interface TrialWords {
+  rows: TrialRow[]
+  agrees: boolean
+  /** Whether they agree, and what it comes to where they do not. */
+  verdict: string
+  /** What lies behind a difference; empty where there is none. */
+  reasons: string[]
+  /** The shapes that both draw from. */
+  shapes: string
+}
+
+/** Further apart than so many standard errors is more than chance: four figures all pass by chance 99 times in 100. */
+const FAR = 3
+const QUANTILE = 1.71
+/** What the shown need is rounded to, L. */
+const WHOLE = 0.5
+
+export function trialInWords(simulation: Simulation, packingIsOwn: boolean, shown: Shown): TrialWords {
+  const { runs, meanLitres, sdLitres, quantiles, formula, otherTermShare } = simulation
+  const { low, high } = likelyRange(formula)
+  const error = sdLitres / Math.sqrt(runs)
+  const litres = (amount: number) =>
+    formatQuantity('volume', amount, { system: shown.system, unit: 'L', digits: 2 })
+  const figures = [
+    { name: 'On average', by: formula.bodyLitres, tried: meanLitres, error },
+    {
+      name: 'Give or take, as a standard deviation',
+      by: formula.sigmaV,
+      tried: sdLitres,
+      error: error / Math.SQRT2,
+    },
+    { name: '1 of 10 stay under', by: low, tried: quantiles.p10, error: QUANTILE * error },
+    { name: '9 of 10 stay under', by: high, tried: quantiles.p90, error: QUANTILE * error },
+  ]
+  const rows = figures.map(({ name, by, tried, error: sampling }): TrialRow => {
+    const apart = tried - by
+    const byChance = Math.abs(apart) <= FAR * sampling + 1e-9 * formula.bodyLitres
+    const size = () => `${marginText(apart, shown.litres)} ${apart < 0 ? 'less' : 'more'} than the formula`
+    return {
+      name,
+      formula: litres(by),
+      trial: litres(tried),
+      said: byChance ? null : `${size()}: further apart than chance makes`,
+    }
+  })
+  const agrees = rows.every(row => row.said === null)
+  const most = Math.max(...figures.map(({ by, tried }) => Math.abs(tried - by)))
+  return {
+    rows,
+    agrees,
+    verdict: verdictOf(),
+    reasons: agrees ? [] : reasonsOf(),
+    shapes: shapesOf(packingIsOwn),
+  }
+
+  function verdictOf(): string {
+    const count = formatQuantity('number', runs, { system: shown.system, digits: 0 })
+    if (agrees)
+      return `Formula and trial agree: no figure lies further apart than chance makes in ${count} packings.`
+    const size = marginText(most, shown.litres)
+    return most < WHOLE
+      ? `Formula and trial differ by more than chance makes in ${count} packings, by ${size} at most: less than the rounding to whole litres.`
+      : `Formula and trial differ by more than chance makes in ${count} packings, by ${size} at most. Go by the trial where it asks for more.`
+  }
+
+  function reasonsOf(): string[] {
+    const bend =
+      otherTermShare >= 0.005
+        ? [
+            `In ${Math.round(otherTermShare * 100)} of 100 packings the other rule of the packing model decided: rigid things instead of soft ones, or the reverse. The formula follows one rule only.`,
+          ]
+        : []
+    return [...bend, 'The formula takes the sum for bell-shaped; what it adds up is not.']
+  }
+}
+
+const shapesOf = (packingIsOwn: boolean): string =>
+  `The trial draws the litres of each thing anew for every packing: by kind from a triangle between its ends, every other evenly from its least to its most; things judged by one habit err together. ${
+    packingIsOwn
+      ? 'Your own packing factor is drawn from a bell shape with its spread.'
+      : 'How well soft things fill the gaps is drawn evenly from not at all to wholly.'
+  } Both rest on the same model and the same litres: a trial shows whether the formula adds up rightly, not whether they are true.`

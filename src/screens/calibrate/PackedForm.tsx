@@ -1,0 +1,207 @@
+// "I packed this list in that pack": which pack, when, how full; what it says of the packing, and one tap to keep it.
+
+import { useMemo, useState } from 'preact/hooks'
+import { Choice, useSystem } from '../../parts/fields'
+import { LooseField } from '../../parts/loose'
+import type { Plan } from '../../plan'
+import { shownIn } from '../../report'
+import { effectText, litresAtFactor1, oddText, packedSeen } from '../../report/trust'
+import { actions, library, openTrip, shelf } from '../../store'
+import { bareUnitOf } from '../../units'
+import { keepPacking } from './edit-packings'
+import { type FormText, fromDetail, type ReadField, readField, readSaid, toDetail } from './form-text'
+
+/** Kept while the app is open: what was typed before a look elsewhere. */
+let left: string | null = null
+
+const HOW = [
+  { value: 'full', label: 'Closed' },
+  { value: 'over', label: 'Would not close' },
+  { value: 'box', label: 'In a carton' },
+] as const
+const WHEN = [
+  { value: 'start', label: 'With food and water' },
+  { value: 'bare', label: 'Without them' },
+] as const
+const FULL = [
+  { value: '50 %', label: 'Half' },
+  { value: '75 %', label: 'Three quarters' },
+  { value: '100 %', label: 'To the brim' },
+]
+
+export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly string[] }) {
+  const system = useSystem()
+  const { place } = library.value
+  // How many there were when one was added from here, so that the word on it goes with it.
+  const [added, setAdded] = useState<number | null>(null)
+  const form = fromDetail(place.screen === 'calibrate' ? (place.detail ?? left) : left)
+  const packs = plan.packs.map((pack, i) => ({ id: packIds[i]!, ...pack }))
+  // The trip's first pack is the likeliest, until another is chosen.
+  const pack = form.pack === 'other' ? undefined : (packs.find(({ id }) => id === form.pack) ?? packs[0])
+  const reckonedLitres = useMemo(() => litresAtFactor1(plan, form.when), [plan, form.when])
+  const set = (part: Partial<FormText>) => {
+    left = toDetail({ ...form, ...part })
+    actions.setPlace({ screen: 'calibrate', detail: left, scrollY })
+  }
+  const field = (key: Parameters<typeof readField>[1], hint?: string) => (
+    <Typed read={readField(form, key, system)} hint={hint} onText={text => set({ [key]: text })} />
+  )
+  const said = readSaid({ ...form, pack: pack?.id ?? '' }, { packLitres: pack?.bodyLitres, system })
+  return (
+    <section aria-labelledby="packed">
+      <h3 id="packed">
+        I packed <bdi>{openTrip.value?.draft.name || 'this list'}</bdi>
+      </h3>
+      <Choice label="It was packed" options={WHEN} chosen={form.when} onChoose={when => set({ when })} />
+      <p class="hint">
+        {form.when === 'start'
+          ? 'As at the first stop, with the food and water the plan has then.'
+          : 'Everything of the list but food and water; bottles and food boxes empty.'}
+      </p>
+      <Choice label="The pack" options={HOW} chosen={form.how} onChoose={how => set({ how })} />
+      {form.how === 'box' ? (
+        <>
+          <p class="hint">
+            Lay everything that rides in the main body in a carton, press it as in the pack, and read how high
+            it stands. This is the surest way: no pack’s stated litres come into it.
+          </p>
+          <div class="fields">
+            {field('length')}
+            {field('width')}
+            {field('height')}
+          </div>
+        </>
+      ) : (
+        <>
+          <PackChoice packs={packs} chosen={pack?.id ?? 'other'} onChoose={id => set({ pack: id })} />
+          {pack ? null : <div class="fields">{field('body', 'Without the collar.')}</div>}
+          {form.how === 'full' ? (
+            <>
+              <Choice
+                label="Pressed down as for the trail, its main body was full"
+                options={FULL}
+                chosen={form.full}
+                onChoose={full => set({ full })}
+              />
+              <div class="fields">{field('full')}</div>
+              <p class="hint">
+                A pack nearly full tells most: what lies loose in a half-empty one reads as too much.
+              </p>
+            </>
+          ) : (
+            <div class="fields">{field('over', 'What stayed out, or rode in the collar.')}</div>
+          )}
+        </>
+      )}
+      {said && reckonedLitres !== null ? (
+        <Seen
+          {...said}
+          reckonedLitres={reckonedLitres}
+          gear={gearName(form.when)}
+          pack={pack?.name}
+          onKept={clear}
+        />
+      ) : null}
+      <p role="status">
+        {added === shelf.value.packings.length ? 'Added. This trip reckons with it now.' : ''}
+      </p>
+    </section>
+  )
+
+  function clear() {
+    setAdded(shelf.value.packings.length)
+    set({ full: '', over: '', height: '' })
+  }
+}
+
+const gearName = (when: FormText['when']) =>
+  `${openTrip.value?.draft.name || 'A trip without a name'}${when === 'bare' ? ', without food and water' : ''}`
+
+function Typed({
+  read,
+  hint,
+  onText,
+}: {
+  read: ReadField
+  hint: string | undefined
+  onText: (text: string) => void
+}) {
+  const { label, kind, text, reading } = read
+  return (
+    <LooseField
+      label={label}
+      unit={bareUnitOf(kind, useSystem())}
+      text={text}
+      reading={reading}
+      hint={hint}
+      onText={onText}
+    />
+  )
+}
+
+interface PackChoiceProps {
+  packs: { id: string; name: string; bodyLitres: number }[]
+  chosen: string
+  onChoose: (id: string) => void
+}
+
+function PackChoice({ packs, chosen, onChoose }: PackChoiceProps) {
+  const shown = shownIn(useSystem())
+  if (packs.length === 0) return null
+  return (
+    <div class="field">
+      <label for="packed-in">Which pack</label>
+      <select id="packed-in" value={chosen} onChange={event => onChoose(event.currentTarget.value)}>
+        {packs.map(({ id, name, bodyLitres }) => (
+          <option key={id} value={id}>
+            {name}, {shown.litres(bodyLitres)}
+          </option>
+        ))}
+        <option value="other">Another pack</option>
+      </select>
+    </div>
+  )
+}
+
+type SeenProps = NonNullable<ReturnType<typeof readSaid>> & {
+  reckonedLitres: number
+  gear: string
+  pack: string | undefined
+  onKept: () => void
+}
+
+/** What the packing says, before it is kept. */
+function Seen({ said, bodyLitres, reckonedLitres, gear, pack, onKept }: SeenProps) {
+  const shown = shownIn(useSystem())
+  const seen = packedSeen({ said, bodyLitres, reckonedLitresAtFactor1: reckonedLitres })
+  if (!seen.ok) return <p class="problem">{seen.message}</p>
+  const { factor } = seen
+  const odd = oddText(
+    factor,
+    shelf.value.packings.map(other => other.factor),
+  )
+  const keep = () => {
+    keepPacking({
+      at: Date.now(),
+      gear,
+      pack: said.how === 'box' ? 'a carton' : (pack ?? 'another pack'),
+      bodyLitres: seen.bodyLitres,
+      said,
+      reckonedLitresAtFactor1: reckonedLitres,
+      factor,
+    })
+    onKept()
+  }
+  return (
+    <div class="seen">
+      <p>
+        It took {shown.litres(factor * reckonedLitres)}; the general model says {shown.litres(reckonedLitres)}
+        . Your packing takes <strong>{effectText(factor)}</strong>: factor {factor.toFixed(2)}.
+      </p>
+      {odd ? <p class="odd">{odd}</p> : null}
+      <button type="button" class="primary" onClick={keep}>
+        Add this packing
+      </button>
+    </div>
+  )
+}

@@ -1,0 +1,70 @@
+// The packings there are, the latest first, each with what it said and the way to withdraw it.
+
+import { useSystem } from '../../parts/fields'
+import type { Packing } from '../../plan/shelf'
+import { type Shown, shownIn } from '../../report'
+import { effectText, oddText } from '../../report/trust'
+import { withdraw } from './edit-packings'
+
+export function Packings({ packings }: { packings: Packing[] }) {
+  const shown = shownIn(useSystem())
+  if (packings.length === 0) return null
+  return (
+    <section aria-labelledby="packings">
+      <h3 id="packings">Your packings</h3>
+      <ul class="rows">
+        {packings.toReversed().map(packing => (
+          <li key={packing.id} class="row packing">
+            <bdi class="name">{packing.gear}</bdi>
+            <span class="facts-line">
+              {dateText(packing.at)}, <bdi>{packing.pack}</bdi> of {shown.litres(packing.bodyLitres)},{' '}
+              {saidText(packing, shown)}
+            </span>
+            <span>
+              Takes {effectText(packing.factor)}: factor {packing.factor.toFixed(2)}
+            </span>
+            <Odd packing={packing} packings={packings} />
+            <button
+              type="button"
+              class="quiet"
+              aria-label={`Withdraw the packing of ${packing.gear}, ${dateText(packing.at)}`}
+              onClick={() => withdraw(packing)}
+            >
+              Withdraw
+            </button>
+          </li>
+        ))}
+      </ul>
+      <SamePack packings={packings} />
+    </section>
+  )
+}
+
+/** With one packing only there is nothing to hold it against but the general model, which was said as it was added. */
+function Odd({ packing, packings }: { packing: Packing; packings: Packing[] }) {
+  const others = packings.filter(other => other !== packing).map(({ factor }) => factor)
+  const odd = others.length > 0 ? oddText(packing.factor, others) : null
+  return odd ? <span class="odd">{odd}</span> : null
+}
+
+/** What agrees only because it shares an error is not surer for being many. */
+function SamePack({ packings }: { packings: Packing[] }) {
+  const [first, ...others] = packings
+  const isSame = ({ said, pack, bodyLitres }: Packing) =>
+    said.how !== 'box' && pack === first?.pack && bodyLitres === first.bodyLitres
+  if (!first || others.length === 0 || !packings.every(isSame)) return null
+  return (
+    <p class="hint">
+      All of them in one pack: if its litres are stated wrongly, the factor is off with them, and by more than
+      the range says. A carton, or another pack, would show it.
+    </p>
+  )
+}
+
+const dateText = (at: number) => new Date(at).toLocaleDateString(undefined, { dateStyle: 'medium' })
+
+function saidText({ said }: Packing, shown: Shown): string {
+  if (said.how === 'over') return `would not close by ${shown.litres(said.overLitres)}`
+  if (said.how === 'box') return 'pressed and measured'
+  return said.fullness === 1 ? 'full to the brim' : `${shown.percent(said.fullness)} full`
+}

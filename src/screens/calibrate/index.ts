@@ -1,0 +1,1 @@
+export { CalibrateScreen } from './CalibrateScreen'

@@ -1,0 +1,11 @@
+// The need and the place reached from it, fetched when it is first opened.
+
+import { later } from '../../parts/frame'
+import { library } from '../../store'
+import { NeedScreen } from './NeedScreen'
+
+const CalibrateScreen = later(async () => (await import('../calibrate')).CalibrateScreen)
+
+export function NeedPlace(props: { onGo: (path: string) => void }) {
+  return library.value.place.screen === 'calibrate' ? <CalibrateScreen /> : <NeedScreen {...props} />
+}

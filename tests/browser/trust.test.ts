@@ -1,0 +1,172 @@
+// How sure the answer is, on a small phone: one tap from a doubt to its measuring, one's own packing kept over a
+// reload and taken back, and the trial run apart from the page, without a network.
+
+import type { Page } from 'playwright-core'
+import { describe, expect } from 'vitest'
+import { expectAccessible } from './axe'
+import { at360, dark, journey, untilDrawn, untilStored } from './harness'
+
+async function openDemo(page: Page) {
+  await page.getByRole('button', { name: 'Look at a demo trip' }).click()
+  await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
+}
+
+const go = (page: Page, place: string) =>
+  page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
+
+const openCalibration = async (page: Page) => {
+  await page.getByRole('button', { name: 'Reckon with your own packing', exact: true }).click()
+  await page.getByRole('heading', { name: 'Your own packing', level: 2 }).waitFor()
+}
+
+async function keepPacking(page: Page) {
+  await page.getByLabel('Which pack').selectOption({ index: 1 })
+  await page.getByLabel('How full').fill('85')
+  await page.getByRole('button', { name: 'Add this packing' }).click()
+  await page.getByText('Added. This trip reckons with it now.').waitFor()
+}
+
+const saved = (page: Page) => page.getByRole('status').getByText('Saved', { exact: true }).waitFor()
+
+describe('the greatest doubt', () => {
+  journey('is one tap from its measuring, and measured it is none any more', async ({ open }) => {
+    const page = await open()
+    await openDemo(page)
+    const first = page.locator('.to-measure button').first()
+    const name = (await first.locator('.name').textContent())!
+    await first.tap()
+    await page.getByRole('group', { name: 'Measure it as' }).waitFor()
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Measure it')
+    expect(await page.getByLabel('Name', { exact: true }).inputValue()).toBe(name)
+    await page.getByLabel('In water').check()
+    await page.getByLabel('The water rises by').fill('3')
+    await page.getByRole('button', { name: /^Use 3/ }).click()
+    await go(page, 'Need')
+    await page.getByRole('heading', { name: 'How sure it is' }).waitFor()
+    expect(await page.locator('.to-measure .name').allTextContents()).not.toContain(name)
+  })
+})
+
+describe('one’s own packing', () => {
+  journey('is reckoned with over a reload, and one undo takes back all of it', async ({ open }) => {
+    const page = await open()
+    await openDemo(page)
+    await openCalibration(page)
+    await keepPacking(page)
+    await saved(page)
+    await page.reload()
+    await untilDrawn(page)
+    await page.getByRole('heading', { name: 'Your packings' }).waitFor()
+    expect(await page.locator('.packing').count()).toBe(1)
+    await page.getByRole('button', { name: 'Back to need' }).click()
+    await page
+      .getByText(/^Rests on one packing of your own/)
+      .first()
+      .waitFor()
+    await go(page, 'Packs')
+    await page
+      .locator('.verdict')
+      .getByText(/^Rests on one packing of your own/)
+      .first()
+      .waitFor()
+    await page.getByRole('button', { name: /^Undo/ }).first().click()
+    await page
+      .locator('.verdict')
+      .getByText(/^Rests on the general packing model/)
+      .first()
+      .waitFor()
+    await go(page, 'Need')
+    await openCalibration(page)
+    expect(await page.locator('.packing').count()).toBe(0)
+  })
+
+  for (const [light, options] of [
+    ['by day', at360()],
+    ['in the dark', { ...at360(), ...dark }],
+  ] as const) {
+    journey(`keeps the rules of every screen ${light}`, async ({ open }) => {
+      const page = await open(options)
+      await openDemo(page)
+      await openCalibration(page)
+      await keepPacking(page)
+      for (const way of ['Would not close', 'In a carton', 'Closed']) {
+        await page.getByLabel(way, { exact: true }).check()
+        await expectAccessible(page)
+        expect(await tooWide(page), way).toBeLessThanOrEqual(0)
+        expect(await tooSmall(page), way).toEqual([])
+      }
+    })
+  }
+
+  journey('fits 320 px with text twice as large', async ({ open }) => {
+    const page = await open({ ...at360(), viewport: { width: 320, height: 568 } })
+    await openDemo(page)
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%'
+    })
+    expect(await tooWide(page)).toBeLessThanOrEqual(0)
+    await openCalibration(page)
+    await keepPacking(page)
+    expect(await tooWide(page)).toBeLessThanOrEqual(0)
+  })
+})
+
+describe('the trial', () => {
+  journey('runs in a worker without a network, and says how formula and trial compare', async ({ open }) => {
+    const page = await open()
+    await openDemo(page)
+    await untilStored(page)
+    await page.context().setOffline(true)
+    const worker = page.waitForEvent('worker')
+    await page.getByRole('button', { name: 'Check by trial' }).click()
+    await worker
+    await page.getByText(/^Formula and trial (agree|differ)/).waitFor()
+    const rows = page.getByRole('table', { name: 'Main body, by formula and by trial' }).getByRole('row')
+    expect(await rows.count()).toBeGreaterThanOrEqual(5)
+    const seed1 = await rows.allTextContents()
+    await page.getByRole('button', { name: 'Try again with other draws' }).click()
+    await page.getByText('Draws of seed 2').waitFor()
+    expect(await rows.allTextContents()).not.toEqual(seed1)
+    await expectAccessible(page)
+    expect(await tooWide(page)).toBeLessThanOrEqual(0)
+    // The trip changes: what was tried is not shown as if it were of the changed one.
+    await go(page, 'Gear')
+    await page.getByRole('button', { name: 'Add an item' }).click()
+    await go(page, 'Need')
+    await page.getByRole('button', { name: 'Check by trial' }).waitFor()
+  })
+
+  journey('ends when it is cancelled, and can be started again', async ({ open }) => {
+    const page = await open()
+    await openDemo(page)
+    // Both taps in one go: the trial takes a few tenths of a second.
+    await page.evaluate(async () => {
+      const tap = (text: string) => {
+        const button = [...document.querySelectorAll('button')].find(it => it.textContent?.trim() === text)
+        button?.click()
+        return Boolean(button)
+      }
+      tap('Check by trial')
+      while (!tap('Cancel')) await new Promise(requestAnimationFrame)
+    })
+    await page.getByText('Trial cancelled.').waitFor()
+    await expect.poll(() => page.workers().length).toBe(0)
+    await page.getByRole('button', { name: 'Check by trial' }).click()
+    await page.getByText(/^Formula and trial (agree|differ)/).waitFor()
+  })
+})
+
+const tooWide = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+
+const tooSmall = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('button, select, summary, input[type="text"], .option')]
+      .filter(control => (control as HTMLElement).checkVisibility())
+      .flatMap(control => {
+        const { width, height } = control.getBoundingClientRect()
+        return width < 43.5 || height < 43.5
+          ? [`${control.tagName} "${control.textContent?.slice(0, 30)}" ${width} × ${height}`]
+          : []
+      }),
+  )
