@@ -6,13 +6,23 @@ import { heatCategories, maxLitresPerHour, simplifiedWbgtC } from '../equations'
 import type { Plan } from '../plan'
 import type { Notice, Reckoning } from '../reckon'
 import { placeText } from './places'
+import { densityNotices } from './plausible'
 import { percentOver, type Shown } from './shown'
 
 export interface Caution {
   signal: 'WARNING' | 'CAUTION' | 'NOTICE'
   about: 'water' | 'load' | 'heat' | 'food' | 'energy' | 'model'
   text: string
+  /** The figure in it that the app has reckoned, as "why?" asks for it; absent where there is none. */
+  asks?: Asks
 }
+
+type Asks =
+  | { kind: 'carry'; stop: number }
+  | { kind: 'load-share'; setup?: number }
+  | { kind: 'heat'; leg: number }
+  | { kind: 'day'; day: number }
+  | { kind: 'resting-energy' }
 
 export const GENERAL_LINE =
   'An estimate from published averages and rules of thumb, not medical advice. Your body, a health professional, your guide, local rules and the pack maker’s stated maximum overrule it.'
@@ -26,6 +36,7 @@ export function cautionsOf(plan: Plan, reckoning: Reckoning, shown: Shown): Caut
     ...loadCautions(plan, reckoning, shown),
     ...heatCautions(plan),
     ...foodCautions(plan),
+    ...densityNotices(plan, reckoning, shown),
     ...reckoning.notices.flatMap(notice => noticeCautions(notice, shown)),
   ]
 }
@@ -36,6 +47,7 @@ function waterCautions(plan: Plan, { carries, need }: Reckoning, { water }: Show
   const cautions: Caution[] = short.map(c => ({
     signal: 'WARNING',
     about: 'water',
+    asks: { kind: 'carry', stop: c.stop },
     text: `Water falls short by ${water(c.shortLitres)} between ${stops[c.stop]!.name} and ${stops[c.to]!.name}: ${water(c.needLitres)} wanted, containers for ${water(c.carriedLitres)}. Running dry can end in heat illness or collapse. Take more containers, camp at water, or change the route.`,
   }))
   const trusted = habits.trustDoubtful ? stops.filter(s => s.water === 'doubtful') : []
@@ -59,12 +71,14 @@ function loadCautions(plan: Plan, { need, moments, packs }: Reckoning, shown: Sh
   const { massKg, loadShareLimit, ageYears } = plan.carrier
   const { kg, percent } = shown
   // The pack's own mass counts: the lightest of those considered, or the contents alone while there is none.
-  const carriedKg = packs.length ? Math.min(...packs.map(p => p.carriedKg)) : need.peakLoadKg
+  const lightest = packs.reduce((best, p, i) => (p.carriedKg < packs[best]!.carriedKg ? i : best), 0)
+  const carriedKg = packs[lightest]?.carriedKg ?? need.peakLoadKg
   const cautions: Caution[] = []
   if (carriedKg > loadShareLimit * massKg)
     cautions.push({
       signal: 'CAUTION',
       about: 'load',
+      asks: { kind: 'load-share', ...(packs.length ? { setup: lightest } : {}) },
       text: `${kg(carriedKg)} ${placeText(need.peakAt, moments)} is ${percentOver(carriedKg / massKg, loadShareLimit, shown)} of your body mass, over the ${percent(loadShareLimit)} you set out from. Heavier packs are linked with more strain and probably more injury. Lighten it, or shorten the stretch between resupplies or sources.`,
     })
   if (ageYears !== null && ageYears < 18)
@@ -85,15 +99,17 @@ function loadCautions(plan: Plan, { need, moments, packs }: Reckoning, shown: Sh
 /** Legs so hot that the Army's table lets moderate work go on for two thirds of an hour at most (its category 3 up). */
 function heatCautions({ trip }: Plan): Caution[] {
   const fromWbgtC = heatCategories[2]!.fromWbgtC
-  const hot = trip.stops.filter(({ leg }) => {
+  const isHot = ({ leg }: Plan['trip']['stops'][number]) => {
     const wbgt = leg?.airC == null ? null : simplifiedWbgtC({ airC: leg.airC, humidity: leg.humidity })
-    return wbgt?.ok && wbgt.value >= fromWbgtC
-  })
+    return wbgt?.ok === true && wbgt.value >= fromWbgtC
+  }
+  const hot = trip.stops.filter(isHot)
   if (hot.length === 0) return []
   return [
     {
       signal: 'WARNING',
       about: 'heat',
+      asks: { kind: 'heat', leg: trip.stops.findIndex(isHot) - 1 },
       text: `Heat on the way to ${listText(hot.map(stop => stop.name))}: by air and humidity about ${Math.round(fromWbgtC)} °C WBGT or more, fairly strong sun assumed. Hard walking there can end in heat stroke before water runs short, and drinking more does not prevent it. Change hour, pace or route, and rest in shade. Confusion or collapse: cool at once and call for help.`,
     },
   ]
@@ -129,6 +145,7 @@ function noticeCautions(notice: Notice, { water }: Shown): Caution[] {
         {
           signal: 'NOTICE',
           about: 'energy',
+          asks: { kind: 'resting-energy' },
           text: 'Energy figures assume 170 cm and 35 years: give your height and age to make them yours.',
         },
       ]
@@ -153,6 +170,7 @@ function noticeCautions(notice: Notice, { water }: Shown): Caution[] {
         {
           signal: 'NOTICE',
           about: 'heat',
+          asks: { kind: 'heat', leg: notice.leg },
           text: `No air temperature for the leg to ${notice.name}: 20 °C is assumed. Hotter air asks for more water.`,
         },
       ]
@@ -169,6 +187,7 @@ function noticeCautions(notice: Notice, { water }: Shown): Caution[] {
         {
           signal: 'WARNING',
           about: 'heat',
+          asks: { kind: 'day', day: notice.day - 1 },
           text: `Day ${notice.day} asks for ${water(notice.litres)} of water, more than a body should take in a day. Change hour, pace or route; do not just drink more.`,
         },
       ]

@@ -2,11 +2,12 @@
 
 import type { Plan, Setup } from '../plan'
 import type { Reckoning, SetupReckoning, VerdictCode } from '../reckon'
+import { type FitVerdict, fittingVerdicts, tooLargeWords } from './fitting'
 import { placeText } from './places'
 import { chanceText, marginText, percentOver, type Shown } from './shown'
 
 export interface Verdict {
-  code: VerdictCode | 'fits' | 'own-headroom' | 'own-light'
+  code: VerdictCode | FitVerdict['code'] | 'fits' | 'own-headroom' | 'own-light'
   /** The verdict in a few words; with `rest` it is the whole sentence. */
   lead: string
   /** The reason, with its numbers. */
@@ -54,6 +55,7 @@ export function setupInWords(setup: SetupReckoning, context: Context): SetupInWo
   const fits = !setup.verdicts.some(code => ['undersized', 'tight', 'roomy'].includes(code))
   if (fits) verdicts.push({ code: 'fits', weight: 'says', ...fitWords(setup, context) })
   verdicts.push(...ownWords(setup, context))
+  verdicts.push(...fittingVerdicts(context.plan, context.plan.packs[setup.pack]!, context.shown))
   const [first, ...rest] = verdicts.sort((a, b) => ORDER.indexOf(a.weight) - ORDER.indexOf(b.weight))
   const cares = verdicts.some(v => v.weight === 'warns')
   return {
@@ -98,7 +100,7 @@ function ownWords(setup: SetupReckoning, { plan, shown }: Context): Verdict[] {
 function worded(code: VerdictCode, setup: SetupReckoning, context: Context): Words {
   const { plan, reckoning, shown } = context
   const { need, moments } = reckoning
-  const { kg, litres, percent, cm } = shown
+  const { kg, litres, percent } = shown
   const pack = plan.packs[setup.pack]!
   const { ratedKg } = pack.setups[setup.index]!
   const fullAt = placeText(need.bodyAt, moments)
@@ -124,7 +126,7 @@ function worded(code: VerdictCode, setup: SetupReckoning, context: Context): Wor
     case 'roomy':
       return {
         lead: 'More than needed:',
-        rest: ` ${litres(pack.bodyLitres)} of main body where ${litres(need.bodyLitres)} is asked for${need.bodyLitres > 0 ? `: ${(pack.bodyLitres / need.bodyLitres).toFixed(1)} times as much` : ''}.`,
+        rest: ` ${litres(pack.bodyLitres)} of main body where ${litres(need.bodyLitres)} is asked for${need.bodyLitres > 0 ? `: ${(pack.bodyLitres / need.bodyLitres).toFixed(1)} times as much` : ''}; it fits ${chanceText(setup.fitChance)}.`,
       }
     case 'overloaded':
       return {
@@ -160,20 +162,8 @@ function worded(code: VerdictCode, setup: SetupReckoning, context: Context): Wor
         rest: ` by ${marginText(need.outsideLitres - (pack.outsideLitres ?? 0), litres)}: ${litres(pack.outsideLitres ?? 0)} for ${litres(need.outsideLitres)} of things meant for them.`,
       }
     case 'too-long':
-      return {
-        lead: 'Something is too long:',
-        rest: ` the longest rigid thing inside is ${cm(need.longestCm ?? 0)}; the main body is ${cm(pack.innerHeightCm ?? 0)} high.`,
-      }
-    case 'too-wide': {
-      const inner = Math.min(
-        pack.innerWidthCm ?? Number.POSITIVE_INFINITY,
-        pack.innerDepthCm ?? Number.POSITIVE_INFINITY,
-      )
-      return {
-        lead: 'Something is too wide:',
-        rest: ` the widest rigid thing inside is ${cm(need.widestCm ?? 0)} across; the main body gives ${cm(inner)}.`,
-      }
-    }
+    case 'too-wide':
+      return tooLargeWords(code, { plan, pack, need, shown })
     case 'heavy-for-carrier':
       return {
         lead: 'Heavy for you:',

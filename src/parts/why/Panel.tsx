@@ -1,4 +1,4 @@
-// What stands behind a figure: equation, inputs that lead to their fields, range, sources and gaps.
+// The panel of a "Why?": one reason stands open; of several each is a line with its figure that opens.
 
 import sources from '../../../data/sources.json'
 import { shownIn } from '../../report'
@@ -6,111 +6,59 @@ import {
   type About,
   type Explanation,
   explain,
+  explainAlone,
+  needsNoPlan,
   type Source,
-  sourceText,
-  standingText,
-  type WhyInput,
 } from '../../report/why'
-import { openTrip, reckoned } from '../../store'
+import { type OpenReckoned, openTrip, reckoned } from '../../store'
 import { useSystem } from '../fields'
-import { focusField, type Go } from './focus-field'
+import type { Go } from './focus-field'
+import { Reason } from './Reason'
 
 const REGISTER: Record<string, Source> = sources
 
-export function Panel({ about, onGo }: { about: About; onGo?: Go | undefined }) {
-  const shown = shownIn(useSystem())
-  const open = reckoned.value
-  if (!open?.reckoned.ok) return null
-  const stopIds = (openTrip.value?.draft.trip.stops ?? []).map(stop => stop.id)
-  const explanations = explain(about, { plan: open.plan, reckoning: open.reckoned.reckoning, shown, stopIds })
+/** So many stand open at once: beyond it a list of lines is read more quickly. */
+const MOST_OPEN = 3
+
+export function Panel({ about, onGo }: { about: About; onGo: Go }) {
+  const explanations = useExplanations(about)
+  if (!explanations) return null
   if (explanations.length === 0)
-    return <p class="hint">This figure is your own, or there is none for this plan.</p>
+    return <p class="hint why-none">This figure is your own, or there is none for this plan.</p>
   return (
     <div class="why-panel">
-      {explanations.map(explanation => (
-        <One key={explanation.title} explanation={explanation} onGo={onGo} />
+      {explanations.map((explanation, i) => (
+        <Reason
+          key={explanation.title}
+          explanation={explanation}
+          open={i === 0 && explanations.length <= MOST_OPEN}
+          alone={explanations.length === 1}
+          register={REGISTER}
+          onGo={onGo}
+        />
       ))}
     </div>
   )
 }
 
-function One({ explanation, onGo }: { explanation: Explanation; onGo: Go | undefined }) {
-  const { title, equation, says, inputs, result, range, instead, sourceKeys, ignores, others } = explanation
-  return (
-    <div class="why-one">
-      <p class="why-title">
-        {title}: <strong>{result.text}</strong>
-      </p>
-      <p>
-        <strong>{equation}.</strong> {says}
-      </p>
-      <dl class="why-inputs">
-        {inputs.map(input => (
-          <div key={input.label + input.value}>
-            <dt>{input.label}</dt>
-            <dd>
-              <Value input={input} onGo={onGo} />
-            </dd>
-          </div>
-        ))}
-      </dl>
-      {others ? <Others {...others} /> : null}
-      {range.bounds.length || range.note ? (
-        <p>
-          <strong>Range.</strong> {range.bounds.map(({ text }) => `${text}. `)}
-          {range.note}
-        </p>
-      ) : null}
-      {instead ? <p class="why-instead">{instead}</p> : null}
-      <p>
-        <strong>It leaves out</strong> {ignores}
-      </p>
-      {sourceKeys.length ? (
-        <ul class="why-sources">
-          {sourceKeys.map(key => (
-            <li key={key}>{sourceText(REGISTER[key]!)}</li>
-          ))}
-        </ul>
-      ) : null}
-    </div>
-  )
+/** Null while the open trip is not reckoned. */
+function useExplanations(about: About): Explanation[] | null {
+  const shown = shownIn(useSystem())
+  if (needsNoPlan(about)) return explainAlone(about, shown)
+  const open = reckoned.value
+  if (!open?.reckoned.ok) return null
+  const { plan } = open
+  const stopIds = (openTrip.value?.draft.trip.stops ?? []).map(stop => stop.id)
+  return explain(about, { plan, reckoning: open.reckoned.reckoning, shown, stopIds, packIds: idsOf(open) })
 }
 
-function Value({ input: { label, value, path }, onGo }: { input: WhyInput; onGo: Go | undefined }) {
-  if (!path || !onGo) return <>{value}</>
-  const lead = () => {
-    onGo(path)
-    focusField(path)
-  }
-  return (
-    <button type="button" class="link" aria-label={`${label}, ${value}: change it`} onClick={lead}>
-      {value}
-    </button>
-  )
-}
-
-/** Each standing once, however many sources share it. */
-const standingsOf = (keys: readonly string[]) =>
-  [...new Set(keys.map(key => standingText(REGISTER[key]!.standing)))].join('; ')
-
-function Others({ title, list, note }: NonNullable<Explanation['others']>) {
-  return (
-    <>
-      <p>
-        <strong>{title}</strong>
-      </p>
-      <dl class="why-inputs">
-        {list.map(({ label, text, sourceKeys }) => (
-          <div key={label}>
-            <dt>
-              {label}
-              <span class="why-standing">{standingsOf(sourceKeys)}</span>
-            </dt>
-            <dd>{text}</dd>
-          </div>
-        ))}
-      </dl>
-      <p>{note}</p>
-    </>
-  )
+/** The draft's ids of the packs and set-ups that the plan has: a set-up without its mass is not among them. */
+function idsOf({ packIds, plan }: OpenReckoned) {
+  const packs = openTrip.value?.draft.packs ?? []
+  return packIds.map((id, i) => {
+    const setups = packs.find(pack => pack.id === id)?.setups ?? []
+    const known = setups.filter(setup => setup.massKg !== undefined)
+    const setupIds = known.map(setup => setup.id)
+    return { id, setupIds: setupIds.length === plan.packs[i]?.setups.length ? setupIds : [] }
+  })
 }

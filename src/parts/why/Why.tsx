@@ -1,11 +1,11 @@
-// "Why?": one figure and, when it is opened, where it comes from. The panel and the register of sources are fetched
-// on the first opening.
+// "Why?": one figure, or a card of figures, and when it is opened what they are made of and rest on. The panel and the
+// register of sources are fetched on the first opening.
 
-import { useState } from 'preact/hooks'
+import type { ComponentChildren } from 'preact'
+import { useRef, useState } from 'preact/hooks'
 import type { About } from '../../report/why'
-import { actions } from '../../store'
 import { later } from '../frame'
-import type { Go } from './focus-field'
+import { type Go, toField } from './focus-field'
 import './why.css'
 
 const Panel = later(async () => (await import('./Panel')).Panel)
@@ -14,27 +14,37 @@ export interface WhyProps {
   about: About
   /** The figure that is asked about, with its name. */
   figure: string
-  /** Leads to the screen and entry of a field; without it the inputs are not buttons. */
+  /** Leads to the screen and entry of a field; the panel then brings the field into view. */
   onGo?: Go | undefined
+  /** What else there is to say when it is open, before the reasons. */
+  children?: ComponentChildren
 }
 
-/**
- * `onGo` for the Trip and Gear screens: opens the gear entry of a field, if it is one; the panel itself brings
- * every field that is on the page into view.
- */
-export const toField: Go = path => {
-  const [screen, id] = path.split('/')
-  if (screen === 'gear') actions.setPlace({ screen, detail: `${screen}/${id}`, scrollY: 0 })
-}
-
-export function Why({ about, figure, onGo }: WhyProps) {
+export function Why({ about, figure, onGo = toField, children }: WhyProps) {
   const [open, setOpen] = useState(false)
+  const details = useRef<HTMLDetailsElement>(null)
+  const close = (event: KeyboardEvent) => {
+    if (event.key !== 'Escape' || !details.current?.open) return
+    event.stopPropagation()
+    details.current.open = false
+    details.current.querySelector('summary')?.focus()
+  }
   return (
-    <details class="why why-details" onToggle={event => setOpen(event.currentTarget.open)}>
+    <details
+      ref={details}
+      class="why why-details"
+      onToggle={event => setOpen(event.currentTarget.open)}
+      onKeyDown={close}
+    >
       <summary>
         <span class="why-figure">{figure}</span> <span class="why-ask">Why?</span>
       </summary>
-      {open ? <Panel about={about} onGo={onGo} /> : null}
+      {open ? (
+        <>
+          {children}
+          <Panel about={about} onGo={onGo} />
+        </>
+      ) : null}
     </details>
   )
 }

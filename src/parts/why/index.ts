@@ -1,1 +1,2 @@
-export { toField, Why } from './Why'
+export { focusField, toField } from './focus-field'
+export { Why } from './Why'

@@ -1,6 +1,6 @@
 export { type Comparison, comparisonOf, NOT_BEATEN, priceText, type Standing } from './compare'
 export { type Help, helpFor } from './help'
-export { type KnownPack, type Partly, partlyJudged } from './known-pack'
+export { type KnownPack, type Partly, partlyJudged, wholePack } from './known-pack'
 export { daysText, type ReachInWords, reachInWords, type StretchInWords } from './reach'
 export { remedyLabel } from './remedy-label'
 export { type Asked, askedByTrip, askedWithPack, requirementRows } from './requirement'

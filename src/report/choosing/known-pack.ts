@@ -4,6 +4,7 @@
 import { defaults, type Pack, type Plan, type Setup } from '../../plan'
 import { reckon } from '../../reckon'
 import type { Shown } from '../shown'
+import { restsFor, restsOn } from '../trust'
 import { setupInWords, type Verdict } from '../verdicts'
 
 /** A pack's figures as far as they are known, with the one set-up to judge. */
@@ -22,6 +23,8 @@ export interface Partly {
   verdicts: Verdict[]
   /** What could not be judged and what that takes, a sentence each. */
   missing: string[]
+  /** What the deciding verdict rests on; null where there is none. */
+  rests: string | null
 }
 
 type Code = Verdict['code']
@@ -43,19 +46,10 @@ const SAYS_NOTHING: ReadonlySet<Code> = new Set(['rating-unknown'])
 
 /** The pack judged for a plan that reckons; null where the plan does not settle. */
 export function partlyJudged(plan: Plan, known: KnownPack, shown: Shown): Partly | null {
-  const { setup: own, ...rest } = known
-  const figures = said(rest)
-  const setup = said(own)
-  const hasBody = figures.bodyLitres !== undefined
+  const { setup } = known
+  const hasBody = known.bodyLitres !== undefined
   const hasMass = setup.massKg !== undefined
-  const whole: Pack = {
-    ...defaults.PACK,
-    name: '',
-    bodyLitres: 1,
-    ...figures,
-    setups: [{ ...defaults.SETUP, name: '', massKg: 0, frame: 'framed', ...setup }],
-  }
-  const tried = { ...plan, packs: [whole] }
+  const tried = { ...plan, packs: [wholePack(known)] }
   const reckoned = reckon(tried)
   if (!reckoned.ok) return null
   const { reckoning } = reckoned
@@ -65,7 +59,9 @@ export function partlyJudged(plan: Plan, known: KnownPack, shown: Shown): Partly
   )
   const fails = verdicts.some(verdict => verdict.weight === 'fails')
   const missing = missingOf(hasBody, hasMass, fails && !hasMass)
-  if (missing.length === 0) return { answer: words.answer, verdicts, missing }
+  const [first] = verdicts
+  const rests = first ? restsFor(first.code, restsOn({ plan: tried, reckoning, shown })) : null
+  if (missing.length === 0) return { answer: words.answer, verdicts, missing, rests }
   const judged = verdicts.some(({ code }) => !SAYS_NOTHING.has(code))
   // A rating that even the contents alone do not pass has been judged too, though no verdict says so.
   const borne = !hasBody && !hasMass && setup.ratedKg !== undefined
@@ -74,7 +70,18 @@ export function partlyJudged(plan: Plan, known: KnownPack, shown: Shown): Partly
     : judged || borne || hasMass
       ? 'So far nothing speaks against it'
       : 'Not judged yet'
-  return { answer, verdicts, missing }
+  return { answer, verdicts, missing, rests }
+}
+
+/** The pack with a stand-in for each figure that is not known: what rests on one must not be told. */
+export function wholePack({ setup, ...figures }: KnownPack): Pack {
+  return {
+    ...defaults.PACK,
+    name: '',
+    bodyLitres: 1,
+    ...said(figures),
+    setups: [{ ...defaults.SETUP, name: '', massKg: 0, frame: 'framed', ...said(setup) }],
+  }
 }
 
 function missingOf(hasBody: boolean, hasMass: boolean, failsWithoutMass: boolean): string[] {

@@ -34,7 +34,7 @@ export function requirementRows({ likelyLitres, packKg, wanted }: Asked, shown: 
     {
       name: 'Main body',
       figure: litresUp(wanted.bodyLitresSafe),
-      note: `is enough 9 times in 10; ${litresUp(likelyLitres)} is likely.`,
+      note: `is enough in about 9 of 10 cases; ${litresUp(likelyLitres)} is likely.`,
     },
     {
       name: 'Rated load',

@@ -4,6 +4,8 @@
 import { type CartridgeChoice, cartridgeClasses, cartridgesFor, fuelG } from '../../equations'
 import { addItem, type Draft, type DraftItem, type Plan } from '../../plan'
 import { type Reckoning, routeOf, stockAtMoments } from '../../reckon'
+import { sumOf } from './sum'
+import type { Explanation, WhyContext } from './types'
 
 export interface CartridgePlan {
   /** The most nights' gas aboard at once: from the start, or from a resupply to the next. */
@@ -32,6 +34,38 @@ export function gasCartridges(plan: Plan, { days }: Reckoning, id: string): Cart
   if (needG === 0) return null
   const choice = cartridgesFor({ needG })
   return { nights, needG, choice: choice.ok ? choice.value : null }
+}
+
+/** The gas wanted at once, and the cartridges that hold it. */
+export function whyCartridges({ plan, reckoning, shown }: WhyContext, id: string): Explanation[] {
+  const wanted = gasCartridges(plan, reckoning, id)
+  if (!wanted) return []
+  const { nights, needG, choice } = wanted
+  const night = needG / nights / 1000
+  const pieces = choice?.pieces ?? []
+  const classOf = (netG: number) => cartridgeClasses.find(size => size.netG === netG)!
+  return [
+    sumOf({
+      title: `Gas for ${nights} ${nights === 1 ? 'night' : 'nights'}`,
+      says: 'The most nights between two resupplies, each with its fuel and the margin in it.',
+      kind: 'mass',
+      system: shown.system,
+      show: shown.gear,
+      parts: Array.from({ length: nights }, (_, i) => ({ label: `night ${i + 1}`, value: night })),
+      inputs: pieces.map(({ netG, count }) => ({
+        label: `${count} × ${netG} g`,
+        value: `empty ${shown.gear((count * classOf(netG).emptyG) / 1000)}, ${shown.litres(count * classOf(netG).outerLitres)}`,
+      })),
+      range: {
+        bounds: [],
+        note: choice
+          ? `Empty together ${shown.gear(choice.emptyG / 1000)} and ${shown.litres(choice.outerLitres)}: the lightest that hold so much, whole cartridges only.`
+          : '',
+      },
+      sourceKeys: ['en-417', 'our-judgement'],
+      ignores: 'what is left in cartridges of other trips.',
+    }),
+  ]
 }
 
 /** "1 × 230 g and 1 × 100 g". */

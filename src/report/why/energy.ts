@@ -2,11 +2,14 @@
 // Source keys: looney-2022, looney-2019-graded, mifflin-1990, yamamoto-2016, soule-goldman-1972, our-judgement.
 
 import { type Outcome, terrainFactors, yamamotoKcal } from '../../equations'
+import { defaults } from '../../plan'
 import { CAMP_FACTOR, routeOf } from '../../reckon'
 import { type Effort, effortBounds, effortOf } from './effort'
+import { originOf } from './origins'
 import { whyResting } from './resting'
+import { sumOf } from './sum'
 import type { Explanation, WhyContext, WhyInput, WhyOther } from './types'
-import { kcalRangeText, kcalText, legName, legPath, numberText, wattsText } from './words'
+import { kcalRangeText, kcalRoughText, kcalText, legName, legPath, numberText, wattsText } from './words'
 
 const YAMAMOTO = 'Yamamoto’s totals'
 const GIVE_OR_TAKE =
@@ -24,11 +27,19 @@ export function whyLegEnergy(context: WhyContext, leg: number): Explanation[] {
   const own: Explanation = {
     title: `Walking energy to ${legName(context, leg)}`,
     equation: 'Backpacking equation of Looney and others, 2022',
-    says: 'Watts for each kg of body: rest, plus what speed, slope and ground cost, raised by the load. Times the hours. Rest is contained in it.',
+    says: `Watts for each kg of body: rest, plus what speed, slope and ground cost, raised by the load. Times the hours. Rest is contained in it. On the screen ${kcalRoughText(effort.kcal)}: nothing finer is known.`,
     inputs: [
       { label: 'Body mass', value: shown.kg(plan.carrier.massKg), path: 'carrier/massKg' },
       { label: 'Contents, mean over the leg', value: shown.kg(effort.contentsKg) },
-      { label: 'The pack itself, taken as', value: shown.kg(effort.packKg) },
+      {
+        label: 'The pack itself, taken as',
+        value: shown.kg(effort.packKg),
+        from: originOf(
+          effort.packKg,
+          defaults.SETTINGS.packKgForEnergy,
+          defaults.DEFAULT_ORIGINS.packKgForEnergy,
+        ),
+      },
       ...legInputs(context, leg),
       {
         label: 'Ground factor',
@@ -78,25 +89,29 @@ export function whyDayEnergy(context: WhyContext, day: number): Explanation[] {
   const total = walking + offTrail
   const yamamoto = legs.length ? yamamotoOf(context, legs) : null
   const { bounds, instead } = effortBounds(efforts)
-  const own: Explanation = {
+  const own = sumOf({
     title: `Energy of day ${day + 1}`,
     equation: 'Walking by Looney and others 2022, the rest of the day by Mifflin and St Jeor 1990',
     says: `The legs’ walking energy, and ${numberText(CAMP_FACTOR, 1)} times the resting energy for the hours off the trail.`,
-    inputs: [
+    kind: 'number',
+    system: shown.system,
+    show: kcalText,
+    parts: [
       ...legs.map((leg, i) => ({
-        label: `Leg to ${legName(context, leg)}`,
-        value: kcalText(efforts[i]!.kcal),
+        label: `to ${legName(context, leg)}`,
+        value: efforts[i]!.kcal,
         path: legPath(context, leg, 'km'),
       })),
+      { label: 'off the trail', value: offTrail },
+    ],
+    inputs: [
       { label: 'Hours off the trail', value: shown.hours(Math.max(0, 24 - hours)) },
       {
         label: 'Resting energy of a day',
         value: kcalText(body.restingKcal),
         path: 'carrier/heightCm',
       },
-      { label: 'Off the trail', value: kcalText(offTrail) },
     ],
-    result: { value: total, text: kcalText(total) },
     range: { bounds: legs.length ? bounds : [], note: 'First and last day count as whole days.' },
     instead: legs.length ? instead : null,
     sourceKeys: ['looney-2022', 'mifflin-1990', 'our-judgement'],
@@ -104,7 +119,7 @@ export function whyDayEnergy(context: WhyContext, day: number): Explanation[] {
     others: legs.length
       ? crossCheck(yamamoto === null ? null : yamamoto + offTrail, reckoning.days[day]!.kcalTotal ?? total)
       : null,
-  }
+  })
   return [own, whyResting(context, body)]
 }
 

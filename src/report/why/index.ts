@@ -2,7 +2,7 @@
 
 export { addCartridges, type CartridgePlan, gasCartridges, hasCartridges, piecesText } from './cartridges'
 export { dayEnergyRanges } from './energy'
-export { explain } from './explain'
+export { explain, explainAlone, needsNoPlan } from './explain'
 export { fuelKgOf } from './fuel'
 export { rationText } from './ration'
 export { restingKcalOf } from './resting'

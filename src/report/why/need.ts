@@ -1,71 +1,156 @@
-// Why the main body needs its litres and the load its kilograms: what they are made of at their worst moment.
-// Source keys: stovall-1986, furnas-1931, our-judgement.
+// Why the main body needs its litres and the load its kilograms, at any moment: gear, food, fuel, water and rubbish,
+// each by its things. Source keys: stovall-1986, furnas-1931, gum-2008, our-judgement.
 
-import { roomFor, roomRange } from '../../reckon'
-import { momentAt, placeText, sharesByName } from '../places'
+import { fieldPath } from '../../plan'
+import { doubtsOf, roomFor, roomRange } from '../../reckon'
+import { momentIndex, placeText } from '../places'
+import { likelyRange, likelyText } from '../trust'
+import { settingInput } from './origins'
+import { sumOf } from './sum'
+import { litresParts, litresPath, loadParts, nameOf } from './things'
 import type { Explanation, WhyContext, WhyInput } from './types'
 import { numberText } from './words'
 
-export function whyBodyLitres({ plan, reckoning, shown }: WhyContext): Explanation {
+/** The things that make the litres most unsure are named, so many at most. */
+const MOST_DOUBTS = 3
+
+export function whyBodyLitres(context: WhyContext): Explanation {
+  const { reckoning, shown } = context
   const { need, moments } = reckoning
-  const moment = momentAt(reckoning, need.bodyAt)
-  const { settings } = plan
-  const { rigidLitres, softLitres } = moment
-  const { bodyLitres } = roomFor(rigidLitres, softLitres, settings)
+  const at = momentIndex(moments, need.bodyAt)
+  const own = whyMomentLitres(context, at)
+  const { settings } = context.plan
+  const { rigidLitres, softLitres } = moments[at]!
   const { low, high } = roomRange(rigidLitres, softLitres, settings)
-  const parts = sharesByName(moment.litres)
-  const things = parts.reduce((sum, part) => sum + part.amount, 0)
-  const share = (label: string, field: 'rigidPacking' | 'softPacking' | 'fillEfficiency'): WhyInput => ({
-    label,
-    value: shown.percent(settings[field]),
-    path: `settings/${field}`,
-  })
+  const { litres, litresUp } = shown
+  const { low: least, high: most } = likelyRange(need)
   return {
+    ...own,
     title: `Main body, fullest ${placeText(need.bodyAt, moments)}`,
-    equation: 'Packing model of Stovall, de Larrard and Buil, 1986',
-    says: 'Rigid things leave gaps and soft things fill part of them; whichever rules, the rigid skeleton or the soft bulk, asks for more room and counts.',
-    inputs: [
-      ...parts.map(part => ({ label: part.name, value: shown.litres(part.amount) })),
-      { label: 'gaps between them', value: shown.litres(bodyLitres - things) },
-      { label: 'rigid things', value: shown.litres(rigidLitres) },
-      { label: 'soft things', value: shown.litres(softLitres) },
-      share('Rigid things fill of their space', 'rigidPacking'),
-      share('Soft things fill of their space', 'softPacking'),
-      share('Soft things fill of the gaps', 'fillEfficiency'),
-      ...(settings.personalFactor === 1
-        ? []
-        : [{ label: 'From your own packing', value: `${numberText(settings.personalFactor, 2)} times` }]),
-    ],
-    result: { value: bodyLitres, text: shown.litres(bodyLitres) },
-    range: { bounds: [], note: 'For any amounts; the three shares are judgements inside published ranges.' },
-    instead: null,
-    sourceKeys: ['stovall-1986', 'furnas-1931', 'our-judgement'],
-    ignores:
-      'the shapes of things and of the pack; long and wide rigid things are held against its inner measures apart.',
+    range: {
+      bounds: [],
+      note: `${litresUp(need.bodyLitres)} on the screen: a need is never rounded down. Likely ${litres(least)} to ${litres(most)}, in whole litres ${likelyText(need, shown)}: 1.28 times the standard deviation of ${litres(need.sigmaV)} either way, so ${litresUp(most)} is enough in about 9 of 10 cases.`,
+    },
+    inputs: [...own.inputs, ...doubtInputs(context)],
+    sourceKeys: [...own.sourceKeys, 'gum-2008'],
     others: {
       title: 'The same things',
       list: [
-        { label: 'with every gap filled', value: low, text: shown.litres(low), sourceKeys: [] },
-        { label: 'with no gap filled', value: high, text: shown.litres(high), sourceKeys: [] },
+        { label: 'with every gap filled', value: low, text: litres(low), sourceKeys: [] },
+        { label: 'with no gap filled', value: high, text: litres(high), sourceKeys: [] },
       ],
-      note: 'Rows may not add up because of rounding.',
+      note: 'What is measured by filling is surest, a guess is least sure; the half-widths are our judgement.',
     },
   }
 }
 
-export function whyPeakLoad({ reckoning, shown }: WhyContext): Explanation {
+/** What is free, or too much, in a pack at a moment. */
+export function whyFree(
+  context: WhyContext,
+  { moment, pack: index }: { moment: number; pack: number },
+): Explanation[] {
+  const { plan, reckoning, shown, packIds } = context
+  const pack = plan.packs[index]
+  if (!pack) return []
+  const { litres, system } = shown
+  const id = packIds?.[index]?.id
+  const inLitres = reckoning.moments[moment]!.bodyLitres
+  const free = pack.bodyLitres - inLitres
+  const most = inLitres - pack.bodyLitres - pack.collarLitres
+  return [
+    sumOf({
+      title: `${pack.name} then`,
+      says: 'Its main body less what is inside at this moment.',
+      kind: 'volume',
+      system,
+      show: litres,
+      text: free < 0 ? `${litres(-free)} over the brim` : `${litres(free)} free`,
+      parts: [
+        {
+          label: 'main body to the brim',
+          value: pack.bodyLitres,
+          path: id === undefined ? undefined : fieldPath('packs', id, 'bodyLitres'),
+        },
+        { label: 'inside', value: -inLitres },
+      ],
+      inputs:
+        pack.collarLitres > 0
+          ? [
+              { label: 'Collar', value: litres(pack.collarLitres) },
+              ...(most > 0 ? [{ label: 'More than the collar takes', value: litres(most) }] : []),
+            ]
+          : [],
+    }),
+  ]
+}
+
+/** Each kind of thing with its part of the gaps, as the picture of the pack draws them. */
+export function whyMomentLitres(context: WhyContext, index: number): Explanation {
+  const { plan, reckoning, shown } = context
+  const moment = reckoning.moments[index]!
+  const { settings } = plan
+  const { bodyLitres, rules } = roomFor(moment.rigidLitres, moment.softLitres, settings)
+  const bands = litresParts(context, index)
+  const things = bands.reduce((sum, band) => sum + band.value, 0)
+  const withGaps = bands.map(band => {
+    const gaps = things > 0 ? (band.value / things) * (bodyLitres - things) : 0
+    const [first] = band.of ?? [{ label: band.label, value: band.value, text: shown.litres(band.value) }]
+    const of = first ? [...(band.of ?? [first]), gapsPart(gaps, shown.litres)] : []
+    return { ...band, value: band.value + gaps, of }
+  })
+  return sumOf({
+    title: `Main body, ${placeText(placeOf(context, index), reckoning.moments)}`,
+    equation: 'Packing model of Stovall, de Larrard and Buil, 1986',
+    says: `Rigid things leave gaps and soft things fill part of them. Here ${rules === 'skeleton' ? 'the rigid things rule' : 'the soft things rule'}: they ask for more room.`,
+    kind: 'volume',
+    system: shown.system,
+    show: shown.litres,
+    parts: withGaps,
+    inputs: [
+      { label: 'Rigid things inside', value: shown.litres(moment.rigidLitres) },
+      { label: 'Soft things inside', value: shown.litres(moment.softLitres) },
+      settingInput(context, 'rigidPacking', shown.percent),
+      settingInput(context, 'softPacking', shown.percent),
+      settingInput(context, 'fillEfficiency', shown.percent),
+      ...(settings.personalFactor === 1
+        ? []
+        : [{ label: 'From your own packing', value: `${numberText(settings.personalFactor, 2)} times` }]),
+    ],
+    sourceKeys: ['stovall-1986', 'furnas-1931', 'our-judgement'],
+    ignores:
+      'the shapes of things and of the pack; long and wide rigid things are held against its inner measures apart.',
+  })
+}
+
+const gapsPart = (value: number, show: (value: number) => string) => ({
+  label: value < 0 ? 'pressed closer than they are' : 'gaps between them',
+  value,
+  text: value < 0 ? `− ${show(-value)}` : show(value),
+  path: 'settings/softPacking',
+})
+
+const placeOf = ({ plan, reckoning }: WhyContext, index: number) => {
+  const { stop, phase } = reckoning.moments[index]!
+  return { stop, phase, name: plan.trip.stops[stop]!.name }
+}
+
+function doubtInputs({ plan, reckoning, shown }: WhyContext): WhyInput[] {
+  const doubts = doubtsOf(plan, reckoning).slice(0, MOST_DOUBTS)
+  return doubts.map(doubt => {
+    const value = `${shown.percent(doubt.share)} of the doubt`
+    if (doubt.of === 'packing') return { label: 'How well gaps fill', value }
+    const item = plan.gear.find(each => each.id === doubt.id)!
+    return { label: `Litres of ${nameOf(item)}`, value, path: litresPath(item) }
+  })
+}
+
+export function whyPeakLoad(context: WhyContext): Explanation {
+  const { reckoning, shown } = context
   const { need, moments } = reckoning
-  const { kg } = momentAt(reckoning, need.peakAt)
   return {
+    ...whyMomentLoad(context, momentIndex(moments, need.peakAt)),
     title: `Heaviest load, ${placeText(need.peakAt, moments)}`,
-    equation: 'A sum',
-    says: 'Everything not worn, with food, fuel and water as they then are, and rubbish since the last bin. Without the pack.',
-    inputs: sharesByName(kg).map(part => ({ label: part.name, value: shown.kg(part.amount) })),
-    result: { value: kg.total, text: shown.kg(kg.total) },
-    range: { bounds: [], note: '' },
-    instead: null,
-    sourceKeys: [],
-    ignores: 'rain and sweat soaked up on the way.',
+    sourceKeys: ['gum-2008'],
     others: {
       title: 'With its likely error',
       list: [
@@ -76,7 +161,22 @@ export function whyPeakLoad({ reckoning, shown }: WhyContext): Explanation {
           sourceKeys: ['gum-2008'],
         },
       ],
-      note: 'Rows may not add up because of rounding.',
+      note: `1.28 times the standard deviation of ${shown.gear(need.sigmaM)}. What you weighed is good to ± 0.5 %, what is stated to 5 %, a guess to 20 % (our judgement).`,
     },
   }
+}
+
+export function whyMomentLoad(context: WhyContext, index: number): Explanation {
+  const { reckoning, shown } = context
+  const { km, hours } = reckoning.moments[index]!
+  return sumOf({
+    title: `Load ${placeText(placeOf(context, index), reckoning.moments)}`,
+    says: 'Everything not worn, with food, fuel and water as they then are, and rubbish since the last bin. Without the pack.',
+    kind: 'mass',
+    system: shown.system,
+    show: shown.kg,
+    parts: loadParts(context, index),
+    inputs: [{ label: 'Walked by then', value: `${shown.km(km)}, ${shown.hours(hours)}` }],
+    ignores: 'rain and sweat soaked up on the way.',
+  })
 }

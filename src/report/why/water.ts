@@ -102,6 +102,18 @@ export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
   return [own, whyWbgt(context, leg, wbgtC)]
 }
 
+/** The heat of the air on a leg, and from where it is dangerous. */
+export function whyHeat(context: WhyContext, leg: number): Explanation {
+  const { airC, humidity } = context.plan.trip.stops[leg + 1]!.leg!
+  const own = whyWbgt(context, leg, given(simplifiedWbgtC({ airC: airC ?? ASSUMED_AIR_C, humidity })))
+  const from = degreesText(heatCategories[2]!.fromWbgtC, context.shown.system)
+  return {
+    ...own,
+    says: `${own.says} From ${from} the table of TB MED 507 lets moderate work go on for two thirds of an hour at most.`,
+    sourceKeys: [...own.sourceKeys, 'tb-med-507'],
+  }
+}
+
 function whyWbgt(context: WhyContext, leg: number, wbgtC: number): Explanation {
   const { plan, shown } = context
   const { airC, humidity } = plan.trip.stops[leg + 1]!.leg!

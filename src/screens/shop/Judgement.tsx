@@ -3,11 +3,13 @@
 import { PartlyJudged } from '../../parts/loose'
 import type { Plan, Tag } from '../../plan'
 import type { Shown } from '../../report'
-import { type Partly, partlyJudged } from '../../report/choosing'
+import { type KnownPack, type Partly, partlyJudged } from '../../report/choosing'
 
 export interface JudgedFor {
   trip: string
   judged: Partly
+  plan: Plan
+  known: KnownPack
 }
 
 /** The tag judged for every trip; none while nothing of it is known. */
@@ -18,7 +20,7 @@ export function judgedFor(tag: Tag, trips: { plans: Plan[]; names: string[] }, s
   const known = { bodyLitres, outsideLitres, sealed, setup: { massKg, ratedKg, frame, ratingCovers } }
   return trips.plans.flatMap((plan, i) => {
     const judged = partlyJudged(plan, known, shown)
-    return judged ? [{ trip: trips.names[i]!, judged }] : []
+    return judged ? [{ trip: trips.names[i]!, judged, plan, known }] : []
   })
 }
 
@@ -38,7 +40,13 @@ export function Judgement({ judged }: { judged: JudgedFor[] }) {
   return (
     <div class="judgement">
       {judged.map((it, i) => (
-        <PartlyJudged key={i} judged={it.judged} name={judged.length > 1 ? it.trip : null} />
+        <PartlyJudged
+          key={i}
+          judged={it.judged}
+          plan={it.plan}
+          known={it.known}
+          name={judged.length > 1 ? it.trip : null}
+        />
       ))}
     </div>
   )

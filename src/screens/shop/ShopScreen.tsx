@@ -65,7 +65,11 @@ export function ShopScreen() {
       <section aria-labelledby="shop-asked">
         <h3 id="shop-asked">What to ask for</h3>
         {asked ? (
-          <AskedCard asked={asked} shown={shown} />
+          <AskedCard
+            asked={asked}
+            trips={plans.map((plan, i) => ({ name: names[i]!, plan }))}
+            shown={shown}
+          />
         ) : (
           <p>{open || all ? 'This trip’s food does not settle: see the Need.' : 'Working it out…'}</p>
         )}

@@ -8,10 +8,17 @@ import { actions } from '../../store'
 
 const GpxImport = later(async () => (await import('./GpxImport')).GpxImport)
 
-/** `onTaken`: the trip has the stops of a track; where the reader goes from here is the caller's. */
-export function FromTrack({ onTaken }: { onTaken: () => void }) {
+interface FromTrackProps {
+  /** The trip has the stops of a track; where the reader goes from here is the caller's. */
+  onTaken: () => void
+  /** A file that is chosen already; the reader is open then, and `onLeft` tells that it was left without changes. */
+  file?: File
+  onLeft?: () => void
+}
+
+export function FromTrack({ onTaken, file, onLeft }: FromTrackProps) {
   const place = useRef<HTMLDivElement>(null)
-  const [open, setOpen] = useState(false)
+  const [open, setOpen] = useState(file !== undefined)
   const [moves, setMoves] = useState(0)
   // What had the focus is gone when the reader opens or is left: it stays in the same place.
   useLayoutEffect(() => {
@@ -22,7 +29,7 @@ export function FromTrack({ onTaken }: { onTaken: () => void }) {
     setMoves(moves + 1)
   }
   const done = (taken: { profile: ProfilePoint[] } | null) => {
-    if (!taken) return show(false)
+    if (!taken) return onLeft ? onLeft() : show(false)
     setOpen(false)
     const isKnown = taken.profile.some(({ eleM }) => eleM !== null)
     actions.setProfile(isKnown ? taken.profile : null)
@@ -31,7 +38,7 @@ export function FromTrack({ onTaken }: { onTaken: () => void }) {
   return (
     <div ref={place} tabIndex={-1}>
       {open ? (
-        <GpxImport onDone={done} />
+        <GpxImport onDone={done} {...(file && { file })} />
       ) : (
         <button type="button" onClick={() => show(true)}>
           Stops from a track (GPX)

@@ -9,6 +9,8 @@ import './gpx-import.css'
 export interface GpxImportProps {
   /** Called when the stops were taken over, with a profile of at most 400 points to draw; or with null: left. */
   onDone: (taken: { profile: ProfilePoint[] } | null) => void
+  /** A file that is chosen already. */
+  file?: File
 }
 
 type Measured = Extract<GpxMeasured, { ok: true }>
@@ -17,11 +19,12 @@ type State =
   | { at: 'reading'; name: string; share: number }
   | { at: 'chosen'; name: string; measured: Measured }
 
-export function GpxImport({ onDone }: GpxImportProps) {
+export function GpxImport({ onDone, file: given }: GpxImportProps) {
   const [state, setState] = useState<State>({ at: 'choosing' })
   const reading = useRef<AbortController | null>(null)
   // Leaving the screen ends a reading that still goes on.
   useEffect(() => () => reading.current?.abort(), [])
+  useEffect(() => void open(given), [given])
 
   async function open(file: File | undefined) {
     if (!file) return

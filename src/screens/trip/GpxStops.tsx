@@ -3,6 +3,7 @@
 import { useId } from 'preact/hooks'
 import { type ChosenStop, hoursOf, type KeptStop } from '../../files/gpx'
 import { useSystem } from '../../parts/fields'
+import { Why } from '../../parts/why'
 import { CAPS, LIMITS } from '../../plan'
 import { type Shown, shownIn } from '../../report'
 
@@ -12,10 +13,12 @@ interface Props {
   kept: readonly KeptStop[]
   chosen: readonly ChosenStop[]
   pace: Pace
+  /** Of the proposal, for what an even day of it comes to. */
+  days: number
   onChange: (chosen: ChosenStop[]) => void
 }
 
-export function GpxStops({ kept, chosen, pace, onChange }: Props) {
+export function GpxStops({ kept, chosen, pace, days, onChange }: Props) {
   const shown = shownIn(useSystem())
   const legs = new Map(kept.map(stop => [stop.key, stop.leg]))
   const change = (key: string, part: Partial<ChosenStop>) =>
@@ -24,7 +27,7 @@ export function GpxStops({ kept, chosen, pace, onChange }: Props) {
   const keepExtra = (on: boolean) =>
     onChange(chosen.map(stop => (stop.kind === 'waypoint' ? { ...stop, kept: on } : stop)))
   return (
-    <section>
+    <section data-figures="why">
       <h3>Proposed stops</h3>
       {extra.length > 1 ? (
         <label class="toggle">
@@ -41,7 +44,7 @@ export function GpxStops({ kept, chosen, pace, onChange }: Props) {
           <li key={stop.key} class="row gpx-stop">
             <p>
               <bdi class="name">{stop.name}</bdi>
-              <span class="facts-line"> at {shown.km(stop.km)}</span>
+              <span class="facts-line">{stop.kind === 'start' ? '' : ` at ${shown.km(stop.km)}`}</span>
             </p>
             <p class="facts-line">{legText(legs.get(stop.key), { stop, shown, pace })}</p>
             {stop.kind === 'waypoint' || stop.kind === 'night' ? (
@@ -60,9 +63,14 @@ export function GpxStops({ kept, chosen, pace, onChange }: Props) {
           </li>
         ))}
       </ol>
+      <Why about={{ kind: 'track', legs: legsOf(kept, pace), pace, days }} figure="What makes these legs" />
     </section>
   )
 }
+
+/** The kept legs as the reasons ask for them. */
+const legsOf = (kept: readonly KeptStop[], pace: Pace) =>
+  kept.flatMap(({ name, km: atKm, leg }) => (leg ? [{ ...leg, name, atKm, hours: hoursOf(leg, pace) }] : []))
 
 function legText(
   leg: KeptStop['leg'] | undefined,

@@ -94,14 +94,16 @@ export function GpxTrack({ track, onUsed }: GpxTrackProps) {
             onInput={event => divide(by, event.currentTarget.value)}
           />
         </label>
-        <p id="gpx-split-note" class={problem ? 'problem' : 'hint'}>
+        <p id="gpx-split-note" class={problem ? 'problem' : 'hint'} data-figures="cited">
           {problem ?? (proposal.ok ? daysText(proposal, shown.hours) : '')}
         </p>
-        <p class="hint">{splitNote(shown)}</p>
+        <p class="hint" data-figures="cited">
+          {splitNote(shown)}
+        </p>
       </fieldset>
       {proposal.ok && !problem ? (
         <>
-          <GpxStops kept={kept} chosen={chosen} pace={pace} onChange={setChosen} />
+          <GpxStops {...{ kept, chosen, pace }} days={proposal.days} onChange={setChosen} />
           {tooLong ? (
             <p class="problem">
               The leg to <bdi>{tooLong.name}</bdi> is longer or steeper than a leg can be: up to{' '}
@@ -132,7 +134,7 @@ function Facts({ track }: { track: MeasuredTrack }) {
       ? ''
       : `, ${shown.metres(sums.ascentM.at(-1) ?? 0)} up, ${shown.metres(sums.descentM.at(-1) ?? 0)} down`
   return (
-    <div>
+    <div data-figures="cited">
       <p>
         <bdi class="name">{track.name}</bdi>: {shown.km(km)}
         {climb}

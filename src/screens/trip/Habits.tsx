@@ -51,11 +51,13 @@ export function Carrier() {
           ]}
         />
         {restingKcal === null ? null : (
-          <Why
-            about={{ kind: 'resting-energy' }}
-            figure={`Resting ${kcalRoughText(restingKcal)} a day`}
-            onGo={toField}
-          />
+          <div data-figures="why">
+            <Why
+              about={{ kind: 'resting-energy' }}
+              figure={`Resting ${kcalRoughText(restingKcal)} a day`}
+              onGo={toField}
+            />
+          </div>
         )}
       </details>
     </section>
@@ -83,7 +85,7 @@ export function Water() {
         />
         <span>Work the hourly rate out from heat and effort</span>
       </label>
-      <p class="hint">
+      <p class="hint" data-figures="cited">
         {fromHeat
           ? 'From 25.6 °C WBGT by the table of TB MED 507 (2003), below by planning rates of ours. Give each leg its air temperature. A rate to carry, not a drinking target.'
           : 'Room to carry, not a drinking target.'}
@@ -130,11 +132,13 @@ function HottestLeg() {
   const rates = open.reckoned.reckoning.legs.map(({ litresPerHour }) => litresPerHour)
   const leg = rates.indexOf(Math.max(...rates))
   return (
-    <Why
-      about={{ kind: 'leg-water', leg }}
-      figure={`At most ${flowText(rates[leg]!, system)}, to ${open.plan.trip.stops[leg + 1]!.name}`}
-      onGo={toField}
-    />
+    <div data-figures="why">
+      <Why
+        about={{ kind: 'leg-water', leg }}
+        figure={`At most ${flowText(rates[leg]!, system)}, to ${open.plan.trip.stops[leg + 1]!.name}`}
+        onGo={toField}
+      />
+    </div>
   )
 }
 
@@ -145,11 +149,13 @@ function LargestRation() {
   const rations = open.reckoned.reckoning.days.map(day => day.ration)
   const day = rations.indexOf(Math.max(...rations))
   return (
-    <Why
-      about={{ kind: 'ration', day }}
-      figure={`Day ${day + 1} eats most: ${rationText(rations[day]!)}`}
-      onGo={toField}
-    />
+    <div data-figures="why">
+      <Why
+        about={{ kind: 'ration', day }}
+        figure={`Day ${day + 1} eats most: ${rationText(rations[day]!)}`}
+        onGo={toField}
+      />
+    </div>
   )
 }
 
@@ -210,7 +216,9 @@ export function Food() {
           {share('trail', 'On the trail')}
           {share('supper', 'Supper')}
         </div>
-        <p class="hint">Together they make 100 %.</p>
+        <p class="hint" data-figures="cited">
+          Together they make 100 %. Empty ones count by {defaults.DEFAULT_ORIGINS.meals}.
+        </p>
       </details>
     </details>
   )
@@ -237,6 +245,7 @@ export function Pace() {
           kind="verticalSpeed"
           limit={LIMITS.pace.climbMPerH}
           usual={defaults.PACE.climbMPerH}
+          usualFrom={defaults.DEFAULT_ORIGINS.pace}
         />
         <QuantityField
           path="trip/pace/descendMPerH"
@@ -244,6 +253,7 @@ export function Pace() {
           kind="verticalSpeed"
           limit={LIMITS.pace.descendMPerH}
           usual={defaults.PACE.descendMPerH}
+          usualFrom={defaults.DEFAULT_ORIGINS.pace}
         />
       </div>
       <ToggleField

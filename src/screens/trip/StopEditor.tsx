@@ -86,6 +86,7 @@ function LegFields({ stop, at, computedHours }: LegProps) {
             kind="share"
             limit={LIMITS.leg.humidity}
             usual={defaults.LEG.humidity}
+            usualFrom={defaults.DEFAULT_ORIGINS.humidity}
           />
           <SelectField
             path={at('ground')}
@@ -115,18 +116,20 @@ function LegFigures({ id }: { id: string }) {
   const { hours, kcal, litresPerHour, waterLitres } = figures
   const fromHeat = open.plan.trip.water.litresPerHour === 'from-heat'
   return (
-    <div>
+    <div data-figures="why">
       <Why about={{ kind: 'walking-time', leg }} figure={`Walking ${shown.hours(hours)}`} onGo={toField} />
       {kcal === null ? null : (
         <Why about={{ kind: 'leg-energy', leg }} figure={`Energy ${kcalRoughText(kcal)}`} onGo={toField} />
       )}
-      {fromHeat ? (
-        <Why
-          about={{ kind: 'leg-water', leg }}
-          figure={`Water ${flowText(litresPerHour, shown.system)}, ${shown.water(waterLitres)} in all`}
-          onGo={toField}
-        />
-      ) : null}
+      <Why
+        about={{ kind: 'leg-water', leg }}
+        figure={
+          fromHeat
+            ? `Water ${flowText(litresPerHour, shown.system)}, ${shown.water(waterLitres)} in all`
+            : `Water ${shown.water(waterLitres)} on the leg`
+        }
+        onGo={toField}
+      />
     </div>
   )
 }

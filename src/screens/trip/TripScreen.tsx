@@ -140,7 +140,9 @@ function Summary({
   return (
     <>
       <bdi class="name">{name}</bdi>
-      <span class="facts-line">{facts.filter(Boolean).join(', ')}</span>
+      <span class="facts-line" data-figures="typed">
+        {facts.filter(Boolean).join(', ')}
+      </span>
     </>
   )
 }

@@ -1,1 +1,2 @@
+export { FromTrack } from './FromTrack'
 export { TripScreen } from './TripScreen'

@@ -4,7 +4,7 @@ import { useMemo } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
 import { AskedCard } from '../../parts/loose'
 import { shownIn } from '../../report'
-import { allTripsOf } from '../../report/choosing'
+import { type AllTrips, allTripsOf } from '../../report/choosing'
 import { actions, tripList } from '../../store'
 import { Covered } from './Covered'
 import { TripTable } from './TripTable'
@@ -45,14 +45,14 @@ export function AllTripsScreen() {
         <p>Choose a trip to see which packs do for it.</p>
       ) : (
         <>
-          <Covered result={result} shown={shown} />
+          <Covered result={result} trips={namedPlans(result)} shown={shown} />
           {result.asked ? (
             <section aria-labelledby="one-pack">
               <h3 id="one-pack">One pack for {result.names.length > 1 ? 'all of them' : 'it'}</h3>
-              <AskedCard asked={result.asked} shown={shown} />
+              <AskedCard asked={result.asked} trips={namedPlans(result)} shown={shown} />
             </section>
           ) : null}
-          <TripTable result={result} />
+          <TripTable result={result} trips={namedPlans(result)} />
         </>
       )}
       {result.notes.length ? (
@@ -68,6 +68,9 @@ export function AllTripsScreen() {
     </div>
   )
 }
+
+/** The trips as the reasons ask for them: all with the same packs. */
+const namedPlans = ({ names, plans }: AllTrips) => plans.map((plan, i) => ({ name: names[i]!, plan }))
 
 function back() {
   actions.setPlace({ screen: 'packs', detail: null, scrollY: 0 })

@@ -1,13 +1,17 @@
 // The fewest packs that together do for every trip, and the trips for which none does.
 
+import { Why } from '../../parts/why'
 import type { Shown } from '../../report'
 import { type AllTrips, priceText } from '../../report/choosing'
+import type { NamedPlan } from '../../report/why'
 
 export function Covered({
   result: { cover, names, rows, plans },
+  trips,
   shown,
 }: {
   result: AllTrips
+  trips: readonly NamedPlan[]
   shown: Shown
 }) {
   if (!cover.ok)
@@ -26,7 +30,7 @@ export function Covered({
   if (rows.length === 0)
     return <p>These trips have no packs yet: add one under Packs, or check a tag at the shop.</p>
   return (
-    <section aria-labelledby="fewest">
+    <section aria-labelledby="fewest" data-figures="why">
       <h3 id="fewest">The fewest packs that do</h3>
       {packs.length === 0 ? (
         <p>No pack does for any of these trips.</p>
@@ -55,7 +59,10 @@ export function Covered({
         </ul>
       )}
       {packs.length ? (
-        <p class="hint">As few packs as can be; among equals the lower price, then the lower mass.</p>
+        <>
+          <p class="hint">As few packs as can be; among equals the lower price, then the lower mass.</p>
+          <Why about={{ kind: 'cover', trips }} figure="Why these" />
+        </>
       ) : null}
       {uncovered.length && packs.length ? (
         <p>

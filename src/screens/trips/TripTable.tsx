@@ -1,8 +1,15 @@
 // Every set-up of every pack against every trip, in words.
 
+import { Why } from '../../parts/why'
 import type { AllTrips } from '../../report/choosing'
+import type { NamedPlan } from '../../report/why'
 
-export function TripTable({ result: { names, rows } }: { result: AllTrips }) {
+interface TripTableProps {
+  result: AllTrips
+  trips: readonly NamedPlan[]
+}
+
+export function TripTable({ result: { names, rows }, trips }: TripTableProps) {
   if (rows.length === 0) return null
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls has to be reachable by keyboard
@@ -19,9 +26,9 @@ export function TripTable({ result: { names, rows } }: { result: AllTrips }) {
             ))}
           </tr>
         </thead>
-        <tbody>
-          {rows.map(({ pack, setup, named, cells }) => (
-            <tr key={pack + setup}>
+        {rows.map(({ pack, setup, named, cells }, row) => (
+          <tbody key={pack + setup} data-figures="why">
+            <tr>
               <th scope="row">
                 <bdi>{pack}</bdi>
                 {named ? (
@@ -37,8 +44,16 @@ export function TripTable({ result: { names, rows } }: { result: AllTrips }) {
                 </td>
               ))}
             </tr>
-          ))}
-        </tbody>
+            <tr>
+              <td colSpan={names.length + 1}>
+                <Why
+                  about={{ kind: 'trips', trips, setup: row }}
+                  figure={named ? `${pack}, ${setup}` : pack}
+                />
+              </td>
+            </tr>
+          </tbody>
+        ))}
       </table>
     </section>
   )

@@ -1,0 +1,110 @@
+// Why a pack must offer so much for one trip, or for the most demanding of several. Source keys: gum-2008,
+// frameless-ceiling.
+
+import { type Reckoning, reckon, requirementOf } from '../../reckon'
+import type { Shown } from '../shown'
+import { settingInput } from './origins'
+import { sumOf, told } from './sum'
+import type { Explanation, NamedPlan, WhyInput } from './types'
+
+interface Asking {
+  name: string
+  plan: NamedPlan['plan']
+  reckoning: Reckoning
+  packKg: number
+}
+
+/** `packKg` null: a pack as heavy as each plan takes it for energy. Trips that do not settle are left out. */
+export function whyAsked(
+  trips: readonly NamedPlan[],
+  { packKg, shown }: { packKg: number | null; shown: Shown },
+): Explanation[] {
+  const asking = trips.flatMap(({ name, plan }): Asking[] => {
+    const result = reckon(plan)
+    if (!result.ok) return []
+    return [{ name, plan, reckoning: result.reckoning, packKg: packKg ?? plan.settings.packKgForEnergy }]
+  })
+  if (asking.length === 0) return []
+  const needOf = ({ reckoning }: Asking) => reckoning.need
+  return [
+    room(asking, shown),
+    load(asking, shown),
+    ...most(asking, 'Pockets', it => needOf(it).outsideLitres || null, shown.litresUp),
+    ...most(asking, 'Height inside', it => needOf(it).longestCm, shown.cm),
+    ...most(asking, 'Width inside', it => needOf(it).widestCm, shown.cm),
+  ]
+}
+
+/** The trip for which `of` is largest. */
+const leading = (asking: Asking[], of: (it: Asking) => number) =>
+  asking.reduce((a, b) => (of(b) > of(a) ? b : a))
+
+/** Each trip's own figure, where there are several. */
+const each = (asking: Asking[], show: (it: Asking) => string): WhyInput[] =>
+  asking.length > 1 ? asking.map(it => ({ label: it.name, value: show(it) })) : []
+
+function room(asking: Asking[], shown: Shown): Explanation {
+  const { need } = leading(asking, it => it.reckoning.need.bodyLitresSafe).reckoning
+  const likely = Math.max(...asking.map(it => it.reckoning.need.bodyLitres))
+  return sumOf({
+    title: 'Main body',
+    says: `What the trip asks for at its fullest, and 1.28 standard deviations for what is unsure: enough in about 9 of 10 cases. Whole litres, rounded up: ${shown.litresUp(need.bodyLitresSafe)}, and ${shown.litresUp(likely)} likely.`,
+    kind: 'volume',
+    system: shown.system,
+    show: shown.litres,
+    parts: [
+      { label: 'asked for', value: need.bodyLitres },
+      { label: 'for what is unsure', value: need.bodyLitresSafe - need.bodyLitres },
+    ],
+    inputs: each(asking, it => shown.litres(it.reckoning.need.bodyLitresSafe)),
+    sourceKeys: ['gum-2008'],
+  })
+}
+
+function load(asking: Asking[], shown: Shown): Explanation {
+  const contentsOf = (it: Asking) => requirementOf(it.plan, it.reckoning, it.packKg).contentsKg
+  const it = leading(asking, contentsOf)
+  const packKg = Math.max(...asking.map(asked => asked.packKg))
+  const contentsKg = contentsOf(it)
+  const { peakLoadKg } = it.reckoning.need
+  const context = { plan: it.plan, reckoning: it.reckoning, shown, stopIds: [] }
+  return sumOf({
+    title: 'Rated load',
+    says: `The heaviest load with a liner where rain is likely, ${shown.kg(contentsKg)}, and the pack itself, ${shown.gear(packKg)}. Over your ceiling without a frame it takes a frame.`,
+    kind: 'mass',
+    system: shown.system,
+    show: shown.kg,
+    parts: [
+      { label: 'contents', value: peakLoadKg },
+      {
+        label: `a liner, ${shown.gear(contentsKg - peakLoadKg)}`,
+        value: contentsKg - peakLoadKg,
+        path: 'settings/linerKg',
+      },
+      { label: `the pack, ${shown.gear(packKg)}`, value: packKg },
+    ],
+    inputs: [
+      settingInput(context, 'framelessCeilingKg', shown.kg),
+      ...each(asking, asked => shown.kg(contentsOf(asked))),
+    ],
+    sourceKeys: ['frameless-ceiling'],
+  })
+}
+
+function most(
+  asking: Asking[],
+  title: string,
+  of: (it: Asking) => number | null,
+  show: (value: number) => string,
+): Explanation[] {
+  const value = Math.max(...asking.map(it => of(it) ?? 0))
+  if (value === 0) return []
+  return [
+    told({
+      title,
+      says: 'The most that is asked for; what it comes from stands under Need.',
+      inputs: each(asking, it => (of(it) === null ? 'nothing' : show(of(it) ?? 0))),
+      result: { value, text: show(value) },
+    }),
+  ]
+}

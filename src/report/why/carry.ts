@@ -1,0 +1,148 @@
+// Why so much water leaves a source, and why a leg takes what it takes where the hourly rate is the hiker's own.
+
+import { defaults } from '../../plan'
+import type { DryCamp, WaterCarry } from '../../reckon'
+import { marginText } from '../shown'
+import { originOf } from './origins'
+import { sumOf, told, type Unshown } from './sum'
+import type { Explanation, WhyContext, WhyInput } from './types'
+import { flowText, legName, legPath } from './words'
+
+/** The stretch from a source to the next: its legs, its dry camps and the reserve. */
+export function whyCarry(context: WhyContext, carry: WaterCarry): Explanation {
+  const { plan, reckoning, shown, stopIds } = context
+  const { stops, water } = plan.trip
+  const { stop, to, needLitres, carriedLitres, shortLitres } = carry
+  const legs = Array.from({ length: to - stop }, (_, i): Unshown => {
+    const leg = stop + i
+    const { hours, waterLitres, litresPerHour } = reckoning.legs[leg]!
+    return {
+      label: `to ${legName(context, leg)}: ${shown.hours(hours)} at ${flowText(litresPerHour, shown.system)}`,
+      value: waterLitres,
+      path: water.litresPerHour === 'from-heat' ? legPath(context, leg, 'airC') : 'trip/water/litresPerHour',
+    }
+  })
+  const camps = stops.slice(stop + 1, to).flatMap((camp, i): Unshown[] =>
+    camp.nights > 0
+      ? [
+          {
+            label: `${camp.nights === 1 ? 'a dry night' : `${camp.nights} dry nights`} at ${camp.name}`,
+            value: camp.nights * water.campLitres,
+            path:
+              stopIds[stop + 1 + i] === undefined ? undefined : `trip/stops/${stopIds[stop + 1 + i]}/water`,
+          },
+        ]
+      : [],
+  )
+  const reserve = { label: 'reserve', value: water.reserveLitres, path: 'trip/water/reserveLitres' }
+  const short =
+    shortLitres > 0
+      ? `The containers hold ${shown.water(carriedLitres)}, so ${shown.water(carriedLitres)} are carried and it falls short by ${marginText(shortLitres, shown.water)}.`
+      : null
+  return sumOf({
+    title: `Water out of ${stops[stop]!.name}, to ${stops[to]!.name}`,
+    says: 'What is drunk on the way to the next source, the nights between, and a reserve. Room to carry, not a drinking target.',
+    kind: 'volume',
+    system: shown.system,
+    show: shown.water,
+    text: shown.water(needLitres),
+    parts: [...legs, ...camps, reserve],
+    inputs: [wayInput(context, carry), ...rateInputs(context), campInput(context), reserveInput(context)],
+    instead: short,
+    sourceKeys: ['common-practice', 'our-judgement'],
+  })
+}
+
+function wayInput({ reckoning: { moments }, shown }: WhyContext, { stop, to }: WaterCarry): WhyInput {
+  const from = moments.find(moment => moment.stop === stop && moment.phase === 'depart')!
+  const until = moments.find(moment => moment.stop === to && moment.phase === 'arrive')!
+  return {
+    label: 'Its legs together',
+    value: `${shown.km(until.km - from.km)}, ${shown.hours(until.hours - from.hours)}`,
+  }
+}
+
+/** What water at a dry camp would save: the trip is reckoned anew with the camp as a source. */
+export function whyCamps(context: WhyContext, stop: number, camps: readonly DryCamp[]): Explanation[] {
+  const { plan, reckoning, shown } = context
+  const carry = reckoning.carries.find(each => each.stop === stop)
+  if (!carry) return []
+  const { peakLoadKg } = reckoning.need
+  return camps.map(({ stop: camp, savesCarryLitres, savesPeakKg, leavesShortLitres }) =>
+    sumOf({
+      title: `With water at ${plan.trip.stops[camp]!.name}`,
+      says: 'The whole trip is reckoned anew with that camp as a source: this much less is carried out at the most.',
+      kind: 'volume',
+      system: shown.system,
+      show: shown.water,
+      parts: [
+        { label: 'carried out now', value: carry.carriedLitres },
+        { label: 'the most carried out then', value: savesCarryLitres - carry.carriedLitres },
+      ],
+      inputs: [
+        { label: 'Heaviest load now', value: shown.kg(peakLoadKg) },
+        { label: 'Heaviest load then', value: shown.kg(peakLoadKg - savesPeakKg) },
+        {
+          label: savesPeakKg < 0 ? 'More at the heaviest' : 'Less at the heaviest',
+          value: shown.kg(Math.abs(savesPeakKg)),
+        },
+        ...(leavesShortLitres > 0
+          ? [{ label: 'Still short by', value: marginText(leavesShortLitres, shown.water) }]
+          : []),
+      ],
+    }),
+  )
+}
+
+/** The rate where it is the hiker's own. */
+function rateInputs({ plan, shown }: WhyContext): WhyInput[] {
+  const { litresPerHour } = plan.trip.water
+  if (litresPerHour === 'from-heat') return []
+  const { WATER, DEFAULT_ORIGINS } = defaults
+  const usual = WATER.litresPerHour === 'from-heat' ? Number.NaN : WATER.litresPerHour
+  return [
+    {
+      label: 'Drunk while walking',
+      value: flowText(litresPerHour, shown.system),
+      from: originOf(litresPerHour, usual, DEFAULT_ORIGINS.litresPerHour),
+      path: 'trip/water/litresPerHour',
+    },
+  ]
+}
+
+function campInput({ plan, shown }: WhyContext): WhyInput {
+  const value = plan.trip.water.campLitres
+  const from = defaults.DEFAULT_ORIGINS.campLitres
+  return {
+    label: 'For a night in camp',
+    value: shown.water(value),
+    from: originOf(value, defaults.WATER.campLitres, from),
+    path: 'trip/water/campLitres',
+  }
+}
+
+function reserveInput({ plan, shown }: WhyContext): WhyInput {
+  const value = plan.trip.water.reserveLitres
+  const from = defaults.DEFAULT_ORIGINS.reserveLitres
+  return {
+    label: 'Reserve',
+    value: shown.water(value),
+    from: originOf(value, defaults.WATER.reserveLitres, from),
+    path: 'trip/water/reserveLitres',
+  }
+}
+
+/** The water of a leg at the hiker's own rate. */
+export function whyOwnLegWater(context: WhyContext, leg: number): Explanation {
+  const { reckoning, shown } = context
+  const { hours, waterLitres } = reckoning.legs[leg]!
+  return told({
+    title: `Water on the way to ${legName(context, leg)}`,
+    says: 'The hours of the leg at your hourly rate. Room to carry, not a drinking target.',
+    inputs: [
+      { label: 'Walking time', value: shown.hours(hours), path: legPath(context, leg, 'hours') },
+      ...rateInputs(context),
+    ],
+    result: { value: waterLitres, text: shown.water(waterLitres) },
+  })
+}

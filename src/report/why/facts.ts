@@ -1,0 +1,166 @@
+// Why the lesser figures of the need are what they are: base weight, what is worn, pockets, water, density, measures
+// and the share of body mass. Source key: our-judgement.
+
+import { type Moment, makeupAt } from '../../reckon'
+import { momentAt, momentIndex, placeText } from '../places'
+import { whyCarry } from './carry'
+import { shareLimit } from './share-limit'
+import { sumOf, told } from './sum'
+import { litresPath, massPath, nameOf, thingParts } from './things'
+import type { Explanation, WhyContext } from './types'
+
+/** Base weight and what is worn, by their things. */
+export function whyBaseWeight(context: WhyContext): Explanation[] {
+  const { plan, reckoning, shown } = context
+  const { need, moments } = reckoning
+  const makeup = makeupAt(plan, reckoning, momentIndex(moments, need.peakAt))
+  const sum = { kind: 'mass', system: shown.system, show: shown.kg } as const
+  const byThing = { path: massPath, show: shown.gear }
+  const base = sumOf({
+    ...sum,
+    title: 'Base weight',
+    says: 'All that is carried and not used up: no food, fuel, water or pack, nothing worn.',
+    parts: thingParts(
+      makeup.map(({ item, kg, rubbishShare }) => ({
+        item,
+        value: item.use === 'kept' ? kg * (1 - rubbishShare) : 0,
+      })),
+      byThing,
+    ),
+  })
+  const worn = sumOf({
+    ...sum,
+    title: 'Worn and in hand',
+    says: 'Things said to be worn: they are on you, not in the load.',
+    parts: thingParts(
+      makeup.map(({ item, kg }) => ({
+        item,
+        value: kg === 0 && isWorn(item) ? item.massKg * item.count : 0,
+      })),
+      byThing,
+    ),
+  })
+  return [base, worn]
+
+  /** A thing in a container rides where that does. */
+  function isWorn({ inside, stow }: { inside: string | null; stow: string }): boolean {
+    return (inside === null ? stow : plan.gear.find(other => other.id === inside)?.stow) === 'worn'
+  }
+}
+
+/** All that stands in the list of facts, in its order. */
+export function whyFacts(context: WhyContext): Explanation[] {
+  const { need } = context.reckoning
+  return [
+    ...whyBaseWeight(context),
+    whyPockets(context),
+    ...whyMostWater(context),
+    ...whyContainers(context),
+    ...whyMeasures(context),
+    ...(need.packedDensity === null ? [] : [whyDensity(context)]),
+    whyLoadShare(context),
+  ]
+}
+
+function whyPockets({ plan, reckoning, shown }: WhyContext): Explanation {
+  const { moments, need } = reckoning
+  const fullest = moments.reduce(
+    (best, { outsideLitres }, i) => (outsideLitres > moments[best]!.outsideLitres ? i : best),
+    0,
+  )
+  return sumOf({
+    title: 'Room in pockets',
+    says: 'Things said to ride in an outside pocket, where they take most. Bottles that hang outside are not among them.',
+    kind: 'volume',
+    system: shown.system,
+    show: shown.litres,
+    text: shown.litres(need.outsideLitres),
+    parts: thingParts(
+      makeupAt(plan, reckoning, fullest).map(({ item, pocketLitres }) => ({ item, value: pocketLitres })),
+      { path: litresPath, show: shown.litres },
+    ),
+  })
+}
+
+/** The carry that is the largest, and the one that falls short most if it is another. */
+function whyMostWater(context: WhyContext): Explanation[] {
+  const { carries } = context.reckoning
+  const most = carries.reduce((a, b) => (b.carriedLitres > a.carriedLitres ? b : a), carries[0]!)
+  const short = carries.reduce((a, b) => (b.shortLitres > a.shortLitres ? b : a), most)
+  return [...new Set([most, short])].map(carry => whyCarry(context, carry))
+}
+
+function whyContainers({ plan, reckoning, shown }: WhyContext): Explanation[] {
+  if (reckoning.need.waterCapacityLitres === null) return []
+  return [
+    sumOf({
+      title: 'Containers hold',
+      says: 'What the bottles and bags in the gear hold together.',
+      kind: 'volume',
+      system: shown.system,
+      show: shown.water,
+      parts: thingParts(
+        plan.gear.map(item => ({ item, value: item.holdsWaterLitres * item.count })),
+        { path: ({ id }) => `gear/${encodeURIComponent(id)}/holdsWaterLitres`, show: shown.water },
+      ),
+    }),
+  ]
+}
+
+function whyMeasures({ plan, reckoning, shown }: WhyContext): Explanation[] {
+  const { longestCm, widestCm } = reckoning.need
+  const measure = (title: string, field: 'lengthCm' | 'diameterCm', cm: number | null) => {
+    if (cm === null) return []
+    const item = plan.gear.find(each => each[field] === cm)
+    return [
+      told({
+        title,
+        says: 'The largest measure among the rigid things in the main body.',
+        inputs: item
+          ? [
+              {
+                label: nameOf(item),
+                value: shown.cm(cm),
+                path: `gear/${encodeURIComponent(item.id)}/${field}`,
+              },
+            ]
+          : [],
+        result: { value: cm, text: shown.cm(cm) },
+      }),
+    ]
+  }
+  return [
+    ...measure('Longest rigid thing inside', 'lengthCm', longestCm),
+    ...measure('Widest rigid thing inside', 'diameterCm', widestCm),
+  ]
+}
+
+function whyDensity({ reckoning, shown }: WhyContext): Explanation {
+  const { need, moments } = reckoning
+  const full: Moment = momentAt(reckoning, need.bodyAt)
+  return told({
+    title: 'Packed density',
+    says: 'What rides in the main body by the litres it takes, gaps included, at its fullest.',
+    inputs: [
+      { label: `Mass in the main body, ${placeText(need.bodyAt, moments)}`, value: shown.kg(full.bodyKg) },
+      { label: 'Litres it takes', value: shown.litres(full.bodyLitres) },
+    ],
+    result: { value: need.packedDensity ?? 0, text: shown.density(need.packedDensity ?? 0) },
+  })
+}
+
+/** The heaviest load as a share of body mass; without the pack. */
+export function whyLoadShare(context: WhyContext): Explanation {
+  const { plan, reckoning, shown } = context
+  const share = reckoning.need.peakLoadKg / plan.carrier.massKg
+  return told({
+    title: 'Heaviest load, share of body mass',
+    says: 'The heaviest load, without the pack, by the body mass of who carries it.',
+    inputs: [
+      { label: 'Heaviest load', value: shown.kg(reckoning.need.peakLoadKg) },
+      { label: 'Body mass', value: shown.kg(plan.carrier.massKg), path: 'carrier/massKg' },
+      shareLimit(context),
+    ],
+    result: { value: share, text: shown.percent(share) },
+  })
+}

@@ -1,0 +1,93 @@
+// Why a set-up reaches as far as it does: what it may bear and hold besides the gear, what a day of food adds, and
+// the days at each amount of water where the limit that rules changes.
+
+import { reachBasisOf, reachCurve, stretchesOf } from '../../reckon'
+import { daysText, reachInWords } from '../choosing'
+import { type SetupContext, setupPath } from './setup-words'
+import { sumOf, told } from './sum'
+import { massPath, nameOf } from './things'
+import type { Explanation } from './types'
+
+export function whyReach(context: SetupContext, setupIndex: number): Explanation[] {
+  const { plan, reckoning } = context
+  const points = reachCurve(plan, reckoning, { setupIndex })
+  if (points === null) return []
+  return [...toBear(context), aDay(context), edge(context, setupIndex), stretches(context, setupIndex)]
+}
+
+function toBear(context: SetupContext): Explanation[] {
+  const { plan, reckoning, shown, judged, setup } = context
+  if (judged.loadLimitKg === null) return []
+  const { baseKg } = reachBasisOf(plan, reckoning)
+  const ceiling = judged.loadLimitKg !== setup.ratedKg
+  return [
+    sumOf({
+      title: 'Left to bear, for food and water',
+      says: 'What it may carry less the pack, a liner and all that is not food by the day or water: gear, spare rations, fuel that is not bought with the food.',
+      kind: 'mass',
+      system: shown.system,
+      show: shown.kg,
+      parts: [
+        {
+          label: ceiling ? 'your ceiling without a frame' : 'its rating',
+          value: judged.loadLimitKg,
+          path: ceiling ? 'settings/framelessCeilingKg' : setupPath(context, 'ratedKg'),
+        },
+        { label: 'the pack and a liner', value: reckoning.need.peakLoadKg - judged.ratedAgainstKg },
+        { label: 'all but food and water', value: -baseKg },
+      ],
+    }),
+  ]
+}
+
+function aDay({ plan, reckoning, shown }: SetupContext): Explanation {
+  const { dayKg, dayLitres } = reachBasisOf(plan, reckoning)
+  const daily = plan.gear.filter(item => item.use === 'daily')
+  return told({
+    title: 'A day more',
+    says: 'A full ration, and the fuel that is bought with it, add this much to the load and to the things in the main body.',
+    inputs: [
+      ...daily.map(item => ({
+        label: nameOf(item),
+        value: shown.gear(item.massKg * item.count),
+        path: massPath(item),
+      })),
+      { label: 'Things in the main body', value: shown.litres(dayLitres) },
+    ],
+    result: { value: dayKg, text: shown.gear(dayKg) },
+  })
+}
+
+/** The points of the curve: between two of them the days fall in a straight line. */
+function edge({ plan, reckoning, shown }: SetupContext, setupIndex: number): Explanation {
+  const { points, runs } = reachInWords(plan, reckoning, { setupIndex, shown })!
+  const { dayKg } = reachBasisOf(plan, reckoning)
+  const inputs = runs.flatMap(run =>
+    [run.points[0]!, ...run.points.slice(1)].map(point => ({
+      label: `With ${shown.water(point.waterLitres)} of water, by ${run.label}`,
+      value: daysText(point.days),
+    })),
+  )
+  return told({
+    title: 'Days of food for each amount of water',
+    says: `What is left to bear, less the water, by ${shown.gear(dayKg)} a day; or the days at which the main body is full, where that is less. Rounded down.`,
+    inputs,
+    result: { value: points[0]?.days ?? 0, text: points[0] ? daysText(points[0].days) : 'no day' },
+    ignores: 'water that is drunk on the way: it is the first departure that counts.',
+  })
+}
+
+function stretches({ plan, reckoning, shown }: SetupContext, setupIndex: number): Explanation {
+  const words = reachInWords(plan, reckoning, { setupIndex, shown })!
+  const days = stretchesOf(plan, reckoning).map(({ days }) => days)
+  const most = Math.max(0, ...days)
+  return told({
+    title: 'This trip’s longest stretch',
+    says: 'Rations eaten from the pack between two resupplies, and the water carried when setting out on it.',
+    inputs: words.stretches.map(stretch => ({
+      label: stretch.name,
+      value: `${daysText(stretch.days)} with ${shown.water(stretch.waterLitres)}`,
+    })),
+    result: { value: most, text: daysText(most) },
+  })
+}

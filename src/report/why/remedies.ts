@@ -1,0 +1,80 @@
+// What a change gains a set-up that fails: the same figures before and after, the trip reckoned anew with it.
+
+import type { Remedy } from '../../reckon'
+import { remedyLabel } from '../choosing'
+import { chanceText } from '../shown'
+import { whyAsked } from './asked'
+import type { SetupContext } from './setup-words'
+import { sumOf, told } from './sum'
+import type { Explanation, WhyInput } from './types'
+
+/** One for each change; where there is none, what the trip asks of any pack. */
+export function whyRemedies(context: SetupContext, remedies: readonly Remedy[]): Explanation[] {
+  if (remedies.length > 0) return remedies.map(remedy => gain(context, remedy))
+  const { plan, setup, shown } = context
+  return whyAsked([{ name: '', plan }], { packKg: setup.massKg, shown })
+}
+
+function gain(context: SetupContext, remedy: Remedy): Explanation {
+  const { plan, reckoning, shown, judged } = context
+  const { after } = remedy
+  const title = remedyLabel(remedy, plan)
+  const says = 'The whole trip is reckoned anew with the change: this much less'
+  const { bodyLitres } = reckoning.need
+  const inputs = [...longestDay(remedy, context), fits(context, remedy)]
+  const system = shown.system
+  if (after.mends.includes('load'))
+    return sumOf({
+      title,
+      says: `${says} is carried.`,
+      kind: 'mass',
+      system,
+      show: shown.kg,
+      parts: [
+        { label: 'carried now', value: judged.carriedKg },
+        { label: 'carried then', value: -after.carriedKg },
+      ],
+      inputs: [
+        {
+          label: 'Main body asked for, now and then',
+          value: `${shown.litres(bodyLitres)}, ${shown.litres(after.bodyLitres)}`,
+        },
+        ...inputs,
+      ],
+    })
+  if (!after.mends.includes('room'))
+    return told({
+      title,
+      says: 'Reckoned anew with the change, it does.',
+      inputs,
+      result: { value: 1, text: 'it does' },
+    })
+  return sumOf({
+    title,
+    says: `${says} is asked for.`,
+    kind: 'volume',
+    system,
+    show: shown.litres,
+    parts: [
+      { label: 'asked for now', value: bodyLitres },
+      { label: 'asked for then', value: -after.bodyLitres },
+    ],
+    inputs,
+  })
+}
+
+function fits({ judged }: SetupContext, { after }: Remedy): WhyInput {
+  const then = after.collarChance ?? after.fitChance
+  return {
+    label:
+      after.collarChance === null ? 'It fits, now and then' : 'It fits with the collar raised, now and then',
+    value: `${chanceText(after.collarChance === null ? judged.fitChance : judged.fitChanceWithCollar)}, ${chanceText(then)}`,
+  }
+}
+
+function longestDay(remedy: Remedy, { shown }: SetupContext): WhyInput[] {
+  const change = remedy.kind === 'combined' ? remedy.trip : remedy
+  return change.kind === 'camp-at-water'
+    ? [{ label: 'Longest day’s walking then', value: shown.hours(change.longestDayHours) }]
+    : []
+}

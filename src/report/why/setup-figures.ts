@@ -1,0 +1,121 @@
+// Why the figures by which packs are compared are what they are: mass for each litre and kilogram, price for each
+// litre, how many days it reaches, and whether another beats it.
+
+import { frontierOf } from '../../reckon'
+import { formatQuantity } from '../../units'
+import { daysText } from '../choosing'
+import { packPath, type SetupContext, setupPath } from './setup-words'
+import { told } from './sum'
+import type { Explanation, WhyInput } from './types'
+
+export function whyFigures(context: SetupContext): Explanation[] {
+  return [...byMass(context), ...byPrice(context), ...days(context), ...beaten(context)]
+}
+
+function massInput(context: SetupContext): WhyInput {
+  const { shown, setup } = context
+  return { label: 'Mass of the pack', value: shown.gear(setup.massKg), path: setupPath(context, 'massKg') }
+}
+
+function bodyInput(context: SetupContext): WhyInput {
+  const { shown, pack } = context
+  return { label: 'Main body', value: shown.litres(pack.bodyLitres), path: packPath(context, 'bodyLitres') }
+}
+
+function byMass(context: SetupContext): Explanation[] {
+  const { judged, setup, shown, plan } = context
+  const { gramsPerLitre, gramsPerRatedKg } = judged
+  const { lightGramsPerLitre } = plan.settings
+  const light: WhyInput[] =
+    lightGramsPerLitre === null
+      ? []
+      : [
+          {
+            label: 'Light for you, up to',
+            value: shown.gramsPerLitre(lightGramsPerLitre),
+            from: 'yours',
+            path: 'settings/lightGramsPerLitre',
+          },
+        ]
+  const litre = told({
+    title: 'Pack mass for each litre',
+    says: 'The mass of the pack by its main body.',
+    inputs: [massInput(context), bodyInput(context), ...light],
+    result: { value: gramsPerLitre, text: shown.gramsPerLitre(gramsPerLitre) },
+  })
+  if (gramsPerRatedKg === null || setup.ratedKg === null) return [litre]
+  const rated = told({
+    title: 'Pack mass for each kg rated',
+    says: 'The mass of the pack by its rating.',
+    inputs: [
+      massInput(context),
+      { label: 'Its rating', value: shown.kg(setup.ratedKg), path: setupPath(context, 'ratedKg') },
+    ],
+    result: { value: gramsPerRatedKg, text: shown.gramsPerKg(gramsPerRatedKg) },
+  })
+  return [litre, rated]
+}
+
+function byPrice(context: SetupContext): Explanation[] {
+  const { judged, pack } = context
+  if (judged.pricePerLitre === null || pack.price === null) return []
+  const price = formatQuantity('money', pack.price, { system: 'metric' })
+  return [
+    told({
+      title: 'Price for each litre',
+      says: 'The price by the main body.',
+      inputs: [
+        { label: 'Price', value: `${price} ${pack.currency ?? ''}`.trim(), path: packPath(context, 'price') },
+        bodyInput(context),
+      ],
+      result: {
+        value: judged.pricePerLitre,
+        text: `${judged.pricePerLitre.toFixed(2)} ${pack.currency ?? ''}`.trim(),
+      },
+    }),
+  ]
+}
+
+function days({ judged, reckoning, shown }: SetupContext): Explanation[] {
+  if (judged.reachDays === null) return []
+  return [
+    told({
+      title: 'Holds and bears food for',
+      says: 'The most full rations that fit in and may be borne at the first departure, with the most water this trip carries and all else as packed then. Rounded down. “How far it reaches” has the parts.',
+      inputs: [{ label: 'Most water carried', value: shown.water(reckoning.need.waterCarryLitres) }],
+      result: {
+        value: judged.reachDays,
+        text: daysText(judged.reachDays),
+      },
+    }),
+  ]
+}
+
+/** Said of a set-up that no other beats, and of one that is beaten: by what it is held against the others. */
+function beaten({ judged, plan, reckoning, shown, setup, pack }: SetupContext): Explanation[] {
+  const { packs } = reckoning
+  if (packs.length < 2 || !judged.suffices) return []
+  const index = packs.indexOf(judged)
+  const isBeaten = !frontierOf(reckoning, plan)[index]
+  const rivals = packs.filter(other => other.suffices).length
+  const spare =
+    judged.loadLimitKg === null ? 'not known' : shown.kg(judged.loadLimitKg - judged.ratedAgainstKg)
+  return [
+    told({
+      title: 'Against the others',
+      says: 'Of the set-ups that do: beaten is one that another equals or betters in all four points and betters in one. What is not known counts as worst.',
+      inputs: [
+        { label: 'Pack and liner', value: shown.gear(setup.massKg + judged.linerKg) },
+        {
+          label: 'Price',
+          value:
+            pack.price === null ? 'not known' : formatQuantity('money', pack.price, { system: 'metric' }),
+        },
+        { label: 'Chance that it fits', value: shown.percent(judged.fitChance) },
+        { label: 'Margin to what it may carry', value: spare },
+        { label: 'Set-ups that do', value: String(rivals) },
+      ],
+      result: { value: isBeaten ? 0 : 1, text: isBeaten ? 'another beats it' : 'no other beats it' },
+    }),
+  ]
+}

@@ -1,0 +1,139 @@
+// Why a set-up bears or does not bear the load: what is carried, its rating, the ceiling without a frame, what it would
+// come to when full, and the carrier's own limit. Source keys: frameless-ceiling, our-judgement.
+
+import { momentAt, placeText } from '../places'
+import { marginText, percentOver } from '../shown'
+import { settingInput } from './origins'
+import { type SetupContext, setupPath, spareText } from './setup-words'
+import { shareLimit } from './share-limit'
+import { sumOf, told, type Unshown } from './sum'
+import type { Explanation } from './types'
+
+export function whyLoad(context: SetupContext): Explanation[] {
+  return [carried(context), ...limits(context), ...brim(context), share(context)]
+}
+
+/** What is carried at the heaviest, and its share of body mass. */
+export const whyBodyShare = (context: SetupContext): Explanation[] => [carried(context), share(context)]
+
+const massOf = ({ shown: { system, kg } }: SetupContext) => ({ kind: 'mass', system, show: kg }) as const
+
+/** What the pack itself adds, where it counts. */
+function ownParts(context: SetupContext, withPack: boolean): Unshown[] {
+  const { shown, setup, judged } = context
+  const { gear } = shown
+  const own = { value: setup.massKg, path: setupPath(context, 'massKg') }
+  return [
+    ...(withPack ? [{ label: `the pack, ${gear(setup.massKg)}`, ...own }] : []),
+    { label: `a liner, ${gear(judged.linerKg)}`, value: judged.linerKg, path: 'settings/linerKg' },
+  ]
+}
+
+function carried(context: SetupContext): Explanation {
+  const { reckoning, judged, shown } = context
+  const { need, moments } = reckoning
+  return sumOf({
+    ...massOf(context),
+    title: `Carried at the heaviest, ${placeText(need.peakAt, moments)}`,
+    says: 'The heaviest load, which stands under Need with its parts, with the pack and a liner where rain is likely and the pack is not sealed.',
+    parts: [{ label: 'contents', value: need.peakLoadKg }, ...ownParts(context, true)],
+    inputs: judged.linerKg > 0 ? [settingInput(context, 'linerKg', shown.gear)] : [],
+  })
+}
+
+/** Against its rating, and against the ceiling where it has no frame. */
+function limits(context: SetupContext): Explanation[] {
+  const { setup, judged, plan, shown } = context
+  const { ratedKg, frame, ratingCovers } = setup
+  const withPack = ratingCovers !== 'contents'
+  const covers = withPack ? 'contents and pack' : 'contents alone'
+  const against = (title: string, says: string, limit: Unshown, ceiling: boolean) =>
+    sumOf({
+      ...massOf(context),
+      title,
+      says,
+      text: spareText(limit.value - judged.ratedAgainstKg, value => marginText(value, shown.kg)),
+      parts: [
+        limit,
+        { label: `carried, ${covers}`, value: -judged.ratedAgainstKg, of: taken(context, withPack) },
+      ],
+      inputs: ceiling ? [settingInput(context, 'framelessCeilingKg', shown.kg)] : [],
+      sourceKeys: ceiling ? ['frameless-ceiling'] : ['our-judgement'],
+    })
+  const rated =
+    ratedKg === null
+      ? []
+      : [
+          against(
+            'Against its rating',
+            `The maker’s rating, for ${covers}, less what is carried. From 90 % of it the load counts as near it (our judgement).`,
+            { label: 'its rating', value: ratedKg, path: setupPath(context, 'ratedKg') },
+            false,
+          ),
+        ]
+  const { framelessCeilingKg } = plan.settings
+  const ceiling = frame === 'frameless' && (ratedKg === null || framelessCeilingKg < ratedKg)
+  if (!ceiling) return rated
+  const path = 'settings/framelessCeilingKg'
+  return [
+    ...rated,
+    against(
+      'Against your ceiling without a frame',
+      'Without a frame the shoulders bear it all: the lower of rating and ceiling counts.',
+      { label: 'your ceiling', value: framelessCeilingKg, path },
+      true,
+    ),
+  ]
+}
+
+/** The parts of what is held against a limit, taken off. */
+function taken(context: SetupContext, withPack: boolean) {
+  const { reckoning, shown } = context
+  const parts: Unshown[] = [
+    { label: 'contents', value: reckoning.need.peakLoadKg },
+    ...ownParts(context, withPack),
+  ]
+  return parts
+    .filter(part => part.value !== 0)
+    .map(part => ({ ...part, value: -part.value, text: `− ${shown.kg(part.value)}` }))
+}
+
+function brim(context: SetupContext): Explanation[] {
+  const { reckoning, judged, pack, setup, shown } = context
+  const { packedDensity, bodyAt } = reckoning.need
+  if (judged.brimLoadKg === null || packedDensity === null) return []
+  const full = momentAt(reckoning, bodyAt)
+  const limit =
+    judged.loadLimitKg === null ? [] : [{ label: 'It can bear', value: shown.kg(judged.loadLimitKg) }]
+  return [
+    sumOf({
+      ...massOf(context),
+      title: 'Filled to the brim',
+      says: 'The load if the main body were filled with things as dense as these: room that must stay empty shows here.',
+      parts: [
+        {
+          label: `${shown.litres(pack.bodyLitres)} at ${shown.density(packedDensity)}`,
+          value: pack.bodyLitres * packedDensity,
+        },
+        { label: 'outside the main body', value: full.kg.total - full.bodyKg },
+        ...ownParts(context, setup.ratingCovers !== 'contents'),
+      ],
+      inputs: limit,
+    }),
+  ]
+}
+
+function share(context: SetupContext): Explanation {
+  const { judged, plan, shown } = context
+  const { bodyMassShare, carriedKg } = judged
+  return told({
+    title: 'Share of body mass, with the pack',
+    says: 'What is carried at the heaviest by the body mass of who carries it. A rule of thumb, not medical advice.',
+    inputs: [
+      { label: 'Carried', value: shown.kg(carriedKg) },
+      { label: 'Body mass', value: shown.kg(plan.carrier.massKg), path: 'carrier/massKg' },
+      shareLimit(context),
+    ],
+    result: { value: bodyMassShare, text: percentOver(bodyMassShare, plan.carrier.loadShareLimit, shown) },
+  })
+}

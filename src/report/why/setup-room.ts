@@ -1,0 +1,143 @@
+// Why a set-up has the room it has, and how likely the trip fits it. Source keys: gum-2008, our-judgement.
+
+import { bodyHalfWidth } from '../../reckon'
+import { placeText } from '../places'
+import { chanceText, marginText } from '../shown'
+import { settingInput } from './origins'
+import { packPath, type SetupContext, spareText } from './setup-words'
+import { sumOf, told } from './sum'
+import type { Explanation, WhyInput } from './types'
+import { numberText } from './words'
+
+const BODY_FROM = { 'test-method': 'by test method', measured: 'measured', stated: 'stated' } as const
+
+export function whyRoom(context: SetupContext): Explanation[] {
+  return [spare(context), chance(context), ...size(context), ...pockets(context), ...innerSizes(context)]
+}
+
+function spare(context: SetupContext): Explanation {
+  const { reckoning, shown, pack, judged, plan } = context
+  const { need, moments } = reckoning
+  const { headroomLitres } = plan.settings
+  return sumOf({
+    title: 'Room',
+    says: `The main body less the litres that this trip asks for ${placeText(need.bodyAt, moments)}, ${shown.litresUp(need.bodyLitres)} in whole litres; what fills them stands under Need.`,
+    kind: 'volume',
+    system: shown.system,
+    show: shown.litres,
+    text: spareText(judged.bodyMarginLitres, value => marginText(value, shown.litres)),
+    parts: [
+      { label: 'main body of the pack', value: pack.bodyLitres, path: packPath(context, 'bodyLitres') },
+      { label: 'asked for', value: -need.bodyLitres },
+    ],
+    inputs:
+      headroomLitres === null
+        ? []
+        : [
+            {
+              label: 'Headroom you want',
+              value: shown.litres(headroomLitres),
+              from: 'yours',
+              path: 'settings/headroomLitres',
+            },
+          ],
+  })
+}
+
+function chance(context: SetupContext): Explanation {
+  const { reckoning, shown, pack, judged } = context
+  const { need } = reckoning
+  const { fitChance, fitChanceWithCollar } = judged
+  const half = bodyHalfWidth[pack.bodyFrom]
+  const collar: WhyInput[] =
+    pack.collarLitres > 0
+      ? [
+          {
+            label: `With its collar, ${shown.litres(pack.bodyLitres + pack.collarLitres)} in all`,
+            value: chanceText(fitChanceWithCollar),
+            path: packPath(context, 'collarLitres'),
+          },
+        ]
+      : []
+  return told({
+    title: 'How likely it fits',
+    equation: 'Both sides are unsure, and the doubts add by their squares',
+    says: `The need has a standard deviation of ${shown.litres(need.sigmaV)}; the litres of the pack are ${BODY_FROM[pack.bodyFrom]} and taken to be good to ± ${shown.percent(half)}. From 9 of 10 cases it counts as a fit, under 5 of 10 as too small.`,
+    inputs: [
+      { label: 'Main body', value: shown.litres(pack.bodyLitres), path: packPath(context, 'bodyLitres') },
+      { label: 'Asked for', value: shown.litres(need.bodyLitres) },
+      { label: 'The litres are', value: BODY_FROM[pack.bodyFrom], path: packPath(context, 'bodyFrom') },
+      ...collar,
+    ],
+    result: { value: fitChance, text: chanceText(fitChance) },
+    sourceKeys: ['gum-2008', 'our-judgement'],
+  })
+}
+
+function size(context: SetupContext): Explanation[] {
+  const { reckoning, shown, pack } = context
+  const { bodyLitres } = reckoning.need
+  if (bodyLitres === 0) return []
+  const ratio = pack.bodyLitres / bodyLitres
+  return [
+    told({
+      title: 'Main body for each litre asked for',
+      says: 'The main body by the litres this trip asks for; beyond the threshold there is more pack than needed.',
+      inputs: [
+        { label: 'Main body', value: shown.litres(pack.bodyLitres), path: packPath(context, 'bodyLitres') },
+        { label: 'Asked for', value: shown.litres(bodyLitres) },
+        settingInput(context, 'roomyRatio', value => `${numberText(value, 2)} times`),
+      ],
+      result: { value: ratio, text: `${ratio.toFixed(1)} times as much` },
+    }),
+  ]
+}
+
+function pockets(context: SetupContext): Explanation[] {
+  const { reckoning, shown, pack } = context
+  const { outsideLitres } = reckoning.need
+  if (pack.outsideLitres === null || outsideLitres === 0) return []
+  return [
+    sumOf({
+      title: 'Pockets',
+      says: 'The pockets less what is meant to ride in them, which stands under Need.',
+      kind: 'volume',
+      system: shown.system,
+      show: shown.litres,
+      text: spareText(pack.outsideLitres - outsideLitres, value => marginText(value, shown.litres)),
+      parts: [
+        { label: 'pockets of the pack', value: pack.outsideLitres, path: packPath(context, 'outsideLitres') },
+        { label: 'things meant for them', value: -outsideLitres },
+      ],
+    }),
+  ]
+}
+
+/** The longest and the widest rigid thing against the inner measures that are known. */
+function innerSizes(context: SetupContext): Explanation[] {
+  const { reckoning, shown, pack } = context
+  const { longestCm, widestCm } = reckoning.need
+  const rows = [
+    ['Height inside', longestCm, 'innerHeightCm'],
+    ['Width inside', widestCm, 'innerWidthCm'],
+    ['Depth inside', widestCm, 'innerDepthCm'],
+  ] as const
+  return rows.flatMap(([title, thing, field]) => {
+    const inner = pack[field]
+    if (thing === null || inner === null) return []
+    return [
+      sumOf({
+        title,
+        says: 'The inner measure of the pack less the largest rigid thing.',
+        kind: 'length',
+        system: shown.system,
+        show: shown.cm,
+        text: spareText(inner - thing, value => marginText(value, shown.cm)),
+        parts: [
+          { label: 'inside', value: inner, path: packPath(context, field) },
+          { label: 'largest rigid thing', value: -thing },
+        ],
+      }),
+    ]
+  })
+}

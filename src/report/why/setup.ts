@@ -1,0 +1,42 @@
+// Why a set-up is judged as it is: its room, its load, and the figures packs are compared by.
+
+import { comparisonOf, priceText } from '../choosing'
+import { whyFigures } from './setup-figures'
+import { whyLoad } from './setup-load'
+import { whyRoom } from './setup-room'
+import { setupContext } from './setup-words'
+import { sumOf } from './sum'
+import type { Explanation, WhyContext } from './types'
+
+export function whySetup(context: WhyContext, index: number): Explanation[] {
+  const own = setupContext(context, index)
+  return [...whyRoom(own), ...whyLoad(own), ...whyFigures(own)]
+}
+
+/** What each set-up bears besides itself, as the pictures set them side by side. */
+export function whyBears(context: WhyContext): Explanation[] {
+  const { plan, reckoning, shown } = context
+  return comparisonOf(plan, reckoning).flatMap(({ bearsKg }, i): Explanation[] => {
+    const { judged, pack, setup } = setupContext(context, i)
+    if (bearsKg === null || judged.loadLimitKg === null) return []
+    const name = pack.setups.length > 1 ? `${judged.name}, ${setup.name}` : judged.name
+    return [
+      sumOf({
+        title: `${name} bears besides itself`,
+        says: 'The lower of its rating and, without a frame, your ceiling, less a liner and the pack itself where the rating includes it.',
+        kind: 'mass',
+        system: shown.system,
+        show: shown.kg,
+        parts: [
+          { label: 'it may carry', value: judged.loadLimitKg },
+          { label: 'of it the pack and a liner', value: bearsKg - judged.loadLimitKg },
+        ],
+        inputs: [
+          { label: 'Main body', value: shown.litres(pack.bodyLitres) },
+          { label: 'Pack mass', value: shown.gear(setup.massKg) },
+          { label: 'Price', value: priceText(pack.price, pack.currency) },
+        ],
+      }),
+    ]
+  })
+}

@@ -1,0 +1,52 @@
+// Where the doubt about the litres comes from: how its parts are known, and what measuring would take off the range.
+
+import { groundsOf } from '../../reckon'
+import { likelyRange, measureNext } from '../trust'
+import { sumOf, told } from './sum'
+import type { Explanation, WhyContext } from './types'
+
+export function whySure(context: WhyContext): Explanation[] {
+  const { plan, reckoning, shown } = context
+  const { need } = reckoning
+  const next = measureNext(plan, reckoning, shown)
+  if (!next) return []
+  const { low, high } = likelyRange(need)
+  return [
+    told({
+      title: 'The likely range',
+      equation: 'Law of propagation of uncertainty',
+      says: `Each thing is unsure by how its litres are known: measured by filling to 3 %, from its dimensions 10 %, stated 15 %, guessed 30 %, by kind between its ends. These are our judgement. Shares are of the variance. Together it is now ${next.now}; with all of them measured ${next.together}, ${next.narrower}.`,
+      inputs: [
+        ...next.things.map(({ name, share, gain, path }) => ({
+          label: name,
+          value: `${share}; ${gain}`,
+          path,
+        })),
+        ...(next.packing ? [{ label: 'How it packs', value: `${next.packing.share} of the doubt` }] : []),
+      ],
+      result: { value: high - low, text: `${shown.litres(high - low)} wide` },
+      sourceKeys: ['gum-2008', 'our-judgement'],
+    }),
+    whyKnown(context),
+  ]
+}
+
+/** The litres by how they are known. */
+export function whyKnown({ plan, reckoning, shown }: WhyContext): Explanation {
+  const { litres } = groundsOf(plan, reckoning)
+  return sumOf({
+    title: 'How these litres are known',
+    says: 'The litres of the fullest moment with their gaps, by what the list says of each thing.',
+    kind: 'volume',
+    system: shown.system,
+    show: shown.litres,
+    parts: [
+      { label: 'measured by filling', value: litres.filled },
+      { label: 'from dimensions', value: litres.dimensions },
+      { label: 'stated', value: litres.stated },
+      { label: 'by kind', value: litres.kind },
+      { label: 'guessed', value: litres.guess },
+      { label: 'water', value: litres.water },
+    ],
+  })
+}

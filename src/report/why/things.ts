@@ -1,0 +1,100 @@
+// The things of the gear as parts of a figure, each leading to the field it comes from: the largest by name, the
+// rest together, so that a long list stays a short answer and still adds up.
+
+import { fieldPath, type Plan } from '../../plan'
+import { type ItemMakeup, type Moment, makeupAt, type Shares } from '../../reckon'
+import type { Shown } from '../shown'
+import type { Unshown } from './sum'
+import type { WhyContext, WhyPart } from './types'
+
+const MOST_NAMED = 12
+
+type Item = Plan['gear'][number]
+
+/** Where an item's mass is typed, or what it is worked out from. */
+export const massPath = ({ id, fuel }: Item) =>
+  fuel ? fieldPath('gear', id, 'fuel', 'boilLitres') : fieldPath('gear', id, 'massKg')
+
+export const litresPath = ({ id, litresRange }: Item) =>
+  litresRange ? fieldPath('gear', id, 'litresRange', 'typical') : fieldPath('gear', id, 'litres')
+
+export const nameOf = ({ name, count }: Item) =>
+  `${count === 1 ? '' : `${count} × `}${name || 'a thing without a name'}`
+
+/** Parts of one figure by item, the largest first; all beyond the twelfth in one. */
+export function thingParts(
+  entries: readonly { item: Item; value: number; label?: string }[],
+  { path, show }: { path: (item: Item) => string; show: (value: number) => string },
+): WhyPart[] {
+  const sorted = entries.filter(({ value }) => value !== 0).sort((a, b) => b.value - a.value)
+  const named = sorted.length > MOST_NAMED + 1 ? sorted.slice(0, MOST_NAMED) : sorted
+  const rest = sorted.slice(named.length)
+  const parts = named.map(({ item, value, label }) => ({
+    label: label ?? nameOf(item),
+    value,
+    text: show(value),
+    path: path(item),
+  }))
+  if (rest.length === 0) return parts
+  const value = rest.reduce((sum, entry) => sum + entry.value, 0)
+  return [...parts, { label: `${rest.length} lesser things`, value, text: show(value), isRest: true }]
+}
+
+const BANDS: readonly (readonly [share: keyof Shares, name: string])[] = [
+  ['kept', 'gear'],
+  ['daily', 'food'],
+  ['nightly', 'fuel'],
+  ['spread', 'things used up'],
+  ['water', 'water'],
+  ['rubbish', 'rubbish'],
+]
+
+/** The load of a moment by gear, food, fuel, water and rubbish, and each by its things. */
+export function loadParts({ plan, reckoning, shown }: WhyContext, moment: number): Unshown[] {
+  const { kg } = reckoning.moments[moment]!
+  return bandParts(makeupAt(plan, reckoning, moment), {
+    shares: kg,
+    amount: it => it.kg,
+    path: massPath,
+    show: shown.gear,
+  })
+}
+
+/** The things in the main body at a moment, before the gaps between them. */
+export function litresParts({ plan, reckoning, shown }: WhyContext, moment: number): Unshown[] {
+  const { litres } = reckoning.moments[moment]!
+  return bandParts(makeupAt(plan, reckoning, moment), {
+    shares: litres,
+    amount: it => it.bodyLitres,
+    path: litresPath,
+    show: litresFine(shown),
+  })
+}
+
+/** Of one thing: small things to the hundredth. */
+const litresFine =
+  ({ litres, system }: Shown) =>
+  (value: number) =>
+    value < 1 && system === 'metric' ? `${value.toFixed(2)} L` : litres(value)
+
+interface Banding {
+  shares: Moment['litres']
+  amount: (makeup: ItemMakeup) => number
+  path: (item: Item) => string
+  show: (value: number) => string
+}
+
+function bandParts(makeup: ItemMakeup[], { shares, amount, path, show }: Banding): Unshown[] {
+  const of = (share: keyof Shares) =>
+    makeup.map(it => {
+      const all = amount(it)
+      const value =
+        share === 'rubbish' ? all * it.rubbishShare : it.item.use === share ? all * (1 - it.rubbishShare) : 0
+      return { item: it.item, value }
+    })
+  return BANDS.map(([share, label]) =>
+    share === 'water'
+      ? { label, value: shares.water, path: 'trip/water/reserveLitres' }
+      : { label, value: shares[share], of: thingParts(of(share), { path, show }) },
+  )
+}

@@ -1,0 +1,246 @@
+// "Why?" within reach of every figure that the app reckons: walked over every screen of the demo trip, at 360 px, with
+// everything unfolded and every reason open.
+
+import type { Page } from 'playwright-core'
+import { describe, expect } from 'vitest'
+import { expectAccessible } from './axe'
+import { figuresOn, openReasons, type Seen, unfold } from './figures'
+import { at360, dark, journey } from './harness'
+
+/** An invented way due north over a hill, 24 km. */
+const track = `<gpx version="1.1" xmlns="http://www.topografix.com/GPX/1/1"><trk><name>Hill</name><trkseg>${Array.from(
+  { length: 241 },
+  (_, i) =>
+    `<trkpt lat="${(46 + i / 1112).toFixed(6)}" lon="7"><ele>${Math.round(900 + 500 * Math.sin(i / 40))}</ele></trkpt>`,
+).join('')}</trkseg></trk></gpx>`
+
+async function openDemo(page: Page) {
+  await page.getByRole('button', { name: 'Look at a demo trip' }).click()
+  await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
+}
+
+async function goTo(page: Page, place: string) {
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
+  await page.getByRole('heading', { name: place, level: 2 }).waitFor()
+}
+
+/** Everything in view that is a figure, once all is unfolded and every reason is open. */
+async function seenOn(page: Page): Promise<Seen[]> {
+  await unfold(page)
+  await untilQuiet(page)
+  await openReasons(page)
+  return figuresOn(page)
+}
+
+/** What is reckoned after the first picture (changes that would help, dry camps) has arrived. */
+const untilQuiet = (page: Page) =>
+  page.waitForFunction(
+    () => !/Working it out…|Opening…|Reckoning .* more dry camp/.test(document.body.textContent ?? ''),
+  )
+
+const without = (seen: Seen[]) =>
+  seen
+    .filter(({ state }) => state === 'unmarked' || state === 'unexplained')
+    .map(({ figure, near, state }) => `${figure}, ${state}: ${near}`)
+
+/** Fields that count as something while they are empty, and do not say where that comes from. Nothing and one of a kind need no origin. */
+const withoutOrigin = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll<HTMLInputElement>('.field input[placeholder]')].flatMap(input => {
+      const { placeholder, value } = input
+      if (value || !placeholder || Number(placeholder) === 0 || placeholder === '1') return []
+      const about =
+        input.closest('.field')!.textContent +
+        (input.closest('details, fieldset, section')?.textContent ?? '')
+      const said = /our judgement|common practice|third-party transcription|a stand-in/.test(about)
+      return said ? [] : [input.dataset.path ?? placeholder]
+    }),
+  )
+
+function expectReasons(seen: Seen[], least: number) {
+  expect(without(seen)).toEqual([])
+  expect(seen.filter(({ state }) => state === 'why').length).toBeGreaterThanOrEqual(least)
+}
+
+/** What can be pressed in a panel and is smaller than 44 CSS px either way. */
+const tooSmall = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.why-details summary, .why-panel button')]
+      .filter(control => control.checkVisibility())
+      .flatMap(control => {
+        const { width, height } = control.getBoundingClientRect()
+        return width < 43.5 || height < 43.5 ? [`${control.textContent} ${width} × ${height}`] : []
+      }),
+  )
+
+async function openRow(page: Page, name: RegExp) {
+  const row = page
+    .locator('.row > .summary')
+    .filter({ has: page.locator('.name', { hasText: name }) })
+    .first()
+  if ((await row.getAttribute('aria-expanded')) === 'false') await row.click()
+}
+
+describe('every figure has its reason within reach', () => {
+  journey('on the need', async ({ open }) => {
+    const page = await open()
+    await openDemo(page)
+    expectReasons(await seenOn(page), 60)
+  })
+
+  journey('on the trip and the gear', async ({ open }) => {
+    const page = await open()
+    await openDemo(page)
+    await goTo(page, 'Trip')
+    await openRow(page, /Bare Saddle/)
+    expectReasons(await seenOn(page), 4)
+    await page.getByRole('checkbox', { name: /^Work the hourly rate out/ }).check()
+    expectReasons(await seenOn(page), 6)
+    expect(await withoutOrigin(page)).toEqual([])
+    await goTo(page, 'Gear')
+    await openRow(page, /^Gas$/)
+    await page.getByRole('button', { name: /^Work out .* from the water/ }).click()
+    expectReasons(await seenOn(page), 6)
+    expect(await withoutOrigin(page)).toEqual([])
+  })
+
+  journey('of a thing measured and a day’s food mixed', async ({ open }) => {
+    const page = await open()
+    await openDemo(page)
+    await goTo(page, 'Gear')
+    await openRow(page, /^Gas$/)
+    await page.getByText('Measure it', { exact: true }).click()
+    await page.getByRole('textbox', { name: /^Around it/ }).fill('34')
+    await page
+      .getByRole('textbox', { name: /^Length/ })
+      .first()
+      .fill('11')
+    await page.getByText('two times in three within that').waitFor()
+    await page.getByRole('button', { name: /day’s food/ }).click()
+    for (const [food, grams] of [
+      ['oats', '150'],
+      ['nuts', '80'],
+    ] as const) {
+      await page.getByRole('textbox', { name: 'Find a food' }).fill(food)
+      await page.locator('.mixer .kind').first().click()
+      await page.locator('.portion input').last().fill(grams)
+    }
+    await page.getByText('Energy by mass').waitFor()
+    expectReasons(await seenOn(page), 10)
+  })
+
+  journey('of a track', async ({ open }) => {
+    const page = await open()
+    await openDemo(page)
+    await goTo(page, 'Trip')
+    await page.getByText('Start over').click()
+    await page.getByRole('button', { name: 'Stops from a track (GPX)' }).click()
+    const file = { name: 'hill.gpx', mimeType: 'application/gpx+xml', buffer: Buffer.from(track) }
+    await page.getByLabel('Choose a track file (GPX)').setInputFiles(file)
+    await page.getByRole('heading', { name: 'Proposed stops' }).waitFor()
+    expectReasons(await seenOn(page), 12)
+  })
+
+  journey('on the packs', async ({ open }) => {
+    const page = await open()
+    await openDemo(page)
+    await goTo(page, 'Packs')
+    expectReasons(await seenOn(page), 40)
+    expect(await withoutOrigin(page)).toEqual([])
+  })
+
+  journey('at the shop and over all trips', async ({ open }) => {
+    const page = await open()
+    await openDemo(page)
+    await goTo(page, 'Packs')
+    await page.getByRole('button', { name: 'At the shop' }).click()
+    const tag = { 'Main body': '44', 'Pack mass': '1100', 'Rated load': '12' }
+    for (const [name, text] of Object.entries(tag))
+      await page.getByRole('textbox', { name: new RegExp(`^${name}`) }).fill(text)
+    expectReasons(await seenOn(page), 8)
+    await page.getByRole('button', { name: 'Back to packs' }).click()
+    await page.getByRole('button', { name: 'All my trips' }).click()
+    await page.getByRole('heading', { name: 'All my trips' }).waitFor()
+    expectReasons(await seenOn(page), 10)
+  })
+})
+
+describe('where nothing is reckoned', () => {
+  journey('figures are typed or name their source: more, and one’s own packing', async ({ open }) => {
+    const page = await open()
+    await openDemo(page)
+    await page
+      .getByRole('button', { name: /your own packing|^I packed this list/i })
+      .first()
+      .click()
+    await page.getByRole('heading', { name: 'Heaviest load' }).waitFor({ state: 'detached' })
+    expect(without(await seenOn(page))).toEqual([])
+    await page.getByRole('button', { name: 'More', exact: true }).click()
+    await page.getByRole('heading', { name: 'Trips and settings' }).waitFor()
+    expect(without(await seenOn(page))).toEqual([])
+  })
+})
+
+describe('the walk over the figures', () => {
+  journey('finds one without a reason, and one that its reason does not name', async ({ open }) => {
+    const page = await open()
+    await openDemo(page)
+    await page.evaluate(() => {
+      const add = (to: string, text: string) => {
+        const line = document.createElement('p')
+        line.textContent = text
+        document.querySelector(to)!.append(line)
+      }
+      add('.screen', 'No reason for 77.7 kg.')
+      add('.answer', 'Another 88.8 L.')
+    })
+    const found = without(await seenOn(page)).join('\n')
+    expect(found).toMatch(/77\.7 kg, unmarked/)
+    expect(found).toMatch(/88\.8 L, unexplained/)
+  })
+})
+
+describe('a reason', () => {
+  journey('opens by key, leads to its field, and gives the focus back on Escape', async ({ open }) => {
+    const page = await open()
+    await openDemo(page)
+    const summary = page.locator('.answer').first().locator('summary').first()
+    await summary.focus()
+    await page.keyboard.press('Enter')
+    await page.locator('.answer').first().locator('.why-panel').waitFor()
+    await page.keyboard.press('Tab')
+    await page.keyboard.press('Escape')
+    await expect.poll(() => page.locator('.why-panel').count()).toBe(0)
+    expect(await summary.evaluate(element => element === document.activeElement)).toBe(true)
+
+    await page.keyboard.press('Enter')
+    await page.getByRole('button', { name: /^Soft things fill of the gaps, .*: change it$/ }).click()
+    const field = () => page.evaluate(() => document.activeElement?.getAttribute('data-path'))
+    await expect.poll(field).toBe('settings/fillEfficiency')
+  })
+
+  for (const [light, options] of [
+    ['by day', at360()],
+    ['in the dark', { ...at360(), ...dark }],
+  ] as const)
+    journey(`keeps the rules ${light}, and fits 320 px with text twice as large`, async ({ open }) => {
+      const page = await open(options)
+      await openDemo(page)
+      // The reasons of the two answers, with every line of theirs, stand for all: they are one design.
+      await page.evaluate(() => {
+        for (const why of document.querySelectorAll<HTMLDetailsElement>('.answer .why-details'))
+          why.open = true
+      })
+      await page.locator('.answer .why-panel').nth(1).waitFor()
+      await expectAccessible(page)
+      expect(await tooSmall(page)).toEqual([])
+      await page.setViewportSize({ width: 320, height: 568 })
+      await page.evaluate(() => {
+        document.documentElement.style.fontSize = '200%'
+        for (const details of document.querySelectorAll<HTMLDetailsElement>('.why-panel details'))
+          details.open = true
+      })
+      const over = () => document.documentElement.scrollWidth - document.documentElement.clientWidth
+      expect(await page.evaluate(over)).toBeLessThanOrEqual(0)
+    })
+})
