@@ -1,7 +1,8 @@
 // The frame: four places at the bottom of a phone, side by side on a wide screen, the answer always in view.
 
-import { useEffect, useLayoutEffect, useState } from 'preact/hooks'
-import { Header, later, Notices, Ticker, UndoBar } from './parts/frame'
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
+import { incoming, nextIncoming, useIncoming } from './parts/files'
+import { Header, later, Notices, Ticker, UndoBar, useUndoKeys } from './parts/frame'
 import { Welcome } from './screens/welcome'
 import { actions, library, loadEngine, openTrip } from './store'
 
@@ -14,10 +15,12 @@ const withEngine: typeof later = load =>
 
 const TripScreen = withEngine(async () => (await import('./screens/trip')).TripScreen)
 const GearScreen = withEngine(async () => (await import('./screens/gear')).GearScreen)
-const NeedScreen = withEngine(async () => (await import('./screens/need')).NeedScreen)
+const NeedPlace = withEngine(async () => (await import('./screens/need')).NeedPlace)
 const PacksScreen = withEngine(async () => (await import('./screens/packs')).PacksScreen)
 const MoreScreen = withEngine(async () => (await import('./screens/more')).MoreScreen)
+const ShelfScreen = later(async () => (await import('./screens/shelf')).ShelfScreen)
 const SheetScreen = withEngine(async () => (await import('./screens/sheet')).SheetScreen)
+const Received = later(async () => (await import('./screens/backup')).Received)
 const SharedPlan = later(async () => (await import('./screens/share')).SharedPlan)
 
 const PLACES = [
@@ -29,6 +32,11 @@ const PLACES = [
 type Screen = (typeof PLACES)[number]['screen']
 /** Places reached from the packs, shown where these are. */
 const AMONG_PACKS = ['shop', 'all-trips']
+/** Reached from the need, and where the settings about one's own packing are. */
+const CALIBRATE = 'calibrate'
+
+/** Reached from the gear and shown in its place; on a wide screen in the trip's, beside the gear that it fills. */
+const SHELF = 'shelf'
 
 const WIDE = '(min-width: 75rem)'
 
@@ -37,8 +45,19 @@ export function App() {
   useTheme()
   useHeadStart()
   useScrollMemory()
+  useUndoKeys()
+  useIncoming()
   const [link, leaveLink] = useLink()
   const { place } = library.value
+  const shelfStands = useShelfBeside(wide)
+  const [file] = incoming.value
+  if (file)
+    return (
+      <main>
+        <Notices />
+        <Received key={`${file.name} ${incoming.value.length}`} file={file} onDone={nextIncoming} />
+      </main>
+    )
   if (link)
     return (
       <main>
@@ -46,11 +65,26 @@ export function App() {
         <SharedPlan key={link} link={link} onDone={leaveLink} />
       </main>
     )
+  if (!openTrip.value && place.screen === SHELF)
+    return (
+      <>
+        <main class="pane">
+          <Notices />
+          <ShelfScreen onClose={() => actions.setPlace({ screen: 'more', detail: null, scrollY: 0 })} />
+        </main>
+        <div class="foot">
+          <UndoBar />
+        </div>
+      </>
+    )
   if (!openTrip.value && place.screen !== 'more')
     return (
       <>
         <Notices />
         <Welcome />
+        <div class="foot">
+          <UndoBar />
+        </div>
       </>
     )
 
@@ -60,13 +94,16 @@ export function App() {
   }
   const onDetail = (screen: Screen) => (detail: string | null) =>
     actions.setPlace({ screen, detail, scrollY: scrollY })
-  const onGo = (path: string) => go(screenOf(path), detailOf(path))
+  const onGo = (path: string) => go(isCalibrating(path) ? CALIBRATE : screenOf(path), detailOf(path))
 
   if (place.screen === 'more')
     return (
       <main>
         <Notices />
         <MoreScreen onClose={() => go('trip')} onSheet={() => go('sheet')} />
+        <div class="foot">
+          <UndoBar />
+        </div>
       </main>
     )
   if (place.screen === 'sheet')
@@ -77,16 +114,20 @@ export function App() {
     )
 
   const shownScreens = wide ? PLACES : PLACES.filter(({ screen }) => screen === screenOf(place.screen))
+  const shelfIn = place.screen === SHELF || shelfStands ? (wide ? 'trip' : 'gear') : null
+  const shelf = <ShelfScreen onClose={() => go(shelfIn ?? 'gear')} />
+  const trip = <TripScreen detail={place.detail} onDetail={onDetail('trip')} />
+  const gear = <GearScreen detail={place.detail} onDetail={onDetail('gear')} />
   return (
     <div class={wide ? 'app wide' : 'app'}>
       <Header onMore={() => go('more')} />
       <Notices />
       <main class="panes">
         {shownScreens.map(({ screen }) => (
-          <section key={screen} class="pane" aria-label={screen}>
-            {screen === 'trip' ? <TripScreen detail={place.detail} onDetail={onDetail('trip')} /> : null}
-            {screen === 'gear' ? <GearScreen detail={place.detail} onDetail={onDetail('gear')} /> : null}
-            {screen === 'need' ? <NeedScreen onGo={onGo} /> : null}
+          <section key={screen} class="pane" aria-label={screen === shelfIn ? SHELF : screen}>
+            {screen === 'trip' ? (shelfIn === 'trip' ? shelf : trip) : null}
+            {screen === 'gear' ? (shelfIn === 'gear' ? shelf : gear) : null}
+            {screen === 'need' ? <NeedPlace onGo={onGo} /> : null}
             {screen === 'packs' ? <PacksScreen detail={place.detail} onDetail={onDetail('packs')} /> : null}
           </section>
         ))}
@@ -116,11 +157,15 @@ export function App() {
 /** Settings about how things pack; the others are thresholds for packs. */
 const PACKING = ['rigidPacking', 'softPacking', 'fillEfficiency']
 
+const isCalibrating = (path: string) => path === CALIBRATE || path.startsWith('settings/personalFactor')
+
 /** The place a path or a stored screen name leads to; anything unknown is the trip. */
 function screenOf(path: string): Screen {
   const [head = '', field = ''] = path.split('/')
   if (head === 'settings') return PACKING.includes(field) ? 'gear' : 'packs'
   if (AMONG_PACKS.includes(head)) return 'packs'
+  if (head === CALIBRATE) return 'need'
+  if (head === SHELF) return 'gear'
   return PLACES.find(({ screen }) => screen === head)?.screen ?? 'trip'
 }
 
@@ -129,6 +174,15 @@ function detailOf(path: string): string | null {
   const parts = path.split('/')
   const depth = path.startsWith('trip/stops/') ? 3 : /^(gear|packs)\//.test(path) ? 2 : 0
   return depth ? parts.slice(0, depth).join('/') : null
+}
+
+/** Side by side the shelf stays open while something else is looked at, until it is closed or the trip is. */
+function useShelfBeside(wide: boolean): boolean {
+  const stands = useRef(false)
+  const { screen } = library.value.place
+  if (screen === SHELF) stands.current = true
+  else if (!wide || screen === 'trip') stands.current = false
+  return stands.current
 }
 
 function useMedia(query: string): boolean {
@@ -164,7 +218,8 @@ function takeLink() {
 function useHeadStart() {
   useEffect(() => {
     const timer = setTimeout(() => {
-      for (const screen of [TripScreen, GearScreen, NeedScreen, PacksScreen, MoreScreen]) screen.ahead()
+      for (const screen of [TripScreen, GearScreen, NeedPlace, PacksScreen, MoreScreen, ShelfScreen])
+        screen.ahead()
     }, 1000)
     return () => clearTimeout(timer)
   }, [])

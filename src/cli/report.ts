@@ -16,6 +16,7 @@ import {
   shownIn,
   walkOf,
 } from '../report'
+import { likelyText, restsOn } from '../report/trust'
 import type { System } from '../units'
 import { lookedInto, type PackInFull } from './packs'
 
@@ -23,7 +24,7 @@ export function textReport(plan: Plan, reckoning: Reckoning, system: System = 'm
   const shown = shownIn(system)
   const sections = [
     [plan.name || 'Plan', '='.repeat(plan.name.length || 4)],
-    needLines(reckoning, shown),
+    needLines(plan, reckoning, shown),
     dayLines(plan, reckoning, shown),
     ...packSections(plan, reckoning, shown),
     cautionLines(plan, reckoning, shown),
@@ -31,10 +32,10 @@ export function textReport(plan: Plan, reckoning: Reckoning, system: System = 'm
   return `${sections.map(lines => lines.join('\n')).join('\n\n')}\n`
 }
 
-function needLines(reckoning: Reckoning, shown: Shown): string[] {
+function needLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
   const { need, moments } = reckoning
-  const { kg, litres, litresUp, litresWhole } = shown
-  const low = need.bodyLitres - (need.bodyLitresSafe - need.bodyLitres)
+  const { kg, litres, litresUp } = shown
+  const rests = restsOn({ plan, reckoning, shown })
   const peak = sharesByName(momentAt(reckoning, need.peakAt).kg)
     .filter(part => kg(part.amount) !== kg(0))
     .map(part => `${part.name} ${kg(part.amount)}`)
@@ -45,12 +46,12 @@ function needLines(reckoning: Reckoning, shown: Shown): string[] {
   return [
     'THE NEED',
     ...wrap(
-      `Main body  ${litresUp(need.bodyLitres)}, likely ${litresWhole(Math.max(0, low))} to ${litresUp(need.bodyLitresSafe)}; ${litresUp(need.bodyLitresSafe)} is enough 9 times in 10`,
+      `Main body  ${litresUp(need.bodyLitres)}, likely ${likelyText(need, shown)}; ${litresUp(need.bodyLitresSafe)} is enough in about 9 of 10 cases`,
       11,
     ),
     ...wrap(`           fullest ${placeText(need.bodyAt, moments)}`, 11),
     ...wrap(
-      `Peak load  ${kg(need.peakLoadKg)} without the pack, at most ${kg(need.peakLoadSafeKg)} 9 times in 10`,
+      `Peak load  ${kg(need.peakLoadKg)} without the pack, at most ${kg(need.peakLoadSafeKg)} in about 9 of 10 cases`,
       11,
     ),
     ...wrap(`           ${placeText(need.peakAt, moments)}: ${peak.join(', ')}`, 11),
@@ -63,6 +64,8 @@ function needLines(reckoning: Reckoning, shown: Shown): string[] {
       11,
     ),
     ...(sizes.length ? [`Sizes      ${sizes.join(', ')}`] : []),
+    ...wrap(`Litres     ${rests.litres}`, 11),
+    ...wrap(`Load       ${rests.load}`, 11),
   ]
 }
 

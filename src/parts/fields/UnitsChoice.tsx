@@ -12,7 +12,9 @@ export function UnitsChoice() {
   return (
     <>
       <Choice label="Units" options={SYSTEMS} chosen={library.value.system} onChoose={actions.setSystem} />
-      <p class="hint">You may type any unit anywhere: 2 lb 3 oz, 1,4 kg, 3000 cu in, 2.5 qt.</p>
+      <p class="hint" data-figures="cited">
+        You may type any unit anywhere: 2 lb 3 oz, 1,4 kg, 3000 cu in, 2.5 qt.
+      </p>
     </>
   )
 }

@@ -1,21 +1,45 @@
-// A field's value and the text that could not be read as one, by its path in the open trip.
+// A field's value and the text that could not be read as one, by its path in what is being edited: the open trip,
+// unless an `EditedFields` around the fields says otherwise.
 
+import { createContext } from 'preact'
+import { useContext } from 'preact/hooks'
 import { fieldAt } from '../../plan'
 import { actions, library, openTrip } from '../../store'
 
-export interface FieldState {
+interface FieldState {
   value: unknown
   /** What was typed and not understood; kept until it is mended. */
   unread: string | undefined
   set(value: unknown, unread?: string): void
 }
 
+/** What fields read and write, by path. Reads are of signals, so that fields follow what changes. */
+export interface Edited {
+  valueAt: (path: string) => unknown
+  unreadAt: (path: string) => string | undefined
+  /** A value (undefined: none) and the text that could not be read as one (null: none). */
+  set: (path: string, value: unknown, unread: string | null) => void
+}
+
+const theOpenTrip: Edited = {
+  valueAt: path => openTrip.value && fieldAt(openTrip.value.draft, path),
+  unreadAt: path => openTrip.value?.typed[path],
+  set: (path, value, unread) => actions.setField(path, value, unread),
+}
+
+const EditedContext = createContext(theOpenTrip)
+
+/** Around fields that edit something other than the open trip. */
+export const EditedFields = EditedContext.Provider
+
+export const useEdited = () => useContext(EditedContext)
+
 export function useField(path: string): FieldState {
-  const trip = openTrip.value
+  const edited = useEdited()
   return {
-    value: trip ? fieldAt(trip.draft, path) : undefined,
-    unread: trip?.typed[path],
-    set: (value, unread) => actions.setField(path, value, unread ?? null),
+    value: edited.valueAt(path),
+    unread: edited.unreadAt(path),
+    set: (value, unread) => edited.set(path, value, unread ?? null),
   }
 }
 

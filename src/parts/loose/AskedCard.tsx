@@ -2,19 +2,31 @@
 
 import type { Shown } from '../../report'
 import { type Asked, requirementRows } from '../../report/choosing'
+import type { NamedPlan } from '../../report/why'
+import { Why } from '../why'
 import './loose.css'
 
-export function AskedCard({ asked, shown }: { asked: Asked; shown: Shown }) {
+interface AskedCardProps {
+  asked: Asked
+  /** The trips that ask for it. */
+  trips: readonly NamedPlan[]
+  shown: Shown
+}
+
+export function AskedCard({ asked, trips, shown }: AskedCardProps) {
   return (
-    <dl class="asked">
-      {requirementRows(asked, shown).map(({ name, figure, note }) => (
-        <div key={name}>
-          <dt>{name}</dt>
-          <dd>
-            <strong class="asked-figure">{figure}</strong> <span class="hint">{note}</span>
-          </dd>
-        </div>
-      ))}
-    </dl>
+    <div class="figures" data-figures="why">
+      <dl class="asked">
+        {requirementRows(asked, shown).map(({ name, figure, note }) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>
+              <strong class="asked-figure">{figure}</strong> <span class="hint">{note}</span>
+            </dd>
+          </div>
+        ))}
+      </dl>
+      <Why about={{ kind: 'asked', trips, packKg: asked.packKg }} figure="What asks for it" />
+    </div>
   )
 }

@@ -1,10 +1,20 @@
 // A pack judged as far as it is known: the answer, what decides it, and what is missing.
 
-import type { Partly } from '../../report/choosing'
+import type { Plan } from '../../plan'
+import type { KnownPack, Partly } from '../../report/choosing'
+import { Why } from '../why'
 
-export function PartlyJudged({ judged, name }: { judged: Partly; name: string | null }) {
+interface PartlyJudgedProps {
+  judged: Partly
+  name: string | null
+  /** What it was judged by. */
+  plan: Plan
+  known: KnownPack
+}
+
+export function PartlyJudged({ judged, name, plan, known }: PartlyJudgedProps) {
   return (
-    <div class="verdict">
+    <div class="verdict" data-figures="why">
       <p class="verdict-answer">
         {name ? <bdi>{name}: </bdi> : null}
         {judged.answer}
@@ -15,11 +25,13 @@ export function PartlyJudged({ judged, name }: { judged: Partly; name: string | 
           {rest}
         </p>
       ))}
+      {judged.rests ? <p class="hint">{judged.rests}</p> : null}
       {judged.missing.map(text => (
         <p key={text} class="hint">
           {text}
         </p>
       ))}
+      {judged.verdicts.length ? <Why about={{ kind: 'tag', plan, known }} figure="All figures" /> : null}
     </div>
   )
 }

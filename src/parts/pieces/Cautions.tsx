@@ -1,14 +1,21 @@
 // Cautions in their standard signal words: the word, then the hazard, its outcome and how to avoid it.
 
 import type { Caution } from '../../report'
+import { Why } from '../why'
 
-export function Cautions({ cautions }: { cautions: Caution[] }) {
+interface CautionsProps {
+  cautions: Caution[]
+  onGo?: (path: string) => void
+}
+
+export function Cautions({ cautions, onGo }: CautionsProps) {
   if (cautions.length === 0) return null
   return (
     <ul class="cautions">
-      {cautions.map(({ signal, text }) => (
-        <li key={text} class={`caution ${signal.toLowerCase()}`}>
+      {cautions.map(({ signal, text, asks }) => (
+        <li key={text} class={`caution ${signal.toLowerCase()}`} data-figures={asks ? 'why' : 'cited'}>
           <strong>{signal}</strong> {text}
+          {asks ? <Why about={asks} figure="Its figures" onGo={onGo} /> : null}
         </li>
       ))}
     </ul>

@@ -18,13 +18,19 @@ interface RowProps {
   summary: ComponentChildren
   /** Shown under the summary whether open or not. */
   below?: ComponentChildren
+  /** By which the row is dragged, before the summary. */
+  grip?: ComponentChildren
+  /** What a list that draws only a part of itself wants on each entry. */
+  entry?: Record<string, string | number>
   actions: RowActions
   children: ComponentChildren
 }
 
-export function Row({ id, open, onToggle, summary, below, actions, children }: RowProps) {
+export function Row({ id, open, onToggle, summary, below, grip, entry, actions, children }: RowProps) {
+  const classes = ['row', open ? 'open' : '', grip ? 'gripped' : '']
   return (
-    <li class={open ? 'row open' : 'row'} id={`row-${id}`}>
+    <li class={classes.filter(Boolean).join(' ')} id={`row-${id}`} {...entry}>
+      {grip}
       <button
         type="button"
         class="summary"

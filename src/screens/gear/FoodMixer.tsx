@@ -68,7 +68,7 @@ export function FoodMixer() {
           onInput={event => setSought(event.currentTarget.value)}
         />
       </div>
-      <ul class="kinds" aria-label="Foods found">
+      <ul class="kinds" data-figures="cited" aria-label="Foods found">
         {matching.slice(0, SHOWN_FOODS).map(food => (
           <li key={food.id}>
             <button
@@ -120,8 +120,8 @@ export function FoodMixer() {
           </button>
         </div>
       ))}
-      {day ? <FoodTotals day={day} /> : null}
-      <p class="hint">
+      {day ? <FoodTotals day={day} portions={portions} /> : null}
+      <p class="hint" data-figures="cited">
         Litres are mass by density, times {FOOD_PACKING} for bags that do not lie close (our judgement).
         Densities and energy are from the USDA food database, in the public domain, except where marked as our
         estimate; loose food differs by 15 to 30 % between sources. {withoutDensity} foods without a known

@@ -2,15 +2,20 @@
 
 import { useState } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
-import type { DaysFood } from '../../plan/foods'
-import { putDaysFood } from '../../plan/foods'
+import { Why } from '../../parts/why'
+import { type DaysFood, FOOD_PACKING, type Portion, putDaysFood } from '../../plan/foods'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip } from '../../store'
 import { formatQuantity } from '../../units'
 
 const MOST_OFFERED = 3
 
-export function FoodTotals({ day }: { day: DaysFood }) {
+interface FoodTotalsProps {
+  day: DaysFood
+  portions: readonly Portion[]
+}
+
+export function FoodTotals({ day, portions }: FoodTotalsProps) {
   const system = useSystem()
   const shown = shownIn(system)
   const [put, setPut] = useState<string | null>(null)
@@ -21,6 +26,12 @@ export function FoodTotals({ day }: { day: DaysFood }) {
     )
     setPut(JSON.stringify(day))
   }
+  const amounts = portions.map(({ food, massKg }) => ({
+    name: food.name,
+    massKg,
+    kcal: food.kcalPer100G * 10 * massKg,
+    litres: massKg / food.kgPerLitre,
+  }))
   const facts = [
     ['Mass a day', shown.gear(day.massKg)],
     ['Energy a day', `${Math.round(day.kcal)} kcal`],
@@ -29,14 +40,20 @@ export function FoodTotals({ day }: { day: DaysFood }) {
   ]
   return (
     <>
-      <dl class="facts">
-        {facts.map(([term, figure]) => (
-          <div key={term}>
-            <dt>{term}</dt>
-            <dd>{figure}</dd>
-          </div>
-        ))}
-      </dl>
+      <div class="figures" data-figures="why">
+        <dl class="facts">
+          {facts.map(([term, figure]) => (
+            <div key={term}>
+              <dt>{term}</dt>
+              <dd>{figure}</dd>
+            </div>
+          ))}
+        </dl>
+        <Why
+          about={{ kind: 'days-food', portions: amounts, packing: FOOD_PACKING }}
+          figure="What makes this day"
+        />
+      </div>
       {daily.map(item => (
         <button key={item.id} type="button" class="primary" onClick={() => use(item.id)}>
           Put into {item.name || 'the daily item'}

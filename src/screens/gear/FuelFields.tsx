@@ -1,11 +1,12 @@
 // What a night's fuel must do; its mass then comes from the physics of heating water, and gas from whole cartridges.
 
-import { QuantityField, SelectField, useSystem } from '../../parts/fields'
+import { QuantityField, SelectField, useEdited, useSystem } from '../../parts/fields'
 import { toField, Why } from '../../parts/why'
 import { type DraftItem, defaults, LIMITS } from '../../plan'
 import { shownIn } from '../../report'
 import { addCartridges, fuelKgOf, gasCartridges, hasCartridges, piecesText } from '../../report/why'
 import { actions, newId, openTrip, reckoned } from '../../store'
+import { useItemHome } from './item-home'
 
 interface Props {
   item: DraftItem
@@ -21,13 +22,15 @@ const KINDS = [
 ]
 
 export function FuelFields({ item, at }: Props) {
+  const edited = useEdited()
+  const { inTrip } = useItemHome()
   const name = item.name ?? 'fuel'
   if (!item.fuel)
     return (
       <button
         type="button"
         class="quiet"
-        onClick={() => actions.setField(at('fuel'), { kind: 'gas', boilLitres: 1.5 }, null)}
+        onClick={() => edited.set(at('fuel'), { kind: 'gas', boilLitres: 1.5 }, null)}
       >
         Work out {name} from the water it must heat
       </button>
@@ -57,6 +60,7 @@ export function FuelFields({ item, at }: Props) {
           kind="temperature"
           limit={LIMITS.fuel.startC}
           usual={defaults.FUEL.startC}
+          usualFrom={defaults.DEFAULT_ORIGINS.fuel}
         />
         <QuantityField
           path={at('fuel', 'altitudeM')}
@@ -73,9 +77,9 @@ export function FuelFields({ item, at }: Props) {
           hint="Empty: 45 %, tablets 35 % (our judgement)."
         />
       </div>
-      <NightsFuel item={item} />
-      <Cartridges item={item} />
-      <button type="button" class="quiet" onClick={() => actions.setField(at('fuel'), undefined, null)}>
+      {inTrip ? <NightsFuel item={item} /> : null}
+      {inTrip ? <Cartridges item={item} /> : null}
+      <button type="button" class="quiet" onClick={() => edited.set(at('fuel'), undefined, null)}>
         Type its mass myself
       </button>
     </fieldset>
@@ -87,7 +91,13 @@ function NightsFuel({ item }: { item: DraftItem }) {
   const kg = reckoned.value ? fuelKgOf(reckoned.value.plan, item.id) : null
   if (kg === null) return null
   return (
-    <Why about={{ kind: 'fuel', item: item.id }} figure={`${shown.gear(kg)} for one night`} onGo={toField} />
+    <div data-figures="why">
+      <Why
+        about={{ kind: 'fuel', item: item.id }}
+        figure={`${shown.gear(kg)} for one night`}
+        onGo={toField}
+      />
+    </div>
   )
 }
 
@@ -103,7 +113,7 @@ function Cartridges({ item }: { item: DraftItem }) {
   if (!choice) return <p class="hint">{need}: more than cartridges are worked out for (up to 5 kg).</p>
   const gear = openTrip.value?.draft.gear ?? []
   return (
-    <>
+    <div class="figures" data-figures="why">
       <p>
         <strong>{piecesText(choice)}:</strong> {need}; the empties stay in the load until a bin.
       </p>
@@ -127,6 +137,7 @@ function Cartridges({ item }: { item: DraftItem }) {
           Add these cartridges to the gear
         </button>
       )}
-    </>
+      <Why about={{ kind: 'cartridges', item: item.id }} figure="Which cartridges" onGo={toField} />
+    </div>
   )
 }

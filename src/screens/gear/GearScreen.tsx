@@ -2,47 +2,101 @@
 
 import { useMemo } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
+import {
+  type Entry,
+  entryProps,
+  Grip,
+  LongList,
+  type Mover,
+  movedTo,
+  type Spot,
+  useMover,
+} from '../../parts/long-list'
 import { Row } from '../../parts/pieces'
+import { Why } from '../../parts/why'
 import { addItem, type DraftItem, duplicateItem, moveItem, removeItem } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import type { System } from '../../units'
 import { type Detail, firstId, rowActions } from '../rows'
 import { ItemEditor } from './ItemEditor'
-import { rangeOf } from './kind-words'
+import { itemFacts } from './item-facts'
 import { ListDoors } from './ListDoors'
 import { Packing } from './Packing'
+import { ShelfDoors } from './ShelfDoors'
+import { ShelfOffers } from './ShelfOffers'
 
 const EDITS = { what: 'item', move: moveItem, duplicate: duplicateItem, remove: removeItem }
 
 export function GearScreen({ detail, onDetail }: Detail) {
   const system = useSystem()
+  const mover = useMover()
   const gear = openTrip.value?.draft.gear ?? []
+  const entries = useMemo(() => entriesOf(gear), [gear])
+  const indexOf = useMemo(() => new Map(gear.map(({ id }, index) => [id, index])), [gear])
+  const opened = detail?.startsWith('gear/') ? detail.slice('gear/'.length) : null
+  mover.now.moving = { entries, onMove: (id, spot) => move(gear[indexOf.get(id) ?? -1], spot) }
   return (
     <div class="screen">
       <h2>Gear</h2>
       <Totals gear={gear} />
-      <ul class="rows">
-        {gear.map((item, index) => (
-          <ItemRow
-            key={item.id}
-            item={item}
-            heading={item.group !== gear[index - 1]?.group ? item.group : undefined}
-            index={index}
-            count={gear.length}
-            open={detail === `gear/${item.id}`}
-            onDetail={onDetail}
-            system={system}
-          />
-        ))}
-      </ul>
+      <ShelfOffers />
+      <LongList
+        entries={entries}
+        open={opened}
+        mover={mover}
+        draw={(at, of) => {
+          const { key, heading } = entries[at]!
+          if (heading !== undefined)
+            return (
+              <li key={key} class="group" {...entryProps(key, at, of)}>
+                <h3>{heading || 'Other'}</h3>
+              </li>
+            )
+          const index = indexOf.get(key)!
+          return (
+            <ItemRow
+              key={key}
+              item={gear[index]!}
+              at={at}
+              of={of}
+              index={index}
+              count={gear.length}
+              open={opened === key}
+              onDetail={onDetail}
+              system={system}
+              mover={mover}
+            />
+          )
+        }}
+      />
       <button type="button" class="primary" onClick={() => add(gear, onDetail)}>
         Add an item
       </button>
+      <ShelfDoors />
       <ListDoors />
       <Packing />
     </div>
   )
+}
+
+/** The items with a heading wherever the group changes; those without a group need one only below others. */
+function entriesOf(gear: readonly DraftItem[]): Entry[] {
+  return gear.flatMap((item, index): Entry[] => {
+    const group = item.group ?? ''
+    const isNew = group !== (gear[index - 1]?.group ?? '')
+    const row = { key: item.id }
+    return isNew ? [{ key: `heading/${item.id}`, heading: group }, row] : [row]
+  })
+}
+
+/** An item belongs to the group it is moved under. */
+function move(item: DraftItem | undefined, spot: Spot) {
+  if (!item) return
+  const { group: _group, ...rest } = item
+  const moved = spot.under ? { ...rest, group: spot.under } : rest
+  const label = `Move item ${item.name || 'without a name'}`
+  actions.edit(label, draft => ({ ...draft, gear: movedTo(draft.gear, moved, spot) }))
 }
 
 /** A new item joins the last group, and opens to be filled in. */
@@ -65,21 +119,27 @@ function Totals({ gear }: { gear: DraftItem[] }) {
   if (!result?.ok) return null
   const { baseKg, wornKg } = result.reckoning.need
   return (
-    <p>
-      {gear.length} {gear.length === 1 ? 'item' : 'items'}. Base weight {shown.kg(baseKg)}, worn{' '}
-      {shown.kg(wornKg)}.
-    </p>
+    <div data-figures="why">
+      <Why
+        about={{ kind: 'base-weight' }}
+        figure={`${gear.length} ${gear.length === 1 ? 'item' : 'items'}. Base weight ${shown.kg(baseKg)}, worn ${shown.kg(wornKg)}.`}
+      />
+    </div>
   )
 }
 
 interface ItemRowProps {
   item: DraftItem
-  heading: string | undefined
+  /** Its place among the entries of the list, headings and all; `of` how many where not all are drawn. */
+  at: number
+  of: number | undefined
+  /** Its place in the gear. */
   index: number
   count: number
   open: boolean
   onDetail: Detail['onDetail']
   system: System
+  mover: Mover
 }
 
 /** Drawn again only when something of its own changes: lists of thousands stay quick. */
@@ -87,65 +147,40 @@ function ItemRow(props: ItemRowProps) {
   return useMemo(() => <DrawnItemRow {...props} />, Object.values(props))
 }
 
-function DrawnItemRow({ item, heading, index, count, open, onDetail, system }: ItemRowProps) {
+function DrawnItemRow({ item, at, of, index, count, open, onDetail, system, mover }: ItemRowProps) {
   const path = `gear/${item.id}`
   const name = item.name || `Item ${index + 1}`
+  const step = (key: string) => () => mover.step({ key: item.id, name }, key)
   return (
-    <>
-      {heading === undefined ? null : (
-        <li class="group">
-          <h3>{heading || 'Other'}</h3>
-        </li>
-      )}
-      <Row
-        id={item.id}
-        open={open}
-        onToggle={() => onDetail(open ? null : path)}
-        summary={<Summary item={item} name={name} system={system} />}
-        actions={rowActions(EDITS, { id: item.id, name, index, count })}
-      >
-        <ItemEditor item={item} />
-      </Row>
-    </>
+    <Row
+      id={item.id}
+      open={open}
+      onToggle={() => onDetail(open ? null : path)}
+      summary={<Summary item={item} name={name} system={system} />}
+      grip={<Grip mover={mover} id={item.id} name={name} />}
+      entry={entryProps(item.id, at, of)}
+      actions={{
+        ...rowActions(EDITS, { id: item.id, name, index, count }),
+        moveUp: index > 0 ? step('ArrowUp') : undefined,
+        moveDown: index < count - 1 ? step('ArrowDown') : undefined,
+      }}
+    >
+      <ItemEditor item={item} />
+    </Row>
   )
 }
 
-const PLACES = {
-  'main-body': '',
-  'outside-pocket': 'pocket',
-  'strapped-on': 'strapped on',
-  worn: 'worn',
-} as const
-const USES = { kept: '', daily: 'a day', nightly: 'a night', spread: 'over the trip' } as const
-
 function Summary({ item, name, system }: { item: DraftItem; name: string; system: System }) {
-  const shown = shownIn(system)
   const count = item.count ?? 1
-  const mass = item.fuel
-    ? 'mass from its use'
-    : item.massKg === undefined
-      ? 'no mass'
-      : shown.gear(item.massKg)
-  const facts = [
-    [mass, USES[item.use ?? 'kept']].filter(Boolean).join(' '),
-    litresText(item, system),
-    PLACES[item.stow ?? 'main-body'],
-  ]
   return (
     <>
       <bdi class="name">
         {count === 1 ? '' : `${count} × `}
         {name}
       </bdi>
-      <span class="facts-line">{facts.filter(Boolean).join(', ')}</span>
+      <span class="facts-line" data-figures="typed">
+        {itemFacts(item, system).join(', ')}
+      </span>
     </>
   )
-}
-
-/** A range of a kind stands for the litres while it is there. */
-function litresText({ litres, litresRange }: DraftItem, system: System): string {
-  if (litresRange)
-    return `${rangeOf({ low: litresRange.low ?? 0, high: litresRange.high ?? 0 }, system)} by kind`
-  if (litres === undefined) return 'no litres'
-  return litres === 0 ? '' : shownIn(system).litres(litres)
 }

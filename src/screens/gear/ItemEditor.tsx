@@ -3,16 +3,20 @@
 import { useState } from 'preact/hooks'
 import { ChoiceField, QuantityField, SelectField, TextField, ToggleField } from '../../parts/fields'
 import { later } from '../../parts/frame'
-import { type DraftItem, defaults, fieldPath, LIMITS } from '../../plan'
+import { type DraftItem, defaults, LIMITS } from '../../plan'
 import { openTrip } from '../../store'
 import { FuelFields } from './FuelFields'
+import { useItemHome } from './item-home'
 import { KindLitres } from './KindLitres'
+import { OnShelf } from './OnShelf'
+import { SizeFields } from './SizeFields'
 
 const KindPicker = later(async () => (await import('./KindPicker')).KindPicker)
 const Measure = later(async () => (await import('./Measure')).Measure)
 
 export function ItemEditor({ item }: { item: DraftItem }) {
-  const at = (...parts: string[]) => fieldPath('gear', item.id, ...parts)
+  const { pathOf, inTrip } = useItemHome()
+  const at = (...parts: string[]) => pathOf(item.id, ...parts)
   const use = item.use ?? 'kept'
   const per = use === 'daily' ? ', for one full day' : use === 'nightly' ? ', for one night' : ', each'
   return (
@@ -47,7 +51,7 @@ export function ItemEditor({ item }: { item: DraftItem }) {
         <TextField path={at('group')} label="Group" />
       </div>
       {item.litresRange ? <KindLitres item={item} at={at} per={per} /> : null}
-      <MeasureIt item={item} />
+      <MeasureIt item={item} path={at('measure')} />
       <ChoiceField
         path={at('stow')}
         label="Where it rides"
@@ -112,16 +116,17 @@ export function ItemEditor({ item }: { item: DraftItem }) {
         <ToggleField path={at('mayRideOutside')} label="May ride outside if need be" usual={false} />
         <ToggleField path={at('optional')} label="Could stay at home" usual={false} />
       </details>
+      {inTrip ? <OnShelf item={item} /> : null}
     </>
   )
 }
 
-/** Fetched when it is first opened. */
-function MeasureIt({ item }: { item: DraftItem }) {
+/** Fetched when it is first opened. The path is no field's, but leads here all the same. */
+function MeasureIt({ item, path }: { item: DraftItem; path: string }) {
   const [open, setOpen] = useState(false)
   return (
     <details class="more" open={open} onToggle={event => setOpen(event.currentTarget.open)}>
-      <summary>Measure it</summary>
+      <summary data-path={path}>Measure it</summary>
       {open ? <Measure item={item} /> : null}
     </details>
   )
@@ -168,7 +173,8 @@ function UseFields({ item, at }: PartProps) {
 }
 
 function ContainerFields({ item, at }: PartProps) {
-  const containers = (openTrip.value?.draft.gear ?? []).filter(
+  const { inTrip } = useItemHome()
+  const containers = (inTrip ? (openTrip.value?.draft.gear ?? []) : []).filter(
     other => other.holdsLitres !== undefined && other.id !== item.id,
   )
   const rigid = item.build === 'rigid' || item.holdsLitres !== undefined
@@ -201,18 +207,8 @@ function ContainerFields({ item, at }: PartProps) {
             hint="The inner room of a hard container."
           />
         ) : null}
-        {rigid ? (
-          <>
-            <QuantityField path={at('lengthCm')} label="Length" kind="length" limit={LIMITS.item.lengthCm} />
-            <QuantityField
-              path={at('diameterCm')}
-              label="Across"
-              kind="length"
-              limit={LIMITS.item.diameterCm}
-            />
-          </>
-        ) : null}
       </div>
+      {rigid ? <SizeFields item={item} at={at} /> : null}
     </>
   )
 }

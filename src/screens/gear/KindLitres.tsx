@@ -2,8 +2,8 @@
 
 import { QuantityField } from '../../parts/fields'
 import { type DraftItem, LIMITS } from '../../plan'
-import { changeItem, withoutRange } from '../../plan/litres'
-import { actions } from '../../store'
+import { withoutRange } from '../../plan/litres'
+import { useItemHome } from './item-home'
 import './gear.css'
 
 const ENDS = [
@@ -19,8 +19,9 @@ interface KindLitresProps {
 }
 
 export function KindLitres({ item, at, per }: KindLitresProps) {
+  const home = useItemHome()
   const drop = () => {
-    actions.edit(`${item.name || 'Item'}, litres typed`, draft => changeItem(draft, item.id, withoutRange))
+    home.edit(item.id, `${item.name || 'Item'}, litres typed`, withoutRange)
     // The button goes away: the focus goes on to the field that takes its place.
     requestAnimationFrame(() => {
       document.querySelector<HTMLElement>(`[data-path="${CSS.escape(at('litres'))}"]`)?.focus()

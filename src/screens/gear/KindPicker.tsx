@@ -13,12 +13,13 @@ import {
   suggestKinds,
 } from '../../plan/kinds'
 import { shownIn } from '../../report'
-import { editRange } from './edit-litres'
+import { useRangeEdit } from './item-home'
 import { rangeInWords } from './kind-words'
 import './gear.css'
 
 export function KindPicker({ item }: { item: DraftItem }) {
   const { name = '', massKg, count } = item
+  const editRange = useRangeEdit()
   const found = useMemo(() => suggestKinds({ name, massKg, typing: true }), [name, massKg])
   const [taken, setTaken] = useState<{ kind: Kind; name: string } | null>(null)
   const isKnown = item.litres !== undefined || item.litresRange !== undefined
@@ -33,7 +34,7 @@ export function KindPicker({ item }: { item: DraftItem }) {
     setTaken({ kind, name })
   }
   const list = (
-    <ul class="kinds">
+    <ul class="kinds" data-figures="cited">
       {found.map(({ kind }) => (
         <li key={kind.kind}>
           <KindButton kind={kind} item={{ massKg, count }} onTake={take} />

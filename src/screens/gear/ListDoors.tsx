@@ -5,15 +5,20 @@ import { later } from '../../parts/frame'
 import { openTrip } from '../../store'
 
 const PasteList = later(async () => (await import('./PasteList')).PasteList)
+const ImportTable = later(async () => (await import('../csv')).ImportTable)
+const SaveTable = later(async () => (await import('../csv')).SaveTable)
 const FoodMixer = later(async () => (await import('./FoodMixer')).FoodMixer)
 
 const DOORS = [
   { id: 'paste', label: 'Paste a list' },
+  { id: 'table', label: 'Import a table' },
   { id: 'food', label: 'Mix a day’s food' },
+  { id: 'save', label: 'Save as a table' },
 ] as const
+type Door = (typeof DOORS)[number]['id']
 
 export function ListDoors() {
-  const [open, setOpen] = useState<'paste' | 'food' | null>(null)
+  const [open, setOpen] = useState<Door | null>(null)
   const trip = openTrip.value?.id
   return (
     <>
@@ -29,8 +34,10 @@ export function ListDoors() {
           </button>
         ))}
       </div>
-      {open === 'paste' ? <PasteList key={trip} /> : null}
+      {open === 'paste' ? <PasteList key={trip} onTable={() => setOpen('table')} /> : null}
+      {open === 'table' ? <ImportTable key={trip} onList={() => setOpen('paste')} /> : null}
       {open === 'food' ? <FoodMixer key={trip} /> : null}
+      {open === 'save' ? <SaveTable key={trip} /> : null}
     </>
   )
 }

@@ -4,11 +4,12 @@
 import { useState } from 'preact/hooks'
 import { Choice, useSystem } from '../../parts/fields'
 import { LooseField, readQuantity } from '../../parts/loose'
+import { Why } from '../../parts/why'
 import type { DraftItem } from '../../plan'
-import { changeItem, withLitres } from '../../plan/litres'
-import { type Method, methods } from '../../report/measuring'
-import { actions } from '../../store'
+import { withLitres, withSizes } from '../../plan/litres'
+import { countsAs, countsText, type Method, methods } from '../../report/measuring'
 import { bareUnitOf, formatQuantity } from '../../units'
+import { useItemHome } from './item-home'
 import { MeasureSqueeze } from './MeasureSqueeze'
 import type { TextsProps } from './texts'
 import './gear.css'
@@ -38,23 +39,30 @@ export function Measure({ item }: { item: DraftItem }) {
 
 function ByMethod({ method, item, texts, onText }: TextsProps & { method: Method }) {
   const system = useSystem()
+  const home = useItemHome()
   const [used, setUsed] = useState<number | null>(null)
   const fields = method.readings.map(reading => {
     const text = texts[reading.key] ?? ''
     return { ...reading, text, reading: readQuantity(text, { ...reading, system }) }
   })
   const values: Record<string, number> = {}
-  for (const { key, reading } of fields)
-    if ('value' in reading && reading.value !== undefined) values[key] = reading.value
+  for (const { key, reading, usual } of fields) {
+    const value = 'value' in reading ? (reading.value ?? usual) : undefined
+    if (value !== undefined) values[key] = value
+  }
   const isComplete = fields.every(({ key }) => key in values)
-  const outcome = isComplete ? method.measure(values, { soft: item.build !== 'rigid' }) : null
+  const isRigid = item.build === 'rigid' || item.holdsLitres !== undefined
+  const outcome = isComplete ? method.measure(values, { soft: !isRigid }) : null
+  const sizes = isRigid ? method.sizes?.(values) : undefined
   const litres = (amount: number, digits = 2) =>
     formatQuantity('volume', amount, { system, unit: 'L', digits })
   return (
     <>
-      <p class="hint">{method.how}</p>
+      <p class="hint" data-figures="cited">
+        {method.how}
+      </p>
       <div class="fields">
-        {fields.map(({ key, label, kind, text, reading }) => (
+        {fields.map(({ key, label, kind, text, reading, usual }) => (
           <LooseField
             key={key}
             label={label}
@@ -62,32 +70,57 @@ function ByMethod({ method, item, texts, onText }: TextsProps & { method: Method
             text={text}
             reading={reading}
             onText={typed => onText(key, typed)}
+            hint={usual === undefined ? undefined : `Empty: ${formatQuantity(kind, usual, { system })}.`}
           />
         ))}
       </div>
       {outcome?.ok ? (
-        <div class="measured">
+        <div class="measured" data-figures="why">
           <p>
             <strong>
               {litres(outcome.value.litres)} ± {litres(outcome.value.sigmaLitres)}
             </strong>{' '}
-            each; two times in three within that.
+            each; two times in three within that. {countsText(outcome.value, method)}
           </p>
+          <Rolled measured={outcome.value} litres={litres} />
+          {sizes ? <p class="hint">Its size is put in as well, to tell how it goes into a pack.</p> : null}
           <button
             type="button"
             class="primary"
             onClick={() => {
-              actions.edit(`${item.name || 'Item'}, measured`, draft =>
-                changeItem(draft, item.id, of => withLitres(of, outcome.value.litres, method.litresFrom)),
+              home.edit(item.id, `${item.name || 'Item'}, measured`, of =>
+                withSizes(withLitres(of, outcome.value.litres, countsAs(outcome.value, method)), sizes),
               )
               setUsed(outcome.value.litres)
             }}
           >
             Use {litres(outcome.value.litres)}
           </button>
+          <Why
+            about={{ kind: 'measured', method, readings: values, soft: !isRigid }}
+            figure="What makes these litres"
+          />
           <p role="status">{used === outcome.value.litres ? 'These are its litres now.' : ''}</p>
         </div>
       ) : null}
     </>
+  )
+}
+
+/** What else is known of a mat: how thick the roll is, and what it takes laid flat. */
+function Rolled({
+  measured: { diameterCm, flatLitres },
+  litres,
+}: {
+  measured: { diameterCm?: number; flatLitres?: number }
+  litres: (amount: number) => string
+}) {
+  const system = useSystem()
+  if (diameterCm === undefined || flatLitres === undefined) return null
+  return (
+    <p class="hint">
+      The roll is {formatQuantity('length', diameterCm, { system, digits: 0 })} thick. Laid flat, or round the
+      inside of the pack, the mat takes {litres(flatLitres)}.
+    </p>
   )
 }

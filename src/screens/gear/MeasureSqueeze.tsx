@@ -8,7 +8,7 @@ import { withRange } from '../../plan/litres'
 import { shownIn } from '../../report'
 import { type Fill, insulationLimit, squeezed, squeezeStanding } from '../../report/measuring'
 import { bareUnitOf } from '../../units'
-import { editRange } from './edit-litres'
+import { useRangeEdit } from './item-home'
 import { rangeInWords } from './kind-words'
 import type { TextsProps } from './texts'
 
@@ -20,6 +20,7 @@ const FILLS = [
 export function MeasureSqueeze({ item, texts, onText }: TextsProps) {
   const system = useSystem()
   const shown = shownIn(system)
+  const editRange = useRangeEdit()
   const [fill, setFill] = useState<Fill>('down')
   const [used, setUsed] = useState<string | null>(null)
   const read = (key: string, label: string) =>
@@ -63,7 +64,7 @@ export function MeasureSqueeze({ item, texts, onText }: TextsProps) {
         />
       </div>
       {results.length > 0 ? (
-        <ul class="kinds">
+        <ul class="kinds" data-figures="cited">
           {results.map(({ squeeze, label, range }) => (
             <li key={squeeze}>
               <button type="button" class="quiet kind" onClick={() => use(label, range)}>
@@ -75,7 +76,9 @@ export function MeasureSqueeze({ item, texts, onText }: TextsProps) {
         </ul>
       ) : null}
       <p role="status">{used ? `${used}: these are its litres now, as a range.` : ''}</p>
-      <p class="hint">{squeezeStanding}</p>
+      <p class="hint" data-figures="cited">
+        {squeezeStanding}
+      </p>
     </>
   )
 }

@@ -2,6 +2,7 @@
 
 import { QuantityField } from '../../parts/fields'
 import { defaults, LIMITS } from '../../plan'
+import { actions } from '../../store'
 
 const SHARES = [
   ['rigidPacking', 'Rigid things fill of their space'],
@@ -31,6 +32,13 @@ export function Packing() {
           />
         ))}
       </div>
+      <button
+        type="button"
+        class="link"
+        onClick={() => actions.setPlace({ screen: 'calibrate', detail: null, scrollY: 0 })}
+      >
+        Learn it from my own packing instead
+      </button>
     </details>
   )
 }

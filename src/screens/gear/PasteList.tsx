@@ -2,7 +2,7 @@
 // Loaded when it is opened. The text stays for this trip until its lines are in the gear.
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { addListed, LIST_CAPS, type NotUnderstood, readList, type Taken } from '../../files/list'
+import { addListed, LINE_END, LIST_CAPS, type NotUnderstood, readList, type Taken } from '../../files/list'
 import { useSystem } from '../../parts/fields'
 import { CAPS } from '../../plan'
 import { shownIn } from '../../report'
@@ -14,7 +14,8 @@ import './gear.css'
 
 const SHOWN_ROWS = 60
 
-export function PasteList() {
+/** `onTable`: goes over to tables, where that can be done. */
+export function PasteList({ onTable }: { onTable?: () => void }) {
   const system = useSystem()
   const [text, setText] = useKept('list')
   const [choices, setChoices] = useState<Choices>({})
@@ -54,6 +55,14 @@ export function PasteList() {
           that ends in a colon names a group. Up to {LIST_CAPS.lines} lines.
         </p>
       </div>
+      {onTable ? (
+        <p class="hint">
+          A file, or columns to be chosen?{' '}
+          <button type="button" class="link" onClick={onTable}>
+            Import a table instead
+          </button>
+        </p>
+      ) : null}
       {added ? (
         <Added added={added} onUndo={() => setText(added.text)} onGone={() => setAdded(null)} />
       ) : null}
@@ -155,6 +164,6 @@ function Added({ added, onUndo, onGone }: AddedProps) {
 /** The text without the lines that are in the gear now; nothing once none is left. */
 function withoutLines(text: string, gone: Set<number>, all: number): string {
   if (gone.size === all) return ''
-  const lines = text.split(/\r\n|\r|\n/)
+  const lines = text.split(LINE_END)
   return lines.filter((_, i) => !gone.has(i + 1)).join('\n')
 }

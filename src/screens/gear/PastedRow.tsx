@@ -27,7 +27,7 @@ export function PastedRow({ row: line, chosen, onChoose }: PastedRowProps) {
   ]
   const odd = kind ? oddMass(kind, massKg) : null
   return (
-    <li class="row pasted">
+    <li class="row pasted" data-figures="cited">
       <label class="toggle">
         <input
           type="checkbox"

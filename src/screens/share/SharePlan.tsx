@@ -36,7 +36,9 @@ function Share({ document }: { document: PlanDocument }) {
         />
         <span>Leave out body mass, height, age and sex</span>
       </label>
-      <p class="hint">{personWords(shared, leaveOut, shown)}</p>
+      <p class="hint" data-figures="typed">
+        {personWords(shared, leaveOut, shown)}
+      </p>
       {made?.ok === false ? <p class="problem">{made.message}</p> : null}
       {made?.ok ? <Ways key={made.link} link={made.link} name={document.name ?? ''} /> : null}
     </section>

@@ -31,7 +31,7 @@ export function SharedPlan({ link, onDone }: SharedPlanProps) {
         {read.ok ? 'Someone’s plan' : 'This link opens no plan'}
       </h1>
       {read.ok ? (
-        <Offer document={read.document} onDone={onDone} />
+        <PlanOffer document={read.document} onDone={onDone} />
       ) : (
         <>
           <p class="problem">{read.message}</p>
@@ -47,7 +47,8 @@ export function SharedPlan({ link, onDone }: SharedPlanProps) {
   )
 }
 
-function Offer({ document, onDone }: { document: PlanDocument; onDone: () => void }) {
+/** What a plan is, and keeping it or not. */
+export function PlanOffer({ document, onDone }: { document: PlanDocument; onDone: () => void }) {
   const { kg, percent } = shownIn(useSystem())
   const { name, trip, gear = [], packs = [] } = document
   const { massKg, loadShareLimit } = completePlan(document).carrier

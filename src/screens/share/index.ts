@@ -1,2 +1,2 @@
-export { SharedPlan } from './SharedPlan'
+export { PlanOffer, SharedPlan } from './SharedPlan'
 export { SharePlan } from './SharePlan'

@@ -1,7 +1,9 @@
 // One page of paper: the answer, the pictures, the days, the packs, what to pack where, and what to beware of.
 
+import { useOwnPacking } from '../../parts/trust'
 import type { LeftOut } from '../../plan'
 import { placeText } from '../../report'
+import { likelyText, restsOn } from '../../report/trust'
 import type { SheetParts } from './parts'
 import { SheetDays } from './SheetDays'
 import { SheetPacking } from './SheetPacking'
@@ -65,9 +67,9 @@ function Route({ plan: { trip }, reckoning, shown }: SheetParts) {
   )
 }
 
-function Answer({ reckoning: { need, moments }, shown }: SheetParts) {
-  // The likely range reaches as far below the need as above it.
-  const low = Math.max(0, 2 * need.bodyLitres - need.bodyLitresSafe)
+function Answer({ plan, reckoning, shown }: SheetParts) {
+  const { need, moments } = reckoning
+  const rests = restsOn({ plan, reckoning, shown, own: useOwnPacking() })
   const more: [string, string][] = [
     ['Base weight', shown.kg(need.baseKg)],
     ['Worn and in hand', shown.kg(need.wornKg)],
@@ -80,16 +82,16 @@ function Answer({ reckoning: { need, moments }, shown }: SheetParts) {
         <h3>Main body</h3>
         <p class="figure">{shown.litresUp(need.bodyLitres)}</p>
         <p class="small">
-          Likely {shown.litresWhole(low)} to {shown.litresUp(need.bodyLitresSafe)}; fullest{' '}
-          {placeText(need.bodyAt, moments)}.
+          Likely {likelyText(need, shown)}; fullest {placeText(need.bodyAt, moments)}.{' '}
+          {shown.litresUp(need.bodyLitresSafe)} is enough in about 9 of 10 cases. {rests.litres}
         </p>
       </div>
       <div>
         <h3>Heaviest load</h3>
         <p class="figure">{shown.kg(need.peakLoadKg)}</p>
         <p class="small">
-          Without the pack, {placeText(need.peakAt, moments)}; at most {shown.kg(need.peakLoadSafeKg)} in 9 of
-          10 cases.
+          Without the pack, {placeText(need.peakAt, moments)}; at most {shown.kg(need.peakLoadSafeKg)} in
+          about 9 of 10 cases. {rests.load}
         </p>
       </div>
       <dl class="small">

@@ -1,0 +1,5 @@
+export { Grip, useMover } from './Grip'
+export { entryProps, LongList } from './LongList'
+export type { Mover } from './mover'
+export type { Entry } from './slots'
+export { movedTo, type Spot } from './spot'

@@ -1,0 +1,54 @@
+// Between the trip's gear and the shelf: to pack from it, and to put on it what is not there yet.
+
+import { useState } from 'preact/hooks'
+import { putOnShelf } from '../../plan/shelf'
+import { actions, newId, openTrip, shelf } from '../../store'
+
+export function ShelfDoors() {
+  const [said, setSaid] = useState('')
+  const gear = openTrip.value?.draft.gear ?? []
+  const { things } = shelf.value
+  const known = new Set(things.map(({ id }) => id))
+  const free = gear.filter(item => !item.shelf || !known.has(item.shelf.id))
+  const many = (n: number, what = 'item') => `${n} ${what}${n === 1 ? '' : 's'}`
+  const put = () => {
+    const before = things.length
+    actions.editBoth(`Put ${many(free.length)} on the shelf`, both =>
+      putOnShelf(
+        both,
+        free.map(({ id }) => id),
+        { newId, now: Date.now() },
+      ),
+    )
+    const made = shelf.value.things.length - before
+    const linked = free.length - made
+    setSaid(
+      `${many(made)} put on the shelf${linked ? `; ${linked} were there by name already and are linked` : ''}.`,
+    )
+  }
+  return (
+    <>
+      <div class="actions">
+        <button type="button" onClick={() => go('choose')}>
+          Pack from the shelf
+        </button>
+        <button type="button" class="quiet" onClick={() => go(null)}>
+          Open the shelf
+        </button>
+        {free.length > 0 ? (
+          <button type="button" class="quiet" onClick={put}>
+            {free.length === gear.length ? 'Put all on the shelf' : `Put ${free.length} more on the shelf`}
+          </button>
+        ) : null}
+      </div>
+      <p role="status" class={said ? '' : 'unseen'}>
+        {said}
+      </p>
+    </>
+  )
+}
+
+function go(detail: string | null) {
+  actions.setPlace({ screen: 'shelf', detail, scrollY: 0 })
+  scrollTo(0, 0)
+}

@@ -1,0 +1,29 @@
+// An item in a line: what it weighs, what it takes, and where it rides if that is not the main body.
+
+import type { DraftItem } from '../../plan'
+import { shownIn } from '../../report'
+import type { System } from '../../units'
+import { PLACES } from './fact-words'
+import { rangeOf } from './kind-words'
+
+const USES = { kept: '', daily: 'a day', nightly: 'a night', spread: 'over the trip' } as const
+
+/** "250 g a day", "1.5 L", "pocket": what there is to say, without the item's name and count. */
+export function itemFacts(item: Omit<DraftItem, 'id'>, system: System): string[] {
+  const { fuel, massKg, use = 'kept', stow = 'main-body' } = item
+  const mass = fuel ? 'mass from its use' : massKg === undefined ? 'no mass' : shownIn(system).gear(massKg)
+  const facts = [
+    [mass, USES[use]].filter(Boolean).join(' '),
+    litresText(item, system),
+    stow === 'main-body' ? '' : PLACES[stow],
+  ]
+  return facts.filter(Boolean)
+}
+
+/** A range of a kind stands for the litres while it is there. */
+function litresText({ litres, litresRange }: Omit<DraftItem, 'id'>, system: System): string {
+  if (litresRange)
+    return `${rangeOf({ low: litresRange.low ?? 0, high: litresRange.high ?? 0 }, system)} by kind`
+  if (litres === undefined) return 'no litres'
+  return litres === 0 ? '' : shownIn(system).litres(litres)
+}

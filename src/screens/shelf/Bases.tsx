@@ -1,0 +1,134 @@
+// Bases: lists one packs from again and again. Made of the open trip or of chosen things, changed in place, packed.
+
+import { useState } from 'preact/hooks'
+import { useSystem } from '../../parts/fields'
+import { Row } from '../../parts/pieces'
+import {
+  addBase,
+  type Base,
+  duplicateBase,
+  linesFrom,
+  moveBase,
+  putOnShelf,
+  removeBase,
+  type Shelf,
+} from '../../plan/shelf'
+import { shownIn } from '../../report'
+import { actions, newId, openTrip, shelf } from '../../store'
+import { BaseEditor } from './BaseEditor'
+import { PackMany } from './PackMany'
+import type { ShelfPart } from './Things'
+import { counted } from './thing-words'
+import { thingsById } from './uses'
+
+export function Bases({ detail, onDetail, onSaid }: ShelfPart) {
+  const [packing, setPacking] = useState<string | null>(null)
+  const { bases } = shelf.value
+  const opened = detail?.startsWith('base/') ? detail.slice('base/'.length) : null
+  const packed = bases.find(({ id }) => id === packing)
+  if (packed)
+    return (
+      <PackMany
+        key={packed.id}
+        title={`Pack ${packed.name}`}
+        lines={packed.lines}
+        onBack={() => setPacking(null)}
+        onDone={said => {
+          setPacking(null)
+          onSaid(said, 'bases')
+        }}
+      />
+    )
+  const edit = (label: string, fn: (shelf: Shelf) => Shelf) => () => actions.editShelf(label, fn)
+  return (
+    <>
+      <p>
+        A base is what you pack again and again, such as for three seasons. Packing it puts all of it into the
+        trip, and each thing stays linked to the shelf.
+      </p>
+      <ul class="rows">
+        {bases.map((base, index) => {
+          const { id, name } = base
+          return (
+            <Row
+              key={id}
+              id={id}
+              open={opened === id}
+              onToggle={() => onDetail(opened === id ? 'bases' : `base/${id}`)}
+              summary={<Summary base={base} />}
+              below={
+                openTrip.value && base.lines.length > 0 ? (
+                  <div class="actions">
+                    <button
+                      type="button"
+                      aria-label={`Pack into this trip: ${name}`}
+                      onClick={() => setPacking(id)}
+                    >
+                      Pack into this trip
+                    </button>
+                  </div>
+                ) : null
+              }
+              actions={{
+                name,
+                moveUp: index > 0 ? edit(`Move base ${name}`, s => moveBase(s, id, index - 1)) : undefined,
+                moveDown:
+                  index < bases.length - 1
+                    ? edit(`Move base ${name}`, s => moveBase(s, id, index + 1))
+                    : undefined,
+                duplicate: edit(`Duplicate base ${name}`, s => duplicateBase(s, id, newId)),
+                remove: edit(`Delete base ${name}`, s => removeBase(s, id)),
+              }}
+            >
+              <BaseEditor base={base} />
+            </Row>
+          )
+        })}
+      </ul>
+      <div class="actions">
+        {openTrip.value ? <FromTrip onMade={onSaid} /> : null}
+        <button type="button" onClick={() => onDetail('choose')}>
+          Choose things for a base
+        </button>
+      </div>
+    </>
+  )
+}
+
+function Summary({ base }: { base: Base }) {
+  const shown = shownIn(useSystem())
+  const things = thingsById.value
+  const kg = base.lines.reduce((sum, { thing, count }) => {
+    const item = things.get(thing)?.item
+    return sum + (item?.massKg ?? 0) * (count ?? item?.count ?? 1)
+  }, 0)
+  return (
+    <>
+      <bdi class="name">{base.name}</bdi>
+      <span class="facts-line" data-figures="typed">
+        {counted(base.lines.length)}, {shown.kg(kg)} together
+      </span>
+    </>
+  )
+}
+
+/** All of the trip's gear becomes a base; what is not on the shelf yet is put there in the same step. */
+function FromTrip({ onMade }: { onMade: ShelfPart['onSaid'] }) {
+  const gear = openTrip.value?.draft.gear ?? []
+  if (gear.length === 0) return null
+  const make = () => {
+    const id = newId()
+    const name = openTrip.peek()?.draft.name || 'A base'
+    actions.editBoth(`Make the base ${name}`, both => {
+      const ids = both.draft.gear.map(item => item.id)
+      const { draft, shelf } = putOnShelf(both, ids, { newId, now: Date.now() })
+      return { draft, shelf: addBase(shelf, () => id, { name, lines: linesFrom(draft, shelf) }) }
+    })
+    onMade(`${name} is a base now. What was not on the shelf has been put there.`, `base/${id}`)
+  }
+  return (
+    <button type="button" onClick={make}>
+      Make a base of this trip
+    </button>
+  )
+}

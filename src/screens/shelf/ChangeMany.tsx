@@ -1,0 +1,180 @@
+// What can be changed of many things at once; each change is one step to undo.
+
+import { useId, useState } from 'preact/hooks'
+import { CAPS, type Stow } from '../../plan'
+import { addBase, type BaseLine, removeThings, setBaseLines, setGroup, setStow } from '../../plan/shelf'
+import { actions, newId, shelf } from '../../store'
+import { retire } from './ThingEditor'
+import { counted } from './thing-words'
+
+interface ChangeManyProps {
+  ids: readonly string[]
+  onDone: (said: string) => void
+  onBack: () => void
+}
+
+const PLACES: readonly { value: Stow; label: string }[] = [
+  { value: 'main-body', label: 'Main body' },
+  { value: 'outside-pocket', label: 'Pocket' },
+  { value: 'strapped-on', label: 'Strapped on' },
+  { value: 'worn', label: 'Worn, in hand' },
+]
+
+export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
+  const group = useId()
+  const [groupText, setGroupText] = useState('')
+  const { things } = shelf.value
+  const all = new Set(ids)
+  const groups = [...new Set(things.flatMap(({ item }) => item.group ?? []))]
+  const many = counted(ids.length)
+  const someRetired = things.some(thing => all.has(thing.id) && thing.retired)
+  const someNot = things.some(thing => all.has(thing.id) && !thing.retired)
+  const putInGroup = (name: string) => {
+    actions.editShelf(`Put ${many} in ${name || 'no group'}`, shelf => setGroup(shelf, ids, name, Date.now()))
+    onDone(`${many} put in ${name || 'no group'}.`)
+  }
+  return (
+    <section class="many" aria-label={`Change ${many}`}>
+      <h3>Change {many}</h3>
+      <div class="field">
+        <label for={group}>Group</label>
+        <div class="beside">
+          <input
+            id={group}
+            type="text"
+            autocomplete="off"
+            list={`${group}-list`}
+            value={groupText}
+            onInput={event => setGroupText(event.currentTarget.value.slice(0, CAPS.nameLength))}
+          />
+          <button type="button" onClick={() => putInGroup(groupText.trim())}>
+            {groupText.trim() ? 'Set the group' : 'No group'}
+          </button>
+        </div>
+        <datalist id={`${group}-list`}>
+          {groups.map(name => (
+            <option key={name} value={name} />
+          ))}
+        </datalist>
+      </div>
+      <fieldset class="field choice">
+        <legend>Where they ride</legend>
+        <div class="actions">
+          {PLACES.map(({ value, label }) => (
+            <button
+              key={value}
+              type="button"
+              class="quiet"
+              onClick={() => {
+                actions.editShelf(`Put ${many}: ${label.toLowerCase()}`, shelf =>
+                  setStow(shelf, ids, value, Date.now()),
+                )
+                onDone(`${many}: ${label.toLowerCase()}.`)
+              }}
+            >
+              {label}
+            </button>
+          ))}
+        </div>
+      </fieldset>
+      <IntoBase ids={ids} onDone={onDone} />
+      <div class="actions">
+        {someNot ? (
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => {
+              retire(ids, true, many)
+              onDone(`${many} retired.`)
+            }}
+          >
+            Retire
+          </button>
+        ) : null}
+        {someRetired ? (
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => {
+              retire(ids, false, many)
+              onDone(`${many} taken back.`)
+            }}
+          >
+            Take back
+          </button>
+        ) : null}
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => {
+            actions.editShelf(`Delete ${many} from the shelf`, shelf => removeThings(shelf, ids))
+            onDone(`${many} deleted.`)
+          }}
+        >
+          Delete
+        </button>
+      </div>
+      <button type="button" class="quiet" onClick={onBack}>
+        Back to choosing
+      </button>
+    </section>
+  )
+}
+
+/** A new base of the chosen things, or an old one with them in it too. */
+function IntoBase({ ids, onDone }: { ids: readonly string[]; onDone: (said: string) => void }) {
+  const at = useId()
+  const [into, setInto] = useState('')
+  const [nameText, setNameText] = useState('')
+  const { bases } = shelf.value
+  const old = bases.find(base => base.id === into)
+  const put = () => {
+    const lines: BaseLine[] = ids.map(thing => ({ thing }))
+    const name = old?.name ?? (nameText.trim() || `Base ${bases.length + 1}`)
+    if (old) {
+      const more = lines.filter(({ thing }) => !old.lines.some(line => line.thing === thing))
+      actions.editShelf(`Add to the base ${name}`, shelf =>
+        setBaseLines(shelf, old.id, [...old.lines, ...more]),
+      )
+      onDone(`${counted(more.length)} added to ${name}.`)
+      return
+    }
+    actions.editShelf(`Make the base ${name}`, shelf => addBase(shelf, newId, { name, lines }))
+    onDone(`${name} is a base now.`)
+  }
+  return (
+    <fieldset>
+      <legend>Make a base</legend>
+      <p class="hint">A base is a list you pack from again and again, such as one for each season.</p>
+      {bases.length > 0 ? (
+        <div class="field">
+          <label for={`${at}-into`}>Into</label>
+          <select id={`${at}-into`} value={into} onChange={event => setInto(event.currentTarget.value)}>
+            <option value="">A new base</option>
+            {bases.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </div>
+      ) : null}
+      {old ? null : (
+        <div class="field">
+          <label for={`${at}-name`}>Its name</label>
+          <input
+            id={`${at}-name`}
+            type="text"
+            autocomplete="off"
+            placeholder="Three-season base"
+            value={nameText}
+            onInput={event => setNameText(event.currentTarget.value.slice(0, CAPS.nameLength))}
+          />
+        </div>
+      )}
+      <button type="button" onClick={put}>
+        {old ? `Add to ${old.name}` : 'Make the base'}
+      </button>
+    </fieldset>
+  )
+}

@@ -1,0 +1,60 @@
+// The shelf: everything one owns, in one list to search, keep and pack from; and the bases made of it.
+
+import { useRef, useState } from 'preact/hooks'
+import { Choice } from '../../parts/fields'
+import { UndoRedo } from '../../parts/frame'
+import { actions, library, openTrip, shelf } from '../../store'
+import { Bases } from './Bases'
+import { Things } from './Things'
+import { counted } from './thing-words'
+import './shelf.css'
+
+/** `detail` is `thing/<id>`, `bases`, `base/<id>`, or `choose` while several things are being chosen. */
+export function ShelfScreen({ onClose }: { onClose: () => void }) {
+  const { place } = library.value
+  // Beside other screens it stays as it was while the place is one of theirs.
+  const own = useRef<string | null>(null)
+  if (place.screen === 'shelf') own.current = place.detail
+  const detail = own.current
+  const { things, bases } = shelf.value
+  const [said, setSaid] = useState('')
+  const isBases = detail === 'bases' || detail?.startsWith('base/') === true
+  const go = (to: string | null) => {
+    setSaid('')
+    actions.setPlace({ screen: 'shelf', detail: to, scrollY })
+  }
+  const onSaid = (text: string, to: string | null) => {
+    actions.setPlace({ screen: 'shelf', detail: to, scrollY: 0 })
+    setSaid(text)
+  }
+  return (
+    <div class="screen shelf">
+      <div class="heading">
+        <h2>Shelf</h2>
+        <div class="head-actions">
+          {openTrip.value ? null : <UndoRedo />}
+          <button type="button" class="quiet" onClick={onClose}>
+            Close
+          </button>
+        </div>
+      </div>
+      <Choice
+        label="On the shelf"
+        options={[
+          { value: 'things', label: counted(things.length) },
+          { value: 'bases', label: counted(bases.length, 'base') },
+        ]}
+        chosen={isBases ? 'bases' : 'things'}
+        onChoose={value => go(value === 'bases' ? 'bases' : null)}
+      />
+      <p role="status" class={said ? 'said' : 'unseen'}>
+        {said}
+      </p>
+      {isBases ? (
+        <Bases detail={detail} onDetail={go} onSaid={onSaid} />
+      ) : (
+        <Things detail={detail} onDetail={go} onSaid={onSaid} />
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,46 @@
+// A thing in a line or two: what it weighs and takes, what is noted of it, and where it is used.
+
+import type { Thing } from '../../plan/shelf'
+import type { System } from '../../units'
+import { itemFacts } from '../gear'
+
+export const nameOf = ({ item }: Thing): string => item.name || 'Without a name'
+
+export const counted = (n: number, what = 'thing'): string => `${n} ${what}${n === 1 ? '' : 's'}`
+
+/** "3 Mar 2026"; the text itself where it is no date. */
+function dateText(day: string): string {
+  const date = new Date(`${day}T12:00:00`)
+  return Number.isNaN(date.getTime())
+    ? day
+    : date.toLocaleDateString('en-GB', { day: 'numeric', month: 'short', year: 'numeric' })
+}
+
+interface ThingLinesProps {
+  thing: Thing
+  system: System
+  uses: number
+  isInTrip: boolean
+}
+
+export function ThingLines({ thing, system, uses, isInTrip }: ThingLinesProps) {
+  const { item, note, weighedOn, retired } = thing
+  const { count = 1 } = item
+  const facts = [...itemFacts(item, system), weighedOn ? `weighed ${dateText(weighedOn)}` : '']
+  // Of one trip that is the open one enough is said.
+  const inTrips = uses === 0 || (isInTrip && uses === 1) ? '' : `used in ${counted(uses, 'trip')}`
+  const state = [retired ? 'Retired' : '', isInTrip ? 'In this trip' : '', inTrips].filter(Boolean)
+  return (
+    <>
+      <bdi class="name">
+        {count === 1 ? '' : `${count} × `}
+        {nameOf(thing)}
+      </bdi>
+      <span class="facts-line" data-figures="typed">
+        {facts.filter(Boolean).join(', ')}
+      </span>
+      {note ? <span class="facts-line thing-note">{note}</span> : null}
+      {state.length > 0 ? <span class="facts-line thing-state">{state.join(', ')}</span> : null}
+    </>
+  )
+}

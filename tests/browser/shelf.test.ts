@@ -1,0 +1,280 @@
+// The shelf on a small phone: a trip's gear put on it, another trip packed from it, a change offered and taken over;
+// rows dragged and moved by keys, in the trip and on the shelf; thousands of things; and every state of it held to the
+// rules of every screen.
+
+import type { Locator, Page } from 'playwright-core'
+import { describe, expect } from 'vitest'
+import { expectAccessible } from './axe'
+import { at360, at1280, dark, journey, untilDrawn } from './harness'
+
+const go = (page: Page, place: string) =>
+  page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
+const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true }).click()
+
+async function openDemo(page: Page) {
+  await press(page, 'Look at a demo trip')
+  await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
+}
+
+/** The demo's gear on the shelf, and the shelf open. */
+async function shelved(page: Page) {
+  await openDemo(page)
+  await go(page, 'Gear')
+  await press(page, 'Put all on the shelf')
+  await press(page, 'Open the shelf')
+  await page.getByRole('heading', { name: 'Shelf', level: 2 }).waitFor()
+}
+
+/** On a busy machine a picture may take its time. */
+const soon = <T>(read: () => T) => expect.poll(read, { timeout: 15_000 })
+
+const names = (page: Page) => page.locator('.rows .row .name').allTextContents()
+const nameAt = async (page: Page, index: number) => (await names(page))[index]
+const grip = (page: Page, name: string) => page.getByRole('button', { name: `Move ${name}`, exact: true })
+
+/** Drags by the pointer from a grip to beside a row: above its middle, or below it. */
+async function drag(page: Page, from: Locator, to: Locator, where: 'above' | 'below') {
+  // Both clear of the edges, where the page would scroll along.
+  await from.evaluate(element => {
+    element.scrollIntoView({ block: 'center' })
+    scrollBy(0, -150)
+  })
+  const start = (await from.boundingBox())!
+  const end = (await to.boundingBox())!
+  await page.mouse.move(start.x + start.width / 2, start.y + start.height / 2)
+  await page.mouse.down()
+  const y = where === 'above' ? end.y + 3 : end.y + end.height - 3
+  await page.mouse.move(start.x + 30, y, { steps: 8 })
+  await page.locator('.drop-line').waitFor()
+}
+
+const tooWide = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+
+const tooSmall = (page: Page) =>
+  page.evaluate(() =>
+    [
+      ...document.querySelectorAll(
+        'button, select, summary, textarea, input[type="text"], input[type="date"], .option, .toggle',
+      ),
+    ]
+      .filter(control => (control as HTMLElement).checkVisibility())
+      .flatMap(control => {
+        const { width, height } = control.getBoundingClientRect()
+        return width < 43.5 || height < 43.5
+          ? [`${control.tagName} "${control.textContent?.slice(0, 30)}" ${width} × ${height}`]
+          : []
+      }),
+  )
+
+/** Goes through what the shelf can show, and calls back at each. */
+async function throughShelf(page: Page, look: (state: string) => Promise<void>) {
+  await look('list')
+  await page.locator('.row > .summary').nth(1).click()
+  await page.getByLabel('Note', { exact: true }).fill('Lives in the blue bag')
+  await press(page, 'Today')
+  for (const summary of await page.locator('.editor summary').all()) await summary.click()
+  await look('thing')
+  await page.locator('.row > .summary').nth(1).click()
+  await press(page, 'Choose')
+  await page.getByRole('checkbox').nth(1).check()
+  await page.getByRole('checkbox').nth(2).check()
+  await press(page, 'Sort')
+  await look('choosing')
+  await press(page, 'Pack')
+  await page.getByRole('checkbox').first().check()
+  await look('packing')
+  await press(page, 'Back')
+  await press(page, 'Change')
+  await page.getByLabel('Its name').fill('Three-season base')
+  await look('changing')
+  await press(page, 'Make the base')
+  await page.getByText('Three-season base is a base now.').waitFor()
+  await page.getByRole('radio', { name: '1 base' }).check()
+  await page.locator('.row > .summary').first().click()
+  await page.getByLabel('Name', { exact: true }).waitFor()
+  await look('base')
+}
+
+describe('a shelf', () => {
+  journey('is filled from one trip, packs another, and offers it what changes later', async ({ open }) => {
+    const page = await open()
+    await shelved(page)
+    await press(page, 'More')
+    await press(page, 'New trip')
+    await go(page, 'Gear')
+    await press(page, 'Pack from the shelf')
+    await page.getByLabel(/^Search/).fill('mat')
+    await page.getByRole('checkbox', { name: /Foam mat/ }).check()
+    await page.getByLabel(/^Search/).fill('tarp')
+    await page.getByRole('checkbox', { name: /Ridge tarp/ }).check()
+    await press(page, 'Pack')
+    await page.getByLabel('How many of Foam mat').fill('2')
+    await press(page, 'Pack 2 things')
+    await page.getByText('2 things packed into').waitFor()
+
+    await page.getByRole('button', { name: /^Foam mat/ }).click()
+    await page.getByText('used in 2 trips').first().waitFor()
+    await page.getByRole('textbox', { name: /^Mass/ }).fill('395')
+    await go(page, 'Gear')
+    await page.getByText('2 × Foam mat').waitFor()
+    expect(await page.locator('.row', { hasText: 'Foam mat' }).textContent()).toContain('380')
+    await page.getByText('1 thing changed on the shelf').click()
+    await page.getByText(/^mass: from 380/).waitFor()
+    await expectAccessible(page)
+    expect(await tooSmall(page)).toEqual([])
+    await press(page, 'Take over Foam mat')
+    expect(await page.locator('.row', { hasText: 'Foam mat' }).textContent()).toContain('395')
+    expect(await page.locator('.offers').count()).toBe(0)
+
+    await page.getByRole('status').getByText('Saved', { exact: true }).waitFor()
+    await page.reload()
+    await untilDrawn(page)
+    await page.getByRole('button', { name: /Foam mat/, expanded: false }).click()
+    await page.getByText(/how many: 2 \(on the shelf: 1\)/).waitFor()
+  })
+
+  journey('is reached without any trip', async ({ open }) => {
+    const page = await open()
+    await shelved(page)
+    await press(page, 'More')
+    await page.getByRole('button', { name: /^Delete trip/ }).click()
+    await press(page, 'Open the shelf')
+    await page.getByRole('heading', { name: 'Shelter' }).waitFor()
+    expect(await names(page)).toContain('Foam mat')
+    await press(page, 'Close')
+    await page.getByRole('heading', { name: 'Trips and settings' }).waitFor()
+  })
+})
+
+describe('rows', () => {
+  for (const where of ['trip', 'shelf'] as const)
+    journey(`of the ${where} are dragged by their grip, and moved by keys`, async ({ open }) => {
+      const page = await open()
+      await shelved(page)
+      if (where === 'trip') await go(page, 'Gear')
+      await grip(page, 'Foam mat').waitFor()
+      const row = (name: string) => page.locator('.row', { hasText: name })
+      expect((await names(page)).slice(0, 4)).toEqual([
+        'Ridge tarp with inner',
+        'Pegs and lines',
+        'Sleeping bag in its sack',
+        'Foam mat',
+      ])
+
+      await drag(page, grip(page, 'Foam mat'), row('Pegs and lines'), 'above')
+      await page.mouse.up()
+      await soon(() => nameAt(page, 1)).toBe('Foam mat')
+      await page.getByText('Foam mat: place 2 of 23, in Shelter.').waitFor({ state: 'attached' })
+      expect(await page.locator('.drop-line, .dragged, .lifted').count()).toBe(0)
+
+      await page.keyboard.press('ArrowUp')
+      await soon(() => nameAt(page, 0)).toBe('Foam mat')
+      await page.keyboard.press('End')
+      await soon(async () => (await names(page)).at(-1)).toBe('Foam mat')
+      expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe(
+        'Move Foam mat',
+      )
+
+      await drag(page, grip(page, 'Pegs and lines'), row('Ridge tarp'), 'above')
+      await page.keyboard.press('Escape')
+      await page.mouse.up()
+      expect(await nameAt(page, 0)).toBe('Ridge tarp with inner')
+    })
+
+  journey('are dragged beyond the window, which scrolls along', async ({ open }) => {
+    const page = await open()
+    await shelved(page)
+    await grip(page, 'Ridge tarp with inner').scrollIntoViewIfNeeded()
+    const start = (await grip(page, 'Ridge tarp with inner').boundingBox())!
+    await page.mouse.move(start.x + 20, start.y + 20)
+    await page.mouse.down()
+    const foot = (await page.locator('.foot').boundingBox())!
+    await page.mouse.move(start.x + 20, foot.y - 5, { steps: 6 })
+    await soon(() => page.evaluate(() => scrollY)).toBeGreaterThan(900)
+    await page.mouse.up()
+    await soon(async () => (await names(page)).indexOf('Ridge tarp with inner')).toBeGreaterThan(7)
+  })
+
+  journey('are pushed by a finger without the page scrolling under it', async ({ open }) => {
+    const page = await open()
+    await shelved(page)
+    expect(await grip(page, 'Foam mat').evaluate(element => getComputedStyle(element).touchAction)).toBe(
+      'none',
+    )
+  })
+})
+
+describe('a shelf of hundreds of things', () => {
+  journey('draws a few of them, finds any, and scrolls to the last', async ({ open }) => {
+    const page = await open()
+    await press(page, 'Plan a trip')
+    await go(page, 'Gear')
+    await press(page, 'Paste a list')
+    const lines = Array.from({ length: 400 }, (_, i) => `Cord number ${i} ${10 + (i % 90)} g`)
+    await page.getByLabel('One thing a line, with its mass').fill(lines.join('\n'))
+    await page.getByRole('button', { name: /^Add \d+ items/ }).click()
+    await press(page, 'Paste a list')
+    await page.getByRole('button', { name: 'Put all on the shelf' }).click()
+    await press(page, 'Open the shelf')
+    await page.getByText('Cord number 0', { exact: true }).waitFor()
+    expect(await page.locator('.row').count()).toBeLessThan(80)
+    expect(await page.locator('.row').first().getAttribute('aria-setsize')).toMatch(/^40[01]$/)
+
+    await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight))
+    await page.getByText('Cord number 399', { exact: true }).waitFor()
+    expect(await page.locator('.row').count()).toBeLessThan(80)
+    await expectAccessible(page)
+
+    await page.getByLabel(/^Search/).fill('number 234')
+    await page.getByText('Cord number 234', { exact: true }).waitFor()
+    expect(await page.locator('.row').count()).toBe(1)
+  })
+})
+
+describe('the screens of the shelf', () => {
+  for (const [light, options] of [
+    ['by day', at360()],
+    ['in the dark', { ...at360(), ...dark }],
+  ] as const) {
+    journey(`keep the rules ${light}`, async ({ open }) => {
+      const page = await open(options)
+      await shelved(page)
+      await throughShelf(page, async state => {
+        await expectAccessible(page)
+        expect(await tooWide(page), state).toBeLessThanOrEqual(0)
+        expect(await tooSmall(page), state).toEqual([])
+      })
+    })
+  }
+
+  journey('fit 320 px with text twice as large', async ({ open }) => {
+    const page = await open({ ...at360(), viewport: { width: 320, height: 568 } })
+    await shelved(page)
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%'
+    })
+    await throughShelf(page, async state => {
+      expect(await tooWide(page), state).toBeLessThanOrEqual(0)
+    })
+  })
+
+  journey('stand beside the gear on a desk, and stay while an item is opened there', async ({ open }) => {
+    const page = await open(at1280())
+    await openDemo(page)
+    await press(page, 'Put all on the shelf')
+    await press(page, 'Open the shelf')
+    for (const place of ['Shelf', 'Gear', 'Need', 'Packs'])
+      await page.getByRole('heading', { name: place, level: 2 }).waitFor()
+    await expectAccessible(page)
+    await page
+      .getByRole('region', { name: 'gear' })
+      .getByRole('button', { name: /^Foam mat/ })
+      .click()
+    await page.getByText('From the shelf, the same here as there.').waitFor()
+    expect(await page.getByRole('heading', { name: 'Shelf', level: 2 }).isVisible()).toBe(true)
+    await page.getByRole('region', { name: 'shelf' }).getByRole('button', { name: 'Close' }).click()
+    await page.getByRole('heading', { name: 'Trip', level: 2 }).waitFor()
+    expect(await tooWide(page)).toBeLessThanOrEqual(0)
+  })
+})
