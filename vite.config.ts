@@ -5,7 +5,7 @@ import { VitePWA } from 'vite-plugin-pwa'
 import { defineConfig } from 'vitest/config'
 
 // What pages may do: only files of this site, no inline script or style, no string turned into script.
-// The three named policies are the only doors to a service worker, an XML parser and a worker.
+// The two named policies are the only doors to a service worker and a worker.
 const contentPolicy = [
   "default-src 'none'",
   "script-src 'self'",
@@ -18,7 +18,7 @@ const contentPolicy = [
   "form-action 'none'",
   "object-src 'none'",
   "require-trusted-types-for 'script'",
-  'trusted-types app-sw app-xml app-worker',
+  'trusted-types app-sw app-worker',
 ].join('; ')
 
 // Everything a static host should send; see DEVELOPERS.md, "Hosting". A page cannot set frame-ancestors itself.
@@ -44,6 +44,35 @@ function policyInPage(): Plugin {
         injectTo: 'head-prepend',
       },
     ],
+  }
+}
+
+/**
+ * What another app shares with this one arrives as a posted form, which a static host cannot take: the service worker
+ * puts the files aside and sends the page to `?received`, where it takes them up (src/parts/files/shared.ts). The text
+ * of this function becomes part of the worker, so it names nothing outside itself.
+ */
+async function putAside({ request }: { request: Request }): Promise<Response> {
+  const scope = new URL('./', request.url)
+  const back = (how: string) => Response.redirect(`${scope.href}?received${how}`, 303)
+  try {
+    const form = await request.formData()
+    const given = [...form.getAll('files'), form.get('url'), form.get('text')]
+    const files = given
+      .flatMap(value => (value ? (typeof value === 'string' ? new File([value], 'Shared text') : value) : []))
+      .slice(0, 10)
+    // More than any reader of the app takes: nothing of it is stored.
+    if (files.length === 0 || files.some(({ size }) => size > 31_000_000)) return back('=not')
+    await caches.delete('pack-reckoner-received')
+    const aside = await caches.open('pack-reckoner-received')
+    for (const [i, file] of files.entries()) {
+      const headers = { 'X-Name': encodeURIComponent(file.name) }
+      await aside.put(`${scope.href}received/${i}`, new Response(file, { headers }))
+    }
+    return back('')
+  } catch {
+    // The page says that it did not arrive.
+    return back('=not')
   }
 }
 
@@ -84,6 +113,9 @@ export default defineConfig({
         navigateFallback: 'index.html',
         // importScripts() in a second file would be refused by the policy above.
         inlineWorkboxRuntime: true,
+        runtimeCaching: [
+          { urlPattern: ({ url }) => url.searchParams.has('receive'), method: 'POST', handler: putAside },
+        ],
       },
     }),
   ],
@@ -98,6 +130,7 @@ export default defineConfig({
           setupFiles: [here('tests/tools/seed.ts')],
           // No gate on speed: a busy machine is no defect.
           testTimeout: 60_000,
+          hookTimeout: 60_000,
           include: [
             'tests/{units,plan,engine,published,report,files,cli,store}/**/*.test.ts',
             'tests/*.test.ts',

@@ -24,7 +24,7 @@ const troubles = [...missedByEager(), ...missedByStore()]
 const budgets = [
   { what: 'JavaScript of the first visit', limitKb: 50, files: eager.filter(file => file.endsWith('.js')) },
   { what: 'CSS of the first visit', limitKb: 12, files: eager.filter(file => file.endsWith('.css')) },
-  { what: 'everything stored for offline use', limitKb: 400, files: stored },
+  { what: 'everything stored for offline use', limitKb: 450, files: stored },
 ]
 
 for (const { what, limitKb, files } of budgets) {

@@ -278,6 +278,47 @@ describe('a measure', () => {
     expect(item()).toMatchObject({ litres, litresFrom })
   })
 
+  test('of a mat laid out comes to its roll, the open middle taken as 2 cm', () => {
+    tripWith({ id: 'a', name: 'Mat' })
+    render(<Live part={Measure} />)
+    way('Mat, laid out')
+    type(/^Length/, '183')
+    type(/^Width/, '51')
+    type(/^Thickness/, '15 mm')
+    expect(screen.getByText(/14.16\sL ± 0.98\sL/)).toBeTruthy()
+    expect(screen.getByText(/The roll is 19\scm thick.*14.00\sL/)).toBeTruthy()
+    press(/^Use 14.16\sL/)
+    expect(item()).toEqual({ id: 'a', name: 'Mat', litres: 14.16, litresFrom: 'dimensions' })
+  })
+
+  test('gives a rigid thing its size as well, in place of the one it had', () => {
+    tripWith({ id: 'a', name: 'Case', build: 'rigid', lengthCm: 9, diameterCm: 8 })
+    render(<Live part={Measure} />)
+    way('Box')
+    type(/^Length/, '30')
+    type(/^Width/, '20')
+    type(/^Height/, '10.02')
+    expect(screen.getByText(/Its size is put in as well/)).toBeTruthy()
+    press(/^Use/)
+    const { diameterCm, ...rest } = item()
+    expect(diameterCm).toBeUndefined()
+    expect(rest).toMatchObject({ lengthCm: 30, widthCm: 20, depthCm: 10, litresFrom: 'dimensions' })
+  })
+
+  test('says what it counts as, and counts for less where it is too small for the way', () => {
+    tripWith({ id: 'a', name: 'Thing' })
+    render(<Live part={Measure} />)
+    way('In water')
+    type(/^The water/, '3')
+    expect(screen.getByText(/Counts as measured by filling, good to ± 3 %\./)).toBeTruthy()
+    type(/^The water/, '0.5')
+    expect(screen.getByText(/Counts as from its dimensions, good to ± 10 %: it is small/)).toBeTruthy()
+    type(/^The water/, '0.3')
+    expect(screen.getByText(/Counts as a guess, good to ± 30 %: it is small/)).toBeTruthy()
+    press(/^Use/)
+    expect(item()).toMatchObject({ litres: 0.3, litresFrom: 'guess' })
+  })
+
   test('that cannot be read says so and offers nothing', () => {
     tripWith({ id: 'a', name: 'Thing' })
     render(<Live part={Measure} />)

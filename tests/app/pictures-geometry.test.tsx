@@ -30,7 +30,16 @@ const nothing: Shares = { kept: 0, daily: 0, nightly: 0, spread: 0, water: 0, ru
 function moment(over: Partial<Omit<Moment, 'kg'>> & { kg?: Partial<Shares> }): Moment {
   const kg = { ...nothing, ...over.kg }
   const total = Object.values(kg).reduce((sum, value) => sum + value, 0)
-  const plain = { stop: 0, phase: 'depart' as const, day: 1, km: 0, hours: 0, bodyLitres: 0, bodyKg: 0 }
+  const plain = {
+    stop: 0,
+    phase: 'depart' as const,
+    day: 1,
+    km: 0,
+    hours: 0,
+    bodyLitres: 0,
+    bodyKg: 0,
+    loose: { kg: 0, litres: 0 },
+  }
   const volumes = { rigidLitres: 0, softLitres: 0, outsideLitres: 0, litres: nothing }
   return { ...plain, ...volumes, ...over, kg: { ...kg, total } }
 }

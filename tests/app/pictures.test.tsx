@@ -22,7 +22,17 @@ const at = (
   const total = Object.values(shares).reduce((sum, value) => sum + value, 0)
   const litres = { ...shares, kept: 30 }
   const volumes = { bodyLitres: 44 + shares.water, rigidLitres: 0, softLitres: 0, outsideLitres: 0, litres }
-  return { stop, phase, km, day, hours: km / 3, bodyKg: 0, kg: { ...shares, total }, ...volumes }
+  return {
+    stop,
+    phase,
+    km,
+    day,
+    hours: km / 3,
+    bodyKg: 0,
+    loose: { kg: 0, litres: 0 },
+    kg: { ...shares, total },
+    ...volumes,
+  }
 }
 
 const moments = [

@@ -28,6 +28,7 @@ const at = (stop: number, phase: Moment['phase'], km: number): Moment => {
     outsideLitres: 0,
     litres: shares,
     bodyKg: 0,
+    loose: { kg: 0, litres: 0 },
   }
   return { stop, phase, km, day: 1, hours: km / 4, kg: { ...shares, total: 9 }, ...volumes }
 }

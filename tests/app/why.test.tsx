@@ -8,7 +8,7 @@ import { fromPlanDocument, parsePlan } from '../../src/plan'
 import { GearScreen } from '../../src/screens/gear'
 import { NeedScreen } from '../../src/screens/need'
 import { TripScreen } from '../../src/screens/trip'
-import { actions, newId, openTrip, reckoned } from '../../src/store'
+import { actions, library, newId, openTrip, reckoned } from '../../src/store'
 
 beforeEach(() => {
   const parsed = parsePlan(demo)
@@ -21,6 +21,9 @@ afterEach(cleanup)
 const stop = (index: number) => openTrip.value!.draft.trip.stops[index]!
 const nothing = () => undefined
 
+/** The panel is fetched on its first opening. */
+const PATIENCE = { timeout: 5000 }
+
 /** Opens the "Why?" of a figure and waits for its panel. */
 async function ask(figure: RegExp, within_: HTMLElement = document.body) {
   const details = within(within_).getByText(figure, { selector: '.why-figure' }).closest('details')!
@@ -30,7 +33,7 @@ async function ask(figure: RegExp, within_: HTMLElement = document.body) {
     const panel = details.querySelector<HTMLElement>('.why-panel')
     if (!panel) throw new Error('no panel yet')
     return panel
-  })
+  }, PATIENCE)
 }
 
 describe('a figure that is asked why', () => {
@@ -45,7 +48,28 @@ describe('a figure that is asked why', () => {
     ])
       expect(within(panel).getByText(text)).toBeTruthy()
     expect(within(panel).getByText('12.5 km')).toBeTruthy()
-    expect(within(panel).queryAllByRole('button')).toEqual([])
+  })
+
+  test('closes on Escape and gives the focus back', async () => {
+    render(<Why about={{ kind: 'walking-time', leg: 0 }} figure="Walking" />)
+    const panel = await ask(/Walking/)
+    const details = panel.closest('details')!
+    within(panel)
+      .getByRole('button', { name: /^Distance/ })
+      .focus()
+    fireEvent.keyDown(document.activeElement!, { key: 'Escape' })
+    expect(details.open).toBe(false)
+    expect(document.activeElement?.tagName).toBe('SUMMARY')
+  })
+
+  test('leads to the screen and the entry of a field of its own accord', async () => {
+    actions.setPlace({ screen: 'need', detail: null, scrollY: 0 })
+    render(<Why about={{ kind: 'base-weight' }} figure="Base weight" />)
+    const panel = await ask(/Base weight/)
+    const [largest] = within(panel).getAllByRole('button')
+    fireEvent.click(largest!)
+    expect(library.value.place.screen).toBe('gear')
+    expect(library.value.place.detail).toMatch(/^gear\//)
   })
 
   test('leads from an input to its field, also one folded away', async () => {

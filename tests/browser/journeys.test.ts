@@ -159,7 +159,7 @@ describe('several trips', () => {
     await page.getByRole('button', { name: /^Salt Ridge/ }).waitFor()
     await page.getByRole('button', { name: 'Delete trip Round the lake' }).click()
     expect(await page.getByRole('button', { name: /^Round the lake/ }).count()).toBe(0)
-    await page.getByRole('button', { name: 'Undo' }).click()
+    await page.getByRole('button', { name: 'Undo', exact: true }).click()
     await page.getByRole('button', { name: /^Round the lake/ }).waitFor()
   })
 

@@ -3,6 +3,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
+import { openDiffering, openMore } from './backups'
 import { at360, at1280, dark, journey } from './harness'
 
 const PLACES = ['Trip', 'Gear', 'Need', 'Packs'] as const
@@ -55,7 +56,12 @@ describe('on a phone', () => {
       }
       await page.getByRole('button', { name: 'More', exact: true }).click()
       await page.getByRole('heading', { name: 'Trips and settings' }).waitFor()
+      await page.getByRole('button', { name: 'Save everything as a file' }).waitFor()
       await expectAccessible(page)
+      expect(await tooSmall(page)).toEqual([])
+      await openDiffering(page)
+      await expectAccessible(page)
+      expect(await tooWide(page)).toBeLessThanOrEqual(0)
       expect(await tooSmall(page)).toEqual([])
     })
   }
@@ -70,6 +76,9 @@ describe('on a phone', () => {
       await openPlace(page, place)
       expect(await tooWide(page), place).toBeLessThanOrEqual(0)
     }
+    await openMore(page)
+    await openDiffering(page)
+    expect(await tooWide(page)).toBeLessThanOrEqual(0)
   })
 })
 

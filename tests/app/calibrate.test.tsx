@@ -1,0 +1,177 @@
+// Your own packing: kept, combined, withdrawn and undone together with what the open trip reckons with, never with
+// what another trip does.
+
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import type { Draft } from '../../src/plan'
+import { CalibrateScreen } from '../../src/screens/calibrate'
+import { NeedScreen } from '../../src/screens/need'
+import { actions, openTrip, reckoned, shelf, trips } from '../../src/store'
+
+const draft = (name: string): Draft => ({
+  name,
+  carrier: { massKg: 70 },
+  trip: {
+    stops: [
+      { id: 's', name: 'Start' },
+      { id: 'e', name: 'End', leg: { km: 8 } },
+    ],
+    water: { litresPerHour: 0, campLitres: 0, reserveLitres: 0 },
+  },
+  gear: [
+    { id: 'kit', name: 'Kit', massKg: 6, litres: 40 },
+    { id: 'food', name: 'Food', massKg: 1, litres: 0, use: 'daily' },
+  ],
+  packs: [
+    {
+      id: 'p',
+      name: 'Grey pack',
+      bodyLitres: 50,
+      setups: [{ id: 'u', name: 'as sold', massKg: 1, frame: 'framed' }],
+    },
+  ],
+  settings: { softPacking: 1 },
+})
+
+const settings = () => openTrip.value!.draft.settings
+const press = (name: string | RegExp) => fireEvent.click(screen.getByRole('button', { name }))
+const choose = (label: string) => fireEvent.click(screen.getByLabelText(label))
+const type = (label: string | RegExp, text: string) =>
+  fireEvent.input(screen.getByLabelText(label), { target: { value: text } })
+const says = (text: string | RegExp) => expect(document.body.textContent).toMatch(text)
+
+beforeEach(() => {
+  actions.setSystem('metric')
+  actions.editShelf('Empty', it => ({ ...it, packings: [] }))
+  actions.createTrip(draft('Ridge'))
+  actions.setPlace({ screen: 'calibrate', detail: null, scrollY: 0 })
+})
+afterEach(cleanup)
+
+/** The form forgets what is typed only when it is told to: each test says all it needs. */
+function pack(full: string) {
+  choose('Closed')
+  choose('With food and water')
+  type(/^How full/, full)
+  press('Add this packing')
+}
+
+describe('a packing', () => {
+  test('is held against the list, and kept with the factor the trip then reckons with, in one step', () => {
+    render(<CalibrateScreen />)
+    says('This trip reckons with the general packing model.')
+    choose('Closed')
+    type(/^How full/, '88')
+    says(/It took 44\.0\sL; the general model says 40\.0\sL/)
+    says(/10\s% more than reckoned: factor 1\.10/)
+    expect(shelf.value.packings).toEqual([])
+    press('Add this packing')
+    expect(shelf.value.packings).toMatchObject([
+      { gear: 'Ridge', pack: 'Grey pack', bodyLitres: 50, said: { how: 'full', fullness: 0.88 } },
+    ])
+    expect(settings()).toEqual({
+      softPacking: 1,
+      personalFactor: expect.closeTo(1.1, 9),
+      personalFactorSpread: 0.06,
+    })
+    expect(reckoned.value!.reckoned).toMatchObject({
+      ok: true,
+      reckoning: { need: { bodyLitres: expect.closeTo(44, 6) } },
+    })
+    says('This trip reckons with it.')
+    actions.undo()
+    expect(shelf.value.packings).toEqual([])
+    expect(settings()).toEqual({ softPacking: 1 })
+    actions.redo()
+    expect(shelf.value.packings).toHaveLength(1)
+    expect(settings()).toMatchObject({ personalFactorSpread: 0.06 })
+  })
+
+  test('joins the others to a mean, and goes out of it again when it is withdrawn', () => {
+    render(<CalibrateScreen />)
+    pack('84')
+    pack('88')
+    expect(settings()).toMatchObject({ personalFactor: expect.closeTo(1.075, 9), personalFactorSpread: 0.03 })
+    says(/Two packings: what you pack takes (7|8)\s% more/)
+    says('All of them in one pack')
+    const latest = within(screen.getAllByRole('listitem')[0]!)
+    fireEvent.click(latest.getByRole('button', { name: /^Withdraw/ }))
+    expect(shelf.value.packings).toHaveLength(1)
+    expect(settings()).toMatchObject({ personalFactor: expect.closeTo(1.05, 9), personalFactorSpread: 0.06 })
+    press(/^Withdraw/)
+    expect(settings()).toEqual({ softPacking: 1 })
+    actions.undo()
+    expect(settings()).toMatchObject({ personalFactor: expect.closeTo(1.05, 9) })
+  })
+
+  test('that would not close counts as more than full', () => {
+    render(<CalibrateScreen />)
+    choose('Would not close')
+    type(/^Would not close by about/, '2')
+    says(/factor 1\.30/)
+  })
+
+  test('pressed into a carton needs no pack', () => {
+    render(<CalibrateScreen />)
+    choose('In a carton')
+    choose('Without them')
+    type(/^Length/, '40')
+    type(/^Width/, '30')
+    type(/^Height/, '35')
+    says(/It took 42\.0\sL/)
+    press('Add this packing')
+    expect(shelf.value.packings).toMatchObject([
+      { gear: 'Ridge, without food and water', pack: 'a carton', bodyLitres: 42 },
+    ])
+  })
+
+  test('far from the others is told so and counts all the same; outside the limits it cannot be kept', () => {
+    render(<CalibrateScreen />)
+    pack('80')
+    choose('Would not close')
+    type(/^Would not close by about/, '10')
+    says(/50\s% more than by your other packing\./)
+    press('Add this packing')
+    expect(shelf.value.packings).toHaveLength(2)
+    type(/^Would not close by about/, '90')
+    says('Write at most 50 L')
+    expect(screen.queryByRole('button', { name: 'Add this packing' })).toBeNull()
+  })
+
+  test('stays typed over a look at another screen', () => {
+    render(<CalibrateScreen />)
+    choose('Closed')
+    type(/^How full/, '63')
+    actions.setPlace({ screen: 'gear', detail: null, scrollY: 0 })
+    actions.setPlace({ screen: 'calibrate', detail: null, scrollY: 0 })
+    expect((screen.getByLabelText(/^How full/) as HTMLInputElement).value).toBe('63')
+  })
+})
+
+describe('another trip', () => {
+  test('is never changed; it offers one’s own packing, and takes it on a tap', () => {
+    const other = openTrip.value!.id
+    actions.createTrip(draft('Valley'))
+    render(<CalibrateScreen />)
+    pack('88')
+    expect(trips.value.get(other)!.draft.settings).toEqual({ softPacking: 1 })
+    cleanup()
+    actions.openTripById(other)
+    render(<NeedScreen onGo={() => undefined} />)
+    says('the general packing model, not yet on your own packing')
+    press('Reckon with your own packing (1 packing, 1.10)')
+    expect(settings()).toMatchObject({ personalFactor: expect.closeTo(1.1, 9), personalFactorSpread: 0.06 })
+    says('Rests on one packing of your own')
+    expect(screen.queryByRole('button', { name: /1 packing, 1\.10/ })).toBeNull()
+  })
+
+  test('on the general model stays there when a packing is withdrawn', () => {
+    render(<CalibrateScreen />)
+    pack('88')
+    press('Reckon this trip with the general model instead')
+    expect(settings()).toEqual({ softPacking: 1 })
+    press(/^Withdraw/)
+    expect(settings()).toEqual({ softPacking: 1 })
+    expect(shelf.value.packings).toEqual([])
+  })
+})
