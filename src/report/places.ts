@@ -19,7 +19,8 @@ export function placeText(place: Place, moments: Moment[]): string {
   return `${way} ${place.name}, day ${moments[momentIndex(moments, place)]?.day ?? 1}`
 }
 
-const SHARES = [
+/** The parts of a load as the pictures and reasons name them. */
+export const SHARES = [
   ['kept', 'gear'],
   ['daily', 'food'],
   ['nightly', 'fuel'],

@@ -3,30 +3,32 @@
 import { useEffect } from 'preact/hooks'
 import { actions, canRedo, canUndo, lastLabel, redoLabel } from '../../store'
 
-export function UndoRedo() {
-  return (
-    <>
-      <button
-        type="button"
-        class="quiet icon"
-        aria-label={lastLabel.value ? `Undo: ${lastLabel.value}` : 'Undo'}
-        disabled={!canUndo.value}
-        onClick={actions.undo}
-      >
-        ↶
-      </button>
-      <button
-        type="button"
-        class="quiet icon"
-        aria-label={redoLabel.value ? `Redo: ${redoLabel.value}` : 'Redo'}
-        disabled={!canRedo.value}
-        onClick={actions.redo}
-      >
-        ↷
-      </button>
-    </>
-  )
+export const UndoRedo = () => (
+  <>
+    <Step way="Undo" sign="↶" what={lastLabel.value} enabled={canUndo.value} onGo={actions.undo} />
+    <Step way="Redo" sign="↷" what={redoLabel.value} enabled={canRedo.value} onGo={actions.redo} />
+  </>
+)
+
+interface StepProps {
+  way: string
+  sign: string
+  what: string | null
+  enabled: boolean
+  onGo: () => void
 }
+
+const Step = ({ way, sign, what, enabled, onGo }: StepProps) => (
+  <button
+    type="button"
+    class="quiet icon"
+    aria-label={what ? `${way}: ${what}` : way}
+    disabled={!enabled}
+    onClick={onGo}
+  >
+    {sign}
+  </button>
+)
 
 /** Ctrl or Cmd with Z, with Shift for redo. In a text field these keys are the browser's own. */
 export function useUndoKeys() {

@@ -1,4 +1,5 @@
 export { Grip, useMover } from './Grip'
+export { GroupHeading } from './GroupHeading'
 export { entryProps, LongList } from './LongList'
 export type { Mover } from './mover'
 export type { Entry } from './slots'

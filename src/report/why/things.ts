@@ -3,6 +3,7 @@
 
 import { fieldPath, type Plan } from '../../plan'
 import { type ItemMakeup, type Moment, makeupAt, type Shares } from '../../reckon'
+import { SHARES } from '../places'
 import type { Shown } from '../shown'
 import type { Unshown } from './sum'
 import type { WhyContext, WhyPart } from './types'
@@ -39,15 +40,6 @@ export function thingParts(
   const value = rest.reduce((sum, entry) => sum + entry.value, 0)
   return [...parts, { label: `${rest.length} lesser things`, value, text: show(value), isRest: true }]
 }
-
-const BANDS: readonly (readonly [share: keyof Shares, name: string])[] = [
-  ['kept', 'gear'],
-  ['daily', 'food'],
-  ['nightly', 'fuel'],
-  ['spread', 'things used up'],
-  ['water', 'water'],
-  ['rubbish', 'rubbish'],
-]
 
 /** The load of a moment by gear, food, fuel, water and rubbish, and each by its things. */
 export function loadParts({ plan, reckoning, shown }: WhyContext, moment: number): Unshown[] {
@@ -92,7 +84,7 @@ function bandParts(makeup: ItemMakeup[], { shares, amount, path, show }: Banding
         share === 'rubbish' ? all * it.rubbishShare : it.item.use === share ? all * (1 - it.rubbishShare) : 0
       return { item: it.item, value }
     })
-  return BANDS.map(([share, label]) =>
+  return SHARES.map(([share, label]) =>
     share === 'water'
       ? { label, value: shares.water, path: 'trip/water/reserveLitres' }
       : { label, value: shares[share], of: thingParts(of(share), { path, show }) },

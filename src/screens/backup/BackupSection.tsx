@@ -3,7 +3,7 @@
 import './backup.css'
 import { useEffect, useState } from 'preact/hooks'
 import { BACKUP_CAPS } from '../../files/backup'
-import { receive, saveFile } from '../../parts/files'
+import { FileButton, receive, saveFile } from '../../parts/files'
 import { backupsChanged, dueBackup } from '../../store'
 import { theBackups } from './look'
 import { Snapshots } from './Snapshots'
@@ -43,20 +43,12 @@ export function BackupSection() {
         <button type="button" class="quiet" onClick={save}>
           Save everything as a file
         </button>
-        <label class="quiet file">
-          Open a saved file
-          <input
-            type="file"
-            class="unseen"
-            accept=".json,application/json"
-            onChange={event => {
-              const input = event.currentTarget
-              receive(input.files ?? [])
-              // Emptied, so that choosing the same file again is a change again.
-              input.value = ''
-            }}
-          />
-        </label>
+        <FileButton
+          quiet
+          label="Open a saved file"
+          accept=".json,application/json"
+          onFile={file => receive([file])}
+        />
       </div>
       <Snapshots />
     </section>

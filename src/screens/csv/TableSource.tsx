@@ -2,6 +2,7 @@
 
 import { useState } from 'preact/hooks'
 import { TABLE_CAPS } from '../../files/csv'
+import { FileButton } from '../../parts/files'
 import { type Source, sourceOf, unreadable } from './source'
 
 interface TableSourceProps {
@@ -37,21 +38,11 @@ export function TableSource({ source, onSource }: TableSourceProps) {
       }}
     >
       <legend>The table</legend>
-      <label class="file">
-        {source && 'name' in source ? 'Choose another file' : 'Choose a file (CSV)'}
-        <input
-          type="file"
-          class="unseen"
-          accept=".csv,.tsv,.tab,.txt,text/csv,text/tab-separated-values,text/plain"
-          onChange={event => {
-            const input = event.currentTarget
-            const file = input.files?.[0]
-            // Emptied, so that choosing the same file again is a change again.
-            input.value = ''
-            void open(file)
-          }}
-        />
-      </label>
+      <FileButton
+        label={source && 'name' in source ? 'Choose another file' : 'Choose a file (CSV)'}
+        accept=".csv,.tsv,.tab,.txt,text/csv,text/tab-separated-values,text/plain"
+        onFile={file => void open(file)}
+      />
       {problem ? <p class="problem">{problem}</p> : null}
       {source && 'name' in source ? (
         <p>

@@ -6,6 +6,7 @@ import {
   type Entry,
   entryProps,
   Grip,
+  GroupHeading,
   LongList,
   type Mover,
   movedTo,
@@ -47,12 +48,7 @@ export function GearScreen({ detail, onDetail }: Detail) {
         mover={mover}
         draw={(at, of) => {
           const { key, heading } = entries[at]!
-          if (heading !== undefined)
-            return (
-              <li key={key} class="group" {...entryProps(key, at, of)}>
-                <h3>{heading || 'Other'}</h3>
-              </li>
-            )
+          if (heading !== undefined) return <GroupHeading key={key} id={key} name={heading} at={at} of={of} />
           const index = indexOf.get(key)!
           return (
             <ItemRow

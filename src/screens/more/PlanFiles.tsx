@@ -1,7 +1,7 @@
 // A trip as a plan file, and a plan file as a trip of its own: nothing that is here is ever replaced by one.
 
 import { useState } from 'preact/hooks'
-import { receive, saveFile } from '../../parts/files'
+import { FileButton, receive, saveFile } from '../../parts/files'
 import { fromPlanDocument } from '../../plan'
 import { actions, newId, openTrip, reckoned } from '../../store'
 
@@ -42,22 +42,12 @@ export function PlanFiles() {
             Save this trip as a file
           </button>
         ) : null}
-        <label class="quiet file">
-          Open a plan file
-          <input
-            type="file"
-            class="unseen"
-            accept=".json,application/json"
-            onChange={event => {
-              const input = event.currentTarget
-              void open(input.files?.[0])
-                .catch(failed)
-                .finally(() => {
-                  input.value = ''
-                })
-            }}
-          />
-        </label>
+        <FileButton
+          quiet
+          label="Open a plan file"
+          accept=".json,application/json"
+          onFile={file => void open(file).catch(failed)}
+        />
       </div>
       <div role="status">
         {saved ? <p class="hint">The file is with your downloads.</p> : null}

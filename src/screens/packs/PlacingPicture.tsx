@@ -18,6 +18,20 @@ const TALL_PX = 300
 const LABELS_EM = 7
 const LEAST_PX = 110
 
+interface Sides {
+  x: number
+  y: number
+  width: number
+  height: number
+}
+
+const sides = ({ x, y, width, height }: Sides) => ({
+  x: px(x),
+  y: px(y),
+  width: px(width),
+  height: px(height),
+})
+
 export function PlacingPicture({ placing, words, name, shown }: PictureProps) {
   const { ref, room } = useRoom()
   // Where there is no room beside the drawing, the sentences under it have to do.
@@ -38,41 +52,16 @@ export function PlacingPicture({ placing, words, name, shown }: PictureProps) {
         <svg width={px(plan.widthPx + labelsPx)} height={px(plan.heightPx)} role="img" aria-label={says}>
           <path class="harness" d={plan.outline} />
           <circle class="placing-head" cx={px(plan.head.x)} cy={px(plan.head.y)} r={px(plan.head.radius)} />
-          <rect
-            class="body-paper"
-            x={px(body.x)}
-            y={px(body.y)}
-            width={px(body.width)}
-            height={px(body.height)}
-            rx="6"
-          />
+          <rect class="body-paper" {...sides(body)} rx="6" />
           <rect
             class="placing-fill"
-            x={px(body.x)}
-            y={px(plan.levelY)}
-            width={px(body.width)}
-            height={px(Math.max(0, body.y + body.height - plan.levelY))}
+            {...sides({ ...body, y: plan.levelY, height: Math.max(0, body.y + body.height - plan.levelY) })}
             rx="6"
           />
           {plan.moved.map((thing, i) => (
-            <rect
-              key={i}
-              class="placing-thing"
-              x={px(thing.x)}
-              y={px(thing.y)}
-              width={px(thing.width)}
-              height={px(thing.height)}
-              rx="2"
-            />
+            <rect key={i} class="placing-thing" {...sides(thing)} rx="2" />
           ))}
-          <rect
-            class="body"
-            x={px(body.x)}
-            y={px(body.y)}
-            width={px(body.width)}
-            height={px(body.height)}
-            rx="6"
-          />
+          <rect class="body" {...sides(body)} rx="6" />
           <path class="placing-lever" d={`M${px(hip.x)} ${px(hip.y)}V${px(plan.now.y)}`} />
           <Lever from={hip} to={plan.now} isThen={false} />
           {hasMoved ? <Lever from={hip} to={plan.after} isThen /> : null}

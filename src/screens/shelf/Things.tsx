@@ -2,7 +2,7 @@
 
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
-import { entryProps, LongList, movedTo, type Spot, useMover } from '../../parts/long-list'
+import { GroupHeading, LongList, movedTo, type Spot, useMover } from '../../parts/long-list'
 import { addThing, setGroup, type Thing } from '../../plan/shelf'
 import { actions, newId, shelf } from '../../store'
 import { ChangeMany } from './ChangeMany'
@@ -157,12 +157,7 @@ function List({ shown, shownGroup, letGo, opened, isChoosing, onDetail }: ListPr
       mover={mover}
       draw={(at, of) => {
         const { key, heading } = entries[at]!
-        if (heading !== undefined)
-          return (
-            <li key={key} class="group" {...entryProps(key, at, of)}>
-              <h3>{heading || 'Other'}</h3>
-            </li>
-          )
+        if (heading !== undefined) return <GroupHeading key={key} id={key} name={heading} at={at} of={of} />
         return (
           <ThingRow
             key={key}

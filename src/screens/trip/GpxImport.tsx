@@ -3,6 +3,7 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { GPX_CAPS, type GpxMeasured, importGpx, type ProfilePoint } from '../../files/gpx'
+import { FileButton } from '../../parts/files'
 import { GpxTrack } from './GpxTrack'
 import './gpx-import.css'
 
@@ -84,21 +85,12 @@ function FileChoice({
 }) {
   return (
     <>
-      <label class={again ? 'quiet file' : 'file'}>
-        {again ? 'Choose another file' : 'Choose a track file (GPX)'}
-        <input
-          type="file"
-          class="unseen"
-          accept=".gpx,application/gpx+xml,application/xml,text/xml"
-          onChange={event => {
-            const input = event.currentTarget
-            const file = input.files?.[0]
-            // Emptied, so that choosing the same file again is a change again.
-            input.value = ''
-            void onFile(file)
-          }}
-        />
-      </label>
+      <FileButton
+        quiet={again}
+        label={again ? 'Choose another file' : 'Choose a track file (GPX)'}
+        accept=".gpx,application/gpx+xml,application/xml,text/xml"
+        onFile={file => void onFile(file)}
+      />
       {again ? null : (
         <p class="hint">
           GPX 1.0 or 1.1, up to {GPX_CAPS.fileBytes / 1e6} MB and {GPX_CAPS.points.toLocaleString('en')}{' '}
