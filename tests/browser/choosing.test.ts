@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { at360, dark, journey, reloadFromStore, untilDrawn, untilStored } from './harness'
+import { enlarge, tooSmall, tooWide } from './sizes'
 
 const go = (page: Page, place: string) =>
   page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
@@ -33,21 +34,6 @@ async function keepSmallPack(page: Page) {
   await page.getByRole('button', { name: 'Keep it as a candidate' }).click()
   await page.getByText('Kept:').waitFor()
 }
-
-const tooWide = (page: Page) =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
-
-const tooSmall = (page: Page) =>
-  page.evaluate(() =>
-    [...document.querySelectorAll('button, select, summary, input[type="text"], .option, .toggle')]
-      .filter(control => (control as HTMLElement).checkVisibility())
-      .flatMap(control => {
-        const { width, height } = control.getBoundingClientRect()
-        return width < 43.5 || height < 43.5
-          ? [`${control.tagName} "${control.textContent?.slice(0, 30)}" ${width} × ${height}`]
-          : []
-      }),
-  )
 
 describe('my pack is too small, what now?', () => {
   journey('Packs, one question and one tap: it does, and undo takes it back', async ({ open: visit }) => {
@@ -217,9 +203,7 @@ describe('the rules of every screen', () => {
   for (const [name, reach] of places)
     journey(`${name}: fits 320 px with text twice as large`, async ({ open: visit }) => {
       const page = await visit({ ...at360(), viewport: { width: 320, height: 568 } })
-      await page.evaluate(() => {
-        document.documentElement.style.fontSize = '200%'
-      })
+      await enlarge(page)
       await reach(page)
       expect(await tooWide(page)).toBeLessThanOrEqual(0)
     })

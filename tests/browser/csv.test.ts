@@ -6,6 +6,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { at360, dark, journey } from './harness'
+import { enlarge, tooSmall, tooWide } from './sizes'
 
 const TABLE = `Gear list;;;;;;
 Category;Item;Qty;Weight (g);Packed (L);Worn;Price
@@ -34,21 +35,6 @@ async function atTheDoor(page: Page) {
   await page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: 'Gear' }).click()
   await button(page, 'Import a table').click()
 }
-
-const tooWide = (page: Page) =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
-
-const tooSmall = (page: Page) =>
-  page.evaluate(() =>
-    [...document.querySelectorAll('button, select, summary, textarea, .file, .option, .toggle')]
-      .filter(control => (control as HTMLElement).checkVisibility())
-      .flatMap(control => {
-        const { width, height } = control.getBoundingClientRect()
-        return width < 43.5 || height < 43.5
-          ? [`${control.tagName} "${control.textContent?.slice(0, 30)}" ${width} × ${height}`]
-          : []
-      }),
-  )
 
 describe('a table', () => {
   journey('from an older spreadsheet comes in with one tap, and goes with one', async ({ open }) => {
@@ -107,7 +93,7 @@ describe('a table', () => {
       )
       dispatchEvent(new DragEvent('drop', { dataTransfer, cancelable: true }))
     })
-    await page.getByRole('heading', { name: 'A table' }).waitFor()
+    await page.getByRole('heading', { name: 'A table', exact: true }).waitFor()
     await page.getByText('2 things to add to the shelf').waitFor()
     await expectAccessible(page)
     await button(page, 'Make a new trip for it').click()
@@ -151,9 +137,7 @@ describe('the panels of tables', () => {
   journey('fit 320 px with text twice as large', async ({ open }) => {
     const page = await open({ ...at360(), viewport: { width: 320, height: 568 } })
     await atTheDoor(page)
-    await page.evaluate(() => {
-      document.documentElement.style.fontSize = '200%'
-    })
+    await enlarge(page)
     await picker(page).setInputFiles(file(TABLE))
     for (const summary of await page.locator('.table-import summary').all()) await summary.click()
     expect(await tooWide(page)).toBeLessThanOrEqual(0)

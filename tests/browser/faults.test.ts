@@ -51,8 +51,10 @@ describe('a save that fails', () => {
     await rename(page, 'Unsaved')
     await notice(page, 'could not be saved (UnknownError)')
     await expectWorks(page, 'Still here')
-    await page.evaluate(fail('', 0))
-    await page.getByRole('button', { name: 'Try again' }).click()
+    // Both at once: left alone, the next save would do without the tap.
+    await page.getByRole('button', { name: 'Try again' }).waitFor()
+    const tap = "[...document.querySelectorAll('button')].find(b => b.textContent === 'Try again').click()"
+    await page.evaluate(`${fail('', 0)}; ${tap}`)
     await saved(page)
     await page.reload()
     await untilDrawn(page)

@@ -5,12 +5,10 @@ import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { figuresOn, openReasons } from './figures'
 import { at360, at1280, dark, journey } from './harness'
+import { enlarge, tooWide } from './sizes'
 
 const go = (page: Page, place: string) =>
   page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
-
-const tooWide = (page: Page) =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
 
 async function openDemo(page: Page) {
   await page.getByRole('button', { name: 'Look at a demo trip' }).click()
@@ -82,9 +80,7 @@ describe('fit and placing of the demo', () => {
   journey('fit 320 px with text twice as large', async ({ open }) => {
     const page = await open({ ...at360(), viewport: { width: 320, height: 568 } })
     await openDemo(page)
-    await page.evaluate(() => {
-      document.documentElement.style.fontSize = '200%'
-    })
+    await enlarge(page)
     await go(page, 'Packs')
     await openBoth(page)
     await openReasons(page)

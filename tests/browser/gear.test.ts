@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { at360, dark, journey, untilDrawn } from './harness'
+import { enlarge, tooSmall, tooWide } from './sizes'
 
 const LIST = `Tent 1500 g
 8 x tent peg 14 g
@@ -43,21 +44,6 @@ async function planned(page: Page) {
 }
 
 const pasteInto = (page: Page, text: string) => page.getByLabel('One thing a line, with its mass').fill(text)
-
-const tooWide = (page: Page) =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
-
-const tooSmall = (page: Page) =>
-  page.evaluate(() =>
-    [...document.querySelectorAll('button, select, summary, textarea, input[type="text"], .option, .toggle')]
-      .filter(control => (control as HTMLElement).checkVisibility())
-      .flatMap(control => {
-        const { width, height } = control.getBoundingClientRect()
-        return width < 43.5 || height < 43.5
-          ? [`${control.tagName} "${control.textContent?.slice(0, 30)}" ${width} × ${height}`]
-          : []
-      }),
-  )
 
 /** Opens each panel in turn with something in it, and calls back at each. */
 async function throughPanels(page: Page, look: (panel: string) => Promise<void>) {
@@ -153,9 +139,7 @@ describe('the panels of the gear', () => {
   journey('fit 320 px with text twice as large', async ({ open }) => {
     const page = await open({ ...at360(), viewport: { width: 320, height: 568 } })
     await planned(page)
-    await page.evaluate(() => {
-      document.documentElement.style.fontSize = '200%'
-    })
+    await enlarge(page)
     await throughPanels(page, async panel => {
       expect(await tooWide(page), panel).toBeLessThanOrEqual(0)
     })

@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { at360, dark, journey, untilDrawn, untilStored } from './harness'
+import { enlarge, tooSmall, tooWide } from './sizes'
 
 /** A metre of latitude, degrees: near enough for an invented way due north. */
 const METRE = 1 / 111_200
@@ -59,21 +60,6 @@ async function untilQuiet(page: Page) {
   }
   await expect.poll(settled, { interval: 700, timeout: 15_000 }).toBe(true)
 }
-
-const tooWide = (page: Page) =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
-
-const tooSmall = (page: Page, within: string) =>
-  page.evaluate(
-    selector =>
-      [...document.querySelectorAll(`${selector} :is(button, select, summary, input[type="text"], .file)`)]
-        .filter(control => (control as HTMLElement).checkVisibility())
-        .flatMap(control => {
-          const { width, height } = control.getBoundingClientRect()
-          return width < 43.5 || height < 43.5 ? [`${control.textContent} ${width} × ${height}`] : []
-        }),
-    within,
-  )
 
 describe('a track file', () => {
   journey('becomes the stops and the terrain of a trip, with the server gone', async ({ open, site }) => {
@@ -159,9 +145,7 @@ describe('what the route decides', () => {
   journey('fits 320 px with text twice as large', async ({ open }) => {
     const page = await open({ ...at360(), viewport: { width: 320, height: 568 } })
     await page.getByRole('button', { name: 'Plan a trip' }).click()
-    await page.evaluate(() => {
-      document.documentElement.style.fontSize = '200%'
-    })
+    await enlarge(page)
     const panel = await importWalk(page)
     expect(await tooWide(page), 'the panel').toBeLessThanOrEqual(0)
     await panel.getByRole('button', { name: 'Use these stops' }).click()

@@ -8,6 +8,7 @@ import demo from '../../data/demo-plan.json'
 import { headers } from '../../vite.config'
 import { openDemo, openMore, saved, visit } from './faults'
 import { at1280, built, journey, untilDrawn, untilStored } from './harness'
+import { tooWide } from './sizes'
 
 /** Its names are markup that would set `polluted`, or would fetch something from elsewhere. */
 const hostile = (name: string) => join(import.meta.dirname, '..', 'hostile', name)
@@ -133,17 +134,15 @@ describe('a plan whose names are 200 letters without a space', () => {
       mimeType: 'application/json',
       buffer: Buffer.from(long),
     })
-    const tooWide = () =>
-      page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
     await page.locator('.trips .name').getByText('mmmm').waitFor()
-    expect(await tooWide(), 'More').toBeLessThanOrEqual(0)
+    expect(await tooWide(page), 'More').toBeLessThanOrEqual(0)
     await page.getByRole('button', { name: 'Back', exact: true }).click()
     for (const place of ['Trip', 'Gear', 'Need', 'Packs']) {
       await go(page, place)
       await page.getByRole('heading', { name: place, level: 2 }).waitFor()
       const row = page.locator('.row > .summary[aria-expanded="false"]').first()
       if (await row.count()) await row.click()
-      expect(await tooWide(), place).toBeLessThanOrEqual(0)
+      expect(await tooWide(page), place).toBeLessThanOrEqual(0)
     }
   })
 })

@@ -5,6 +5,7 @@ import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { openDiffering, openMore } from './backups'
 import { at360, at1280, dark, journey } from './harness'
+import { enlarge, tooSmall, tooWide } from './sizes'
 
 const PLACES = ['Trip', 'Gear', 'Need', 'Packs'] as const
 
@@ -22,23 +23,6 @@ async function openPlace(page: Page, place: string) {
   if ((await row.getAttribute('aria-expanded')) === 'false') await row.click()
   for (const summary of await page.locator('.editor summary').all()) await summary.click()
 }
-
-/** What sticks out to the side, by its outermost element. */
-const tooWide = (page: Page) =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
-
-/** Controls that are smaller than 44 CSS px either way, inline links in text aside. */
-const tooSmall = (page: Page) =>
-  page.evaluate(() =>
-    [...document.querySelectorAll('button, select, summary, input[type="text"], .option, .toggle, .file')]
-      .filter(control => (control as HTMLElement).checkVisibility())
-      .flatMap(control => {
-        const { width, height } = control.getBoundingClientRect()
-        return width < 43.5 || height < 43.5
-          ? [`${control.tagName} "${control.textContent?.slice(0, 30)}" ${width} × ${height}`]
-          : []
-      }),
-  )
 
 describe('on a phone', () => {
   for (const [light, options] of [
@@ -69,9 +53,7 @@ describe('on a phone', () => {
   journey('every screen fits 320 px with text twice as large', async ({ open }) => {
     const page = await open({ ...at360(), viewport: { width: 320, height: 568 } })
     await openDemo(page)
-    await page.evaluate(() => {
-      document.documentElement.style.fontSize = '200%'
-    })
+    await enlarge(page)
     for (const place of PLACES) {
       await openPlace(page, place)
       expect(await tooWide(page), place).toBeLessThanOrEqual(0)

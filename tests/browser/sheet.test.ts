@@ -5,6 +5,7 @@ import { describe, expect } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { expectAccessible } from './axe'
 import { at360, at1280, dark, journey } from './harness'
+import { tooWide } from './sizes'
 
 const PAPERS = ['A4', 'Letter'] as const
 const WORDS = [
@@ -111,10 +112,7 @@ describe('a printed sheet', () => {
   journey('is shown on a phone without running out of it', async ({ open }) => {
     const page = await open(at360())
     await openSheet(page)
-    const over = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    )
-    expect(over).toBeLessThanOrEqual(0)
+    expect(await tooWide(page)).toBeLessThanOrEqual(0)
     await expectAccessible(page)
   })
 })

@@ -6,6 +6,7 @@ import type { Locator, Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { at360, at1280, dark, journey, untilDrawn } from './harness'
+import { enlarge, tooSmall, tooWide } from './sizes'
 
 const go = (page: Page, place: string) =>
   page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
@@ -47,25 +48,6 @@ async function drag(page: Page, from: Locator, to: Locator, where: 'above' | 'be
   await page.mouse.move(start.x + 30, y, { steps: 8 })
   await page.locator('.drop-line').waitFor()
 }
-
-const tooWide = (page: Page) =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
-
-const tooSmall = (page: Page) =>
-  page.evaluate(() =>
-    [
-      ...document.querySelectorAll(
-        'button, select, summary, textarea, input[type="text"], input[type="date"], .option, .toggle',
-      ),
-    ]
-      .filter(control => (control as HTMLElement).checkVisibility())
-      .flatMap(control => {
-        const { width, height } = control.getBoundingClientRect()
-        return width < 43.5 || height < 43.5
-          ? [`${control.tagName} "${control.textContent?.slice(0, 30)}" ${width} × ${height}`]
-          : []
-      }),
-  )
 
 /** Goes through what the shelf can show, and calls back at each. */
 async function throughShelf(page: Page, look: (state: string) => Promise<void>) {
@@ -251,9 +233,7 @@ describe('the screens of the shelf', () => {
   journey('fit 320 px with text twice as large', async ({ open }) => {
     const page = await open({ ...at360(), viewport: { width: 320, height: 568 } })
     await shelved(page)
-    await page.evaluate(() => {
-      document.documentElement.style.fontSize = '200%'
-    })
+    await enlarge(page)
     await throughShelf(page, async state => {
       expect(await tooWide(page), state).toBeLessThanOrEqual(0)
     })

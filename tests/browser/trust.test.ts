@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { at360, dark, journey, untilDrawn, untilStored } from './harness'
+import { enlarge, tooSmall, tooWide } from './sizes'
 
 async function openDemo(page: Page) {
   await page.getByRole('button', { name: 'Look at a demo trip' }).click()
@@ -101,9 +102,7 @@ describe('one’s own packing', () => {
   journey('fits 320 px with text twice as large', async ({ open }) => {
     const page = await open({ ...at360(), viewport: { width: 320, height: 568 } })
     await openDemo(page)
-    await page.evaluate(() => {
-      document.documentElement.style.fontSize = '200%'
-    })
+    await enlarge(page)
     expect(await tooWide(page)).toBeLessThanOrEqual(0)
     await openCalibration(page)
     await keepPacking(page)
@@ -155,18 +154,3 @@ describe('the trial', () => {
     await page.getByText(/^Formula and trial (agree|differ)/).waitFor()
   })
 })
-
-const tooWide = (page: Page) =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
-
-const tooSmall = (page: Page) =>
-  page.evaluate(() =>
-    [...document.querySelectorAll('button, select, summary, input[type="text"], .option')]
-      .filter(control => (control as HTMLElement).checkVisibility())
-      .flatMap(control => {
-        const { width, height } = control.getBoundingClientRect()
-        return width < 43.5 || height < 43.5
-          ? [`${control.tagName} "${control.textContent?.slice(0, 30)}" ${width} × ${height}`]
-          : []
-      }),
-  )

@@ -6,6 +6,7 @@ import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { figuresOn, openReasons, type Seen, unfold } from './figures'
 import { at360, dark, journey } from './harness'
+import { tooSmall, tooWide } from './sizes'
 
 /** An invented way due north over a hill, 24 km. */
 const track = `<gpx version="1.1" xmlns="http://www.topografix.com/GPX/1/1"><trk><name>Hill</name><trkseg>${Array.from(
@@ -61,17 +62,6 @@ function expectReasons(seen: Seen[], least: number) {
   expect(without(seen)).toEqual([])
   expect(seen.filter(({ state }) => state === 'why').length).toBeGreaterThanOrEqual(least)
 }
-
-/** What can be pressed in a panel and is smaller than 44 CSS px either way. */
-const tooSmall = (page: Page) =>
-  page.evaluate(() =>
-    [...document.querySelectorAll('.why-details summary, .why-panel button')]
-      .filter(control => control.checkVisibility())
-      .flatMap(control => {
-        const { width, height } = control.getBoundingClientRect()
-        return width < 43.5 || height < 43.5 ? [`${control.textContent} ${width} × ${height}`] : []
-      }),
-  )
 
 async function openRow(page: Page, name: RegExp) {
   const row = page
@@ -233,14 +223,13 @@ describe('a reason', () => {
       })
       await page.locator('.answer .why-panel').nth(1).waitFor()
       await expectAccessible(page)
-      expect(await tooSmall(page)).toEqual([])
+      expect(await tooSmall(page, ':is(.why-details, .why-panel)')).toEqual([])
       await page.setViewportSize({ width: 320, height: 568 })
       await page.evaluate(() => {
         document.documentElement.style.fontSize = '200%'
         for (const details of document.querySelectorAll<HTMLDetailsElement>('.why-panel details'))
           details.open = true
       })
-      const over = () => document.documentElement.scrollWidth - document.documentElement.clientWidth
-      expect(await page.evaluate(over)).toBeLessThanOrEqual(0)
+      expect(await tooWide(page)).toBeLessThanOrEqual(0)
     })
 })
