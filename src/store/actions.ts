@@ -156,7 +156,7 @@ export function createActions(state: State, { now, newId }: Clock) {
       const part = { on: 'list', id, here: false, at: world.order.indexOf(id), before: null } as const
       const next = takenAway(world, part, { at: now(), how: 'removed' })
       if (!next) return
-      const label = `Delete trip${nameIn(world.trips.get(id)!.draft)}`
+      const label = `Delete trip${nameIn(world.trips.get(id)!.draft) || ' without a name'}`
       commit(next, { label, list: { ...part, open: world.open === id } })
     },
 

@@ -112,11 +112,13 @@ export function createBooks(state: State, newId: () => string) {
     for (const problem of found.problems) state.tell(problem)
   }
 
-  function takeShelves({ shelf, shelfLeft, anew }: Loaded) {
+  function takeShelves({ shelf, shelfLeft, anew, unread: cannotRead }: Loaded) {
     const ours = state.shelf.peek()
     const base = known.get(SHELF_KEY)!.value as Shelf
     if (shelf) known.set(SHELF_KEY, { value: shelf, revision: shelf.revision })
-    else if (anew.has(SHELF_KEY)) known.set(SHELF_KEY, { value: emptyShelf(), revision: 0 })
+    // A lent one is not in the database, whatever else is.
+    else if (anew.has(SHELF_KEY) || (base.changedAt > 0 && !cannotRead.includes(SHELF_KEY)))
+      known.set(SHELF_KEY, { value: emptyShelf(), revision: 0 })
     if (shelf) joinShelf({ base, ours, theirs: shelf })
     for (const { before, after } of shelfLeft) {
       const made = before.find(({ changedAt }) => changedAt === shelf?.changedAt) ?? before[0]

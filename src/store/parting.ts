@@ -22,16 +22,30 @@ export function partingOf(changes: readonly Change[], inFlight: readonly Change[
 
 const LISTS = ['things', 'bases', 'packings'] as const
 
-/** Of the shelf only the things, bases and packings that are not the same: merged like another tab's version. */
+/**
+ * Of the shelf only the things, bases and packings that are not the same in all states: merged like another tab's
+ * version. Which of the states before is stored is not known until the next start, so all of them count.
+ */
 function pared(states: Shelf[], after: Shelf): Parting['shelf'] {
-  const [known] = states
-  return known ? { before: states.map(state => without(state, after)), after: without(after, known) } : null
+  if (states.length === 0) return null
+  const alike = new Set(LISTS.flatMap(list => [...alikeIn(list, states, after)]))
+  return { before: states.map(state => without(state, alike)), after: without(after, alike) }
 }
 
-function without(shelf: Shelf, other: Shelf): Shelf {
-  const pared = LISTS.map(list => {
-    const same = new Set<object>(other[list])
-    return [list, shelf[list].filter(thing => !same.has(thing))]
+/** What stands the very same everywhere; not the neighbour of a new one, which tells where that belongs. */
+function alikeIn(list: (typeof LISTS)[number], states: Shelf[], after: Shelf): Set<object> {
+  const held = states.map(state => new Set<object>(state[list]))
+  const ids = states.map(state => new Set(state[list].map(({ id }) => id)))
+  const now = after[list]
+  const alike = new Set<object>(now.filter(thing => held.every(state => state.has(thing))))
+  now.forEach(({ id }, i) => {
+    const neighbour = now[i - 1] ?? now[i + 1]
+    if (neighbour && ids.some(state => !state.has(id))) alike.delete(neighbour)
   })
+  return alike
+}
+
+function without(shelf: Shelf, alike: Set<object>): Shelf {
+  const pared = LISTS.map(list => [list, shelf[list].filter(thing => !alike.has(thing))])
   return { ...shelf, ...Object.fromEntries(pared) }
 }

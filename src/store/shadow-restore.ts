@@ -3,9 +3,9 @@
 
 import { batch } from '@preact/signals'
 import { copyName } from '../plan'
-import { emptyShelf, mergeShelves } from '../plan/shelf'
+import { emptyShelf, mergeShelves, same } from '../plan/shelf'
 import { emptyLibrary, type StepPart, type TripDocument } from './documents'
-import { partsBetween, timeAfter, withStep } from './journal'
+import { partsBetween, shelfContentsOf, timeAfter, withStep } from './journal'
 import { merged, placeAfter, tidied } from './library'
 import type { Loss } from './shadow-check'
 import type { ShadowEnvironment } from './shadow-environment'
@@ -100,7 +100,8 @@ function restoreShelf(env: ShadowEnvironment, { was, copy }: LostShelf): string 
   if (!copy)
     return 'The browser has lost your shelf, and the second copy of it is damaged too. Bring it back from a backup file.'
   const here = state.shelf.peek()
-  if (was === 'older' && here === books.known.get(SHELF_KEY)?.value) {
+  const isSame = same(shelfContentsOf(here), shelfContentsOf(copy))
+  if (was === 'older' && !isSame && here === books.known.get(SHELF_KEY)?.value) {
     asStep(env, () => {
       state.shelf.value = { ...copy, changedAt: Math.max(env.now(), copy.changedAt + 1) }
     })
@@ -111,7 +112,8 @@ function restoreShelf(env: ShadowEnvironment, { was, copy }: LostShelf): string 
   asStep(env, () => {
     state.shelf.value = { ...shelf, changedAt: Math.max(env.now(), shelf.changedAt + 1) }
   })
-  if (isEmpty) return 'The browser had lost your shelf from its storage: it is back from the second copy.'
+  if (isEmpty || isSame)
+    return 'The browser had lost your shelf from its storage: it is back from the second copy.'
   const said = twice.length > 0 ? ' What differs is there twice.' : ''
   return `What the browser had stored of your shelf differs from the second copy: both are joined.${said}`
 }

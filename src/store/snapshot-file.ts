@@ -11,8 +11,11 @@ const VERSION = 1
 /** Far more than the first line ever takes. */
 const HEAD_BYTES = 2000
 
-/** `day`: the first quiet moment of a day on which something had changed; `before`: before a backup was taken in. */
-export type SnapshotReason = 'day' | 'before'
+/**
+ * `day`: the first quiet moment of a day on which something had changed; `before`: before a backup was taken in;
+ * `back`: before what was taken in was taken out again.
+ */
+export type SnapshotReason = 'day' | 'before' | 'back'
 
 const shape = z.object({
   format: z.literal(FORMAT),
@@ -21,6 +24,8 @@ const shape = z.object({
   /** YYYY-MM-DD where it was made, and the date in the backup's text. */
   day: z.string().check(z.regex(/^\d{4}-\d\d-\d\d$/)),
   reason: z.enum(['day', 'before']),
+  /** Of `before`: the backup was about to be taken out again, not in. */
+  back: z.optional(z.boolean()),
   trips: z.number(),
   things: z.number(),
   hash: z.string(),
@@ -32,7 +37,7 @@ export type ReadHead = { ok: true; head: Head; from: number } | { ok: false; rea
 
 export async function packSnapshot(
   text: string,
-  facts: Pick<Head, 'at' | 'day' | 'reason' | 'trips' | 'things'>,
+  facts: Pick<Head, 'at' | 'day' | 'reason' | 'back' | 'trips' | 'things'>,
 ): Promise<Blob> {
   const packed = canSqueeze()
   const head: Head = { format: FORMAT, version: VERSION, ...facts, hash: await sha256(text), packed }

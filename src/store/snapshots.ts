@@ -2,6 +2,7 @@
 // each backup that is taken in. What cannot be read is never removed by itself. Works over any place; see snapshots-page.ts.
 
 import { backupText, type Contents, isEmpty } from '../files/backup'
+import { nameOf } from './messages'
 import { sha256 } from './shadow-manifest'
 import { type Head, packSnapshot, readHead, type SnapshotReason, snapshotText } from './snapshot-file'
 import type { Place } from './snapshots-place'
@@ -13,7 +14,7 @@ const MOST_BYTES = 30_000_000
 /** The browser keeps other files beside one that is being written. */
 const ENDING = '.snapshot'
 
-/** `head` null: damaged, or written by a newer version of the app. */
+/** `head` null: damaged (`bytes` 0: not even its size can be read), or written by a newer version of the app. */
 export interface Snapshot {
   name: string
   bytes: number
@@ -50,7 +51,7 @@ export function createSnapshots({ place, now, alone }: SnapshotEnvironment) {
     const there = await needPlace()
     const [at, { trips, shelf }] = [now(), contents]
     const day = dayOf(at)
-    const facts = { at, day, reason, trips: trips.length, things: shelf.things.length }
+    const facts = { at, day, ...asHead(reason), trips: trips.length, things: shelf.things.length }
     const file = await packSnapshot(backupText(contents, day), facts)
     await there.write(`${at}-${reason}${ENDING}`, file)
     await prune(there)
@@ -104,15 +105,26 @@ export function createSnapshots({ place, now, alone }: SnapshotEnvironment) {
 }
 
 async function look(there: Place, name: string): Promise<Snapshot | null> {
-  const file = await there.read(name)
-  // Another tab may have removed it meanwhile; an empty one is what is left of a writing that was cut off.
-  if (!file?.size) return null
-  const read = await readHead(file)
-  const { size: bytes } = file
-  return read.ok
-    ? { name, bytes, head: read.head, state: 'whole' }
-    : { name, bytes, head: null, state: read.reason }
+  let bytes = 0
+  try {
+    const file = await there.read(name)
+    // Another tab may have removed it meanwhile; an empty one is what is left of a writing that was cut off.
+    if (!file?.size) return null
+    bytes = file.size
+    const read = await readHead(file)
+    return read.ok
+      ? { name, bytes, head: read.head, state: 'whole' }
+      : { name, bytes, head: null, state: read.reason }
+  } catch (error) {
+    // A place that does not answer is no fault of the file's. What cannot be read is, and stops no other one.
+    if (nameOf(error) === 'TimeoutError') throw error
+    return { name, bytes, head: null, state: 'damaged' }
+  }
 }
+
+/** What versions that know two reasons only can read too. */
+const asHead = (reason: SnapshotReason): Pick<Head, 'reason' | 'back'> =>
+  reason === 'back' ? { reason: 'before', back: true } : { reason }
 
 /** The day of a moment where the reader is: YYYY-MM-DD. */
 export function dayOf(ms: number): string {

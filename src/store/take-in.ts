@@ -2,6 +2,7 @@
 // shelf. Pure. Used where a whole backup is taken in, and to put everything back as it was.
 
 import { type Contents, canonical, sameTrip } from '../files/backup'
+import { emptyShelf, mergeShelves, same } from '../plan/shelf'
 import type { StepPart, TripDocument } from './documents'
 import { moved, partsBetween, shelfContentsOf, takenAway, type World } from './journal'
 
@@ -35,7 +36,8 @@ export function takenIn(
     const { id } = trip
     if (!documents.has(id)) {
       parts.push({ on: 'list', id, here: true, at, open: false, before: null })
-      documents.set(id, { ...trip, revision: 0 })
+      // One that was removed comes back as it was then, and becomes the wanted one: the step leads back to both.
+      documents.set(id, removed.get(id)?.trip ?? { ...trip, revision: 0 })
       removed.delete(id)
       order = order.toSpliced(at, 0, id)
     } else if (order[at] !== id) {
@@ -57,6 +59,23 @@ export function takenIn(
     shelf: isSameShelf ? start.shelf : { ...start.shelf, ...shelf, changedAt },
   }
   return { world: next, parts: [...parts, ...partsBetween(listed, next)] }
+}
+
+/** What there was, with what was made or changed since a backup was taken in: that is no part of what it brought. */
+export function putBack(
+  { was, then, now }: Record<'was' | 'then' | 'now', Contents>,
+  newId: () => string,
+): Contents {
+  const brought = new Map(then.trips.map(trip => [trip.id, trip]))
+  const since = now.trips.filter(trip => {
+    const left = brought.get(trip.id)
+    return !left || (left !== trip && !sameTrip(left, trip))
+  })
+  const trips = new Map([...was.trips, ...since].map(trip => [trip.id, trip]))
+  if (same(then.shelf, now.shelf)) return { ...was, trips: [...trips.values()] }
+  const [base, ours, theirs] = [then, was, now].map(({ shelf }) => ({ ...emptyShelf(), ...shelf }))
+  const { shelf } = mergeShelves({ base: base!, ours: ours!, theirs: theirs! }, newId)
+  return { ...was, trips: [...trips.values()], shelf: shelfContentsOf(shelf) }
 }
 
 /** The stored document with the wanted contents; two states of a trip never share their time. */

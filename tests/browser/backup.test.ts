@@ -21,7 +21,7 @@ describe('a backup file', () => {
     await page.getByLabel('Name of the trip').fill('Über den Grat \u2013 עברית')
     await openMore(page)
     await page.getByRole('button', { name: 'Duplicate trip' }).click()
-    await page.getByLabel('Dark').check()
+    await page.getByLabel('Dark', { exact: true }).check()
     const first = await savedBackup(page)
     expect(first.name).toMatch(/^pack-reckoner-\d{4}-\d\d-\d\d\.json$/)
     expect(JSON.parse(first.text).trips).toHaveLength(2)
@@ -65,7 +65,8 @@ describe('a backup file', () => {
       await goOn(page)
       expect((await savedBackup(page)).text).toBe(text)
       // Kept for later sessions too: before the merging, and before it was put back.
-      await page.getByText('before a backup was taken in').nth(1).waitFor()
+      await page.getByText('before a backup was taken in').waitFor()
+      await page.getByText('before a backup was taken out again').waitFor()
     },
   )
 

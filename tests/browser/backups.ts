@@ -21,7 +21,7 @@ export const openFile = (page: Page, contents: string | Buffer, name = 'backup.j
     .getByLabel('Open a saved file')
     .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(contents) })
 
-export const preview = (page: Page) => page.getByRole('heading', { name: /^Backup of / }).waitFor()
+export const preview = (page: Page) => page.getByRole('heading', { name: /^(Backup|Snapshot) of / }).waitFor()
 
 export const goOn = (page: Page) => page.getByRole('button', { name: 'Go on', exact: true }).click()
 

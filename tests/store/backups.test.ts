@@ -1,12 +1,11 @@
 import fc from 'fast-check'
 import { beforeEach, describe, expect, test } from 'vitest'
-import { backupText, type Contents, restored } from '../../src/files/backup'
+import { backupText, restored } from '../../src/files/backup'
 import { backupsChanged, dueBackup, snapshotProblem } from '../../src/store/backup-signals'
-import { createBackups } from '../../src/store/later/backups'
-import type { Place } from '../../src/store/snapshots-place'
-import { anyContents, opened } from '../files/backups'
+import { anyContents, empty, opened } from '../files/backups'
 import { wholeDraft } from '../plan/drafts'
-import { names, newDevice, rename, startTab, type TabOptions } from './tab'
+import { fileOf, keptTab, MERGE, REPLACE, withTrips } from './kept'
+import { names, newDevice, rename } from './tab'
 
 const DAY_MS = 86_400_000
 
@@ -15,34 +14,8 @@ beforeEach(() => {
   snapshotProblem.value = null
 })
 
-async function keptTab(device = newDevice(), options: TabOptions = {}) {
-  const clock = { at: 1e12 }
-  const files = new Map<string, Blob>()
-  const faults: { write?: () => Promise<void> } = {}
-  const place: Place = {
-    names: async () => [...files.keys()],
-    read: async name => files.get(name) ?? null,
-    write: async (name, blob) => (faults.write ? faults.write() : void files.set(name, blob)),
-    remove: async name => void files.delete(name),
-  }
-  const now = () => ++clock.at
-  const tab = await startTab(device, { ...options, now })
-  const backups = createBackups({ ...tab, now, place: async () => place, alone: work => work() })
-  /** Everything but the order of keys, as text. */
-  const text = () => backupText(backups.contents(), '2026-01-01')
-  return { ...tab, device, clock, files, faults, backups, text }
-}
-
-const merged = (here: Contents, text: string, newId: () => string) =>
-  restored(here, opened(text), { how: 'merge', trips: {}, shelf: 'both' }, newId)
-
-async function withTrips() {
-  const kept = await keptTab()
-  for (const name of ['Ridge', 'Lake', 'Moor']) kept.actions.createTrip({ ...wholeDraft(), name })
-  kept.actions.setTheme('dark')
-  await kept.flush()
-  return kept
-}
+/** Ids that were made here, which differ from one time to the next. */
+const withoutIds = (text: string) => text.replace(/"id\d+"/g, '"id"')
 
 describe('a backup taken in', () => {
   test('saved, wiped, taken in and saved again is the same to the byte, also after a reload', async () => {
@@ -53,7 +26,7 @@ describe('a backup taken in', () => {
     }))
     const { text } = first.backups.file()
     const next = await keptTab()
-    await next.backups.takeIn(merged(next.backups.contents(), text, next.newId), 'Backup merged')
+    await next.backups.takeIn(opened(text), MERGE, 'Backup merged')
     expect(next.text()).toBe(first.text())
     expect(next.state.openTrip.value?.draft.name).toBe('Ridge')
     await next.flush()
@@ -66,10 +39,10 @@ describe('a backup taken in', () => {
     await fc.assert(
       fc.asyncProperty(anyContents, fc.boolean(), async (other, replace) => {
         const file = opened(backupText(other, '2026-01-01'))
-        const wishes = { how: replace ? 'replace' : 'merge', trips: {}, shelf: 'both' } as const
+        const wishes = replace ? REPLACE : MERGE
         const next = restored(kept.backups.contents(), file, wishes, kept.newId)
-        const taken = await kept.backups.takeIn(next, 'Backup')
-        expect(kept.text()).toBe(backupText(next, '2026-01-01'))
+        const taken = await kept.backups.takeIn(file, wishes, 'Backup')
+        expect(withoutIds(kept.text())).toBe(withoutIds(backupText(next, '2026-01-01')))
         await taken.putBack()
         expect(kept.text()).toBe(before)
       }),
@@ -88,9 +61,7 @@ describe('a backup taken in', () => {
     const changed = { ...here.trips[1]!, draft: { ...here.trips[1]!.draft, name: 'Lake of old' } }
     const theirs = other.backups.contents()
     const coming = { ...theirs, trips: [changed, ...theirs.trips] }
-    const wishes = { how: 'replace', trips: {}, shelf: 'both' } as const
-    const next = restored(here, opened(backupText(coming, '2026-01-01')), wishes, kept.newId)
-    await kept.backups.takeIn(next, 'Everything replaced by a backup')
+    await kept.backups.takeIn(fileOf(coming), REPLACE, 'Everything replaced by a backup')
     expect(names(kept)).toEqual(['Lake of old', 'Ridge', 'Lake', 'Moor'])
     expect(kept.state.lastLabel.value).toMatch(/^Everything replaced by a backup/)
     kept.actions.undo()
@@ -105,7 +76,7 @@ describe('a backup taken in', () => {
   test('leaves a snapshot of what was here', async () => {
     const kept = await withTrips()
     const { text } = kept.backups.file()
-    const taken = await kept.backups.takeIn({ ...kept.backups.contents(), trips: [] }, 'Backup')
+    const taken = await kept.backups.takeIn(fileOf(empty()), REPLACE, 'Backup')
     expect(taken.problem).toBeNull()
     expect(names(kept)).toEqual([])
     const [snapshot] = await kept.backups.snapshots.list()
@@ -118,7 +89,7 @@ describe('a backup taken in', () => {
     const kept = await withTrips()
     kept.faults.write = () => Promise.reject(new DOMException('', 'QuotaExceededError'))
     const before = kept.text()
-    const taken = await kept.backups.takeIn({ ...kept.backups.contents(), trips: [] }, 'Backup')
+    const taken = await kept.backups.takeIn(fileOf(empty()), REPLACE, 'Backup')
     expect(taken.problem).toMatch(/no room left for a snapshot/)
     expect(snapshotProblem.value).toBe(taken.problem)
     await taken.putBack()
@@ -133,7 +104,7 @@ describe('a backup taken in', () => {
       through: () => () => Promise.reject(new DOMException('', 'UnknownError')),
     })
     const other = await withTrips()
-    await kept.backups.takeIn(merged(kept.backups.contents(), other.text(), kept.newId), 'Backup')
+    await kept.backups.takeIn(opened(other.text()), MERGE, 'Backup')
     await kept.flush()
     expect(kept.state.saveState.value.kind).not.toBe('saved')
     rename(kept, 'Edited')

@@ -1,8 +1,10 @@
+import { get } from 'idb-keyval'
 import { describe, expect, test } from 'vitest'
 import { addItem } from '../../src/plan'
+import { addThing, type Shelf } from '../../src/plan/shelf'
 import { createShadow } from '../../src/store/shadow'
-import { type Copied, gear, twoTrips, vaultOf } from './copied'
-import { nameOf, names, rename, startTab } from './tab'
+import { type Copied, gear, lose, twoTrips, vaultOf } from './copied'
+import { nameOf, names, rename, startTab, told } from './tab'
 
 describe('while the database does not answer', () => {
   /** A tab whose database answers only when told to, showing the copy. */
@@ -12,13 +14,14 @@ describe('while the database does not answer', () => {
       through: use => (mode, callback) =>
         open ? use(mode, callback) : Promise.reject(new DOMException('', 'UnknownError')),
     })
-    await createShadow({ ...tab, vault: vaultOf(device), alone: work => work() }).check()
+    const shadow = createShadow({ ...tab, vault: vaultOf(device), alone: work => work() })
+    await shadow.check()
     const answer = async () => {
       open = true
       await tab.flush()
       await tab.flush()
     }
-    return { ...tab, answer }
+    return { ...tab, shadow, answer }
   }
 
   test('the copied trips are shown, and where they come from', async () => {
@@ -40,6 +43,23 @@ describe('while the database does not answer', () => {
     await tab.answer()
     expect(names(tab)).toEqual(['Lake', 'Newer than the copy'])
     expect(tab.state.saveState.value).toEqual({ kind: 'saved' })
+  })
+
+  test('a shelf that it has lost is written before it is said to be saved', async () => {
+    const { device, tab: before } = await twoTrips()
+    const outside = { newId: before.newId, now: before.now() }
+    before.actions.editShelf('Add', shelf => addThing(shelf, outside, { with: { name: 'Tent' } }))
+    await before.keep()
+    lose(device)
+    const tab = await lent(device)
+    expect(tab.state.shelf.value.things).toHaveLength(1)
+    await tab.answer()
+    expect(tab.state.saveState.value).toEqual({ kind: 'saved' })
+    expect((await get<Shelf>('shelf', tab.use))?.things).toHaveLength(1)
+    await tab.shadow.check()
+    expect(told(tab)).not.toMatch(/differs|joined|older/)
+    await tab.flush()
+    expect((await startTab(device)).state.shelf.value.things).toHaveLength(1)
   })
 
   test('an edit made meanwhile takes the place of the state it was made from, after its undo steps', async () => {

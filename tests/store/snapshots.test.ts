@@ -103,6 +103,28 @@ describe('snapshots', () => {
     expect(files.has('2-day.snapshot')).toBe(false)
   })
 
+  test('that cannot be read at all stop no other, and are listed; a place that does not answer is said', async () => {
+    const { snapshots, clock, files, faults, place } = shelfOf()
+    await snapshots.take('day', library('A'))
+    const fails = () => Promise.reject(new DOMException('', 'NotReadableError'))
+    files.set('1-day.snapshot', Object.assign(new Blob(['x']), { slice: () => ({ text: fails }) }))
+    files.set('2-day.snapshot', new Blob(['y']))
+    const read = (name: string) => (name.startsWith('2') ? fails() : place.read(name))
+    faults.place = async () => ({ ...place, read })
+    clock.at += DAY_MS
+    expect(await snapshots.take('day', library('B'))).toBe(true)
+    const states = (await snapshots.list()).map(({ state, bytes }) => [state, bytes > 0])
+    expect(states).toEqual([
+      ['whole', true],
+      ['whole', true],
+      ['damaged', true],
+      ['damaged', false],
+    ])
+    expect(files.has('1-day.snapshot')).toBe(true)
+    faults.place = async () => ({ ...place, read: () => within(new Promise<never>(() => {}), 20) })
+    await expect(snapshots.list()).rejects.toMatchObject({ name: 'TimeoutError' })
+  })
+
   test('whose place is full, absent or silent say so and leave the others alone', async () => {
     const { snapshots, clock, faults, place } = shelfOf()
     await snapshots.take('day', library('A'))

@@ -28,11 +28,17 @@ export function mergeShelves({ base, ours, theirs }: Versions<Shelf>, newId: () 
     twice.push(thing.name ?? 'Unnamed thing')
     return { ...thing, ...copyName(thing, OTHER_TAB) }
   }
-  const of = <T extends { id: string }>(key: keyof ShelfContents, second: (thing: T) => T) =>
-    mergeLists({ base: base[key], ours: ours[key], theirs: theirs[key] } as unknown as Versions<T[]>, second)
-  const things = of<Thing>('things', thing => ({ ...thing, id: newId(), item: renamed(thing.item) }))
-  const bases = of<Base>('bases', base => ({ ...renamed(base), id: newId() }))
-  const packings = of<Packing>('packings', packing => ({ ...packing, id: newId() }))
+  const of = <T extends { id: string }>(key: keyof ShelfContents, ways: Ways<T>) =>
+    mergeLists({ base: base[key], ours: ours[key], theirs: theirs[key] } as unknown as Versions<T[]>, ways)
+  const things = of<Thing>('things', {
+    second: thing => ({ ...thing, id: newId(), item: renamed(thing.item) }),
+    asOne: oneThing,
+  })
+  const bases = of<Base>('bases', { second: base => ({ ...renamed(base), id: newId() }), asOne: oneOrNone })
+  const packings = of<Packing>('packings', {
+    second: packing => ({ ...packing, id: newId() }),
+    asOne: oneOrNone,
+  })
   const contents = { things, bases, packings, typed: mergeTyped({ base, ours, theirs }, things) }
   const changedAt = Math.max(ours.changedAt, theirs.changedAt)
   return {
@@ -41,8 +47,26 @@ export function mergeShelves({ base, ours, theirs }: Versions<Shelf>, newId: () 
   }
 }
 
-/** A list of things joined thing by thing; `second` makes their version of one that both have changed into another. */
-function mergeLists<T extends { id: string }>(versions: Versions<T[]>, second: (theirs: T) => T): T[] {
+interface Ways<T> {
+  /** Makes their version of one that both have changed into another. */
+  second: (theirs: T) => T
+  /** Both as one; null where they hold different things. */
+  asOne: (ours: T, theirs: T) => T | null
+}
+
+const oneOrNone = <T>(ours: T, theirs: T): T | null => (same(ours, theirs) ? ours : null)
+
+/** The same edit made in two tabs has two times, and is one edit all the same: the later times count. */
+function oneThing(ours: Thing, theirs: Thing): Thing | null {
+  const changed = { ...ours.changed }
+  for (const [fact, at] of Object.entries(theirs.changed) as [keyof Thing['changed'], number][])
+    changed[fact] = Math.max(at, changed[fact] ?? at)
+  if (!same({ ...ours, changed }, { ...theirs, changed })) return null
+  return same(ours.changed, changed) ? ours : { ...ours, changed }
+}
+
+/** A list of things joined thing by thing. */
+function mergeLists<T extends { id: string }>(versions: Versions<T[]>, { second, asOne }: Ways<T>): T[] {
   const { base, ours, theirs } = versions
   if (ours === base || ours === theirs) return theirs
   if (theirs === base) return ours
@@ -53,8 +77,10 @@ function mergeLists<T extends { id: string }>(versions: Versions<T[]>, second: (
     const [b, o, t] = [was.get(id), mine.get(id), other.get(id)]
     const oursIsNew = !same(o, b)
     if (o && t) {
-      chosen.set(id, oursIsNew ? o : t)
-      if (oursIsNew && !same(t, b) && !same(o, t)) extra.set(id, second(t))
+      const isClash = oursIsNew && !same(t, b)
+      const one = isClash ? asOne(o, t) : null
+      chosen.set(id, one ?? (oursIsNew ? o : t))
+      if (isClash && !one) extra.set(id, second(t))
     } else if (o && oursIsNew) chosen.set(id, o)
     else if (t && !same(t, b)) chosen.set(id, t)
   }
@@ -76,7 +102,7 @@ function isReordered<T extends { id: string }>(base: T[], ours: Map<string, T>):
   return kept.some((id, i) => id !== now[i])
 }
 
-/** An order with what only another one holds put in after its neighbour there. */
+/** An order with what only another one holds put in after its neighbour there; at the end where it has none. */
 function withMissing(order: string[], other: string[]): string[] {
   const held = new Set(order)
   if (other.every(id => held.has(id))) return order
@@ -91,6 +117,7 @@ function withMissing(order: string[], other: string[]): string[] {
     group = []
     after.set(id, group)
   }
+  if (after.size === 0) return [...order, ...first]
   return [...first, ...order.flatMap(id => [id, ...(after.get(id) ?? [])])]
 }
 

@@ -36,7 +36,7 @@ export function BackupSection() {
       <p>One file with everything: all trips, the shelf and the settings. It outlives this device.</p>
       <p class="hint" role="status">
         {lastText(lastAt)}
-        {dueBackup.value ? ' Things have changed since: save one soon.' : ''}
+        {dueBackup.value && typeof lastAt === 'number' ? ' Things have changed since: save one soon.' : ''}
       </p>
       {problem ? <p class="problem">{problem}</p> : null}
       <div class="actions">

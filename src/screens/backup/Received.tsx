@@ -7,7 +7,7 @@ import { PlanOffer, SharedPlan } from '../share'
 import { lookAtFile } from './look'
 import { OPENERS } from './openers'
 import { Restore } from './Restore'
-import type { OpenerProps } from './types'
+import { type OpenerProps, SNAPSHOT_TYPE } from './types'
 
 const TITLES = {
   plan: 'A plan from a file',
@@ -27,7 +27,10 @@ export function Received({ file, onDone }: OpenerProps) {
   useEffect(() => heading.current?.focus(), [looked])
   if (!looked) return <p class="hint loading">Reading…</p>
   if (looked.kind === 'link') return <SharedPlan link={looked.fragment} onDone={onDone} />
-  if (looked.kind === 'backup') return <Restore backup={looked.backup} from={file.name} onDone={onDone} />
+  if (looked.kind === 'backup') {
+    const isSnapshot = file.type === SNAPSHOT_TYPE
+    return <Restore backup={looked.backup} from={file.name} isSnapshot={isSnapshot} onDone={onDone} />
+  }
   const Opener = looked.kind === 'track' || looked.kind === 'table' ? OPENERS[looked.kind] : null
   return (
     <div class="screen received">

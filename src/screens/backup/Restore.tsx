@@ -3,9 +3,9 @@
 
 import './backup.css'
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { type Backup, bringsNothing, compareBackup, restored, type Wishes } from '../../files/backup'
+import { type Backup, bringsNothing, compareBackup, type Wishes } from '../../files/backup'
 import { Choice } from '../../parts/fields'
-import { newId } from '../../store'
+import { library, saveState, shelf, storeLoaded, tripList } from '../../store'
 import type { TakenIn } from '../../store/later'
 import { theBackups } from './look'
 import { RestoreShelf, RestoreTrips } from './RestoreLists'
@@ -16,6 +16,7 @@ interface RestoreProps {
   backup: Backup
   /** What it is called: the name of the file, or of the snapshot. */
   from: string
+  isSnapshot: boolean
   onDone: () => void
 }
 
@@ -24,31 +25,35 @@ const HOW = [
   { value: 'replace', label: 'Replace all' },
 ] as const
 
-const HOW_HINTS = {
-  merge: 'What is new comes in. Nothing that is here goes, unless you choose the file’s instead.',
-  replace: 'Everything here goes, and what is in the file takes its place.',
-}
+const howHint = (how: Wishes['how'], source: string) =>
+  how === 'merge'
+    ? `What is new comes in. Nothing that is here goes, unless you choose the ${source}’s instead.`
+    : `Everything here goes, and what is in the ${source} takes its place.`
 
-export function Restore({ backup, from, onDone }: RestoreProps) {
+export function Restore({ backup, from, isSnapshot, onDone }: RestoreProps) {
   const [wishes, setWishes] = useState<Wishes>({ how: 'merge', trips: {}, shelf: 'both' })
   const [taken, setTaken] = useState<TakenIn | null>(null)
   const [isBusy, setBusy] = useState(false)
   const [problem, setProblem] = useState<string | null>(null)
   const heading = useRef<HTMLHeadingElement>(null)
-  const here = useMemo(() => theBackups().contents(), [])
-  const comparison = useMemo(() => compareBackup(here, backup), [here, backup])
+  // Another tab may change what is here while this is being read.
+  const { system, theme } = library.value
+  const live = [tripList.value, shelf.value, system, theme]
+  const comparison = useMemo(() => compareBackup(theBackups().contents(), backup), [backup, ...live])
+  const isReading = !storeLoaded.value && saveState.value.kind !== 'memory-only'
+  const [kind, source] = isSnapshot ? ['Snapshot', 'snapshot'] : ['Backup', 'file']
   useEffect(() => heading.current?.focus(), [taken])
 
   async function takeIn() {
     setBusy(true)
     const { how } = wishes
-    const label = how === 'merge' ? 'Backup merged' : 'Everything replaced by a backup'
+    const label = how === 'merge' ? `${kind} merged` : `Everything replaced by a ${kind.toLowerCase()}`
+    setProblem(null)
     try {
-      const next = restored(here, backup, wishes, newId)
-      setTaken(await theBackups().takeIn(next, label))
+      setTaken(await theBackups().takeIn(backup, wishes, label))
     } catch (error) {
       const why = error instanceof Error ? error.message : String(error)
-      setProblem(`The backup could not be taken in (${why}); nothing here has changed.`)
+      setProblem(`The ${kind.toLowerCase()} could not be taken in (${why}); nothing here has changed.`)
     }
     setBusy(false)
   }
@@ -58,10 +63,14 @@ export function Restore({ backup, from, onDone }: RestoreProps) {
   return (
     <div class="screen received">
       <h1 ref={heading} tabIndex={-1}>
-        {taken ? 'Taken in' : backup.savedOn ? `Backup of ${dayText(backup.savedOn)}` : 'A backup'}
+        {taken
+          ? 'Taken in'
+          : backup.savedOn
+            ? `${kind} of ${dayText(backup.savedOn)}`
+            : `A ${kind.toLowerCase()}`}
       </h1>
       {taken ? (
-        <Result taken={taken} before={here} onDone={onDone} />
+        <Result taken={taken} before={taken.before.contents} onDone={onDone} />
       ) : (
         <>
           <p class="lead">
@@ -70,21 +79,32 @@ export function Restore({ backup, from, onDone }: RestoreProps) {
           <p class="hint">
             From <bdi>{from}</bdi>. Nothing here changes before you say so.
           </p>
-          <LeftOut backup={backup} />
+          <LeftOut backup={backup} source={source} />
           <Choice
             label="What to do with it"
             options={HOW}
             chosen={wishes.how}
             onChoose={how => setWishes({ ...wishes, how })}
           />
-          <p class="hint">{HOW_HINTS[wishes.how]}</p>
+          <p class="hint">{howHint(wishes.how, source)}</p>
           <RestoreTrips comparison={comparison} wishes={wishes} onWish={setWishes} />
           <RestoreShelf comparison={comparison} wishes={wishes} onWish={setWishes} />
-          <Settings words={comparison.settings} wishes={wishes} isEmptyHere={comparison.isEmptyHere} />
-          {isAllHere ? <p class="lead">All that is in this file is here already.</p> : null}
+          <Settings
+            words={comparison.settings}
+            wishes={wishes}
+            isEmptyHere={comparison.isEmptyHere}
+            source={source}
+          />
+          {isReading ? <p class="hint">Your own trips are still being read.</p> : null}
+          {isAllHere ? <p class="lead">All that is in this {source} is here already.</p> : null}
           <div class="actions">
             {isAllHere ? null : (
-              <button type="button" class="primary" disabled={isBusy} onClick={() => void takeIn()}>
+              <button
+                type="button"
+                class="primary"
+                disabled={isBusy || isReading}
+                onClick={() => void takeIn()}
+              >
                 {wishes.how === 'merge' ? 'Merge it' : 'Replace everything here'}
               </button>
             )}
@@ -102,11 +122,11 @@ export function Restore({ backup, from, onDone }: RestoreProps) {
   )
 }
 
-function LeftOut({ backup: { leftOut } }: { backup: Backup }) {
+function LeftOut({ backup: { leftOut }, source }: { backup: Backup; source: string }) {
   if (leftOut.length === 0) return null
   return (
     <section>
-      <h2>Damaged in the file</h2>
+      <h2>Damaged in the {source}</h2>
       <p class="problem">This cannot be read and is left out. The rest can be used.</p>
       <ul class="plain">
         {leftOut.slice(0, 20).map(line => (
@@ -122,16 +142,17 @@ interface SettingsProps {
   words: string[]
   wishes: Wishes
   isEmptyHere: boolean
+  source: string
 }
 
-function Settings({ words, wishes, isEmptyHere }: SettingsProps) {
+function Settings({ words, wishes, isEmptyHere, source }: SettingsProps) {
   if (words.length === 0) return null
   const isTaken = wishes.how === 'replace' || isEmptyHere
   return (
     <section>
       <h2>Settings</h2>
       <p>
-        The file has {words.join(' and ')}: {isTaken ? 'these are taken over.' : 'yours stay.'}
+        The {source} has {words.join(' and ')}: {isTaken ? 'these are taken over.' : 'yours stay.'}
       </p>
     </section>
   )

@@ -5,6 +5,7 @@ import { receive, saveFile } from '../../parts/files'
 import { backupsChanged, snapshotProblem } from '../../store'
 import { type Snapshot, snapshotText } from '../../store/later'
 import { theBackups } from './look'
+import { SNAPSHOT_TYPE } from './types'
 import { at, many, sizeText } from './words'
 
 export function Snapshots() {
@@ -23,7 +24,7 @@ export function Snapshots() {
   }
   const remove = (name: string) =>
     act(async () => {
-      const file = await snapshots.raw(name)
+      const file = await snapshots.raw(name).catch(nullIfUnreadable)
       await snapshots.remove(name)
       setRemoved(file && { name, file })
     })
@@ -96,7 +97,7 @@ function Line({ snapshot }: { snapshot: Snapshot }) {
         {state === 'newer'
           ? 'A snapshot of a newer version of Pack Reckoner: reload the app to update it.'
           : 'A damaged snapshot, which is left alone.'}{' '}
-        <span class="facts-line">{sizeText(bytes)}</span>
+        {bytes > 0 ? <span class="facts-line">{sizeText(bytes)}</span> : null}
       </p>
     )
   return (
@@ -104,10 +105,21 @@ function Line({ snapshot }: { snapshot: Snapshot }) {
       <span class="name">{at(head.at)}</span>{' '}
       <span class="facts-line">
         {many(head.trips, 'trip')}, {many(head.things, 'thing')}, {sizeText(bytes)}
-        {head.reason === 'before' ? ', before a backup was taken in' : ''}
+        {reasonText(head)}
       </span>
     </p>
   )
+}
+
+function reasonText({ reason, back }: NonNullable<Snapshot['head']>): string {
+  if (reason === 'day') return ''
+  return back ? ', before a backup was taken out again' : ', before a backup was taken in'
+}
+
+/** Of a file that cannot be read nothing is left to bring in again: it can be removed all the same. */
+function nullIfUnreadable(error: unknown): null {
+  if (error instanceof DOMException && error.name === 'NotReadableError') return null
+  throw error
 }
 
 interface WaysProps {
@@ -125,7 +137,11 @@ function Ways({ snapshot, head, act }: WaysProps) {
         type="button"
         class="quiet"
         aria-label={`Look at the snapshot of ${when}`}
-        onClick={() => act(async () => receive([new File([await text()], `the snapshot of ${when}`)]))}
+        onClick={() =>
+          act(async () =>
+            receive([new File([await text()], `the snapshot of ${when}`, { type: SNAPSHOT_TYPE })]),
+          )
+        }
       >
         Look at it
       </button>

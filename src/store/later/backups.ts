@@ -3,20 +3,32 @@
 
 import { batch } from '@preact/signals'
 import type { UseStore } from 'idb-keyval'
-import { backupName, backupText, type Contents, type Looked, lookAt } from '../../files/backup'
+import {
+  type Backup,
+  backupName,
+  backupText,
+  type Contents,
+  type Looked,
+  lookAt,
+  restored,
+  type Wishes,
+} from '../../files/backup'
 import { type BackupNotes, createBackupNotes } from '../backup-note'
 import { backupsChanged, dueBackup, snapshotProblem } from '../backup-signals'
+import type { Books } from '../books'
 import { readRecord, TRIP } from '../documents'
 import { pruned, shelfContentsOf, timeAfter, withStep } from '../journal'
 import { nameOf } from '../messages'
 import type { SnapshotReason } from '../snapshot-file'
 import { createSnapshots, dayOf, type SnapshotEnvironment } from '../snapshots'
 import type { State } from '../state'
-import { takenIn } from '../take-in'
+import { putBack, takenIn } from '../take-in'
+import { tripKey } from '../write'
 
 export interface BackupEnvironment extends SnapshotEnvironment {
   state: State
   use: UseStore
+  books: Pick<Books, 'unread'>
   newId: () => string
 }
 
@@ -24,15 +36,16 @@ export interface BackupEnvironment extends SnapshotEnvironment {
 export interface TakenIn {
   /** Why what was here could not be kept as a snapshot, in words; null: it could, or nothing was here. */
   problem: string | null
-  /** What was here before, as the text of a backup file. */
-  before: { name: string; text: string }
+  /** What was here before, also as the text of a backup file. */
+  before: { name: string; text: string; contents: Contents }
+  /** What was made or changed since stays. */
   putBack: () => Promise<void>
 }
 
 export type Backups = ReturnType<typeof createBackups>
 
 export function createBackups(env: BackupEnvironment) {
-  const { state, use, now, newId } = env
+  const { state, use, books, now, newId } = env
   const snapshots = createSnapshots(env)
   const notes: BackupNotes = createBackupNotes({ use, now })
 
@@ -74,6 +87,16 @@ export function createBackups(env: BackupEnvironment) {
     })
   }
 
+  /** The backup with new ids for trips whose places are taken by records that were not read, and so not compared. */
+  function besideUnread(backup: Backup): Backup {
+    const isTaken = (id: string) =>
+      books.unread.has(tripKey(id)) || (!state.loaded.peek() && !state.trips.peek().has(id))
+    return {
+      ...backup,
+      trips: backup.trips.map(trip => (isTaken(trip.id) ? { ...trip, id: newId() } : trip)),
+    }
+  }
+
   return {
     contents,
     file,
@@ -101,17 +124,23 @@ export function createBackups(env: BackupEnvironment) {
       await notes.putOff()
     },
 
-    /** Goes over to these contents, after a snapshot of what is here: one act, and one step to undo. */
-    async takeIn(next: Contents, label: string): Promise<TakenIn> {
+    /**
+     * Takes a backup in as wished, after a snapshot of what is here: one act, and one step to undo. What is here is
+     * looked at only then, since another tab may have changed it. Rejects while the stored trips are being read.
+     */
+    async takeIn(backup: Backup, wishes: Wishes, label: string): Promise<TakenIn> {
+      if (!state.loaded.peek() && state.saveState.peek().kind !== 'memory-only')
+        throw new Error('your own trips are still being read: try again in a moment')
       const problem = await snapshot('before')
       const [was, { name, text }] = [contents(), file()]
-      goTo(next, label)
+      goTo(restored(was, besideUnread(backup), wishes, newId), label)
+      const then = contents()
       return {
         problem,
-        before: { name: name.replace('.json', '-before.json'), text },
+        before: { name: name.replace('.json', '-before.json'), text, contents: was },
         putBack: async () => {
-          await snapshot('before')
-          goTo(was, 'The backup taken out again')
+          await snapshot('back')
+          goTo(putBack({ was, then, now: contents() }, newId), 'The backup taken out again')
         },
       }
     },
@@ -128,6 +157,7 @@ export function snapshotText(error: unknown): string {
     case 'NotSupportedError':
       return 'This browser has no place for snapshots: save a backup file now and then.'
     case 'DataError':
+    case 'NotReadableError':
       return 'This snapshot is damaged: choose another one. It is left as it is until you remove it.'
     default:
       return `The snapshots cannot be used (${nameOf(error)}): save a backup file instead.`

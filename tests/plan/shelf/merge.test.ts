@@ -97,6 +97,26 @@ describe('two tabs’ shelves joined', () => {
     expect(twice).toEqual(['stove'])
   })
 
+  test('hold one thing where both have made the same edit, with the later times', () => {
+    const ours = setThing(base, 'stove', { item: { massKg: 2, litres: 1 } }, 5)
+    const theirs = setThing(
+      setThing(base, 'stove', { item: { massKg: 2 } }, 6),
+      'stove',
+      { item: { litres: 1 } },
+      4,
+    )
+    for (const { shelf, twice } of [merge(ours, theirs), merge(theirs, ours)]) {
+      expect(twice).toEqual([])
+      expect(ids(shelf)).toEqual(ids(base))
+      expect(find(shelf, 'stove')?.changed).toEqual({ massKg: 6, litres: 5 })
+    }
+  })
+
+  test('put a new thing without any neighbour last', () => {
+    const none = { ...base, things: [] }
+    expect(ids(merge({ ...base, things: [thing('new')] }, base, none).shelf)).toEqual([...ids(base), 'new'])
+  })
+
   test('keep what one removed and the other changed; what one removed and the other left alone goes', () => {
     const ours = removeThings(base, ['stove', 'bag'])
     const theirs = setThing(base, 'stove', { note: 'mended' }, 5)
