@@ -73,6 +73,8 @@ export type FieldName =
   | 'holdsWater'
   | 'length'
   | 'across'
+  | 'width'
+  | 'depth'
   | 'optional'
   | 'mayRideOutside'
   | 'fuel'
@@ -178,7 +180,20 @@ export const FIELDS: Readonly<Record<FieldName, Field>> = {
     label: 'Across',
     reading: amount('length', LIMITS.item.diameterCm, 'cm', 'in'),
     path: ['diameterCm'],
-    heading: /\b(?:diameter|width)\b/,
+    heading: /\bdiameter\b/,
+  },
+  // A box's width is no diameter: a thing "across" is taken to be round.
+  width: {
+    label: 'Width',
+    reading: amount('length', LIMITS.item.widthCm, 'cm', 'in'),
+    path: ['widthCm'],
+    heading: /\bwidth\b/,
+  },
+  depth: {
+    label: 'Depth',
+    reading: amount('length', LIMITS.item.depthCm, 'cm', 'in'),
+    path: ['depthCm'],
+    heading: /\bdepth\b/,
   },
   optional: { label: 'Could stay at home', reading: truth, path: ['optional'], heading: /^optional\b/ },
   mayRideOutside: { label: 'May ride outside', reading: truth, path: ['mayRideOutside'] },

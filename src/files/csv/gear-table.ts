@@ -8,7 +8,7 @@ import { amountOf, FIELD_NAMES, FIELDS, type FieldName } from './fields'
 import { usualUnit } from './guess'
 import { rowWord } from './inside'
 import type { ItemFacts } from './types'
-import { csvText, type WrittenCell } from './write'
+import { csvText, type Marks, type WrittenCell } from './write'
 
 /** Always there, so that an empty table shows what it could hold; the others only where something has them. */
 const ALWAYS: readonly FieldName[] = [
@@ -24,15 +24,21 @@ const ALWAYS: readonly FieldName[] = [
   'litresFrom',
 ]
 
+interface Written {
+  system: System
+  marks?: Marks
+}
+
 /** The gear of a trip as a CSV file. */
-export function gearCsv(gear: readonly DraftItem[], { system }: { system: System }): string {
+export function gearCsv(gear: readonly DraftItem[], { system, marks = 'commas' }: Written): string {
   return csvText(
     table(gear, system, (item, field) => (field === 'inside' ? containerWord(gear, item) : undefined)),
+    marks,
   )
 }
 
 /** The things of the shelf as a CSV file. */
-export function shelfCsv(things: readonly Thing[], { system }: { system: System }): string {
+export function shelfCsv(things: readonly Thing[], { system, marks = 'commas' }: Written): string {
   const facts = things.map(({ item }) => item)
   const thingOf = new Map(things.map(thing => [thing.item, thing]))
   return csvText(
@@ -45,6 +51,7 @@ export function shelfCsv(things: readonly Thing[], { system }: { system: System 
       }
       return words[field]
     }),
+    marks,
   )
 }
 

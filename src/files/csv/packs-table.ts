@@ -2,7 +2,7 @@
 
 import type { DraftPack, DraftSetup } from '../../plan'
 import { yesNo } from './choices'
-import { csvText, type WrittenCell } from './write'
+import { csvText, type Marks, type WrittenCell } from './write'
 
 type Cell = WrittenCell | undefined
 
@@ -33,11 +33,11 @@ const BODY_FROM = { 'test-method': 'by a test method', measured: 'measured', sta
 const COVERS = { 'contents-and-pack': 'contents and pack', contents: 'contents' } as const
 
 /** The packs as a CSV file; a pack without a set-up has a row all the same. */
-export function packsCsv(packs: readonly DraftPack[]): string {
+export function packsCsv(packs: readonly DraftPack[], marks: Marks = 'commas'): string {
   const rows = packs.flatMap(pack =>
     (pack.setups.length > 0 ? pack.setups : [{}]).map(setup =>
       COLUMNS.map(([, cell]) => cell(pack, setup) ?? null),
     ),
   )
-  return csvText([COLUMNS.map(([heading]) => heading), ...rows])
+  return csvText([COLUMNS.map(([heading]) => heading), ...rows], marks)
 }

@@ -1,6 +1,7 @@
 // One row of a table as an item, or as what is in the way.
 
 import type { Unit } from '../../units'
+import { isOwnPack, isSumName } from '../list'
 import { unitNamed } from './amount'
 import type { cellReader } from './cell'
 import type { FieldName } from './fields'
@@ -71,8 +72,9 @@ export function readRow(
   }
   const inside =
     typeof values.inside === 'string' && values.inside !== '' ? { inside: { name: values.inside } } : {}
-  const isSum = /^(?:grand |sub-?)?(?:total|sum)\b/i.test(item.name ?? '')
-  return { item: { row, item, ...inside, thing: thingWordsOf(values), isSum }, problems }
+  const { name = '' } = item
+  const looks = { isSum: isSumName(name), isPack: isOwnPack(name) }
+  return { item: { row, item, ...inside, thing: thingWordsOf(values), ...looks }, problems }
 }
 
 /** The unit that the row itself names for its mass, if the table has a column of them. */

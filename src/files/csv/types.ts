@@ -22,6 +22,8 @@ export interface ReadItem {
   thing: ThingWords
   /** Whether it looks like the sum of the others. */
   isSum: boolean
+  /** Whether it looks like one's own pack, which is no gear. */
+  isPack: boolean
 }
 
 export interface RowProblem {

@@ -1,22 +1,32 @@
-// Rows of cells as the text of a CSV file: RFC 4180 (CRLF, quotes doubled) in UTF-8 with a byte order mark, without
+// Rows of cells as the text of a CSV file: RFC 4180 (CRLF, quotes doubled; semicolons where a comma is the decimal
+// mark: common practice, no source) in UTF-8 with a byte order mark, without
 // which some spreadsheets take it for another encoding. No cell is taken for a formula (formula.ts).
 
 import Papa from 'papaparse'
 import { guarded } from './formula'
 import { cleanLine, cleanLines } from './texts'
 
-/** A number is written with a point, whatever the language; a text is cleaned as it is when it comes in. */
+/** A text is cleaned as it is when it comes in. */
 export type WrittenCell = string | number | null
 
-/** The rows as a CSV file's text. */
-export function csvText(rows: readonly (readonly WrittenCell[])[]): string {
-  const cells = rows.map(row => row.map(cellText))
-  return `\uFEFF${Papa.unparse(cells, { newline: '\r\n', quotes: value => /^'/.test(String(value)) })}\r\n`
+/** What parts the cells, and the decimal mark; our reader takes both. A spreadsheet takes those of its own language. */
+export type Marks = 'commas' | 'semicolons'
+
+/** The rows as a CSV file's text: with commas and decimal points, or with semicolons and decimal commas. */
+export function csvText(rows: readonly (readonly WrittenCell[])[], marks: Marks): string {
+  const cells = rows.map(row => row.map(cell => cellText(cell, marks)))
+  const text = Papa.unparse(cells, {
+    newline: '\r\n',
+    delimiter: marks === 'semicolons' ? ';' : ',',
+    quotes: value => /^'/.test(String(value)),
+  })
+  return `\uFEFF${text}\r\n`
 }
 
-function cellText(cell: WrittenCell): string {
+function cellText(cell: WrittenCell, marks: Marks): string {
   if (cell === null) return ''
-  if (typeof cell === 'number') return numberText(cell)
+  if (typeof cell === 'number')
+    return marks === 'semicolons' ? numberText(cell).replace('.', ',') : numberText(cell)
   return guarded(cell.includes('\n') ? cleanLines(cell) : cleanLine(cell))
 }
 

@@ -12,13 +12,14 @@ export interface Taken {
 
 /** A row as an item without its id. Litres that the list states stand; a kind then gives only build, place and group. */
 export function itemOf({ row, kind }: Taken): Omit<DraftItem, 'id'> {
-  const { name, massKg, litres, count, group, worn } = row
+  const { name, massKg, litres, count, group, worn, use } = row
   const stated: DraftItem = {
     id: '',
     name,
     ...(massKg === undefined ? {} : { massKg, massFrom: 'stated' }),
     ...(count === undefined || count === 1 ? {} : { count }),
     ...(group ? { group } : {}),
+    ...(use ? { use } : {}),
   }
   const known = kind ? itemOfKind(stated, kind) : stated
   const sized = litres === undefined ? known : withLitres(known, litres, 'stated')

@@ -2,5 +2,6 @@
 
 export { addByGroup, addListed, itemOf, type Taken } from './adopt'
 export { LINE_END, LIST_CAPS } from './limits'
+export { isFood, isOwnPack, isSumName, NOT_EATEN } from './names'
 export { readList } from './read'
 export type * from './types'

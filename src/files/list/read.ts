@@ -5,6 +5,7 @@ import { bareUnitOf, formatQuantity, parseQuantity, type System, type Unit } fro
 import { cellsOf } from './cells'
 import { type Columns, columnsOf } from './columns'
 import { LINE_END, LIST_CAPS } from './limits'
+import { isFood, isOwnPack, isPerDay, isSumName } from './names'
 import { type Parts, type Split, splitRow, tidy, withoutBullet } from './row'
 import type { ListRead, ListRow, Understood } from './types'
 
@@ -109,7 +110,8 @@ function rowOf(place: Place, parts: Split & { group?: string }, system: System):
     ...place,
     name,
     notes: [...notes],
-    isSum: /^(?:grand |sub-?)?(?:total|sum)\b/i.test(name),
+    isSum: isSumName(name),
+    isPack: isOwnPack(name),
   }
   if (group) row.group = group
   if (name !== parts.name && WORN.test(parts.name)) row.worn = true
@@ -127,6 +129,9 @@ function rowOf(place: Place, parts: Split & { group?: string }, system: System):
     if (read.note) row.notes.push(read.note)
   }
   if (ofAll && row.massKg !== undefined && row.count) row.massKg /= row.count
+  if (parts.isBare) row.isBare = true
+  // Several of a day's food would all be eaten on each day.
+  if (isFood(name) && isPerDay(place.text) && (row.count ?? 1) === 1) row.use = 'daily'
   return row
 }
 

@@ -13,6 +13,8 @@ export interface Parts {
   litres?: string
   count?: number | string
   group?: string
+  /** Whether the mass is the last number of the words, without a unit. */
+  isBare?: true
   notes: string[]
 }
 
@@ -102,7 +104,7 @@ function trailingNumber(parts: Parts) {
   if (!/\p{L}/u.test(name)) return
   parts.name = tidy(name)
   parts.mass = number
-  parts.notes.push(`${number} has no unit and is read as its mass.`)
+  parts.isBare = true
 }
 
 const LEFT_OVER = /[\s\-–—:=~≈@,;/|…]/

@@ -14,8 +14,14 @@ export interface Understood {
   worn?: true
   /** What was decided where the line could be read in another way, a sentence each. */
   notes: string[]
+  /** A day's food: the line says that it is eaten, and that it is for a day. */
+  use?: 'daily'
+  /** Whether its mass is the last number of the line, without a unit. */
+  isBare?: true
   /** Whether it looks like the sum of the others. */
   isSum: boolean
+  /** Whether it looks like one's own pack, which is no gear. */
+  isPack: boolean
 }
 
 export interface NotUnderstood {

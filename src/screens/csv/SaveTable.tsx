@@ -1,14 +1,23 @@
 // What there is, as tables for a spreadsheet. Loaded when it is opened.
 
 import { useState } from 'preact/hooks'
-import { gearCsv, packsCsv, shelfCsv } from '../../files/csv'
-import { useSystem } from '../../parts/fields'
+import { gearCsv, type Marks, packsCsv, shelfCsv } from '../../files/csv'
+import { Choice, useSystem } from '../../parts/fields'
 import { saveFile } from '../../parts/files'
 import { openTrip, shelf } from '../../store'
 import './csv.css'
 
+const MARKS = [
+  { value: 'commas', label: 'Commas and decimal points' },
+  { value: 'semicolons', label: 'Semicolons and decimal commas' },
+] as const
+
+/** A spreadsheet set to the language of the device writes its numbers so. */
+const usualMarks = (): Marks => ((1.5).toLocaleString().includes(',') ? 'semicolons' : 'commas')
+
 export function SaveTable() {
   const system = useSystem()
+  const [marks, setMarks] = useState(usualMarks)
   const [saved, setSaved] = useState<string | null>(null)
   const draft = openTrip.value?.draft
   const { things } = shelf.value
@@ -18,25 +27,26 @@ export function SaveTable() {
       label: 'Save the gear',
       file: fileName(name, 'gear'),
       rows: draft?.gear.length ?? 0,
-      csv: () => gearCsv(draft?.gear ?? [], { system }),
+      csv: () => gearCsv(draft?.gear ?? [], { system, marks }),
     },
     {
       label: 'Save the packs',
       file: fileName(name, 'packs'),
       rows: draft?.packs.length ?? 0,
-      csv: () => packsCsv(draft?.packs ?? []),
+      csv: () => packsCsv(draft?.packs ?? [], marks),
     },
     {
       label: 'Save the shelf',
       file: 'shelf.csv',
       rows: things.length,
-      csv: () => shelfCsv(things, { system }),
+      csv: () => shelfCsv(things, { system, marks }),
     },
   ].filter(({ rows }) => rows > 0)
   return (
     <section class="table-save" aria-label="Save as a table">
       <h3>Save as a table</h3>
       {tables.length === 0 ? <p>There is nothing to save yet: add an item first.</p> : null}
+      <Choice label="Written with" options={MARKS} chosen={marks} onChoose={setMarks} />
       <div class="actions">
         {tables.map(({ label, file, csv }) => (
           <button
@@ -53,9 +63,9 @@ export function SaveTable() {
       </div>
       <p role="status">{saved ? `${saved} is with your downloads.` : ''}</p>
       <p class="hint">
-        Commas, decimal points, units in the headings: any spreadsheet opens it, and the gear comes back by
-        “Import a table”. A word that begins like a formula gets a quote before it, so that it stays a word.
-        What you typed that could not be read as a number is not in it.
+        Choose the decimal mark that your spreadsheet uses. Units are in the headings, and the gear comes back
+        by “Import a table” either way. A word that begins like a formula gets a quote before it, so that it
+        stays a word. What you typed that could not be read as a number is not in it.
       </p>
     </section>
   )

@@ -1,6 +1,7 @@
 // One row of a table as it would come in: whether it is taken, and what it says.
 
 import type { ReadItem } from '../../files/csv'
+import { isFood, NOT_EATEN } from '../../files/list'
 import { useSystem } from '../../parts/fields'
 import type { Kind } from '../../plan/kinds'
 import { shownIn } from '../../report'
@@ -17,7 +18,8 @@ interface TableRowProps {
 
 export function TableRow({ row, taken, isSame, kind, onTake }: TableRowProps) {
   const shown = shownIn(useSystem())
-  const { name, count = 1 } = row.item
+  const { name, count = 1, use } = row.item
+  const isUneaten = taken && use === undefined && kind?.use !== 'daily' && isFood(name ?? '')
   return (
     <li class="row table-row">
       <label class="toggle">
@@ -30,6 +32,8 @@ export function TableRow({ row, taken, isSame, kind, onTake }: TableRowProps) {
           <bdi class="facts-line"> {factsOf(row, kind, shown).join(', ')}</bdi>
           {isSame ? <em> – like one that is there</em> : null}
           {row.isSum ? <em> – looks like the sum of the others</em> : null}
+          {row.isPack ? <em> – your pack? Its mass belongs under Packs</em> : null}
+          {isUneaten ? <em> – {NOT_EATEN}</em> : null}
         </span>
       </label>
     </li>

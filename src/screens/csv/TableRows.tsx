@@ -52,6 +52,7 @@ export function TableRows({ grid, layout, target, onAdded }: TableRowsProps) {
   const same = useMemo(() => looksSame(read.items, known), [read, known.length])
   const taking = { ticks, same, addSame }
   const taken = read.items.filter(item => isTaken(item, taking))
+  const packs = read.items.filter(item => item.isPack && !taken.includes(item)).slice(0, 5)
   const hasLitres = layout.columns.some(({ field }) => field === 'litres' || field === 'least')
   const mayMatch = read.items.length <= MATCHED_ROWS
   const withKinds = mayMatch && (kindsAsked ?? !hasLitres)
@@ -79,6 +80,9 @@ export function TableRows({ grid, layout, target, onAdded }: TableRowsProps) {
       <p role="status">
         {counted(taken.length, what)} to add to the {target === 'trip' ? 'gear' : 'shelf'}, {shown.gear(kg)}{' '}
         together.
+        {packs.length > 0
+          ? ` Left out as your pack: ${packs.map(({ row }) => `row ${row}`).join(', ')}.`
+          : ''}
         {read.problems.length > 0 ? ` ${counted(rowsOf(read.problems), 'row')} not understood.` : ''}
         {open.length > 0
           ? ` ${open.length} without litres: they count as taking no room until you give them some.`

@@ -1,4 +1,5 @@
-// Which rows of a table are taken: a sum is left, so is what looks like a thing that is there, unless it is ticked.
+// Which rows of a table are taken: a sum is left, so is one's own pack and what looks like a thing that is there, unless
+// it is ticked.
 
 import { needsLitres, type ReadItem } from '../../files/csv'
 import { type Kind, suggestKinds } from '../../plan/kinds'
@@ -11,8 +12,8 @@ export interface Taking {
   addSame: boolean
 }
 
-export const isTaken = ({ row, isSum }: ReadItem, { ticks, same, addSame }: Taking): boolean =>
-  ticks[row] ?? !(isSum || (!addSame && same.has(row)))
+export const isTaken = ({ row, isSum, isPack }: ReadItem, { ticks, same, addSame }: Taking): boolean =>
+  ticks[row] ?? !(isSum || isPack || (!addSame && same.has(row)))
 
 /** More rows than this are not matched with kinds: it would take a slow phone many seconds. */
 export const MATCHED_ROWS = 2000

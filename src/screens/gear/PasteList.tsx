@@ -26,6 +26,7 @@ export function PasteList({ onTable }: { onTable?: () => void }) {
   const rows = useMemo(() => (read.ok ? withSuggestions(read.rows, matched.current) : []), [read])
   const taken = rows.map(row => chosenOf(row, choices)).filter(each => each.take)
   const apart = read.ok ? read.rows.filter((row): row is NotUnderstood => !row.ok) : []
+  const bare = rows.filter(({ row }) => row.isBare).length
   const room = CAPS.items - (openTrip.value?.draft.gear.length ?? 0)
 
   function add() {
@@ -69,6 +70,12 @@ export function PasteList({ onTable }: { onTable?: () => void }) {
       {read.ok ? null : <p class="problem">{read.message}</p>}
       {read.ok && read.unusedColumns.length > 0 ? (
         <p class="hint">Columns not used: {read.unusedColumns.join(', ')}.</p>
+      ) : null}
+      {bare > 0 ? (
+        <p class="hint">
+          {counted(bare, 'line')} {bare === 1 ? 'ends' : 'end'} in a number without a unit, read as the mass
+          in {system === 'us' ? 'ounces' : 'grams'}.
+        </p>
       ) : null}
       {apart.length > 0 ? <Apart rows={apart} /> : null}
       {rows.length > 0 ? (

@@ -1,6 +1,6 @@
 // One line of a pasted list: whether it is taken, what was understood, and which kind gives its litres.
 
-import type { Taken } from '../../files/list'
+import { isFood, NOT_EATEN, type Taken } from '../../files/list'
 import { useSystem } from '../../parts/fields'
 import { litresOfKind, oddMass, originInShort } from '../../plan/kinds'
 import { shownIn } from '../../report'
@@ -19,10 +19,13 @@ export function PastedRow({ row: line, chosen, onChoose }: PastedRowProps) {
   const system = useSystem()
   const shown = shownIn(system)
   const { name, massKg, litres, count = 1, group, worn, notes } = row
+  const isDaily = row.use === 'daily' || kind?.use === 'daily'
+  const isUneaten = take && !isDaily && isFood(name)
   const facts = [
     massKg === undefined ? 'no mass' : shown.gear(massKg) + (count === 1 ? '' : ' each'),
     litres === undefined ? null : shown.litres(litres),
     worn ? 'worn' : null,
+    isDaily ? 'a day’s food' : null,
     group,
   ]
   const odd = kind ? oddMass(kind, massKg) : null
@@ -43,6 +46,10 @@ export function PastedRow({ row: line, chosen, onChoose }: PastedRowProps) {
         </span>
       </label>
       {row.isSum ? <p class="hint">Looks like the sum of the others, so it is left.</p> : null}
+      {row.isPack ? (
+        <p class="hint">Your pack? Its mass belongs under Packs{take ? '' : ', so it is left'}.</p>
+      ) : null}
+      {isUneaten ? <p class="hint">{NOT_EATEN}</p> : null}
       {notes.map(note => (
         <p key={note} class="hint">
           {note}

@@ -82,6 +82,8 @@ const loose = fc.record({
   holdsWaterLitres: opt(figure(LIMITS.item.holdsWaterLitres)),
   lengthCm: opt(figure(LIMITS.item.lengthCm)),
   diameterCm: opt(figure(LIMITS.item.diameterCm)),
+  widthCm: opt(figure(LIMITS.item.widthCm)),
+  depthCm: opt(figure(LIMITS.item.depthCm)),
   optional: opt(truth),
   mayRideOutside: opt(truth),
   massFrom: opt(fc.constantFrom('scale' as const, 'stated', 'guess')),

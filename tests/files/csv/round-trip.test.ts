@@ -7,6 +7,7 @@ import {
   decodeTable,
   gearCsv,
   guessLayout,
+  type Marks,
   packsCsv,
   readGrid,
   readRows,
@@ -17,6 +18,7 @@ import { type DraftItem, emptyDraft } from '../../../src/plan'
 import { emptyShelf, type Thing } from '../../../src/plan/shelf'
 import { gearLists, words } from './items'
 
+const someMarks = fc.constantFrom<Marks>('commas', 'semicolons')
 const PATIENCE_MS = 120_000
 
 const readBack = (csv: string, target: 'trip' | 'shelf', system: 'metric' | 'us' = 'metric') => {
@@ -53,9 +55,9 @@ describe('a gear list written as a table', () => {
     'reads back as the same gear, %s',
     system => {
       fc.assert(
-        fc.property(gearLists, gear => {
+        fc.property(gearLists, someMarks, (gear, marks) => {
           fc.pre(gear.length > 0)
-          const { items } = readBack(gearCsv(gear, { system }), 'trip', system)
+          const { items } = readBack(gearCsv(gear, { system, marks }), 'trip', system)
           const { gear: again } = addTable(emptyDraft(), { rows: items }, counter())
           expect(rounded(again)).toEqual(rounded(grouped(gear)))
         }),
@@ -150,8 +152,8 @@ describe('the shelf written as a table', () => {
 
   test('reads back as the same things, with their notes', () => {
     fc.assert(
-      fc.property(things, shelf => {
-        const { items } = readBack(shelfCsv(shelf, { system: 'metric' }), 'shelf')
+      fc.property(things, someMarks, (shelf, marks) => {
+        const { items } = readBack(shelfCsv(shelf, { system: 'metric', marks }), 'shelf')
         const again = shelveTable(emptyShelf(), { rows: items }, { newId: counter(), now: 7 })
         expect(rounded(again.things)).toEqual(rounded(shelf))
       }),
