@@ -16,7 +16,7 @@ import {
   shownIn,
   walkOf,
 } from '../report'
-import { likelyText, restsOn } from '../report/trust'
+import { enoughText, likelyText, restsOn } from '../report/trust'
 import type { System } from '../units'
 import { lookedInto, type PackInFull } from './packs'
 
@@ -46,7 +46,7 @@ function needLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
   return [
     'THE NEED',
     ...wrap(
-      `Main body  ${litresUp(need.bodyLitres)}, likely ${likelyText(need, shown)}; ${litresUp(need.bodyLitresSafe)} is enough in about 9 of 10 cases`,
+      `Main body  ${litresUp(need.bodyLitres)}, likely ${likelyText(need, shown)}; ${enoughText(need, plan.settings, shown)}`,
       11,
     ),
     ...wrap(`           fullest ${placeText(need.bodyAt, moments)}`, 11),

@@ -1,5 +1,6 @@
 // The public face of the engine: `reckon` first, and what is asked of a Reckoning afterwards.
 
+export { boxInTheWay } from './box-fit'
 export {
   CALIBRATION_LIMITS,
   type Calibration,

@@ -4,25 +4,12 @@
 
 import { heatCategories, maxLitresPerHour, simplifiedWbgtC } from '../equations'
 import type { Plan } from '../plan'
-import type { Notice, Reckoning } from '../reckon'
+import type { Reckoning, WaterCarry } from '../reckon'
+import { type Caution, ITS_FIGURES, itsFigures, listText } from './caution'
+import { noticeCautions } from './notice-cautions'
 import { placeText } from './places'
 import { densityNotices } from './plausible'
 import { percentOver, type Shown } from './shown'
-
-export interface Caution {
-  signal: 'WARNING' | 'CAUTION' | 'NOTICE'
-  about: 'water' | 'load' | 'heat' | 'food' | 'energy' | 'model'
-  text: string
-  /** The figure in it that the app has reckoned, as "why?" asks for it; absent where there is none. */
-  asks?: Asks
-}
-
-type Asks =
-  | { kind: 'carry'; stop: number }
-  | { kind: 'load-share'; setup?: number }
-  | { kind: 'heat'; leg: number }
-  | { kind: 'day'; day: number }
-  | { kind: 'resting-energy' }
 
 export const GENERAL_LINE =
   'An estimate from published averages and rules of thumb, not medical advice. Your body, a health professional, your guide, local rules and the pack maker’s stated maximum overrule it.'
@@ -37,19 +24,14 @@ export function cautionsOf(plan: Plan, reckoning: Reckoning, shown: Shown): Caut
     ...heatCautions(plan),
     ...foodCautions(plan),
     ...densityNotices(plan, reckoning, shown),
-    ...reckoning.notices.flatMap(notice => noticeCautions(notice, shown)),
+    ...noticeCautions(reckoning.notices, shown),
   ]
 }
 
 function waterCautions(plan: Plan, { carries, need }: Reckoning, { water }: Shown): Caution[] {
   const { stops, water: habits } = plan.trip
   const short = carries.filter(c => c.shortLitres > 0)
-  const cautions: Caution[] = short.map(c => ({
-    signal: 'WARNING',
-    about: 'water',
-    asks: { kind: 'carry', stop: c.stop },
-    text: `Water falls short by ${water(c.shortLitres)} between ${stops[c.stop]!.name} and ${stops[c.to]!.name}: ${water(c.needLitres)} wanted, containers for ${water(c.carriedLitres)}. Running dry can end in heat illness or collapse. Take more containers, camp at water, or change the route.`,
-  }))
+  const cautions = shortCautions(plan, short, water)
   const trusted = habits.trustDoubtful ? stops.filter(s => s.water === 'doubtful') : []
   if (trusted.length)
     cautions.push({
@@ -67,6 +49,30 @@ function waterCautions(plan: Plan, { carries, need }: Reckoning, { water }: Show
   return cautions
 }
 
+/** One warning for all dry stretches that the containers do not last, the worst first. */
+function shortCautions({ trip }: Plan, short: WaterCarry[], water: Shown['water']): Caution[] {
+  if (short.length === 0) return []
+  const worst = short.toSorted((a, b) => b.shortLitres - a.shortLitres)
+  const between = (c: WaterCarry) => `between ${trip.stops[c.stop]!.name} and ${trip.stops[c.to]!.name}`
+  const amounts = (c: WaterCarry) => `${water(c.needLitres)} wanted, containers for ${water(c.carriedLitres)}`
+  const [only] = worst
+  const what =
+    worst.length === 1
+      ? `by ${water(only!.shortLitres)} ${between(only!)}: ${amounts(only!)}`
+      : `on ${worst.length} stretches: ${worst.map(c => `by ${water(c.shortLitres)} ${between(c)} (${amounts(c)})`).join('; ')}`
+  return [
+    {
+      signal: 'WARNING',
+      about: 'water',
+      asks: worst.map(c => ({
+        figure: worst.length === 1 ? ITS_FIGURES : `Figures ${between(c)}`,
+        about: { kind: 'carry', stop: c.stop },
+      })),
+      text: `Water falls short ${what}. Running dry can end in heat illness or collapse. Take more containers, camp at water, or change the route.`,
+    },
+  ]
+}
+
 function loadCautions(plan: Plan, { need, moments, packs }: Reckoning, shown: Shown): Caution[] {
   const { massKg, loadShareLimit, ageYears } = plan.carrier
   const { kg, percent } = shown
@@ -78,7 +84,7 @@ function loadCautions(plan: Plan, { need, moments, packs }: Reckoning, shown: Sh
     cautions.push({
       signal: 'CAUTION',
       about: 'load',
-      asks: { kind: 'load-share', ...(packs.length ? { setup: lightest } : {}) },
+      asks: itsFigures({ kind: 'load-share', ...(packs.length ? { setup: lightest } : {}) }),
       text: `${kg(carriedKg)} ${placeText(need.peakAt, moments)} is ${percentOver(carriedKg / massKg, loadShareLimit, shown)} of your body mass, over the ${percent(loadShareLimit)} you set out from. Heavier packs are linked with more strain and probably more injury. Lighten it, or shorten the stretch between resupplies or sources.`,
     })
   if (ageYears !== null && ageYears < 18)
@@ -109,7 +115,7 @@ function heatCautions({ trip }: Plan): Caution[] {
     {
       signal: 'WARNING',
       about: 'heat',
-      asks: { kind: 'heat', leg: trip.stops.findIndex(isHot) - 1 },
+      asks: itsFigures({ kind: 'heat', leg: trip.stops.findIndex(isHot) - 1 }),
       text: `Heat on the way to ${listText(hot.map(stop => stop.name))}: by air and humidity about ${Math.round(fromWbgtC)} °C WBGT or more, fairly strong sun assumed. Hard walking there can end in heat stroke before water runs short, and drinking more does not prevent it. Change hour, pace or route, and rest in shade. Confusion or collapse: cool at once and call for help.`,
     },
   ]
@@ -117,7 +123,8 @@ function heatCautions({ trip }: Plan): Caution[] {
 
 function foodCautions({ trip, gear }: Plan): Caution[] {
   const sleepsOut = trip.stops.some(s => s.nights > 0 && s.meals === 'carried')
-  if (!sleepsOut || !gear.some(item => item.use === 'daily')) return []
+  if (!gear.some(item => item.use === 'daily')) return missingFood(trip, sleepsOut)
+  if (!sleepsOut) return []
   return [
     {
       signal: 'NOTICE',
@@ -127,73 +134,15 @@ function foodCautions({ trip, gear }: Plan): Caution[] {
   ]
 }
 
-function noticeCautions(notice: Notice, { water }: Shown): Caution[] {
-  switch (notice.code) {
-    // Told from the carries, with the stretch it concerns.
-    case 'water-short':
-      return []
-    case 'water-containers-missing':
-      return [
-        {
-          signal: 'NOTICE',
-          about: 'water',
-          text: 'No item in the gear list holds water: all of it is counted inside the main body, without limit. Add your bottles or bags with what they hold.',
-        },
-      ]
-    case 'resting-assumed':
-      return [
-        {
-          signal: 'NOTICE',
-          about: 'energy',
-          asks: { kind: 'resting-energy' },
-          text: 'Energy figures assume 170 cm and 35 years: give your height and age to make them yours.',
-        },
-      ]
-    case 'energy-not-for-children':
-      return [
-        {
-          signal: 'NOTICE',
-          about: 'energy',
-          text: 'No energy figures under 14 years: the equations know adults only. Ask a health professional about a child’s food.',
-        },
-      ]
-    case 'energy-out-of-range':
-      return [
-        {
-          signal: 'NOTICE',
-          about: 'energy',
-          text: `The leg to ${notice.name} is faster or steeper than the energy equation was made for; its energy is computed at the equation’s limit.`,
-        },
-      ]
-    case 'air-assumed':
-      return [
-        {
-          signal: 'NOTICE',
-          about: 'heat',
-          asks: { kind: 'heat', leg: notice.leg },
-          text: `No air temperature for the leg to ${notice.name}: 20 °C is assumed. Hotter air asks for more water.`,
-        },
-      ]
-    case 'water-cap-hour':
-      return [
-        {
-          signal: 'WARNING',
-          about: 'heat',
-          text: `On the leg to ${notice.name} the body would lose more than drinking can replace. Change hour, pace or route; do not just drink more.`,
-        },
-      ]
-    case 'water-cap-day':
-      return [
-        {
-          signal: 'WARNING',
-          about: 'heat',
-          asks: { kind: 'day', day: notice.day - 1 },
-          text: `Day ${notice.day} asks for ${water(notice.litres)} of water, more than a body should take in a day. Change hour, pace or route; do not just drink more.`,
-        },
-      ]
-  }
-}
-
-export function listText(names: string[]): string {
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
+/** Over several days somebody eats; where huts give supper and breakfast, what is eaten on the way is still carried. */
+function missingFood({ stops, meals }: Plan['trip'], sleepsOut: boolean): Caution[] {
+  const severalDays = stops.some(s => s.nights > 0)
+  if (!sleepsOut && !(severalDays && meals.trail > 0)) return []
+  return [
+    {
+      signal: 'NOTICE',
+      about: 'food',
+      text: 'No food is in the gear, so none is counted: litres and load are those without it. Add one full day of it to the gear, with “Daily (food)” as its use.',
+    },
+  ]
 }

@@ -10,14 +10,14 @@ export function contentsLimits(
   plan: Plan,
   { packs, need }: Reckoning,
   chosen = 0,
-): { label: string; kg: number }[] {
+): { label: string; ending: string | undefined; kg: number }[] {
   return packs
     .flatMap(({ loadLimitKg, ratedAgainstKg, name, setup, pack }) => {
       if (loadLimitKg === null) return []
       // The line shows contents, so what the pack itself takes of its rating comes off the limit.
       const kg = loadLimitKg - (ratedAgainstKg - need.peakLoadKg)
-      const label = plan.packs[pack]!.setups.length > 1 ? `${name}, ${setup}` : name
-      return kg > 0 ? [{ label, kg, pack }] : []
+      const ending = plan.packs[pack]!.setups.length > 1 ? `, ${setup}` : undefined
+      return kg > 0 ? [{ label: name + (ending ?? ''), ending, kg, pack }] : []
     })
     .sort((a, b) => Number(b.pack === chosen) - Number(a.pack === chosen))
     .slice(0, MOST_LINES)

@@ -1,5 +1,7 @@
-export { type Caution, cautionsOf, GENERAL_LINE } from './cautions'
+export type { Caution } from './caution'
+export { cautionsOf, GENERAL_LINE } from './cautions'
 export { contentsLimits } from './contents-limits'
+export { type Missing, missingOf, verbFor, withoutText } from './missing'
 export { momentAt, momentIndex, placeText, sharesByName, walkOf } from './places'
 export { remedyInWords, shortfallInWords } from './remedies'
 export { chanceText, marginText, type Shown, shownIn } from './shown'

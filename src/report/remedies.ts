@@ -2,7 +2,7 @@
 
 import type { Plan } from '../plan'
 import type { ItemChoice, Remedy, Shortfall, TripChange } from '../reckon'
-import { listText } from './cautions'
+import { listText } from './caution'
 import { chanceText, type Shown } from './shown'
 
 interface Context {

@@ -105,6 +105,23 @@ describe('a rigid thing in a pack of 60 × 32 × 24 cm, oval', () => {
     )
   })
 
+  it('is told by the side that is too long, whichever that is', () => {
+    const box = thing({ lengthCm: 32, widthCm: 70, depthCm: 17 })
+    const inside = { section: 'rectangle', innerHeightCm: 50, innerWidthCm: 30, innerDepthCm: 20 } as const
+    const { told, verdict } = judged([box], inside)
+    expect(verdict('too-long')).toBe(
+      'Something is too long: Thing, 70 cm in a main body that is 50 cm high. It goes in no other way either.',
+    )
+    expect(verdict('too-wide')).toBeNull()
+    expect(told).toMatch(/^does not fit: 70 cm long; even aslant/)
+  })
+
+  it('is told twice where it is both too long and too wide', () => {
+    const { verdict } = judged([thing({ diameterCm: 26, lengthCm: 62 })])
+    expect(verdict('too-long')).toMatch(/Thing, 62 cm in/)
+    expect(verdict('too-wide')).toMatch(/Thing, 26 cm across/)
+  })
+
   it('is not judged while sizes are missing, of it or of the pack', () => {
     const { fitting } = judged([thing({ lengthCm: 20 })])
     expect(fitting.unjudged.map(({ missing }) => missing)).toEqual([['width across']])
@@ -120,15 +137,24 @@ describe('a rigid thing in a pack of 60 × 32 × 24 cm, oval', () => {
 
 describe('two round things in a pack', () => {
   const pairs = (gear: ItemDocument[], more: Partial<PackDocument> = {}) =>
-    judged(gear, more).fitting.pairs.map(pairWords)
+    judged(gear, more).fitting.pairs.map(pair => plain(pairWords(pair, metric)))
 
   it('stand side by side up to 15.4 cm each with the clearance taken off', () => {
     const two = (diameterCm: number, lengthCm: number) =>
       pairs([thing({ diameterCm, lengthCm }, { count: 2 })])
     expect(two(15.4, 40)).toEqual(['Two of Thing stand side by side.'])
-    expect(two(15.6, 28)[0]).toMatch(/only one above the other/)
+    expect(two(16.2, 28)[0]).toMatch(/only one above the other: side/)
     expect(two(22, 40)[0]).toMatch(/do not go in together/)
     expect(two(7, 20)).toEqual([])
+  })
+
+  it('stand side by side with less than 1 cm to spare, as a single thing is let pass', () => {
+    const two = (lengthCm: number, innerHeightCm: number) =>
+      pairs([thing({ diameterCm: 16, lengthCm }, { count: 2 })], { innerHeightCm })
+    expect(two(14, 20)).toEqual(['Two of Thing stand side by side, with less than 1 cm to spare.'])
+    expect(pairs([thing({ diameterCm: 22, lengthCm: 29.8 }, { count: 2 })])).toEqual([
+      'Two of Thing go in only one above the other, with less than 1 cm to spare: side by side they are too wide.',
+    ])
   })
 
   it('of different things are told only where they do not go in together, and then warn', () => {
@@ -150,14 +176,17 @@ describe('the fit of any plan', () => {
         const plan = planOf(document)
         const reckoning = reckoned(plan)
         for (const setup of reckoning.packs) {
-          const { fitted, missing } = fittingOf(plan, plan.packs[setup.pack]!)
+          const { fitted, missing, unjudged } = fittingOf(plan, plan.packs[setup.pack]!)
           const { verdicts, answer } = setupInWords(setup, { plan, reckoning, shown: metric })
           expect(answer === 'Will not do').toBe(!setup.suffices)
           expect(new Set(verdicts.map(({ code }) => code)).size).toBe(verdicts.length)
           if (missing.length > 0) continue
+          if (unjudged.length === 0)
+            for (const code of ['too-long', 'too-wide'] as const)
+              expect(fitted.some(({ counted }) => counted.includes(code))).toBe(setup.verdicts.includes(code))
           for (const { counted, way } of fitted) {
-            if (counted) expect(setup.verdicts).toContain(counted)
-            else expect(['upright', 'lying', 'aslant']).toContain(way)
+            for (const code of counted) expect(setup.verdicts).toContain(code)
+            if (counted.length === 0) expect(['upright', 'lying', 'aslant']).toContain(way)
           }
         }
       }),
@@ -181,5 +210,8 @@ describe('the fit of any plan', () => {
     ])
     expect(why!.sourceKeys).toContain('elementary-geometry')
     expect(explain({ kind: 'fit', pack: 0, item: 'gone' }, context)).toEqual([])
+    const { plan: tooLong } = judged([thing({ diameterCm: 3, lengthCm: 90 })])
+    const [none] = explain({ kind: 'fit', pack: 0, item: 'thing' }, contextOf(tooLong))
+    expect(plain(none!.inputs.at(-1)!.value)).toBe('0 cm: it goes in no way even so')
   })
 })

@@ -66,14 +66,16 @@ describe('the readable report of the worked plan', () => {
       const { verdicts, answer } = setupInWords(setup, { plan, reckoning, shown: metric })
       expect(setup.suffices).toBe(answer !== 'Will not do')
       if (!setup.suffices) expect(verdicts[0].weight).toBe('fails')
-      const codes = verdicts.map(verdict => verdict.code).filter(code => code !== 'fits')
+      const codes = verdicts
+        .map(verdict => verdict.code)
+        .filter(code => code !== 'fits' && code !== 'bears-load')
       expect(codes.sort()).toEqual([...setup.verdicts].sort())
     }
   })
 
   it('warns of the water that falls short, with where and how much', () => {
     expect(text.replace(/\s+/g, ' ')).toMatch(
-      /WARNING: Water falls short by 2\.0 ?L between Larch Spring and/,
+      /WARNING: Water falls short on 2 stretches: by 2\.0 ?L between Larch Spring and .*; by 1\.7 ?L between Ferry/,
     )
   })
 
@@ -174,6 +176,63 @@ describe('cautions', () => {
       gear: [{ id: 'bottle', massKg: 0.1, litres: 1, stow: 'outside-pocket', holdsWaterLitres: 1.2 }],
     }).filter(caution => caution.text.includes('falls short'))
     expect(short).toEqual([])
+  })
+})
+
+describe('food', () => {
+  const noFood = (small: Small) => signalsOf(small).filter(({ text }) => text.startsWith('No food'))
+  const trip = (meals: 'carried' | 'provided') => [
+    { name: 'Start' },
+    { name: 'Hut', nights: 1, meals, leg: { km: 10 } },
+    { name: 'End', leg: { km: 8 } },
+  ]
+
+  it('that is missing is said over several days with a carried meal, and on paper too', () => {
+    expect(noFood({ stops: trip('carried') })).toMatchObject([{ signal: 'NOTICE', about: 'food' }])
+    expect(noFood({ stops: trip('provided') })).toHaveLength(1)
+    expect(reportOf({ stops: trip('carried') })).toContain('NOTICE: No food is in the gear')
+  })
+
+  it('is not missed where it is there, on a day’s walk, or where every meal is provided', () => {
+    expect(noFood({ stops: trip('carried'), gear: [food] })).toEqual([])
+    expect(noFood({})).toEqual([])
+    const meals = { breakfast: 0.5, trail: 0, supper: 0.5 }
+    expect(noFood({ stops: trip('provided'), meals })).toEqual([])
+  })
+})
+
+describe('warnings of one cause', () => {
+  const camps = ['Cairn', 'Pass', 'Ridge', 'End']
+  const stops = [
+    { name: 'Start', water: 'sure' as const },
+    ...camps.map((name, i) => ({ name, water: 'sure' as const, leg: { km: 10, hours: 3 + i } })),
+  ]
+  const bottle = {
+    id: 'bottle',
+    massKg: 0.1,
+    litres: 1,
+    stow: 'outside-pocket' as const,
+    holdsWaterLitres: 1,
+  }
+
+  it('are told once, worst first, each stretch with its own reason', () => {
+    const small = { stops, water: { litresPerHour: 1, reserveLitres: 0 }, gear: [bottle] }
+    const [warned, ...more] = signalsOf(small).filter(({ text }) => text.includes('falls short'))
+    expect(more).toEqual([])
+    expect(plainSpaces(warned!.text)).toMatch(
+      /on 4 stretches: by 5\.0 L between Ridge and End .*; by 4\.0 L between Pass and Ridge .*; by 2\.0 L between Start and Cairn/,
+    )
+    expect(warned!.asks!.map(({ about }) => about)).toEqual(
+      [3, 2, 1, 0].map(stop => ({ kind: 'carry', stop })),
+    )
+  })
+
+  it('name every leg whose water the body cannot take', () => {
+    const notices = camps.map((name, i) => ({ code: 'water-cap-hour' as const, leg: i, name }))
+    const { plan, reckoning } = worked()
+    const told = cautionsOf(plan, { ...reckoning, notices }, metric).filter(({ about }) => about === 'heat')
+    expect(told).toHaveLength(1)
+    expect(told[0]!.text).toContain('On the legs to Cairn, Pass, Ridge and End the body')
   })
 })
 

@@ -154,7 +154,7 @@ describe('a trial in words', () => {
 
   it('says plainly where they differ, by how much, and why', () => {
     // Rigid and soft so balanced that either term rules by chance: the formula follows one only.
-    const gear = [thing('pots', 20, { build: 'rigid' }), thing('soft', 6)]
+    const gear = [thing('pots', 80, { build: 'rigid' }), thing('soft', 24)]
     const simulation = simulated(planFor(gear))
     expect(simulation.otherTermShare).toBeGreaterThan(0.1)
     const words = trialInWords(simulation, false, shown)
@@ -162,6 +162,14 @@ describe('a trial in words', () => {
     expect(words.verdict).toMatch(/^Formula and trial differ by more than chance makes/)
     expect(words.rows.some(({ said }) => said?.endsWith('further apart than chance makes'))).toBe(true)
     expect(words.reasons.join(' ')).toMatch(/other rule of the packing model/)
+  })
+
+  it('raises no alarm over what rounding hides, and still says that chance does not make it', () => {
+    const gear = [thing('pots', 20, { build: 'rigid' }), thing('soft', 6)]
+    const words = trialInWords(simulated(planFor(gear)), false, shown)
+    expect(words.agrees).toBe(true)
+    expect(words.verdict).toMatch(/^Formula and trial agree to .*, less than the rounding\.$/)
+    expect(words.reasons[0]).toMatch(/^It is more than chance makes in 20,?.?000 packings\.$/)
   })
 
   it('agrees where there is no doubt at all', () => {

@@ -1,11 +1,11 @@
 // The sentences of the cutaway.
 
-import type { Amounts } from './cutaway-plan'
+import type { Shown } from '../../report'
+import { likelyText } from '../../report/trust'
+import type { Amounts, Body } from './cutaway-plan'
 import { isolate, upper } from './words'
 
-export interface LitreFormat {
-  litres(value: number): string
-}
+export type LitreFormat = Pick<Shown, 'system' | 'litres' | 'litresUp'>
 
 export interface CutawayWords {
   brim: string
@@ -19,30 +19,36 @@ export interface CutawayWords {
   all: string
 }
 
-/** `at` is the chosen moment in words ("leaving Larch Spring, day 2"). */
+/**
+ * `at` is the chosen moment in words ("leaving Larch Spring, day 2"). What the trip needs is told in the whole litres it
+ * is headed with, its likely range too; `atLeast`: something is not counted, so there is no range.
+ */
 export function cutawayWords(
   amounts: Amounts,
   {
     name,
     at,
     known,
-    mostLitres,
-    format: { litres },
-  }: { name: string; at: string; known: boolean; mostLitres: number; format: LitreFormat },
+    need,
+    atLeast,
+    format,
+  }: { name: string; at: string; known: boolean; need: Body['need']; atLeast: boolean; format: LitreFormat },
 ): CutawayWords {
+  const { litres } = format
   const { brimLitres, inLitres, overBrimLitres, lowLitres, highLitres } = amounts
   const over = overWords(amounts, litres)
-  const spread = highLitres > lowLitres
-  const between = `${litres(lowLitres)} to ${litres(highLitres)}`
+  const spread = !atLeast && highLitres > lowLitres
+  const between = likelyText(need, format)
+  const whole = `${atLeast ? 'at least ' : ''}${format.litresUp(need.bodyLitres)}`
   const fits = over || `${litres(Math.max(0, brimLitres - inLitres))} free`
   const now = known
     ? `${upper(at)}: ${litres(inLitres)} in a body of ${litres(brimLitres)}, ${fits}.`
     : `${upper(at)}: ${litres(inLitres)} in the main body.`
-  const most = `The trip needs ${litres(mostLitres)} at its fullest${spread ? `, likely ${between}` : ''}.`
+  const most = `The trip needs ${whole} at its fullest${spread ? `, likely ${between}` : ''}.`
   return {
     brim: known ? `brim ${litres(brimLitres)}` : '',
     in: over ? `${litres(overBrimLitres)} over the brim` : `holds ${litres(inLitres)}`,
-    range: spread ? `likely need ${between}` : `most ${litres(mostLitres)}`,
+    range: spread ? `likely need ${between}` : atLeast ? whole : `most ${whole}`,
     now,
     most,
     all: `${isolate(name)}, cut open and seen from the front. ${now} ${most}`,

@@ -17,6 +17,8 @@ export interface CutawayProps extends Body {
   name: string
   /** The chosen moment in words ("leaving Larch Spring, day 2": `placeWords`); without it, its day. */
   at?: string
+  /** Something is not counted: the need is a lower bound. */
+  atLeast?: boolean
   format: LitreFormat
 }
 
@@ -25,19 +27,24 @@ export interface CutawayProps extends Body {
  * width, then draw a litre equally large.
  */
 export function Cutaway(props: CutawayProps) {
-  const { name, moment, need, format, bodyLitres } = props
+  const { name, moment, format, bodyLitres, atLeast = false } = props
+  // A lower bound has no range to draw or to tell.
+  const { bodyLitres: mostLitres } = props.need
+  const need = atLeast ? { bodyLitres: mostLitres, bodyLitresSafe: mostLitres, sigmaV: 0 } : props.need
+  const body = { ...props, need }
   const of = useId()
   const { ref, room } = useRoom()
   const known = bodyLitres !== null
-  const amounts = amountsOf(props)
+  const amounts = amountsOf(body)
   const words = cutawayWords(amounts, {
     name,
     at: props.at ?? `day ${moment.day}`,
     known,
-    mostLitres: need.bodyLitres,
+    need,
+    atLeast,
     format,
   })
-  const plan = planCutaway(props, words, room)
+  const plan = planCutaway(body, words, room)
   const bands = bandsIn([amounts.layers])
   const height = plan?.shape.heightKnown
     ? 'The height is the one stated.'
@@ -67,7 +74,7 @@ export function Cutaway(props: CutawayProps) {
       <PictureTable
         caption={`${isolate(name)}: the main body, layer by layer`}
         heads={['What', 'Litres']}
-        rows={rowsOf(amounts, known, need.bodyLitres).map(([what, value]) => [what, format.litres(value)])}
+        rows={rowsOf(amounts, known, mostLitres).map(([what, value]) => [what, format.litres(value)])}
         note={`Equal areas are equal litres. ${height}`}
       />
     </figure>
@@ -81,10 +88,8 @@ function rowsOf(amounts: Amounts, known: boolean, mostLitres: number): [what: st
   if (known) rows.push(['Body to the brim', amounts.brimLitres], ['Over the brim', amounts.overBrimLitres])
   if (amounts.collarLitres > 0)
     rows.push(['Collar', amounts.collarLitres], ['More than body and collar', amounts.overCollarLitres])
-  rows.push(
-    ['Need at its fullest', mostLitres],
-    ['Likely need, from', amounts.lowLitres],
-    ['Likely need, to', amounts.highLitres],
-  )
+  rows.push(['Need at its fullest', mostLitres])
+  if (amounts.highLitres > amounts.lowLitres)
+    rows.push(['Likely need, from', amounts.lowLitres], ['Likely need, to', amounts.highLitres])
   return rows
 }

@@ -1,7 +1,6 @@
 // The limits of the load line: where their level lines lie, and what is written on them.
 
-import { cut } from './fit-text'
-import { labelLimits } from './limit-labels'
+import { cutLabel, labelLimits } from './limit-labels'
 import { type Plot, yOf } from './route-line'
 import type { Shown } from './shown'
 import type { Room } from './use-drawing'
@@ -12,6 +11,7 @@ export interface DrawnLimit {
   /** Null: so far over the load that it is named at the top edge only. */
   y: number | null
   labelY: number
+  widthPx: number
   end: 'left' | 'right'
 }
 
@@ -32,12 +32,13 @@ export function drawLimits(
 ): DrawnLimit[] {
   const end = peakX - plot.left > plot.right - peakX ? 'left' : 'right'
   const roomPx = Math.max(peakX - plot.left, plot.right - peakX) - emPx * 2
-  const drawn = limits.map(({ kg, label }) => {
+  const drawn = limits.map(({ kg, label, ending }) => {
     const far = isFar(kg, peakKg)
     const before = far ? '↑ ' : ''
     const after = `, ${format.kg(kg)}`
-    const name = cut(label, roomPx - measure(before + after), measure)
-    return { text: before + isolate(name) + after, y: far ? null : yOf(kg, plot) }
+    const name = cutLabel({ label, ending }, roomPx - measure(before + after), measure)
+    const text = before + isolate(name) + after
+    return { text, widthPx: measure(text), y: far ? null : yOf(kg, plot) }
   })
   const middles = labelLimits(
     drawn.map(({ y }) => y),

@@ -75,7 +75,7 @@ export function LoadWords({ plan }: { plan: LoadPlan }) {
 }
 
 function LimitLine({ limit, nth, plan }: { limit: DrawnLimit; nth: number; plan: LoadPlan }) {
-  const { y, labelY, end, text } = limit
+  const { y, labelY, end, text, widthPx } = limit
   const { left, right } = plan.plot
   const edge = end === 'left' ? left : right
   const inward = end === 'left' ? 1 : -1
@@ -84,6 +84,13 @@ function LimitLine({ limit, nth, plan }: { limit: DrawnLimit; nth: number; plan:
     <g>
       {y !== null && <path class={`limit limit-${nth}`} d={`M${px(left)} ${px(y)}H${px(right)}`} />}
       {moved && <path class="leader" d={`M${px(edge)} ${px(y)}V${px(labelY)}h${inward * 5}`} />}
+      <rect
+        class="patch"
+        x={px(end === 'left' ? edge + 5 : edge - 11 - widthPx)}
+        y={px(labelY - plan.linePx / 2)}
+        width={px(widthPx + 6)}
+        height={px(plan.linePx)}
+      />
       <text x={px(edge + inward * 8)} y={px(labelY)} class={`halo${end === 'left' ? '' : ' end'}`}>
         {text}
       </text>

@@ -11,6 +11,8 @@ export interface PictureStop {
 
 export interface LoadLimit {
   label: string
+  /** What the label ends with, where that tells it from others: it is the last to be cut. */
+  ending?: string | undefined
   /** In the terms of the moments' total: a limit on load and pack together comes here less the pack's mass. */
   kg: number
 }

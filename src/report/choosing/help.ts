@@ -2,7 +2,7 @@
 
 import type { Plan } from '../../plan'
 import { type Reckoning, type Remedy, reckon, remediesBy, shortfallOf } from '../../reckon'
-import { type Caution, listText } from '../cautions'
+import { type Caution, listText } from '../caution'
 import { remedyInWords, shortfallInWords } from '../remedies'
 import type { Shown } from '../shown'
 

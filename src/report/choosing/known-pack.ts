@@ -5,7 +5,7 @@ import { defaults, type Pack, type Plan, type Setup } from '../../plan'
 import { reckon } from '../../reckon'
 import type { Shown } from '../shown'
 import { restsFor, restsOn } from '../trust'
-import { setupInWords, type Verdict } from '../verdicts'
+import { type SetupInWords, setupInWords, type Verdict } from '../verdicts'
 
 /** A pack's figures as far as they are known, with the one set-up to judge. */
 export type KnownPack = Known<Omit<Pack, 'setups'>> & { setup: Known<Setup> }
@@ -13,12 +13,7 @@ type Known<T> = { [K in keyof T]?: T[K] | undefined }
 
 export interface Partly {
   /** "So far …": something is missing, and nothing that is known speaks against it. */
-  answer:
-    | 'Will do'
-    | 'Will do, with care'
-    | 'Will not do'
-    | 'So far nothing speaks against it'
-    | 'Not judged yet'
+  answer: SetupInWords['answer'] | 'So far nothing speaks against it' | 'Not judged yet'
   /** The verdict that decides, first. Empty while nothing can be judged. */
   verdicts: Verdict[]
   /** What could not be judged and what that takes, a sentence each. */
@@ -40,7 +35,7 @@ const BY_BODY: ReadonlySet<Code> = new Set([
   'own-headroom',
   'own-light',
 ])
-const BY_MASS: ReadonlySet<Code> = new Set(['near-rating', 'heavy-for-carrier', 'own-light'])
+const BY_MASS: ReadonlySet<Code> = new Set(['near-rating', 'bears-load', 'heavy-for-carrier', 'own-light'])
 /** Said of what is not known, and so by itself no judgement. */
 const SAYS_NOTHING: ReadonlySet<Code> = new Set(['rating-unknown'])
 

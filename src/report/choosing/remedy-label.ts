@@ -2,7 +2,7 @@
 
 import type { Plan } from '../../plan'
 import type { Change, ItemChoice, TripChange } from '../../reckon'
-import { listText } from '../cautions'
+import { listText } from '../caution'
 
 /** "Move Rain jacket to a pocket". */
 export function remedyLabel(change: Change, plan: Plan): string {

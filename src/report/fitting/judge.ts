@@ -3,10 +3,13 @@
 
 import { type Fit, fitOf, type Outcome, type PackInner, type RigidPiece } from '../../equations'
 import type { Item, Pack, Plan } from '../../plan'
+import { boxInTheWay } from '../../reckon'
 import { type Pair, pairsOf } from './pairs'
 import { insideOf, shapeOf, sizedThings } from './pieces'
 
 export type Way = 'upright' | 'lying' | 'aslant' | 'deforms' | 'does-not-fit'
+
+export type TooLarge = 'too-long' | 'too-wide'
 
 export interface Fitted {
   item: Item
@@ -17,8 +20,8 @@ export interface Fitted {
   inner: PackInner
   /** Less than the clearance is left. */
   snug: boolean
-  /** The engine counts it as too long or too wide, whatever way it might go in. */
-  counted: 'too-long' | 'too-wide' | null
+  /** What the engine counts it as, whatever way it might go in. */
+  counted: readonly TooLarge[]
 }
 
 /** A thing of which sizes are missing, in words. */
@@ -48,19 +51,20 @@ export function fittingOf(plan: Plan, pack: Pack): Fitting {
   for (const item of all) {
     const shape = shapeOf(item)
     if ('missing' in shape) unjudged.push({ item, missing: shape.missing })
-    else fitted.push(fittedIn(item, shape.piece, inside.inner))
+    else fitted.push(fittedIn(item, shape.piece, { pack, inner: inside.inner }))
   }
   return { missing: [], things, fitted, unjudged, pairs: pairsOf(fitted, inside.inner) }
 }
 
 const BEST_FIRST: readonly Way[] = ['upright', 'lying', 'aslant', 'deforms', 'does-not-fit']
 
-function fittedIn(item: Item, piece: RigidPiece, inner: PackInner): Fitted {
+function fittedIn(item: Item, piece: RigidPiece, { pack, inner }: { pack: Pack; inner: PackInner }): Fitted {
   const easy = heldIn(piece, inner)
   const close = easy.way === 'upright' ? easy : heldIn(piece, { ...inner, clearanceCm: 0 })
   const snug = BEST_FIRST.indexOf(close.way) < BEST_FIRST.indexOf(easy.way)
-  const held = snug ? close : easy
-  return { item, piece, snug, ...held, counted: countedAs(item, held, inner) }
+  // What goes in no way is told by what the engine goes by: the whole inside.
+  const held = snug || close.way === 'does-not-fit' ? close : easy
+  return { item, piece, snug, ...held, counted: countedAs(item, piece, pack) }
 }
 
 function heldIn(piece: RigidPiece, inner: PackInner) {
@@ -88,13 +92,12 @@ function wayOf(fit: Fit): Way {
 }
 
 /** What the engine's verdicts say of one thing: by its length, by its width across, and of a box that goes in no way. */
-function countedAs(
-  { lengthCm, diameterCm }: Item,
-  { way, fit }: Pick<Fitted, 'way' | 'fit'>,
-  { innerHeightCm, innerWidthCm, innerDepthCm }: PackInner,
-): Fitted['counted'] {
-  if ((lengthCm ?? 0) > innerHeightCm) return 'too-long'
-  if ((diameterCm ?? 0) > Math.min(innerWidthCm, innerDepthCm)) return 'too-wide'
-  if (way !== 'deforms' && way !== 'does-not-fit') return null
-  return fit.verdict === 'too-long' ? 'too-long' : 'too-wide'
+function countedAs(item: Item, { shape }: RigidPiece, pack: Pack): TooLarge[] {
+  const { innerHeightCm, innerWidthCm, innerDepthCm } = pack
+  const box = shape === 'box' ? boxInTheWay(item, pack) : null
+  const rows: [TooLarge, boolean][] = [
+    ['too-long', (item.lengthCm ?? 0) > (innerHeightCm ?? Infinity)],
+    ['too-wide', (item.diameterCm ?? 0) > Math.min(innerWidthCm ?? Infinity, innerDepthCm ?? Infinity)],
+  ]
+  return rows.flatMap(([code, holds]) => (holds || box === code ? [code] : []))
 }

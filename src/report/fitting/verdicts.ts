@@ -5,7 +5,7 @@ import { fitRoom } from '../../equations'
 import type { Pack, Plan } from '../../plan'
 import type { Need } from '../../reckon'
 import type { Shown } from '../shown'
-import { type Fitted, fittingOf, given, type Way } from './judge'
+import { type Fitted, fittingOf, given, type TooLarge, type Way } from './judge'
 import { fitWords, nameOf, pairWords } from './words'
 
 interface Words {
@@ -26,12 +26,12 @@ interface Judged {
 }
 
 /** The words of `too-long` and `too-wide`: the thing, its size against the pack's, and whether it goes in any way. */
-export function tooLargeWords(code: 'too-long' | 'too-wide', judged: Judged): Words {
+export function tooLargeWords(code: TooLarge, judged: Judged): Words {
   const { plan, pack, shown } = judged
   const { cm } = shown
   const lead = code === 'too-long' ? 'Something is too long:' : 'Something is too wide:'
   const [worst, ...others] = fittingOf(plan, pack)
-    .fitted.filter(({ counted }) => counted === code)
+    .fitted.filter(({ counted }) => counted.includes(code))
     .sort((a, b) => given(fitRoom(b.piece, b.inner)).longCm - given(fitRoom(a.piece, a.inner)).longCm)
   if (!worst) return { lead, rest: plainWords(code, judged) }
   const also =
@@ -63,7 +63,7 @@ function widthWords({ piece }: Fitted, { innerWidthCm, innerDepthCm }: Pack, { c
 }
 
 /** Where not every size is known: what the engine held against each other. */
-function plainWords(code: 'too-long' | 'too-wide', { pack, need, shown: { cm } }: Judged): string {
+function plainWords(code: TooLarge, { pack, need, shown: { cm } }: Judged): string {
   if (code === 'too-long')
     return ` the longest rigid thing inside is ${cm(need.longestCm ?? 0)}; the main body is ${cm(pack.innerHeightCm ?? 0)} high.`
   const inner = Math.min(pack.innerWidthCm ?? Infinity, pack.innerDepthCm ?? Infinity)
@@ -80,11 +80,11 @@ export function fittingVerdicts(plan: Plan, pack: Pack, shown: Shown): FitVerdic
           code: 'fitting-pair',
           weight: 'warns',
           lead: 'Not both:',
-          rest: ` ${apart.map(pairWords).join(' ')}`,
+          rest: ` ${apart.map(pair => pairWords(pair, shown)).join(' ')}`,
         },
       ]
     : []
-  const uneasy = fitted.filter(({ way, counted }) => way !== 'upright' && counted === null)
+  const uneasy = fitted.filter(({ way, counted }) => way !== 'upright' && counted.length === 0)
   const [first, ...others] = uneasy
   if (!first) return said
   const { way, because } = fitWords(first, shown)

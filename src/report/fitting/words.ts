@@ -3,7 +3,7 @@
 
 import { type FitRoom, fitRoom, usualClearanceCm } from '../../equations'
 import type { Shown } from '../shown'
-import { type Fitted, given } from './judge'
+import { type Fitted, given, type TooLarge } from './judge'
 import type { Pair } from './pairs'
 
 interface FitWords {
@@ -23,7 +23,9 @@ export function fitWords(fitted: Fitted, shown: Shown): FitWords {
   const room = given(fitRoom(fitted.piece, fitted.inner))
   const end = endText(fitted, room, shown)
   const stand = standsIn(fitted, room, shown)
-  const all = counted && `It is counted as ${counted === 'too-long' ? 'too long' : 'too wide'} all the same.`
+  const all = counted[0]
+    ? `It is counted as ${counted.map(code => COUNTED[code]).join(' and ')} all the same.`
+    : null
   const close = snug ? `Less than ${cm(usualClearanceCm)} is to spare.` : null
   const sentences = (...parts: (string | null)[]) => parts.filter(Boolean).join(' ')
   switch (way) {
@@ -77,6 +79,8 @@ export function fitWords(fitted: Fitted, shown: Shown): FitWords {
   }
 }
 
+const COUNTED: Record<TooLarge, string> = { 'too-long': 'too long', 'too-wide': 'too wide' }
+
 /** "21 cm across where there is room for 23 cm"; of a box the longer side of its end. */
 function endText({ piece }: Fitted, { endCm, endRoomCm }: FitRoom, { cm }: Shown): string {
   if (piece.shape === 'cylinder') return `${cm(endCm)} across where there is room for ${cm(endRoomCm)}`
@@ -98,13 +102,14 @@ function standsIn({ piece }: Fitted, { longCm, heightCm, endCm, endRoomCm }: Fit
   return `It would stand with ${asked.join(' and ')}.`
 }
 
-export function pairWords({ items: [one, other], how }: Pair): string {
+export function pairWords({ items: [one, other], how, snug }: Pair, { cm }: Shown): string {
   const two = one === other ? `Two of ${nameOf(one)}` : `${nameOf(one)} and ${nameOf(other)}`
+  const close = snug ? `, with less than ${cm(usualClearanceCm)} to spare` : ''
   switch (how) {
     case 'side-by-side':
-      return `${two} stand side by side.`
+      return `${two} stand side by side${close}.`
     case 'stacked':
-      return `${two} go in only one above the other: side by side they are too wide.`
+      return `${two} go in only one above the other${close}: side by side they are too wide.`
     case 'not-both':
       return `${two} do not go in together: too wide side by side, too high one above the other. Carry one outside.`
   }

@@ -30,3 +30,7 @@ export function countsText(measured: Measured, method: Pick<Method, 'litresFrom'
   const small = counted === method.litresFrom ? '' : ': it is small for this way, so measure several at once'
   return `Counts as ${WORDS[counted]}, good to ± ${Math.round(100 * litresHalfWidth[counted])} %${small}.`
 }
+
+/** Decimals that an amount give or take `sigma` is worth showing: 10.4 ± 0.6, 0.87 ± 0.05, 152 ± 9. At most three. */
+export const digitsWorth = (sigma: number): number =>
+  sigma > 0 ? Math.min(3, Math.max(0, -Math.floor(Math.log10(sigma)))) : 3

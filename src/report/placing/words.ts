@@ -3,7 +3,7 @@
 
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import { type Caution, listText } from '../cautions'
+import { type Caution, listText } from '../caution'
 import { placeText } from '../places'
 import type { Shown } from '../shown'
 import { ASSUMED, type Centre, type Moved, type Placing } from './layout'
@@ -52,11 +52,11 @@ export function placingWords(
       from: wholeCm(one.fromCm / 100, shown),
       to: wholeCm(one.toCm / 100, shown),
     })),
-    rests: `${isMeasured ? `The pack is ${sizes}` : `The pack is taken as ${sizes}, from its litres`}; the back panel as ${wholeCm(ASSUMED.backBehindM, shown)} behind the hips. Pockets, what is strapped on and the pack itself are left out.`,
+    rests: `${isMeasured ? `The pack is ${sizes}` : `The pack is taken as ${sizes}, from its litres`}; the back panel is taken as ${wholeCm(ASSUMED.backBehindM, shown)} behind the hips. Pockets, what is strapped on and the pack itself are left out.`,
     lean:
       now.leanDeg === null || after.leanDeg === null
         ? null
-        : `A forward lean of about ${degrees(now.leanDeg)} balances it${moved.length > 0 && degrees(now.leanDeg) !== degrees(after.leanDeg) ? `, then ${degrees(after.leanDeg)}` : ''}; the body’s shares behind that are from memory.`,
+        : `A forward lean of about ${degrees(now.leanDeg)} balances it${moved.length > 0 && degrees(now.leanDeg) !== degrees(after.leanDeg) ? `, then ${degrees(after.leanDeg)}` : ''}. It is reckoned from usual shares of the body’s mass, which are from memory.`,
   }
 }
 

@@ -2,7 +2,7 @@
 
 export { FACTOR_SPREAD } from '../../reckon'
 export { numberWord } from './count'
-export { likelyRange, likelyText } from './likely'
+export { enoughText, likelyRange, likelyText } from './likely'
 export { type MeasureNext, measureNext, type PackingPart } from './measure-next'
 export { effectText, type OwnPacking, oddText, ownPacking, reckonsWith, reckonWith } from './own-packing'
 export { litresAtFactor1, type PackedWhen, packedLimits, packedSeen } from './packed'

@@ -1,6 +1,7 @@
 // The likely litres in words. The range reaches as far below the need as above it and holds 8 cases of 10: 1 of 10 needs
 // less, 1 of 10 needs more, so that its upper end is enough in 9 of 10.
 
+import type { Settings } from '../../plan'
 import type { Need } from '../../reckon'
 import { formatQuantity } from '../../units'
 import type { Shown } from '../shown'
@@ -15,7 +16,7 @@ export function likelyRange({ bodyLitres, sigmaV }: Sure): { low: number; high: 
 }
 
 /** "38 to 47 L", or "42 L" where both ends read the same; never narrower than it is. */
-export function likelyText(need: Sure, shown: Shown): string {
+export function likelyText(need: Sure, shown: Pick<Shown, 'system' | 'litresUp'>): string {
   const { low, high } = likelyRange(need)
   const down = formatQuantity('number', low, { system: shown.system, digits: 0, round: 'down' })
   const up = shown.litresUp(high)
@@ -26,4 +27,12 @@ export function likelyText(need: Sure, shown: Shown): string {
 export function narrowing(need: Sure, sigmaV: number): number {
   const width = (of: Sure) => likelyRange(of).high - likelyRange(of).low
   return width(need) - width({ ...need, sigmaV })
+}
+
+/** "40 L is enough in about 9 of 10 cases", and on one's own packing as far as that goes. */
+export function enoughText(need: Need, settings: Settings, shown: Shown): string {
+  const enough = `${shown.litresUp(need.bodyLitresSafe)} is enough in about 9 of 10 cases`
+  return settings.personalFactorSpread === null
+    ? enough
+    : `${enough}, as far as the mean of your packings goes`
 }

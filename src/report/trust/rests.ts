@@ -28,6 +28,8 @@ const BY: Readonly<Record<string, keyof Rests>> = {
   'near-rating': 'load',
   'frameless-overloaded': 'load',
   'rating-unknown': 'load',
+  'bears-load': 'load',
+  'mass-missing': 'load',
   'heavy-for-carrier': 'load',
   'outside-short': 'pockets',
   'too-long': 'sizes',
@@ -49,13 +51,18 @@ export function restsOn({ plan, reckoning, shown, own }: Context): Rests {
   }
 }
 
+const percent = (share: number) => `${Math.round(share * 100)}\u00a0%`
+
 /** "the general packing model, not yet on your own packing", "your own 3 packings". */
 function packingText(settings: Settings, own: OwnPacking | null): string {
   const { personalFactor, personalFactorSpread } = settings
   const factor = personalFactor.toFixed(2)
   if (own && reckonsWith(settings, own))
-    return own.count === 1 ? 'one packing of your own' : `your own ${numberWord(own.count)} packings`
-  if (personalFactorSpread !== null) return `this trip’s own packing factor, ${factor}`
+    return own.count === 1
+      ? `one packing of your own, give or take ${percent(own.spread)}: the next may differ by more`
+      : `your own ${numberWord(own.count)} packings, their mean give or take ${percent(own.spread)}: a single one may differ by more`
+  if (personalFactorSpread !== null)
+    return `this trip’s own packing factor, ${factor}, give or take ${percent(personalFactorSpread)}`
   if (personalFactor !== 1) return `the general packing model times ${factor}, set by hand`
   return 'the general packing model, not yet on your own packing'
 }

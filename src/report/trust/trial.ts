@@ -17,6 +17,7 @@ export interface TrialRow {
 
 export interface TrialWords {
   rows: TrialRow[]
+  /** Within chance, or within what rounding hides. */
   agrees: boolean
   /** Whether they agree, and what it comes to where they do not. */
   verdict: string
@@ -60,23 +61,25 @@ export function trialInWords(simulation: Simulation, packingIsOwn: boolean, show
       said: byChance ? null : `${size()}: further apart than chance makes`,
     }
   })
-  const agrees = rows.every(row => row.said === null)
+  const allByChance = rows.every(row => row.said === null)
   const most = Math.max(...figures.map(({ by, tried }) => Math.abs(tried - by)))
+  const count = formatQuantity('number', runs, { system: shown.system, digits: 0 })
+  // What rounding hides is nobody's alarm; that chance does not make it is said all the same.
+  const agrees = allByChance || most < WHOLE
   return {
     rows,
     agrees,
     verdict: verdictOf(),
-    reasons: agrees ? [] : reasonsOf(),
+    reasons: allByChance ? [] : reasonsOf(),
     shapes: shapesOf(packingIsOwn),
   }
 
   function verdictOf(): string {
-    const count = formatQuantity('number', runs, { system: shown.system, digits: 0 })
-    if (agrees)
+    if (allByChance)
       return `Formula and trial agree: no figure lies further apart than chance makes in ${count} packings.`
     const size = marginText(most, shown.litres)
-    return most < WHOLE
-      ? `Formula and trial differ by more than chance makes in ${count} packings, by ${size} at most: less than the rounding to whole litres.`
+    return agrees
+      ? `Formula and trial agree to ${size}, less than the rounding.`
       : `Formula and trial differ by more than chance makes in ${count} packings, by ${size} at most. Go by the trial where it asks for more.`
   }
 
@@ -87,13 +90,14 @@ export function trialInWords(simulation: Simulation, packingIsOwn: boolean, show
             `In ${Math.round(otherTermShare * 100)} of 100 packings the other rule of the packing model decided: rigid things instead of soft ones, or the reverse. The formula follows one rule only.`,
           ]
         : []
-    return [...bend, 'The formula takes the sum for bell-shaped; what it adds up is not.']
+    const beyond = agrees ? [`It is more than chance makes in ${count} packings.`] : []
+    return [...beyond, ...bend, 'The formula takes the sum for bell-shaped; what it adds up is not.']
   }
 }
 
 const shapesOf = (packingIsOwn: boolean): string =>
   `The trial draws the litres of each thing anew for every packing: by kind from a triangle between its ends, every other evenly from its least to its most; things judged by one habit err together. ${
     packingIsOwn
-      ? 'Your own packing factor is drawn from a bell shape with its spread.'
+      ? 'Your own packing factor is drawn from a bell shape with its spread, that of the mean of your packings.'
       : 'How well soft things fill the gaps is drawn evenly from not at all to wholly.'
   } Both rest on the same model and the same litres: a trial shows whether the formula adds up rightly, not whether they are true.`

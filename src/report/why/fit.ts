@@ -65,7 +65,9 @@ export function whyFit(
           label: 'Room left each way',
           value: snug
             ? `${cm(0)}: with ${cm(usualClearanceCm)} it goes in worse`
-            : `${cm(usualClearanceCm)}, our judgement`,
+            : inner.clearanceCm === 0
+              ? `${cm(0)}: it goes in no way even so`
+              : `${cm(usualClearanceCm)}, our judgement`,
         },
       ],
       result: { value: room.endCm, text: words.way },

@@ -7,4 +7,12 @@ export { fuelKgOf } from './fuel'
 export { rationText } from './ration'
 export { restingKcalOf } from './resting'
 export type * from './types'
-export { flowText, kcalRangeText, kcalRoughText, type Source, sourceText, standingText } from './words'
+export {
+  flowText,
+  kcalRangeText,
+  kcalRoughText,
+  kcalText,
+  type Source,
+  sourceText,
+  standingText,
+} from './words'

@@ -4,7 +4,7 @@ import { bodyRanges, mifflinStudiedAges } from '../../equations'
 import type { Plan } from '../../plan'
 import { ASSUMED_BODY, type Body, bodyOf } from '../../reckon'
 import type { Explanation, WhyContext } from './types'
-import { bound, kcalRoughText, kcalText } from './words'
+import { bound, kcalText } from './words'
 
 /** The carrier's resting energy of a day; null where none is given. */
 export const restingKcalOf = (plan: Plan): number | null => bodyOf(plan.carrier)?.restingKcal ?? null
@@ -24,7 +24,7 @@ export function whyResting({ plan, shown }: WhyContext, { restingKcal }: Body): 
   return {
     title: 'Resting energy of a day',
     equation: 'Mifflin and St Jeor, 1990',
-    says: `From body mass, height, age and sex; the mean of both sexes where none is given. Elsewhere ${kcalRoughText(restingKcal)}.`,
+    says: 'From body mass, height, age and sex; the mean of both sexes where none is given.',
     inputs: [
       { label: 'Body mass', value: shown.kg(massKg), path: 'carrier/massKg' },
       {

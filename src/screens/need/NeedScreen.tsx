@@ -9,7 +9,16 @@ import { OwnOffer } from '../../parts/trust'
 import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import { cautionsOf, contentsLimits, GENERAL_LINE, momentIndex, type Shown, shownIn } from '../../report'
+import {
+  cautionsOf,
+  contentsLimits,
+  GENERAL_LINE,
+  type Missing,
+  missingOf,
+  momentIndex,
+  type Shown,
+  shownIn,
+} from '../../report'
 import { reckoned } from '../../store'
 import { Answer } from './Answer'
 import { Days } from './Days'
@@ -29,16 +38,17 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
       </div>
     )
   const { reckoning } = result
+  const missing = missingOf(reckoned.value)
   const cautions = cautionsOf(plan, reckoning, shown)
   return (
     <div class="screen">
       <h2>Need</h2>
-      <Answer plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
+      <Answer {...{ plan, reckoning, shown, missing, onGo }} />
       <OwnOffer plan={plan} />
       <Cautions cautions={cautions.filter(caution => caution.signal === 'WARNING')} onGo={onGo} />
       <LeftOut entries={leftOut} onGo={onGo} />
-      <Pictures plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
-      <Sure plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
+      <Pictures {...{ plan, reckoning, shown, missing, onGo }} />
+      <Sure {...{ plan, reckoning, shown, missing, onGo }} />
       <Facts plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
       <DryStretches shown={shown} onGo={onGo} />
       <Days plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
@@ -59,7 +69,7 @@ interface Props {
 }
 
 /** The load line and the cutaway share one moment: moving along the line empties and fills the pack. */
-function Pictures({ plan, reckoning, shown, onGo }: Props) {
+function Pictures({ plan, reckoning, shown, missing, onGo }: Props & { missing: Missing }) {
   const { moments, need } = reckoning
   const fullest = momentIndex(moments, need.bodyAt)
   const [chosen, setMoment] = useState<number | null>(null)
@@ -94,6 +104,7 @@ function Pictures({ plan, reckoning, shown, onGo }: Props) {
           collarLitres={pack?.collarLitres ?? 0}
           innerHeightCm={pack?.innerHeightCm ?? null}
           need={need}
+          atLeast={missing.litres.length > 0}
           moment={moments[moment]!}
           scaleLitres={Math.max(need.bodyLitresSafe, ...plan.packs.map(p => p.bodyLitres + p.collarLitres))}
           format={shown}

@@ -4,7 +4,7 @@ import { useMemo } from 'preact/hooks'
 import { focusField, Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import type { Shown } from '../../report'
+import { type Missing, type Shown, verbFor, withoutText } from '../../report'
 import { type MeasureNext, measureNext, numberWord, type PackingPart } from '../../report/trust'
 import { Trial } from './Trial'
 import './sure.css'
@@ -13,16 +13,27 @@ interface SureProps {
   plan: Plan
   reckoning: Reckoning
   shown: Shown
+  missing: Missing
   onGo: (path: string) => void
 }
 
-export function Sure({ plan, reckoning, shown, onGo }: SureProps) {
+export function Sure({ plan, reckoning, shown, missing, onGo }: SureProps) {
   const next = useMemo(() => measureNext(plan, reckoning, shown), [plan, reckoning, shown])
+  const unknown = missing.litres.length + missing.mass.length > 0
+  // Of what is not counted at all no range can be told, so nothing can be said to narrow it.
+  if (unknown && (missing.litres.length > 0 || !next))
+    return (
+      <section class="sure" data-figures="typed" aria-labelledby="sure">
+        <h3 id="sure">How sure it is</h3>
+        <FirstOf missing={missing} onGo={onGo} />
+      </section>
+    )
   if (!next) return null
   const { things, packing } = next
   return (
     <section class="sure" data-figures="why" aria-labelledby="sure">
       <h3 id="sure">How sure it is</h3>
+      {unknown ? <FirstOf missing={missing} onGo={onGo} /> : null}
       {packing?.isLargest ? (
         <Packing part={packing} isOwn={plan.settings.personalFactorSpread !== null} onGo={onGo} />
       ) : null}
@@ -70,19 +81,7 @@ function Things({ next, onGo }: { next: MeasureNext; onGo: (path: string) => voi
       <ol class="to-measure">
         {things.map(({ id, name, share, gain, path }) => (
           <li key={id}>
-            <button
-              type="button"
-              class="quiet"
-              onClick={() => {
-                onGo(path)
-                focusField(path)
-              }}
-            >
-              <bdi class="name">{name}</bdi>
-              <span class="facts-line">
-                {share}; {gain}
-              </span>
-            </button>
+            <ToField name={name} path={path} says={`${share}; ${gain}`} onGo={onGo} />
           </li>
         ))}
       </ol>
@@ -91,5 +90,60 @@ function Things({ next, onGo }: { next: MeasureNext; onGo: (path: string) => voi
         {narrower} than now, should they take what the list says. If they do not, the middle moves too.
       </p>
     </>
+  )
+}
+
+const MOST_NAMED = 6
+
+/** What is not counted comes before all else: a figure for it, measured or guessed, beats every finer one. */
+function FirstOf({ missing, onGo }: { missing: Missing; onGo: (path: string) => void }) {
+  return (['litres', 'mass'] as const).map(of => {
+    const things = missing[of]
+    if (things.length === 0) return null
+    const more = things.length - MOST_NAMED
+    return (
+      <div key={of} class="sure-packing">
+        <h4>First the {of === 'litres' ? 'litres' : 'mass'} that nobody has said</h4>
+        <p>
+          {withoutText(missing, of)} {verbFor(missing, of)} not counted: a guess is better than nothing.
+        </p>
+        <ol class="to-measure">
+          {things.slice(0, MOST_NAMED).map(({ name, path }) => (
+            <li key={path}>
+              <ToField
+                name={name}
+                path={path}
+                says={of === 'litres' ? 'give its litres' : 'give its mass'}
+                onGo={onGo}
+              />
+            </li>
+          ))}
+        </ol>
+        {more > 0 ? <p class="hint">And {more} more.</p> : null}
+      </div>
+    )
+  })
+}
+
+interface ToFieldProps {
+  name: string
+  path: string
+  says: string
+  onGo: (path: string) => void
+}
+
+function ToField({ name, path, says, onGo }: ToFieldProps) {
+  return (
+    <button
+      type="button"
+      class="quiet"
+      onClick={() => {
+        onGo(path)
+        focusField(path)
+      }}
+    >
+      <bdi class="name">{name}</bdi>
+      <span class="facts-line">{says}</span>
+    </button>
   )
 }

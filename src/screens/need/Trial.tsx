@@ -27,6 +27,12 @@ export function Trial({ plan, reckoning, shown }: TrialProps) {
   const running = useRef<AbortController | null>(null)
   // Leaving the screen, or changing the trip, ends a trial that still goes on.
   useEffect(() => () => running.current?.abort(), [plan])
+  const box = useRef<HTMLDivElement>(null)
+  // The button that was pressed is gone then: the focus goes to the one in its place.
+  useEffect(() => {
+    if (running.current && document.activeElement === document.body)
+      box.current?.querySelector('button')?.focus({ preventScroll: true })
+  }, [state.at])
 
   async function start(seed: number) {
     running.current?.abort()
@@ -48,7 +54,7 @@ export function Trial({ plan, reckoning, shown }: TrialProps) {
 
   const isStale = state.at === 'tried' && state.plan !== plan
   return (
-    <div class="trial">
+    <div class="trial" ref={box}>
       {state.at === 'trying' ? (
         <div class="trial-running">
           <progress aria-label="Trial" max={1} value={state.share} />

@@ -96,7 +96,7 @@ function Things({ packIndex, shown, fitting }: Omit<FittingProps, 'plan'> & { fi
       ))}
       {fitting.pairs.map(pair => (
         <li key={pair.items.map(item => item.id).join()}>
-          <p>{pairWords(pair)}</p>
+          <p>{pairWords(pair, shown)}</p>
         </li>
       ))}
     </ul>

@@ -4,7 +4,7 @@ import { letters, type Mark, type MarkShape, SpotPicture } from '../../parts/cha
 import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, SetupReckoning } from '../../reckon'
-import { type SetupInWords, type Shown, setupInWords } from '../../report'
+import { type Missing, type SetupInWords, type Shown, setupInWords } from '../../report'
 import { type Comparison, comparisonOf, NOT_BEATEN, priceText } from '../../report/choosing'
 import { inUnit } from '../../units'
 
@@ -17,10 +17,11 @@ interface PicturesProps {
 const SHAPES: Record<SetupInWords['answer'], MarkShape> = {
   'Will do': 'dot',
   'Will do, with care': 'diamond',
+  'So far it will do': 'diamond',
   'Will not do': 'cross',
 }
 
-export function PackPictures({ plan, reckoning, shown }: PicturesProps) {
+export function PackPictures({ plan, reckoning, shown, missing }: PicturesProps & { missing: Missing }) {
   const compared = comparisonOf(plan, reckoning)
   const names = letters(reckoning.packs.length)
   const titled = reckoning.packs.map((setup, i) => ({
@@ -28,7 +29,7 @@ export function PackPictures({ plan, reckoning, shown }: PicturesProps) {
     compared: compared[i]!,
     letter: names[i]!,
     name: titleOf(setup, plan),
-    answer: setupInWords(setup, { plan, reckoning, shown }).answer,
+    answer: setupInWords(setup, { plan, reckoning, shown, missing }).answer,
   }))
   return (
     <div class="figures" data-figures="why">

@@ -5,7 +5,7 @@ import { useSystem } from '../../parts/fields'
 import { readQuantity, WhenOpen } from '../../parts/loose'
 import { Row } from '../../parts/pieces'
 import { addPack, type DraftPack, duplicatePack, LIMITS, movePack, removePack } from '../../plan'
-import { type Shown, shownIn } from '../../report'
+import { missingOf, type Shown, shownIn } from '../../report'
 import { type Comparison, comparisonOf } from '../../report/choosing'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import { type Detail, firstId, rowActions } from '../rows'
@@ -120,7 +120,10 @@ function useJudged() {
   if (!open?.reckoned.ok) return { settled: null, comparisons: [] }
   const { plan, packIds } = open
   const { reckoning } = open.reckoned
-  return { settled: { plan, packIds, reckoning }, comparisons: comparisonOf(plan, reckoning) }
+  return {
+    settled: { plan, packIds, reckoning, missing: missingOf(open) },
+    comparisons: comparisonOf(plan, reckoning),
+  }
 }
 
 /** The packs in their order; while one of them is being edited they keep the order they had before. */
@@ -163,6 +166,7 @@ function Judged({ pack, comparisons, shown }: { pack: DraftPack; comparisons: Co
       {packIndex < 0 ? null : (
         <Verdicts
           {...{ packIndex, plan, reckoning, shown }}
+          missing={missingOf(open)}
           notBeaten={comparisons.map(c => c.notBeaten && comparisons.length > 1)}
         />
       )}

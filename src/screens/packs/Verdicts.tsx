@@ -7,7 +7,7 @@ import { useOwnPacking } from '../../parts/trust'
 import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, SetupReckoning } from '../../reckon'
-import { type Shown, setupInWords, type Verdict } from '../../report'
+import { type Missing, type Shown, setupInWords, type Verdict } from '../../report'
 import { NOT_BEATEN } from '../../report/choosing'
 import { type Rests, restsFor, restsOn } from '../../report/trust'
 import { actions, lastLabel } from '../../store'
@@ -24,6 +24,7 @@ interface Props {
   shown: Shown
   /** For each of `reckoning.packs`, whether no other beats it. */
   notBeaten: boolean[]
+  missing: Missing
 }
 
 export function Verdicts({ packIndex, ...props }: Props & { packIndex: number }) {
@@ -51,11 +52,13 @@ function SetupVerdict({
   reckoning,
   shown,
   notBeaten,
+  missing,
 }: Props & { setup: SetupReckoning; setupIndex: number; named: boolean }) {
   // What was done about this set-up, as long as it is the last thing that was done.
   const [done, setDone] = useState<string | null>(null)
-  const { answer, verdicts } = setupInWords(setup, { plan, reckoning, shown })
-  const [first, ...rest] = verdicts
+  const { answer, verdicts } = setupInWords(setup, { plan, reckoning, shown, missing })
+  const [first, ...others] = verdicts
+  const { always, rest } = roomAndLoad(first, others)
   const rests = restsOn({ plan, reckoning, shown, own: useOwnPacking() })
   return (
     <div
@@ -73,6 +76,12 @@ function SetupVerdict({
         <strong>{first.lead}</strong>
         {first.rest}
       </p>
+      {always.map(verdict => (
+        <p key={verdict.code}>
+          <strong>{verdict.lead}</strong>
+          {verdict.rest}
+        </p>
+      ))}
       <p class="hint">{restsFor(first.code, rests)}</p>
       <FitLine others={rest} />
       {notBeaten[setupIndex] ? <p class="not-beaten">{NOT_BEATEN}</p> : null}
@@ -95,7 +104,7 @@ function SetupVerdict({
           ))}
         </ul>
         <Fitting packIndex={setup.pack} plan={plan} shown={shown} />
-        {allRests(first.code, rest, rests).map(text => (
+        {allRests(first.code, others, rests).map(text => (
           <p key={text} class="hint">
             {text}
           </p>
@@ -104,6 +113,31 @@ function SetupVerdict({
       <Reach {...{ setupIndex, plan, reckoning, shown }} />
     </div>
   )
+}
+
+const ROOM: ReadonlySet<Verdict['code']> = new Set([
+  'undersized',
+  'tight',
+  'fits-with-collar',
+  'fits',
+  'roomy',
+])
+const LOAD: ReadonlySet<Verdict['code']> = new Set([
+  'overloaded',
+  'near-rating',
+  'frameless-overloaded',
+  'rating-unknown',
+  'bears-load',
+])
+
+/** Room and load are always in view, whichever of them decides; the other verdicts are one tap away. */
+function roomAndLoad(first: Verdict, others: Verdict[]): { always: Verdict[]; rest: Verdict[] } {
+  const missing = others.filter(({ code }) => code === 'mass-missing')
+  const halves = [ROOM, LOAD].flatMap(codes =>
+    codes.has(first.code) ? [] : others.filter(({ code }) => codes.has(code)).slice(0, 1),
+  )
+  const always = [...missing, ...halves]
+  return { always, rest: others.filter(verdict => !always.includes(verdict)) }
 }
 
 /** What the other verdicts rest on, once each, where that is something else than the first one's. */

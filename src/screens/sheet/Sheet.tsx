@@ -2,8 +2,8 @@
 
 import { useOwnPacking } from '../../parts/trust'
 import type { LeftOut } from '../../plan'
-import { placeText } from '../../report'
-import { likelyText, restsOn } from '../../report/trust'
+import { type Missing, missingOf, placeText, verbFor, withoutText } from '../../report'
+import { enoughText, likelyText, restsOn } from '../../report/trust'
 import type { SheetParts } from './parts'
 import { SheetDays } from './SheetDays'
 import { SheetPacking } from './SheetPacking'
@@ -24,6 +24,7 @@ const UNITS = {
 
 export function Sheet({ leftOut, printed, ...parts }: SheetProps) {
   const { plan, shown } = parts
+  const missing = missingOf({ plan, leftOut })
   return (
     <article class="sheet" aria-label="What will be printed">
       <header class="sheet-head">
@@ -39,15 +40,15 @@ export function Sheet({ leftOut, printed, ...parts }: SheetProps) {
           {UNITS[shown.system]} Printed {printed}.
         </p>
       </header>
-      <Answer {...parts} />
+      <Answer {...parts} missing={missing} />
       {leftOut.length ? <p class="small not-counted">{leftOutText(leftOut)}</p> : null}
-      <SheetPictures {...parts} />
+      <SheetPictures {...parts} atLeast={missing.litres.length > 0} />
       <div class="sheet-columns">
         <div>
           <SheetDays {...parts} />
           <SheetWater {...parts} />
         </div>
-        <SheetPacks {...parts} />
+        <SheetPacks {...parts} missing={missing} />
       </div>
       <SheetPacking {...parts} />
       <SheetCautions {...parts} />
@@ -67,9 +68,11 @@ function Route({ plan: { trip }, reckoning, shown }: SheetParts) {
   )
 }
 
-function Answer({ plan, reckoning, shown }: SheetParts) {
+function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Missing }) {
   const { need, moments } = reckoning
   const rests = restsOn({ plan, reckoning, shown, own: useOwnPacking() })
+  const noLitres = withoutText(missing, 'litres')
+  const noMass = withoutText(missing, 'mass')
   const more: [string, string][] = [
     ['Base weight', shown.kg(need.baseKg)],
     ['Worn and in hand', shown.kg(need.wornKg)],
@@ -80,18 +83,31 @@ function Answer({ plan, reckoning, shown }: SheetParts) {
     <section class="sheet-answer" aria-label="Need">
       <div>
         <h3>Main body</h3>
-        <p class="figure">{shown.litresUp(need.bodyLitres)}</p>
+        <p class="figure">
+          {noLitres ? 'At least ' : ''}
+          {shown.litresUp(need.bodyLitres)}
+        </p>
         <p class="small">
-          Likely {likelyText(need, shown)}; fullest {placeText(need.bodyAt, moments)}.{' '}
-          {shown.litresUp(need.bodyLitresSafe)} is enough in about 9 of 10 cases. {rests.litres}
+          {noLitres
+            ? `${noLitres} ${verbFor(missing, 'litres')} not in it`
+            : `Likely ${likelyText(need, shown)}`}
+          ; fullest {placeText(need.bodyAt, moments)}.{' '}
+          {noLitres ? '' : `${enoughText(need, plan.settings, shown)}. `}
+          {rests.litres}
         </p>
       </div>
       <div>
         <h3>Heaviest load</h3>
-        <p class="figure">{shown.kg(need.peakLoadKg)}</p>
+        <p class="figure">
+          {noMass ? 'At least ' : ''}
+          {shown.kg(need.peakLoadKg)}
+        </p>
         <p class="small">
-          Without the pack, {placeText(need.peakAt, moments)}; at most {shown.kg(need.peakLoadSafeKg)} in
-          about 9 of 10 cases. {rests.load}
+          Without the pack, {placeText(need.peakAt, moments)};{' '}
+          {noMass
+            ? `${noMass} ${verbFor(missing, 'mass')} not in it`
+            : `at most ${shown.kg(need.peakLoadSafeKg)} in about 9 of 10 cases`}
+          . {rests.load}
         </p>
       </div>
       <dl class="small">

@@ -1,14 +1,14 @@
 // Each pack's set-ups, a line each: the answer, its weightiest reason, and what else there is in a word.
 
-import { setupInWords } from '../../report'
+import { type Missing, setupInWords } from '../../report'
 import type { SheetParts } from './parts'
 
 const MOST = 8
 
-export function SheetPacks({ plan, reckoning, shown }: SheetParts) {
+export function SheetPacks({ plan, reckoning, shown, missing }: SheetParts & { missing: Missing }) {
   const { packs } = reckoning
   if (packs.length === 0) return null
-  const context = { plan, reckoning, shown }
+  const context = { plan, reckoning, shown, missing }
   return (
     <section class="sheet-packs">
       <h3>Packs</h3>
@@ -17,7 +17,7 @@ export function SheetPacks({ plan, reckoning, shown }: SheetParts) {
           const { answer, verdicts } = setupInWords(setup, context)
           const [first, ...others] = verdicts
           const also = others
-            .filter(({ code }) => code !== 'fits')
+            .filter(({ code }) => code !== 'fits' && code !== 'bears-load')
             .map(({ lead }) => lead.replace(/[:,]$/, '').toLowerCase())
           return (
             <li key={`${setup.pack}/${setup.index}`}>

@@ -9,7 +9,7 @@ import type { SheetParts } from './parts'
 
 const standStill = () => undefined
 
-export function SheetPictures({ plan, reckoning, shown }: SheetParts) {
+export function SheetPictures({ plan, reckoning, shown, atLeast }: SheetParts & { atLeast: boolean }) {
   const { moments, need } = reckoning
   const limits = useMemo(() => contentsLimits(plan, reckoning), [plan, reckoning])
   const fullest = momentIndex(moments, need.bodyAt)
@@ -33,6 +33,7 @@ export function SheetPictures({ plan, reckoning, shown }: SheetParts) {
         collarLitres={pack?.collarLitres ?? 0}
         innerHeightCm={pack?.innerHeightCm ?? null}
         need={need}
+        atLeast={atLeast}
         moment={moment}
         scaleLitres={Math.max(need.bodyLitresSafe, pack ? pack.bodyLitres + pack.collarLitres : 0)}
         format={shown}

@@ -1,0 +1,25 @@
+// What a caution is: its signal word, its text, and the figures in it that the app has reckoned.
+
+export interface Caution {
+  signal: 'WARNING' | 'CAUTION' | 'NOTICE'
+  about: 'water' | 'load' | 'heat' | 'food' | 'energy' | 'model'
+  text: string
+  /** The figures in it that the app has reckoned, as "why?" asks for them; absent where there are none. */
+  asks?: { figure: string; about: Asks }[]
+}
+
+type Asks =
+  | { kind: 'carry'; stop: number }
+  | { kind: 'load-share'; setup?: number }
+  | { kind: 'heat'; leg: number }
+  | { kind: 'day'; day: number }
+  | { kind: 'resting-energy' }
+
+/** What they are called where a caution is about one thing only. */
+export const ITS_FIGURES = 'Its figures'
+
+export const itsFigures = (about: Asks) => [{ figure: ITS_FIGURES, about }]
+
+export function listText(names: string[]): string {
+  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
+}

@@ -1,0 +1,102 @@
+// The engine's notices as cautions: those of one cause are told as one, with all the legs or days they concern.
+
+import type { Notice } from '../reckon'
+import { type Caution, ITS_FIGURES, itsFigures, listText } from './caution'
+import type { Shown } from './shown'
+
+export function noticeCautions(notices: readonly Notice[], shown: Shown): Caution[] {
+  const codes = new Set(notices.map(({ code }) => code))
+  return [...codes].flatMap(code => worded(code, notices, shown))
+}
+
+function worded(code: Notice['code'], notices: readonly Notice[], { water }: Shown): Caution[] {
+  const all = <C extends Notice['code']>(of: C) =>
+    notices.filter((notice): notice is Extract<Notice, { code: C }> => notice.code === of)
+  switch (code) {
+    // Told from the carries, with the stretches they concern.
+    case 'water-short':
+      return []
+    case 'water-containers-missing':
+      return [
+        {
+          signal: 'NOTICE',
+          about: 'water',
+          text: 'No item in the gear list holds water: all of it is counted inside the main body, without limit. Add your bottles or bags with what they hold.',
+        },
+      ]
+    case 'resting-assumed':
+      return [
+        {
+          signal: 'NOTICE',
+          about: 'energy',
+          asks: itsFigures({ kind: 'resting-energy' }),
+          text: 'Energy figures assume 170 cm and 35 years: give your height and age to make them yours.',
+        },
+      ]
+    case 'energy-not-for-children':
+      return [
+        {
+          signal: 'NOTICE',
+          about: 'energy',
+          text: 'No energy figures under 14 years: the equations know adults only. Ask a health professional about a child’s food.',
+        },
+      ]
+    case 'energy-out-of-range': {
+      const legs = all(code)
+      const [is, its] = legs.length === 1 ? ['is', 'its'] : ['are', 'their']
+      return [
+        {
+          signal: 'NOTICE',
+          about: 'energy',
+          text: `${upper(legsText(legs))} ${is} faster or steeper than the energy equation was made for; ${its} energy is computed at the equation’s limit.`,
+        },
+      ]
+    }
+    case 'air-assumed': {
+      const legs = all(code)
+      return [
+        {
+          signal: 'NOTICE',
+          about: 'heat',
+          asks: legs.map(({ leg, name }) => ({
+            figure: legs.length === 1 ? ITS_FIGURES : `Figures of the leg to ${name}`,
+            about: { kind: 'heat', leg },
+          })),
+          text: `No air temperature for ${legsText(legs)}: 20 °C is assumed. Hotter air asks for more water.`,
+        },
+      ]
+    }
+    case 'water-cap-hour':
+      return [
+        {
+          signal: 'WARNING',
+          about: 'heat',
+          text: `On ${legsText(all(code))} the body would lose more than drinking can replace. Change hour, pace or route; do not just drink more.`,
+        },
+      ]
+    case 'water-cap-day': {
+      const days = all(code).sort((a, b) => b.litres - a.litres)
+      const [first, ...others] = days.map(
+        ({ day, litres }, i) =>
+          `day ${day} ${i === 0 ? 'asks ' : ''}for ${water(litres)}${i === 0 ? ' of water' : ''}`,
+      )
+      return [
+        {
+          signal: 'WARNING',
+          about: 'heat',
+          asks: days.map(({ day }) => ({
+            figure: days.length === 1 ? ITS_FIGURES : `Figures of day ${day}`,
+            about: { kind: 'day', day: day - 1 },
+          })),
+          text: `${upper(listText([first!, ...others]))}, more than a body should take in a day. Change hour, pace or route; do not just drink more.`,
+        },
+      ]
+    }
+  }
+}
+
+/** "the leg to Fell Tarn", "the legs to Fell Tarn and Hut". */
+const legsText = (legs: readonly { name: string }[]) =>
+  `the ${legs.length === 1 ? 'leg' : 'legs'} to ${listText(legs.map(({ name }) => name))}`
+
+const upper = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)

@@ -1,0 +1,110 @@
+// What is said while the litres or the mass of a thing are not known: a lower bound, and no chance of anything.
+
+import { describe, expect, it } from 'vitest'
+import { type Draft, settle } from '../../src/plan'
+import { missingOf, setupInWords, shownIn, withoutText } from '../../src/report'
+import { enoughText } from '../../src/report/trust'
+import { reckoned } from './small-plans'
+
+const metric = shownIn('metric')
+
+const draftOf = (gear: object[], pack: object = { bodyLitres: 20 }, setup: object = { ratedKg: 12 }): Draft =>
+  ({
+    carrier: { massKg: 70 },
+    trip: {
+      stops: [
+        { id: 's', name: 'Start' },
+        { id: 'e', name: 'End', leg: { km: 5 } },
+      ],
+      water: { litresPerHour: 0, campLitres: 0, reserveLitres: 0 },
+    },
+    gear,
+    packs: [{ id: 'p', name: 'Pack', ...pack, setups: [{ id: 'u', massKg: 1, frame: 'framed', ...setup }] }],
+  }) as unknown as Draft
+
+const kit = { id: 'kit', name: 'Kit', massKg: 4, litres: 14 }
+const tent = { id: 'tent', name: 'Tent', massKg: 1.5 }
+const mat = { id: 'mat', name: 'Mat', massKg: 0.5 }
+
+function judged(draft: Draft) {
+  const settled = settle(draft)
+  const { plan } = settled
+  const reckoning = reckoned(plan)
+  const missing = missingOf(settled)
+  return {
+    missing,
+    plan,
+    reckoning,
+    words: setupInWords(reckoning.packs[0]!, { plan, reckoning, shown: metric, missing }),
+  }
+}
+const textOf = ({ words }: ReturnType<typeof judged>) =>
+  words.verdicts.map(({ lead, rest }) => lead + rest).join(' ')
+
+describe('things without litres', () => {
+  it('are named with the field that mends them; worn things need none', () => {
+    const { missing } = judged(
+      draftOf([kit, tent, mat, { id: 'hat', name: 'Hat', massKg: 0.1, stow: 'worn' }]),
+    )
+    expect(missing.litres).toEqual([
+      { name: 'Tent', path: 'gear/tent/litres' },
+      { name: 'Mat', path: 'gear/mat/litres' },
+    ])
+    expect(missing.mass).toEqual([])
+    expect(withoutText(missing, 'litres')).toBe('2 things without litres')
+  })
+
+  it('let no pack do but so far, first say what is not counted, and tell no chance', () => {
+    for (const bodyLitres of [17, 20, 80]) {
+      const found = judged(draftOf([kit, tent, mat], { bodyLitres, collarLitres: 5 }))
+      expect(found.words.answer).toBe('So far it will do')
+      expect(found.words.verdicts[0].lead).toBe('2 things without litres are not counted:')
+      expect(textOf(found)).not.toMatch(/cases/)
+    }
+  })
+
+  it('do not turn a pack that is too small into one that may do', () => {
+    const found = judged(draftOf([kit, tent], { bodyLitres: 8 }))
+    expect(found.words.answer).toBe('Will not do')
+    expect(textOf(found)).not.toMatch(/cases/)
+  })
+})
+
+describe('things without a mass', () => {
+  it('leave the load a lower bound and the room as sure as it was', () => {
+    const found = judged(draftOf([kit, { id: 'rope', name: 'Rope', litres: 1 }]))
+    expect(found.missing).toEqual({ litres: [], mass: [{ name: 'Rope', path: 'gear/rope/massKg' }] })
+    expect(found.words.answer).toBe('So far it will do')
+    expect(textOf(found)).toMatch(/1 thing without a mass is not counted/)
+    expect(textOf(found)).toMatch(/Bears the load so far:/)
+    expect(textOf(found)).toMatch(/it fits in/)
+  })
+})
+
+describe('a pack of which all is known', () => {
+  it('is judged in room and in load', () => {
+    const found = judged(draftOf([kit], { bodyLitres: 22 }))
+    expect(found.words.answer).toBe('Will do')
+    expect(found.words.verdicts.map(({ code }) => code)).toEqual(
+      expect.arrayContaining([expect.stringMatching(/fits|roomy/), 'bears-load']),
+    )
+  })
+
+  it('does with care where its rating is unknown, however roomy it is', () => {
+    for (const bodyLitres of [22, 80]) {
+      const found = judged(draftOf([kit], { bodyLitres }, {}))
+      expect(found.words.answer).toBe('Will do, with care')
+      expect(found.words.verdicts[0].lead).toBe('Rating unknown:')
+    }
+  })
+})
+
+describe('what is enough in 9 of 10 cases', () => {
+  it('goes as far as the mean of one’s own packings where it rests on them', () => {
+    const { plan, reckoning } = judged(draftOf([kit]))
+    const enough = (personalFactorSpread: number | null) =>
+      enoughText(reckoning.need, { ...plan.settings, personalFactorSpread }, metric)
+    expect(enough(null)).toMatch(/in about 9 of 10 cases$/)
+    expect(enough(0.05)).toMatch(/cases, as far as the mean of your packings goes$/)
+  })
+})
