@@ -2,7 +2,16 @@
 
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { incoming, nextIncoming, useIncoming } from './parts/files'
-import { Header, later, Notices, Ticker, UndoBar, useUndoKeys } from './parts/frame'
+import {
+  Header,
+  later,
+  Notices,
+  Ticker,
+  UndoBar,
+  useHeadingFocus,
+  useScrollBack,
+  useUndoKeys,
+} from './parts/frame'
 import { Welcome } from './screens/welcome'
 import { actions, library, loadEngine, openTrip } from './store'
 
@@ -51,6 +60,13 @@ export function App() {
   const { place } = library.value
   const shelfStands = useShelfBeside(wide)
   const [file] = incoming.value
+  const isWelcome = !openTrip.value && place.screen !== 'more' && place.screen !== SHELF
+  const shown = file ? 'file' : link ? 'link' : isWelcome ? 'welcome' : place.screen
+  useHeadingFocus(shown, place.screen === SHELF ? SHELF : screenOf(place.screen))
+  // What opens from the empty app begins at its top, however far that was scrolled.
+  useLayoutEffect(() => (isWelcome ? () => scrollTo(0, 0) : undefined), [isWelcome])
+  const need = useScrollBack(shown === 'need' && !wide)
+  const shelfFrom = useBefore(SHELF)
   if (file)
     return (
       <main>
@@ -77,11 +93,11 @@ export function App() {
         </div>
       </>
     )
-  if (!openTrip.value && place.screen !== 'more')
+  if (isWelcome)
     return (
       <>
         <Notices />
-        <Welcome />
+        <Welcome onMore={() => actions.setPlace({ screen: 'more', detail: null, scrollY: 0 })} />
         <div class="foot">
           <UndoBar />
         </div>
@@ -94,7 +110,10 @@ export function App() {
   }
   const onDetail = (screen: Screen) => (detail: string | null) =>
     actions.setPlace({ screen, detail, scrollY: scrollY })
-  const onGo = (path: string) => go(isCalibrating(path) ? CALIBRATE : screenOf(path), detailOf(path))
+  const onGo = (path: string) => {
+    need.leave()
+    go(isCalibrating(path) ? CALIBRATE : screenOf(path), detailOf(path))
+  }
 
   if (place.screen === 'more')
     return (
@@ -115,7 +134,8 @@ export function App() {
 
   const shownScreens = wide ? PLACES : PLACES.filter(({ screen }) => screen === screenOf(place.screen))
   const shelfIn = place.screen === SHELF || shelfStands ? (wide ? 'trip' : 'gear') : null
-  const shelf = <ShelfScreen onClose={() => go(shelfIn ?? 'gear')} />
+  const shelfBack = place.screen === SHELF && shelfFrom === 'more' ? 'more' : (shelfIn ?? 'gear')
+  const shelf = <ShelfScreen onClose={() => go(shelfBack)} />
   const trip = <TripScreen detail={place.detail} onDetail={onDetail('trip')} />
   const gear = <GearScreen detail={place.detail} onDetail={onDetail('gear')} />
   return (
@@ -183,6 +203,16 @@ function useShelfBeside(wide: boolean): boolean {
   if (screen === SHELF) stands.current = true
   else if (!wide || screen === 'trip') stands.current = false
   return stands.current
+}
+
+/** The screen that a screen was opened from, last time. */
+function useBefore(of: string): string {
+  const last = useRef('')
+  const before = useRef('')
+  const { screen } = library.value.place
+  if (screen === of && last.current !== of) before.current = last.current
+  last.current = screen
+  return before.current
 }
 
 function useMedia(query: string): boolean {

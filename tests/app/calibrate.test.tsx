@@ -3,6 +3,7 @@
 
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { UndoBar } from '../../src/parts/frame'
 import type { Draft } from '../../src/plan'
 import { CalibrateScreen } from '../../src/screens/calibrate'
 import { NeedScreen } from '../../src/screens/need'
@@ -136,6 +137,27 @@ describe('a packing', () => {
     type(/^Would not close by about/, '90')
     says('Write at most 50 L')
     expect(screen.queryByRole('button', { name: 'Add this packing' })).toBeNull()
+  })
+
+  test('is told of, and what was tapped leaves the focus where it goes on', () => {
+    render(
+      <>
+        <CalibrateScreen />
+        <UndoBar />
+      </>,
+    )
+    says('has not seen you pack')
+    pack('80')
+    expect(document.activeElement?.textContent).toBe('Added. This trip reckons with it now.')
+    expect(document.body.textContent).not.toMatch('has not seen you pack')
+    pack('82')
+    fireEvent.click(screen.getAllByRole('button', { name: /^Withdraw/ })[0]!)
+    expect(document.activeElement?.textContent).toBe('Your packings')
+    press(/^Withdraw/)
+    expect(document.activeElement?.textContent).toBe('Your own packing')
+    says('Withdrew the packing of Ridge')
+    press('Undo')
+    expect(shelf.value.packings).toHaveLength(1)
   })
 
   test('stays typed over a look at another screen', () => {

@@ -154,6 +154,37 @@ describe('a pasted list', () => {
     expect(text()).toBe(LIST)
   })
 
+  test('leaves one’s own pack until it is ticked', () => {
+    tripWith()
+    render(<PasteList />)
+    paste('Backpack 1250 g\nPack cover 90 g')
+    const box = screen.getByLabelText<HTMLInputElement>(/Backpack/)
+    expect(box.checked).toBe(false)
+    expect(screen.getByText('Your pack? Its mass belongs under Packs, so it is left.')).toBeTruthy()
+    fireEvent.click(box)
+    press('Add 2 items')
+    expect(gear().map(({ name }) => name)).toEqual(['Backpack', 'Pack cover'])
+  })
+
+  test('says of food that it would not be eaten, unless it is a day’s', () => {
+    tripWith()
+    render(<PasteList />)
+    paste('Food 700 g\nFood 650 g per day\nFood bag 60 g')
+    expect(screen.getAllByText(/^Comes in as gear that is not eaten/)).toHaveLength(1)
+    expect(screen.getByText(/650\sg, a day’s food/)).toBeTruthy()
+    press('Add 3 items')
+    expect(gear().map(({ use }) => use)).toEqual([undefined, 'daily', undefined])
+  })
+
+  test('says once how many numbers have no unit', () => {
+    tripWith()
+    render(<PasteList />)
+    paste('Groundsheet 150\nFleece 330\nMug 60 g')
+    expect(screen.getAllByText(/without a unit/).map(({ textContent }) => textContent)).toEqual([
+      '2 lines end in a number without a unit, read as the mass in grams.',
+    ])
+  })
+
   test('that is too long says by how much, and stays', () => {
     tripWith()
     render(<PasteList />)
@@ -232,9 +263,9 @@ describe('a measure', () => {
     render(<Live part={Measure} />)
     type(/^Around it/, '50')
     type(/^Length/, '28 cm')
-    expect(screen.getByText(/5.57\sL ± 0.33\sL/)).toBeTruthy()
+    expect(screen.getByText(/5.6\sL ± 0.3\sL/)).toBeTruthy()
     expect(item().litresRange).toBeTruthy()
-    press(/^Use 5.57\sL/)
+    press(/^Use 5.6\sL/)
     expect(item()).toEqual({ id: 'a', name: 'Bag', litres: 5.57, litresFrom: 'dimensions' })
   })
 
@@ -285,9 +316,9 @@ describe('a measure', () => {
     type(/^Length/, '183')
     type(/^Width/, '51')
     type(/^Thickness/, '15 mm')
-    expect(screen.getByText(/14.16\sL ± 0.98\sL/)).toBeTruthy()
-    expect(screen.getByText(/The roll is 19\scm thick.*14.00\sL/)).toBeTruthy()
-    press(/^Use 14.16\sL/)
+    expect(screen.getByText(/14.2\sL ± 1.0\sL/)).toBeTruthy()
+    expect(screen.getByText(/The roll is 19\scm thick.*14.0\sL/)).toBeTruthy()
+    press(/^Use 14.2\sL/)
     expect(item()).toEqual({ id: 'a', name: 'Mat', litres: 14.16, litresFrom: 'dimensions' })
   })
 

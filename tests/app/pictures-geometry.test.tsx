@@ -8,7 +8,7 @@ import { BANDS, edgesOf, layersOf } from '../../src/parts/pictures/bands'
 import { areaOf, fillHeight, heapOn, type Level, shapeOf } from '../../src/parts/pictures/body-shape'
 import { amountsOf, planCutaway } from '../../src/parts/pictures/cutaway-plan'
 import { cut, guessWidth, wrap } from '../../src/parts/pictures/fit-text'
-import { labelLimits } from '../../src/parts/pictures/limit-labels'
+import { cutLabel, labelLimits } from '../../src/parts/pictures/limit-labels'
 import { planLoadLine } from '../../src/parts/pictures/load-plan'
 import { momentNear, peakOf, xsOf, yOf } from '../../src/parts/pictures/route-line'
 import { roundStep } from '../../src/parts/pictures/scale'
@@ -250,6 +250,17 @@ describe('the load line laid out', () => {
 })
 
 describe('words on the picture', () => {
+  it('labels of limits are cut in the pack’s name, and keep what tells set-ups apart', () => {
+    const measure = guessWidth(10)
+    const cutTo = (characters: number, ending: string) =>
+      cutLabel({ label: `Two-way with removable frame${ending}`, ending }, characters * 6, measure)
+    expect(cutTo(60, ', frame in')).toBe('Two-way with removable frame, frame in')
+    expect(cutTo(20, ', frame in')).toBe('Two-wa…ame, frame in')
+    expect(cutTo(20, ', frame out')).toBe('Two-wa…me, frame out')
+    expect(cutTo(9, ', frame in')).toBe('Two-wa…in')
+    expect(cutTo(20, '')).toBe('Two-way with r…frame')
+  })
+
   it('labels of limits lie over no line and over no other label', () => {
     const line = fc.double({ min: 60, max: 200, noNaN: true })
     fc.assert(

@@ -195,7 +195,7 @@ const cutaway = (over: Partial<CutawayProps> = {}) =>
       need={{ bodyLitres: 48, bodyLitresSafe: 50.6, sigmaV: 2 }}
       moment={moments[2]!}
       at="leaving Larch Spring, day 2"
-      format={{ litres: litresText }}
+      format={{ system: 'metric', litres: litresText, litresUp: value => `${Math.ceil(value)}\u00a0L` }}
       {...over}
     />,
   )
@@ -205,7 +205,7 @@ describe('the cutaway', () => {
     cutaway()
     expect(screen.getByRole('img').getAttribute('aria-label')).toBe(
       '\u2068Pack B\u2069, cut open and seen from the front. Leaving Larch Spring, day 2: 48.0 L in a body of ' +
-        '52.0 L, 4.0 L free. The trip needs 48.0 L at its fullest, likely 45.4 L to 50.6 L.',
+        '52.0 L, 4.0 L free. The trip needs 48\u00a0L at its fullest, likely 45 to 51\u00a0L.',
     )
   })
 

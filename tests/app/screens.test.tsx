@@ -7,6 +7,7 @@ import { fromPlanDocument, parsePlan } from '../../src/plan'
 import type { Reckoning } from '../../src/reckon'
 import { shownIn } from '../../src/report'
 import { GearScreen } from '../../src/screens/gear'
+import { NeedScreen } from '../../src/screens/need'
 import { PacksScreen } from '../../src/screens/packs'
 import { TripScreen } from '../../src/screens/trip'
 import { actions, newId, openTrip, reckoned } from '../../src/store'
@@ -32,6 +33,33 @@ describe('packs', () => {
     cleanup()
     render(<PacksScreen {...noDetail} />)
     expect(screen.getByText(/Room not judged/)).toBeTruthy()
+  })
+})
+
+describe('with a thing whose litres nobody has said', () => {
+  const paths: string[] = []
+  const withoutLitres = () => {
+    const item = openTrip.value!.draft.gear.find(({ litres }) => litres !== undefined && litres > 0)!
+    actions.setField(`gear/${item.id}/litres`, undefined, null)
+    return item
+  }
+  const text = () => document.body.textContent ?? ''
+
+  test('the need is a lower bound without range or chance, and leads to that field first', () => {
+    const item = withoutLitres()
+    render(<NeedScreen onGo={path => paths.push(path)} />)
+    expect(text()).toMatch(/Main bodyAt least \d+\sL1 thing without litres is not in it\./)
+    expect(text()).not.toMatch(/Likely|likely|L is enough/)
+    fireEvent.click(screen.getByText('give its litres'))
+    expect(paths).toEqual([`gear/${item.id}/litres`])
+  })
+
+  test('no pack simply will do, and no chance is told', () => {
+    withoutLitres()
+    render(<PacksScreen {...noDetail} />)
+    expect(screen.getAllByText(/So far it will do/).length).toBeGreaterThan(0)
+    expect(screen.queryByText(/^Will do/)).toBeNull()
+    expect(text()).not.toMatch(/fits in (about|more|fewer)/)
   })
 })
 

@@ -65,7 +65,7 @@ describe('the sheet', () => {
 
   test('prints every warning in full, and the line that holds for all', () => {
     const text = sheet().textContent ?? ''
-    expect(text).toMatch(/WARNING Water falls short by .*change the route\./)
+    expect(text).toMatch(/WARNING Water falls short on 2 stretches: by .*; by .*change the route\./)
     expect(text).toMatch(/not medical advice/)
   })
 

@@ -6,7 +6,7 @@ import { act } from 'preact/test-utils'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import type { DraftItem } from '../../src/plan'
 import { addThing, type Shelf, setThings, type ThingFacts } from '../../src/plan/shelf'
-import { GearScreen } from '../../src/screens/gear'
+import { GearScreen, itemFacts } from '../../src/screens/gear'
 import { ShelfScreen } from '../../src/screens/shelf'
 import { chosen, entriesOf, found, ordered, view } from '../../src/screens/shelf/view'
 import { actions, library, openTrip, shelf } from '../../src/store'
@@ -140,11 +140,18 @@ describe('the list', () => {
     ).toBe(true)
   })
 
+  test('says of several that mass and litres are of each', () => {
+    const socks = { name: 'Socks', count: 2, massKg: 0.08, litres: 0.3 }
+    const said = (item: typeof socks) => itemFacts(item, 'metric').join(', ').replace(/\s/g, ' ')
+    expect(said(socks)).toBe('80 g each, 0.3 L each')
+    expect(said({ ...socks, count: 1, litres: 0 })).toBe('80 g')
+  })
+
   test('says in how many trips a thing is used', () => {
     tripWith({ id: 'a', name: 'Mug', shelf: { id: 't0', at: 5 } })
     act(() => void actions.duplicateTrip(openTrip.value!.id))
     openShelf()
-    expect(screen.getByText('In this trip, used in 2 trips')).toBeTruthy()
+    expect(screen.getByText('In this trip and 1 other')).toBeTruthy()
   })
 })
 
@@ -275,6 +282,33 @@ describe('several things', () => {
     press('Set the group')
     expect(things().map(({ item }) => item.group)).toEqual(['Hut trips', 'Hut trips', 'Kitchen'])
     expect(screen.getByText('2 things put in Hut trips.')).toBeTruthy()
+  })
+
+  test.each([
+    ['Enter', () => fireEvent.keyDown(screen.getByLabelText('Group'), { key: 'Enter' }), 1],
+    ['another action', () => press('Pocket'), 2],
+    ['a base made of them', () => press('Make the base'), 2],
+  ])('are put in the group that is typed by %s', (_by, go, steps) => {
+    openShelf('choose')
+    tick(/^Mug/)
+    tick(/^Tent/)
+    press('Change')
+    const before = things()
+    type('Group', 'Hut trips')
+    go()
+    expect(things().map(({ item }) => item.group)).toEqual(['Hut trips', 'Hut trips', 'Kitchen'])
+    expect(document.activeElement?.textContent).toMatch(/^2 things put in Hut trips\./)
+    for (let step = 0; step < steps; step++) act(() => actions.undo())
+    expect(things()).toEqual(before)
+  })
+
+  test('have the focus go with what is done to them', () => {
+    openShelf('choose')
+    tick(/^Mug/)
+    press('Change')
+    expect(document.activeElement?.textContent).toBe('Change 1 thing')
+    press('Make the base')
+    expect(document.activeElement?.textContent).toBe('Base 1 is a base now.')
   })
 
   test('are packed with a count and a place of this trip, and stay linked', () => {
@@ -418,7 +452,7 @@ describe('the trip’s gear', () => {
     expect(thing('Mug').item).toMatchObject({ massKg: 0.08, stow: 'outside-pocket' })
     expect(screen.getByText(/the same here as there/)).toBeTruthy()
     act(() => actions.undo())
-    press('Take it as on the shelf')
+    press('Take over from the shelf')
     expect(gear()[0]).toMatchObject({ massKg: 0.06 })
     expect(gear()[0]!.stow).toBeUndefined()
   })

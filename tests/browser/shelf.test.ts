@@ -96,7 +96,7 @@ describe('a shelf', () => {
     await page.getByText('2 things packed into').waitFor()
 
     await page.getByRole('button', { name: /^Foam mat/ }).click()
-    await page.getByText('used in 2 trips').first().waitFor()
+    await page.getByText('In this trip and 1 other').first().waitFor()
     await page.getByRole('textbox', { name: /^Mass/ }).fill('395')
     await go(page, 'Gear')
     await page.getByText('2 × Foam mat').waitFor()

@@ -44,6 +44,8 @@ export function QuantityField({
   const stored = typeof value === 'number' ? editText(kind, value, { system, bareUnit }) : ''
   const text = editing ?? unread ?? stored
   const show = (amount: number) => formatQuantity(kind, amount, { system, unit: bareUnit })
+  /** Without zeros that say nothing: 70 kg. */
+  const plain = (amount: number) => show(amount).replace(/\.0+(?!\d)/, '')
   const reading = read(text)
   const problem = editing === null && 'message' in reading ? reading.message : null
 
@@ -75,7 +77,7 @@ export function QuantityField({
   note('hint', hint)
   // The placeholder shows what counts; where that comes from is said when there is something to say.
   if (usual !== undefined && usualFrom && text === '')
-    note('hint usual', `Counts as ${show(usual)}: ${usualFrom}.`)
+    note('hint usual', `Counts as ${plain(usual)}: ${usualFrom}.`)
 
   return (
     <div class="field">
@@ -83,26 +85,28 @@ export function QuantityField({
         {label}
         {bareUnit && bareUnit !== 'x' ? <span class="unit"> ({bareUnit})</span> : null}
       </label>
-      <input
-        id={id}
-        data-path={path}
-        type="text"
-        inputMode={kind === 'temperature' ? 'text' : 'decimal'}
-        autocomplete="off"
-        spellcheck={false}
-        value={text}
-        placeholder={usual === undefined ? '' : editText(kind, usual, { system, bareUnit })}
-        aria-invalid={problem ? 'true' : undefined}
-        aria-describedby={notes.map(note => note.id).join(' ') || undefined}
-        onInput={event => onInput(event.currentTarget.value)}
-        onFocus={() => setEditing(text)}
-        onBlur={() => setEditing(null)}
-      />
-      {notes.map(note => (
-        <p key={note.id} id={note.id} class={note.class}>
-          {note.text}
-        </p>
-      ))}
+      <div class="control">
+        <input
+          id={id}
+          data-path={path}
+          type="text"
+          inputMode={kind === 'temperature' ? 'text' : 'decimal'}
+          autocomplete="off"
+          spellcheck={false}
+          value={text}
+          placeholder={usual === undefined ? '' : editText(kind, usual, { system, bareUnit })}
+          aria-invalid={problem ? 'true' : undefined}
+          aria-describedby={notes.map(note => note.id).join(' ') || undefined}
+          onInput={event => onInput(event.currentTarget.value)}
+          onFocus={() => setEditing(text)}
+          onBlur={() => setEditing(null)}
+        />
+        {notes.map(note => (
+          <p key={note.id} id={note.id} class={note.class}>
+            {note.text}
+          </p>
+        ))}
+      </div>
     </div>
   )
 }

@@ -16,19 +16,21 @@ export function TextField({ path, label, hint }: FieldProps & { hint?: string })
   return (
     <div class="field wide">
       <label for={id}>{label}</label>
-      <input
-        id={id}
-        type="text"
-        autocomplete="off"
-        value={typeof value === 'string' ? value : ''}
-        aria-describedby={hint ? `${id}-hint` : undefined}
-        onInput={event => set(event.currentTarget.value.slice(0, CAPS.nameLength) || undefined)}
-      />
-      {hint ? (
-        <p id={`${id}-hint`} class="hint">
-          {hint}
-        </p>
-      ) : null}
+      <div class="control">
+        <input
+          id={id}
+          type="text"
+          autocomplete="off"
+          value={typeof value === 'string' ? value : ''}
+          aria-describedby={hint ? `${id}-hint` : undefined}
+          onInput={event => set(event.currentTarget.value.slice(0, CAPS.nameLength) || undefined)}
+        />
+        {hint ? (
+          <p id={`${id}-hint`} class="hint">
+            {hint}
+          </p>
+        ) : null}
+      </div>
     </div>
   )
 }
@@ -64,19 +66,21 @@ export function SelectField({
   return (
     <div class="field">
       <label for={id}>{label}</label>
-      <select
-        id={id}
-        data-path={path}
-        value={typeof value === 'string' ? value : usual}
-        onChange={event => set(event.currentTarget.value || undefined)}
-      >
-        {options.map(option => (
-          <option key={option.value} value={option.value}>
-            {option.label}
-          </option>
-        ))}
-      </select>
-      {hint ? <p class="hint">{hint}</p> : null}
+      <div class="control">
+        <select
+          id={id}
+          data-path={path}
+          value={typeof value === 'string' ? value : usual}
+          onChange={event => set(event.currentTarget.value || undefined)}
+        >
+          {options.map(option => (
+            <option key={option.value} value={option.value}>
+              {option.label}
+            </option>
+          ))}
+        </select>
+        {hint ? <p class="hint">{hint}</p> : null}
+      </div>
     </div>
   )
 }

@@ -1,6 +1,6 @@
 // The answer in one line, in view on every screen while one types.
 
-import { shownIn } from '../../report'
+import { missingOf, shownIn } from '../../report'
 import { reckoned } from '../../store'
 import { useSystem } from '../fields'
 
@@ -9,13 +9,16 @@ export function Ticker({ onOpen }: { onOpen: () => void }) {
   const open = reckoned.value
   if (!open?.reckoned.ok) return null
   const { leftOut } = open
+  const { litres, mass } = missingOf(open)
   const { need } = open.reckoned.reckoning
   return (
     <button type="button" class="ticker" onClick={onOpen}>
+      {litres.length ? 'at least ' : ''}
       <strong>{shown.litresUp(need.bodyLitres)}</strong> main body
       <span class="ticker-gap" />
-      <strong>{shown.kg(need.peakLoadKg)}</strong> peak load
-      <span class="unseen">, open the need</span>
+      {mass.length ? 'at least ' : ''}
+      <strong>{shown.kg(need.peakLoadKg)}</strong> heaviest
+      <span class="unseen"> load, open the need</span>
       {leftOut.length ? <span class="ticker-note">{leftOut.length} assumed or left out</span> : null}
     </button>
   )

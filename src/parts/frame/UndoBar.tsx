@@ -5,9 +5,15 @@ import { actions, canUndo, justUndone, lastLabel } from '../../store'
 
 export function UndoBar() {
   if (justUndone.value) return bar(`Undone: ${justUndone.value}`, 'Redo', actions.redo)
-  if (!canUndo.value || !lastLabel.value?.startsWith('Delete')) return null
-  return bar(lastLabel.value.replace(/^Delete/, 'Deleted'), 'Undo', actions.undo)
+  const taken = canUndo.value ? TAKEN.find(([doing]) => lastLabel.value?.startsWith(doing)) : undefined
+  return taken ? bar(lastLabel.value!.replace(...taken), 'Undo', actions.undo) : null
 }
+
+/** How the labels of what takes something away begin, and how that is told once it is done. */
+const TAKEN: readonly [string, string][] = [
+  ['Delete', 'Deleted'],
+  ['Withdraw', 'Withdrew'],
+]
 
 const bar = (text: string, action: string, act: () => void) => (
   <div class="undo-bar" role="status">

@@ -1,6 +1,7 @@
 export { Header } from './Header'
 export { later } from './Later'
 export { Notices } from './Notices'
+export { useHeadingFocus, useScrollBack } from './opening'
 export { Ticker } from './Ticker'
 export { UndoBar } from './UndoBar'
 export { UndoRedo, useUndoKeys } from './UndoRedo'

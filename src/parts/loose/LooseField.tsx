@@ -57,24 +57,26 @@ export function LooseField({ label, unit, text, reading, onText, hint, wide }: L
         {label}
         {unit ? <span class="unit"> ({unit})</span> : null}
       </label>
-      <input
-        id={id}
-        type="text"
-        inputMode="decimal"
-        autocomplete="off"
-        spellcheck={false}
-        value={text}
-        aria-invalid={problem ? 'true' : undefined}
-        aria-describedby={notes.map(({ key }) => `${id}-${key}`).join(' ') || undefined}
-        onInput={event => onText(event.currentTarget.value)}
-        onFocus={() => setEditing(true)}
-        onBlur={() => setEditing(false)}
-      />
-      {notes.map(note => (
-        <p key={note.key} id={`${id}-${note.key}`} class={note.class}>
-          {note.text}
-        </p>
-      ))}
+      <div class="control">
+        <input
+          id={id}
+          type="text"
+          inputMode="decimal"
+          autocomplete="off"
+          spellcheck={false}
+          value={text}
+          aria-invalid={problem ? 'true' : undefined}
+          aria-describedby={notes.map(({ key }) => `${id}-${key}`).join(' ') || undefined}
+          onInput={event => onText(event.currentTarget.value)}
+          onFocus={() => setEditing(true)}
+          onBlur={() => setEditing(false)}
+        />
+        {notes.map(note => (
+          <p key={note.key} id={`${id}-${note.key}`} class={note.class}>
+            {note.text}
+          </p>
+        ))}
+      </div>
     </div>
   )
 }

@@ -15,7 +15,9 @@ export function Cautions({ cautions, onGo }: CautionsProps) {
       {cautions.map(({ signal, text, asks }) => (
         <li key={text} class={`caution ${signal.toLowerCase()}`} data-figures={asks ? 'why' : 'cited'}>
           <strong>{signal}</strong> {text}
-          {asks ? <Why about={asks} figure="Its figures" onGo={onGo} /> : null}
+          {asks?.map(({ figure, about }) => (
+            <Why key={figure} about={about} figure={figure} onGo={onGo} />
+          ))}
         </li>
       ))}
     </ul>

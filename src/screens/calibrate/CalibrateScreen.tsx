@@ -1,5 +1,6 @@
 // Your own packing: what it comes to, one more to add, all there are, and the factor by hand.
 
+import { useRef } from 'preact/hooks'
 import { QuantityField } from '../../parts/fields'
 import { OwnOffer, useOwnPacking } from '../../parts/trust'
 import { defaults, LIMITS, type Plan } from '../../plan'
@@ -11,21 +12,26 @@ import { Packings } from './Packings'
 
 export function CalibrateScreen() {
   const open = reckoned.value
+  const { packings } = shelf.value
+  const heading = useRef<HTMLHeadingElement>(null)
   return (
     <div class="screen calibrate">
       <div class="heading">
-        <h2>Your own packing</h2>
+        <h2 ref={heading} tabIndex={-1}>
+          Your own packing
+        </h2>
         <button type="button" class="quiet" aria-label="Back to need" onClick={back}>
           Back
         </button>
       </div>
       <p>
-        The general packing model has not seen you pack. Tell it how full a pack was with this list, and it
-        reckons with your own hand.
+        {packings.length === 0
+          ? 'The general packing model has not seen you pack. Tell it how full a pack was with this list, and it reckons with your own hand.'
+          : 'Each packing you add tells more of your own hand: say how full a pack was with this list.'}
       </p>
       {open ? <State plan={open.plan} /> : null}
       {open ? <PackedForm plan={open.plan} packIds={open.packIds} /> : null}
-      <Packings packings={shelf.value.packings} />
+      <Packings packings={packings} onNoneLeft={() => heading.current?.focus()} />
       <ByHand />
     </div>
   )

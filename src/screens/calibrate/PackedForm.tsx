@@ -1,6 +1,6 @@
 // "I packed this list in that pack": which pack, when, how full; what it says of the packing, and one tap to keep it.
 
-import { useMemo, useState } from 'preact/hooks'
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { Choice, useSystem } from '../../parts/fields'
 import { LooseField } from '../../parts/loose'
 import type { Plan } from '../../plan'
@@ -34,6 +34,11 @@ export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly st
   const { place } = library.value
   // How many there were when one was added from here, so that the word on it goes with it.
   const [added, setAdded] = useState<number | null>(null)
+  const status = useRef<HTMLParagraphElement>(null)
+  // The button that was tapped is gone with what was typed.
+  useEffect(() => {
+    if (added !== null) status.current?.focus()
+  }, [added])
   const form = fromDetail(place.screen === 'calibrate' ? (place.detail ?? left) : left)
   const packs = plan.packs.map((pack, i) => ({ id: packIds[i]!, ...pack }))
   // The trip's first pack is the likeliest, until another is chosen.
@@ -78,7 +83,7 @@ export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly st
           {form.how === 'full' ? (
             <>
               <Choice
-                label="Pressed down as for the trail, its main body was full"
+                label="How full was its main body, pressed down as for the trail?"
                 options={FULL}
                 chosen={form.full}
                 onChoose={full => set({ full })}
@@ -102,7 +107,7 @@ export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly st
           onKept={clear}
         />
       ) : null}
-      <p role="status">
+      <p ref={status} tabIndex={-1} role="status">
         {added === shelf.value.packings.length ? 'Added. This trip reckons with it now.' : ''}
       </p>
     </section>
@@ -115,7 +120,7 @@ export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly st
 }
 
 const gearName = (when: FormText['when']) =>
-  `${openTrip.value?.draft.name || 'A trip without a name'}${when === 'bare' ? ', without food and water' : ''}`
+  `${openTrip.value?.draft.name || 'Trip without a name'}${when === 'bare' ? ', without food and water' : ''}`
 
 function Typed({
   read,

@@ -1,17 +1,26 @@
 // The packings there are, the latest first, each with what it said and the way to withdraw it.
 
+import { useRef } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
 import type { Packing } from '../../plan/shelf'
 import { type Shown, shownIn } from '../../report'
 import { effectText, oddText } from '../../report/trust'
 import { withdraw } from './edit-packings'
 
-export function Packings({ packings }: { packings: Packing[] }) {
+interface PackingsProps {
+  packings: Packing[]
+  onNoneLeft: () => void
+}
+
+export function Packings({ packings, onNoneLeft }: PackingsProps) {
+  const heading = useRef<HTMLHeadingElement>(null)
   const shown = shownIn(useSystem())
   if (packings.length === 0) return null
   return (
     <section aria-labelledby="packings">
-      <h3 id="packings">Your packings</h3>
+      <h3 id="packings" ref={heading} tabIndex={-1}>
+        Your packings
+      </h3>
       <ul class="rows">
         {packings.toReversed().map(packing => (
           <li key={packing.id} class="row packing">
@@ -28,7 +37,12 @@ export function Packings({ packings }: { packings: Packing[] }) {
               type="button"
               class="quiet"
               aria-label={`Withdraw the packing of ${packing.gear}, ${dateText(packing.at)}`}
-              onClick={() => withdraw(packing)}
+              onClick={() => {
+                withdraw(packing)
+                // The button that was tapped is gone, and with the last one the list.
+                if (packings.length > 1) heading.current?.focus()
+                else onNoneLeft()
+              }}
             >
               Withdraw
             </button>

@@ -14,7 +14,7 @@ export function keepPacking(packing: Omit<Packing, 'id'>) {
 
 /** The open trip follows if it reckons with packings at all; one on the general model stays there. */
 export function withdraw({ id, gear }: Packing) {
-  actions.editBoth(`Delete the packing of ${gear}`, ({ draft, shelf }) => {
+  actions.editBoth(`Withdraw the packing of ${gear}`, ({ draft, shelf }) => {
     const next = withdrawPacking(shelf, id)
     const isOwn = typeof draft.settings?.personalFactorSpread === 'number'
     return { draft: isOwn ? reckonWith(draft, ownOf(next)) : draft, shelf: next }

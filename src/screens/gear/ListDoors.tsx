@@ -15,13 +15,16 @@ const TABLE = 'Import a table'
 export function ListDoors() {
   const trip = openTrip.value?.id
   return (
-    <Doors
-      doors={[
-        { label: LIST, draw: go => <PasteList key={trip} onTable={() => go(TABLE)} /> },
-        { label: TABLE, draw: go => <ImportTable key={trip} onList={() => go(LIST)} /> },
-        { label: 'Mix a day’s food', draw: () => <FoodMixer key={trip} /> },
-        { label: 'Save as a table', draw: () => <SaveTable key={trip} /> },
-      ]}
-    />
+    <section class="doors" aria-labelledby="list-doors">
+      <h3 id="list-doors">Lists and tables</h3>
+      <Doors
+        doors={[
+          { label: LIST, draw: go => <PasteList key={trip} onTable={() => go(TABLE)} /> },
+          { label: TABLE, draw: go => <ImportTable key={trip} onList={() => go(LIST)} /> },
+          { label: 'Mix a day’s food', draw: () => <FoodMixer key={trip} /> },
+          { label: 'Save as a table', draw: () => <SaveTable key={trip} /> },
+        ]}
+      />
+    </section>
   )
 }

@@ -7,7 +7,7 @@ import { LooseField, readQuantity } from '../../parts/loose'
 import { Why } from '../../parts/why'
 import type { DraftItem } from '../../plan'
 import { withLitres, withSizes } from '../../plan/litres'
-import { countsAs, countsText, type Method, methods } from '../../report/measuring'
+import { countsAs, countsText, digitsWorth, type Method, methods } from '../../report/measuring'
 import { bareUnitOf, formatQuantity } from '../../units'
 import { useItemHome } from './item-home'
 import { MeasureSqueeze } from './MeasureSqueeze'
@@ -54,8 +54,8 @@ function ByMethod({ method, item, texts, onText }: TextsProps & { method: Method
   const isRigid = item.build === 'rigid' || item.holdsLitres !== undefined
   const outcome = isComplete ? method.measure(values, { soft: !isRigid }) : null
   const sizes = isRigid ? method.sizes?.(values) : undefined
-  const litres = (amount: number, digits = 2) =>
-    formatQuantity('volume', amount, { system, unit: 'L', digits })
+  const digits = outcome?.ok ? digitsWorth(outcome.value.sigmaLitres) : 0
+  const litres = (amount: number) => formatQuantity('volume', amount, { system, unit: 'L', digits })
   return (
     <>
       <p class="hint" data-figures="cited">

@@ -82,12 +82,12 @@ function Linked({ item, thing }: { item: DraftItem; thing: Thing }) {
               type="button"
               class="quiet"
               onClick={() =>
-                actions.edit(`Take ${name} as on the shelf`, draft =>
+                actions.edit(`Take over ${name} from the shelf`, draft =>
                   asOnShelf(draft, item, thing, Date.now()),
                 )
               }
             >
-              Take it as on the shelf
+              Take over from the shelf
             </button>
             <button
               type="button"

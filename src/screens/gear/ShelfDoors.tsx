@@ -27,7 +27,8 @@ export function ShelfDoors() {
     )
   }
   return (
-    <>
+    <section class="doors" aria-labelledby="shelf-doors">
+      <h3 id="shelf-doors">From the shelf</h3>
       <div class="actions">
         <button type="button" onClick={() => go('choose')}>
           Pack from the shelf
@@ -44,7 +45,7 @@ export function ShelfDoors() {
       <p role="status" class={said ? '' : 'unseen'}>
         {said}
       </p>
-    </>
+    </section>
   )
 }
 

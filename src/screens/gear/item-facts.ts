@@ -10,11 +10,13 @@ const USES = { kept: '', daily: 'a day', nightly: 'a night', spread: 'over the t
 
 /** "250 g a day", "1.5 L", "pocket": what there is to say, without the item's name and count. */
 export function itemFacts(item: Omit<DraftItem, 'id'>, system: System): string[] {
-  const { fuel, massKg, use = 'kept', stow = 'main-body' } = item
+  const { fuel, massKg, litres, litresRange, count = 1, use = 'kept', stow = 'main-body' } = item
+  // The name's line says how many there are.
+  const each = count > 1 ? 'each' : ''
   const mass = fuel ? 'mass from its use' : massKg === undefined ? 'no mass' : shownIn(system).gear(massKg)
   const facts = [
-    [mass, USES[use]].filter(Boolean).join(' '),
-    litresText(item, system),
+    [mass, massKg === undefined || fuel ? '' : each, USES[use]].filter(Boolean).join(' '),
+    [litresText(item, system), litres || litresRange ? each : ''].filter(Boolean).join(' '),
     stow === 'main-body' ? '' : PLACES[stow],
   ]
   return facts.filter(Boolean)

@@ -35,9 +35,9 @@ export function withSuggestions(rows: readonly ListRow[], matched: Matched): Pas
   })
 }
 
-/** What is taken of a line: a sum is left, and a kind stands there ahead only where it is sure. */
+/** What is taken of a line: a sum and one's own pack are left, and a kind stands there ahead only where it is sure. */
 export function chosenOf({ key, row, suggestions }: PastedLine, choices: Choices): Taken & { take: boolean } {
-  const { take = !row.isSum, kind } = choices[key] ?? {}
+  const { take = !(row.isSum || row.isPack), kind } = choices[key] ?? {}
   const usual = suggestions[0]?.sure ? suggestions[0].kind : null
   return { row, take, kind: kind === undefined ? usual : kindOf(suggestions, kind) }
 }

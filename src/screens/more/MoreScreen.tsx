@@ -61,16 +61,16 @@ export function MoreScreen({ onClose, onSheet }: { onClose: () => void; onSheet:
 
 const THEMES = [
   { value: 'auto', label: 'As the device' },
-  { value: 'light', label: 'Light' },
+  { value: 'light', label: 'Day' },
   { value: 'dark', label: 'Dark' },
 ] as const
 
 function Settings() {
   return (
     <section>
-      <h2>Units and light</h2>
+      <h2>Units and daylight</h2>
       <UnitsChoice />
-      <Choice label="Light" options={THEMES} chosen={library.value.theme} onChoose={actions.setTheme} />
+      <Choice label="Day or dark" options={THEMES} chosen={library.value.theme} onChoose={actions.setTheme} />
     </section>
   )
 }

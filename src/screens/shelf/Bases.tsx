@@ -16,6 +16,7 @@ import {
 import { shownIn } from '../../report'
 import { actions, newId, openTrip, shelf } from '../../store'
 import { BaseEditor } from './BaseEditor'
+import { toShelfHead } from './heads'
 import { PackMany } from './PackMany'
 import type { ShelfPart } from './Things'
 import { counted } from './thing-words'
@@ -32,7 +33,10 @@ export function Bases({ detail, onDetail, onSaid }: ShelfPart) {
         key={packed.id}
         title={`Pack ${packed.name}`}
         lines={packed.lines}
-        onBack={() => setPacking(null)}
+        onBack={() => {
+          setPacking(null)
+          toShelfHead()
+        }}
         onDone={said => {
           setPacking(null)
           onSaid(said, 'bases')

@@ -4,6 +4,7 @@ import { useId, useState } from 'preact/hooks'
 import { CAPS, type Stow } from '../../plan'
 import { addBase, type BaseLine, removeThings, setBaseLines, setGroup, setStow } from '../../plan/shelf'
 import { actions, newId, shelf } from '../../store'
+import { StepHead } from './heads'
 import { retire } from './ThingEditor'
 import { counted } from './thing-words'
 
@@ -29,13 +30,21 @@ export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
   const many = counted(ids.length)
   const someRetired = things.some(thing => all.has(thing.id) && thing.retired)
   const someNot = things.some(thing => all.has(thing.id) && !thing.retired)
-  const putInGroup = (name: string) => {
+  const typed = groupText.trim()
+  const putInGroup = (name: string): string => {
     actions.editShelf(`Put ${many} in ${name || 'no group'}`, shelf => setGroup(shelf, ids, name, Date.now()))
-    onDone(`${many} put in ${name || 'no group'}.`)
+    return `${many} put in ${name || 'no group'}.`
+  }
+  /** A group that was typed is not lost by going on with something else. */
+  const typedFirst = () => (typed ? `${putInGroup(typed)} ` : '')
+  const act = (change: () => void, said: string) => () => {
+    const first = typedFirst()
+    change()
+    onDone(first + said)
   }
   return (
     <section class="many" aria-label={`Change ${many}`}>
-      <h3>Change {many}</h3>
+      <StepHead title={`Change ${many}`} />
       <div class="field">
         <label for={group}>Group</label>
         <div class="beside">
@@ -46,9 +55,12 @@ export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
             list={`${group}-list`}
             value={groupText}
             onInput={event => setGroupText(event.currentTarget.value.slice(0, CAPS.nameLength))}
+            onKeyDown={event => {
+              if (event.key === 'Enter' && !event.isComposing && typed) onDone(putInGroup(typed))
+            }}
           />
-          <button type="button" onClick={() => putInGroup(groupText.trim())}>
-            {groupText.trim() ? 'Set the group' : 'No group'}
+          <button type="button" onClick={() => onDone(putInGroup(typed))}>
+            {typed ? 'Set the group' : 'No group'}
           </button>
         </div>
         <datalist id={`${group}-list`}>
@@ -65,28 +77,26 @@ export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
               key={value}
               type="button"
               class="quiet"
-              onClick={() => {
-                actions.editShelf(`Put ${many}: ${label.toLowerCase()}`, shelf =>
-                  setStow(shelf, ids, value, Date.now()),
-                )
-                onDone(`${many}: ${label.toLowerCase()}.`)
-              }}
+              onClick={act(
+                () =>
+                  actions.editShelf(`Put ${many}: ${label.toLowerCase()}`, shelf =>
+                    setStow(shelf, ids, value, Date.now()),
+                  ),
+                `${many}: ${label.toLowerCase()}.`,
+              )}
             >
               {label}
             </button>
           ))}
         </div>
       </fieldset>
-      <IntoBase ids={ids} onDone={onDone} />
+      <IntoBase ids={ids} before={typedFirst} onDone={onDone} />
       <div class="actions">
         {someNot ? (
           <button
             type="button"
             class="quiet"
-            onClick={() => {
-              retire(ids, true, many)
-              onDone(`${many} retired.`)
-            }}
+            onClick={act(() => retire(ids, true, many), `${many} retired.`)}
           >
             Retire
           </button>
@@ -95,10 +105,7 @@ export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
           <button
             type="button"
             class="quiet"
-            onClick={() => {
-              retire(ids, false, many)
-              onDone(`${many} taken back.`)
-            }}
+            onClick={act(() => retire(ids, false, many), `${many} taken back.`)}
           >
             Take back
           </button>
@@ -106,10 +113,10 @@ export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
         <button
           type="button"
           class="quiet"
-          onClick={() => {
-            actions.editShelf(`Delete ${many} from the shelf`, shelf => removeThings(shelf, ids))
-            onDone(`${many} deleted.`)
-          }}
+          onClick={act(
+            () => actions.editShelf(`Delete ${many} from the shelf`, shelf => removeThings(shelf, ids)),
+            `${many} deleted.`,
+          )}
         >
           Delete
         </button>
@@ -121,14 +128,22 @@ export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
   )
 }
 
+interface IntoBaseProps {
+  ids: readonly string[]
+  /** Done first; what it says comes first too. */
+  before: () => string
+  onDone: (said: string) => void
+}
+
 /** A new base of the chosen things, or an old one with them in it too. */
-function IntoBase({ ids, onDone }: { ids: readonly string[]; onDone: (said: string) => void }) {
+function IntoBase({ ids, before, onDone }: IntoBaseProps) {
   const at = useId()
   const [into, setInto] = useState('')
   const [nameText, setNameText] = useState('')
   const { bases } = shelf.value
   const old = bases.find(base => base.id === into)
   const put = () => {
+    const first = before()
     const lines: BaseLine[] = ids.map(thing => ({ thing }))
     const name = old?.name ?? (nameText.trim() || `Base ${bases.length + 1}`)
     if (old) {
@@ -136,11 +151,11 @@ function IntoBase({ ids, onDone }: { ids: readonly string[]; onDone: (said: stri
       actions.editShelf(`Add to the base ${name}`, shelf =>
         setBaseLines(shelf, old.id, [...old.lines, ...more]),
       )
-      onDone(`${counted(more.length)} added to ${name}.`)
+      onDone(`${first}${counted(more.length)} added to ${name}.`)
       return
     }
     actions.editShelf(`Make the base ${name}`, shelf => addBase(shelf, newId, { name, lines }))
-    onDone(`${name} is a base now.`)
+    onDone(`${first}${name} is a base now.`)
   }
   return (
     <fieldset>

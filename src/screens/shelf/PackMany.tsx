@@ -6,6 +6,7 @@ import { CAPS, type Stow } from '../../plan'
 import { type BaseLine, packThings, type Thing } from '../../plan/shelf'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip } from '../../store'
+import { StepHead } from './heads'
 import { counted, nameOf } from './thing-words'
 import { CountField, PlaceField } from './UseFields'
 import { inOpenTrip, thingsById } from './uses'
@@ -50,7 +51,7 @@ export function PackMany({ title, lines, onDone, onBack }: PackManyProps) {
   }
   return (
     <section class="many" aria-label={title}>
-      <h3>{title}</h3>
+      <StepHead title={title} />
       {taken.length > 0 ? (
         <Sum rows={taken} />
       ) : (

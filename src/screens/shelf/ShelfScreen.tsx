@@ -1,10 +1,11 @@
 // The shelf: everything one owns, in one list to search, keep and pack from; and the bases made of it.
 
-import { useRef, useState } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
 import { Choice } from '../../parts/fields'
 import { UndoRedo } from '../../parts/frame'
 import { actions, library, openTrip, shelf } from '../../store'
 import { Bases } from './Bases'
+import { ShelfHead } from './heads'
 import { Things } from './Things'
 import { counted } from './thing-words'
 import './shelf.css'
@@ -17,20 +18,25 @@ export function ShelfScreen({ onClose }: { onClose: () => void }) {
   if (place.screen === 'shelf') own.current = place.detail
   const detail = own.current
   const { things, bases } = shelf.value
-  const [said, setSaid] = useState('')
+  const [said, setSaid] = useState<{ text: string } | null>(null)
+  const saying = useRef<HTMLParagraphElement>(null)
+  // What was tapped is gone with its step.
+  useEffect(() => {
+    if (said) saying.current?.focus()
+  }, [said])
   const isBases = detail === 'bases' || detail?.startsWith('base/') === true
   const go = (to: string | null) => {
-    setSaid('')
+    setSaid(null)
     actions.setPlace({ screen: 'shelf', detail: to, scrollY })
   }
   const onSaid = (text: string, to: string | null) => {
     actions.setPlace({ screen: 'shelf', detail: to, scrollY: 0 })
-    setSaid(text)
+    setSaid({ text })
   }
   return (
     <div class="screen shelf">
       <div class="heading">
-        <h2>Shelf</h2>
+        <ShelfHead />
         <div class="head-actions">
           {openTrip.value ? null : <UndoRedo />}
           <button type="button" class="quiet" onClick={onClose}>
@@ -47,8 +53,8 @@ export function ShelfScreen({ onClose }: { onClose: () => void }) {
         chosen={isBases ? 'bases' : 'things'}
         onChoose={value => go(value === 'bases' ? 'bases' : null)}
       />
-      <p role="status" class={said ? 'said' : 'unseen'}>
-        {said}
+      <p ref={saying} tabIndex={-1} role="status" class={said ? 'said' : 'unseen'}>
+        {said?.text}
       </p>
       {isBases ? (
         <Bases detail={detail} onDetail={go} onSaid={onSaid} />

@@ -7,6 +7,7 @@ import { addThing, setGroup, type Thing } from '../../plan/shelf'
 import { actions, newId, shelf } from '../../store'
 import { ChangeMany } from './ChangeMany'
 import { ChooseAll, ChosenBar } from './ChosenBar'
+import { toShelfHead } from './heads'
 import { useHeldOrder } from './held'
 import { PackMany } from './PackMany'
 import { Stays } from './Stays'
@@ -15,7 +16,7 @@ import { ThingRow } from './ThingRow'
 import { counted, nameOf } from './thing-words'
 import { inOpenTrip, thingsById, tripsUsing } from './uses'
 import { ViewBar } from './ViewBar'
-import { chosen, entriesOf, found, ordered, view } from './view'
+import { chooseNone, chosen, entriesOf, found, look, ordered, view } from './view'
 
 export interface ShelfPart {
   detail: string | null
@@ -39,15 +40,18 @@ export function Things({ detail, onDetail, onSaid }: ShelfPart) {
   }, [inOrder, sought, order, withRetired, opened])
 
   const done = (said: string) => {
-    chosen.value = new Set()
-    view.value = { ...view.value, sought: '' }
+    chooseNone()
+    look({ sought: '' })
     setStep('choose')
     onSaid(said, null)
   }
   if (isChoosing && step !== 'choose') {
     const { value: byId } = thingsById
     const ids = [...chosen.value].filter(id => byId.has(id))
-    const back = () => setStep('choose')
+    const back = () => {
+      setStep('choose')
+      toShelfHead()
+    }
     return step === 'change' ? (
       <ChangeMany ids={ids} onDone={done} onBack={back} />
     ) : (
@@ -73,7 +77,7 @@ export function Things({ detail, onDetail, onSaid }: ShelfPart) {
         { with: { ...(name && { name }), ...(group && order === 'group' && { group }) } },
       ),
     )
-    if (!name) view.value = { ...view.value, sought: '' }
+    if (!name) look({ sought: '' })
     onDetail(`thing/${id}`)
     // Its name comes first.
     requestAnimationFrame(() => document.querySelector<HTMLElement>(`#edit-${id} input`)?.focus())
@@ -101,7 +105,7 @@ export function Things({ detail, onDetail, onSaid }: ShelfPart) {
               onPack={() => setStep('pack')}
               onChange={() => setStep('change')}
               onDone={() => {
-                chosen.value = new Set()
+                chooseNone()
                 onDetail(null)
               }}
             />

@@ -4,7 +4,7 @@ import type { ComponentChildren } from 'preact'
 import { useState } from 'preact/hooks'
 import { shelf } from '../../store'
 import { counted } from './thing-words'
-import { ORDERS, type Order, view } from './view'
+import { look, ORDERS, type Order, view } from './view'
 
 interface ViewBarProps {
   /** How many are on show. */
@@ -22,29 +22,31 @@ export function ViewBar({ shown, children }: ViewBarProps) {
   return (
     <>
       <div class="view-bar">
-        <input
-          type="text"
-          inputMode="search"
-          autocomplete="off"
-          aria-label="Search names, groups and notes"
-          placeholder="Search"
-          value={sought}
-          onInput={event => {
-            view.value = { ...view.value, sought: event.currentTarget.value }
-          }}
-        />
-        {sought ? (
-          <button
-            type="button"
-            class="quiet"
-            onClick={event => {
-              view.value = { ...view.value, sought: '' }
-              event.currentTarget.parentElement?.querySelector('input')?.focus()
-            }}
-          >
-            Clear
-          </button>
-        ) : null}
+        {/* Clearing lies in the field, so that the row stays as it is while one types. */}
+        <div class="sought">
+          <input
+            type="text"
+            inputMode="search"
+            autocomplete="off"
+            aria-label="Search names, groups and notes"
+            placeholder="Search"
+            value={sought}
+            onInput={event => look({ sought: event.currentTarget.value })}
+          />
+          {sought ? (
+            <button
+              type="button"
+              class="quiet"
+              aria-label="Clear"
+              onClick={event => {
+                look({ sought: '' })
+                event.currentTarget.parentElement?.querySelector('input')?.focus()
+              }}
+            >
+              ×
+            </button>
+          ) : null}
+        </div>
         <button type="button" class="quiet" aria-expanded={open} onClick={() => setOpen(!open)}>
           Sort
         </button>
@@ -55,9 +57,7 @@ export function ViewBar({ shown, children }: ViewBarProps) {
           <select
             aria-label="Order"
             value={order}
-            onChange={event => {
-              view.value = { ...view.value, order: event.currentTarget.value as Order }
-            }}
+            onChange={event => look({ order: event.currentTarget.value as Order })}
           >
             {ORDERS.map(({ value, label }) => (
               <option key={value} value={value}>
@@ -70,9 +70,7 @@ export function ViewBar({ shown, children }: ViewBarProps) {
               <input
                 type="checkbox"
                 checked={withRetired}
-                onChange={event => {
-                  view.value = { ...view.value, withRetired: event.currentTarget.checked }
-                }}
+                onChange={event => look({ withRetired: event.currentTarget.checked })}
               />
               <span>Show {retired} retired</span>
             </label>

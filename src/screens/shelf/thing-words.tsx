@@ -27,9 +27,11 @@ export function ThingLines({ thing, system, uses, isInTrip }: ThingLinesProps) {
   const { item, note, weighedOn, retired } = thing
   const { count = 1 } = item
   const facts = [...itemFacts(item, system), weighedOn ? `weighed ${dateText(weighedOn)}` : '']
-  // Of one trip that is the open one enough is said.
-  const inTrips = uses === 0 || (isInTrip && uses === 1) ? '' : `used in ${counted(uses, 'trip')}`
-  const state = [retired ? 'Retired' : '', isInTrip ? 'In this trip' : '', inTrips].filter(Boolean)
+  // The open trip by its name, the others by how many there are.
+  const others = isInTrip ? uses - 1 : uses
+  const trips = [isInTrip ? 'this trip' : '', others > 0 ? counted(others, isInTrip ? 'other' : 'trip') : '']
+  const inTrips = trips.filter(Boolean).join(' and ')
+  const state = [retired ? 'Retired' : '', inTrips && `In ${inTrips}`].filter(Boolean)
   return (
     <>
       <bdi class="name">

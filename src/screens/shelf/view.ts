@@ -22,6 +22,10 @@ export interface View {
 
 export const view = signal<View>({ sought: '', order: 'group', withRetired: false })
 
+export function look(part: Partial<View>) {
+  view.value = { ...view.peek(), ...part }
+}
+
 /** The ids of the chosen things, in the order they were chosen in. */
 export const chosen = signal<ReadonlySet<string>>(new Set())
 
@@ -32,6 +36,10 @@ export function choose(ids: Iterable<string>, isChosen: boolean) {
     else next.delete(id)
   }
   chosen.value = next
+}
+
+export function chooseNone() {
+  chosen.value = new Set()
 }
 
 /** Letters as they are sought: without case and accents. */

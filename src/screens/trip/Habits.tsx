@@ -3,7 +3,7 @@
 import { ChoiceField, QuantityField, ToggleField, useSystem } from '../../parts/fields'
 import { toField, Why } from '../../parts/why'
 import { defaults, LIMITS } from '../../plan'
-import { flowText, kcalRoughText, rationText, restingKcalOf } from '../../report/why'
+import { flowText, kcalText, rationText, restingKcalOf } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
 
 export function Carrier() {
@@ -54,7 +54,7 @@ export function Carrier() {
           <div data-figures="why">
             <Why
               about={{ kind: 'resting-energy' }}
-              figure={`Resting ${kcalRoughText(restingKcal)} a day`}
+              figure={`Resting ${kcalText(restingKcal)} a day`}
               onGo={toField}
             />
           </div>
