@@ -130,7 +130,8 @@ describe('the trial', () => {
     expect(await tooWide(page)).toBeLessThanOrEqual(0)
     // The trip changes: what was tried is not shown as if it were of the changed one.
     await go(page, 'Gear')
-    await page.getByRole('button', { name: 'Add an item' }).click()
+    await page.getByRole('button', { name: /^Sleeping bag/ }).click()
+    await page.getByLabel('Packed volume, each').fill('9')
     await go(page, 'Need')
     await page.getByRole('button', { name: 'Check by trial' }).waitFor()
   })
