@@ -1,6 +1,6 @@
 // Energy of a whole walking day from its totals alone: Yamamoto's mountaineering equation.
 // An independent cross-check of the backpacking equation; it reads about 15 to 20 % above it.
-// Source: yamamoto-2016, through a third-party transcription.
+// Source: yamamoto-2016, through a third-party copy.
 
 import { legRanges } from './leg-split'
 import { firstOutside, found, type Outcome, type Range } from './outcome'

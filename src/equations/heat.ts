@@ -1,5 +1,5 @@
 // Heat of the air from temperature and humidity: vapour pressure, simplified WBGT, wet-bulb temperature.
-// Sources: bom-wbgt (third-party transcriptions), stull-2011 (abstract read, formula transcribed).
+// Sources: bom-wbgt (third-party copies), stull-2011 (abstract read, formula by a third-party copy).
 
 import { firstOutside, found, type Outcome, type Range } from './outcome'
 

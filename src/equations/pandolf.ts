@@ -1,6 +1,6 @@
 // Older models of walking power with a load, in watts: Pandolf 1977 and Santee's correction for downhill.
 // Kept for comparison; the app reckons with the backpacking equation in walking-power.ts.
-// Sources: pandolf-1977, santee-2001; third-party transcriptions (the grade's sign in Santee is a judgement).
+// Sources: pandolf-1977, santee-2001; third-party copies (the grade's sign in Santee is a judgement).
 
 import { firstOutside, found, type Outcome, outside, type Range } from './outcome'
 import { terrainFactorRange } from './terrain'

@@ -1,6 +1,6 @@
 // Resting energy of a body, in kilocalories a day: Mifflin-St Jeor, Harris-Benedict revised, FAO/Schofield.
 // Sex not given: the mean of both sexes' equations, a judgement of ours.
-// Sources: mifflin-1990 (abstract read), roza-shizgal-1984, fao-2004 (third-party transcriptions).
+// Sources: mifflin-1990 (abstract read), roza-shizgal-1984, fao-2004 (third-party copies).
 
 import { firstOutside, found, type Outcome, type Range } from './outcome'
 
@@ -84,7 +84,7 @@ export const faoRanges = {
 /**
  * Basal kilocalories a day by Schofield's equations as FAO/WHO/UNU print them.
  *
- * Source: fao-2004, Table 5.2 (rows from 18 years: third-party transcription; 10 to 18 years: from memory).
+ * Source: fao-2004, Table 5.2 (rows from 18 years: third-party copy; 10 to 18 years: from memory).
  * Symbols: kg = massKg; the row is chosen by ageYears, a birthday belonging to the older row.
  * Ignores: height, muscle share, cold, altitude.
  *

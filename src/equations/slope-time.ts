@@ -1,6 +1,6 @@
 // Walking speed and time by slope: Tobler's hiking function and the Swiss hiking-path polynomial.
 // Legs known by their totals are split into a climbing and a descending part of equal steepness.
-// Sources: tobler-1993, swiss-hiking-time; both through third-party transcriptions.
+// Sources: tobler-1993, swiss-hiking-time; both through third-party copies.
 
 import { type LegTotals, legRanges, splitByTotals } from './leg-split'
 import { firstOutside, found, type Outcome, type Range } from './outcome'

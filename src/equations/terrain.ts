@@ -1,5 +1,5 @@
 // Terrain factors η: how much more the walking part of the power costs on a ground than on a hard floor.
-// Published factors are per surface (soule-goldman-1972, as listed in herzog-2020: third-party transcription);
+// Published factors are per surface (soule-goldman-1972, as listed in herzog-2020: third-party copy);
 // which of them stands for which ground of ours is a judgement.
 
 import type { Range } from './outcome'
@@ -17,27 +17,28 @@ export const terrainFactors: Readonly<Record<Ground, TerrainFactor>> = {
   paved: {
     factor: 1.0,
     source: 'soule-goldman-1972',
-    standing: 'third-party transcription: treadmill, asphalt, blacktop',
+    standing: 'third-party copy: treadmill, asphalt, blacktop',
   },
   trail: {
     factor: 1.1,
     source: 'soule-goldman-1972',
-    standing: 'judgement of ours: a kept path as dirt road or grass (third-party transcription)',
+    standing: 'judgement of ours: a kept path as dirt road or grass (third-party copy)',
   },
   rough: {
     factor: 1.2,
     source: 'our-judgement',
-    standing: 'judgement of ours: a rough mountain path, at the value transcribed for light brush',
+    standing:
+      'judgement of ours: a rough mountain path, at the value that third-party copies give for light brush',
   },
   brush: {
     factor: 1.5,
     source: 'soule-goldman-1972',
-    standing: 'judgement of ours: off the path as heavy brush (third-party transcription)',
+    standing: 'judgement of ours: off the path as heavy brush (third-party copy)',
   },
   sand: {
     factor: 2.1,
     source: 'soule-goldman-1972',
-    standing: 'third-party transcription: loose sand',
+    standing: 'third-party copy: loose sand',
   },
 }
 

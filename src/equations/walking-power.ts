@@ -1,6 +1,6 @@
 // Metabolic power of walking, in watts a kilogram of body mass: with a pack (Looney et al. 2022) and
 // without (Looney et al. 2019). Both are gross: they contain resting metabolism already.
-// Sources: looney-2022, looney-2019-graded; abstracts read, coefficients through third-party transcriptions.
+// Sources: looney-2022, looney-2019-graded; abstracts read, coefficients through third-party copies.
 
 import { firstOutside, found, type Outcome, type Range } from './outcome'
 import { terrainFactorRange } from './terrain'
@@ -41,11 +41,11 @@ export function backpackingFormula(state: BackpackingState): number {
 /**
  * Watts a kilogram of body mass while walking with a pack.
  *
- * Source: looney-2022, eq. 4 as transcribed: M = Mrest + (0.19 + η (1.78 S^0.58 + 0.27 S^4 + Gr)) (1 + 1.96 l^1.36),
+ * Source: looney-2022, eq. 4 as third-party copies have it: M = Mrest + (0.19 + η (1.78 S^0.58 + 0.27 S^4 + Gr)) (1 + 1.96 l^1.36),
  * Gr = 0.34 S G (1 − 1.05^(1 − 1.1^(G + 32))).
  * Symbols: S = speedMPerS, G = gradePercent (signed), l = loadShare (load over body mass),
  * η = terrainFactor, Mrest = restingWPerKg.
- * Ignores: age, fatigue, altitude, poles, load on feet. Two transcriptions of three let η act on the grade
+ * Ignores: age, fatigue, altitude, poles, load on feet. Two copies of three let η act on the grade
  * term too, as here; the third does not (9 % less at η 1.2, +10 %). Packs were tested from 0.45 m/s up.
  * Outside a range: `ok: false` with the field and its limit.
  *

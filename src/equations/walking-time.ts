@@ -26,7 +26,7 @@ export const paceRanges = {
 /**
  * Hours for a leg by the blend of horizontal and vertical time.
  *
- * Source: din-33466 (one equation, unnumbered in the transcriptions read).
+ * Source: din-33466 (one equation, unnumbered in the copies read).
  * Symbols: t_h = km / flatKmh, t_v = ascentM / climbMPerH + descentM / descendMPerH,
  * hours = max(t_h, t_v) + min(t_h, t_v) / 2.
  * Ignores: breaks, ground, load, altitude. It does not add up over pieces: apply it to whole legs.

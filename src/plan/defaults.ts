@@ -124,7 +124,7 @@ export const SETUP: Omit<Setup, 'name' | 'massKg' | 'frame'> = {
 
 /** Where a default comes from, for the screens: ours, or the trade's without a source, or a published rule. */
 export const DEFAULT_ORIGINS = {
-  pace: 'DIN 33466, by third-party transcription',
+  pace: 'DIN 33466, by third-party copy',
   litresPerHour: 'common practice, no source',
   campLitres: 'common practice, no source',
   reserveLitres: 'our judgement',

@@ -43,7 +43,7 @@ describe('a figure that is asked why', () => {
     for (const text of [
       /Time blend of DIN 33466/,
       /By other rules/,
-      /^DIN, .*: third-party transcription\./,
+      /^DIN, .*: third-party copy\./,
       /It leaves out/,
     ])
       expect(within(panel).getByText(text)).toBeTruthy()

@@ -53,7 +53,7 @@ const withoutOrigin = (page: Page) =>
       const about =
         input.closest('.field')!.textContent +
         (input.closest('details, fieldset, section')?.textContent ?? '')
-      const said = /our judgement|common practice|third-party transcription|a stand-in/.test(about)
+      const said = /our judgement|common practice|third-party copy|a stand-in/.test(about)
       return said ? [] : [input.dataset.path ?? placeholder]
     }),
   )

@@ -1,6 +1,6 @@
 // The water rates held up to Predicted Heat Strain (ISO 7933:2004), as the development-only package jsthermalcomfort
 // computes it: first that the package gives the standard's own cases, then what our rates leave of its losses.
-// Standing: Annex F is a third-party transcription (data of the R package comf 0.1.12); the standard was not read.
+// Standing: Annex F is a third-party copy (data of the R package comf 0.1.12); the standard was not read.
 
 import { phs } from 'jsthermalcomfort'
 import { describe, expect, it } from 'vitest'
@@ -136,7 +136,7 @@ const hikes: Hike[] = weathers.flatMap(([airC, radiantC, humidityPercent]) =>
 )
 
 const named = (list: Hike[]) => list.map(({ airC, work }) => `${airC} °C ${work}`)
-/** How far sun or shade alone moves the rate, by TB MED 507 (third-party transcription): a quarter quart. */
+/** How far sun or shade alone moves the rate, by TB MED 507 (third-party copy): a quarter quart. */
 const quarterQuart = litresPerQuart / 4
 
 describe('our water rates against the losses that ISO 7933 predicts', () => {

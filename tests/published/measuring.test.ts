@@ -1,5 +1,5 @@
 // Litres measured at home, squeezed and rolled, against values computed elsewhere; and the rules of uncertainty against
-// the GUM's own examples (gum-2008, from memory) and the weight of EA-4/02 S2 (ea-4-02, third-party transcription).
+// the GUM's own examples (gum-2008, from memory) and the weight of EA-4/02 S2 (ea-4-02, third-party copy).
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'

@@ -38,7 +38,7 @@ describe('knapsack instances', () => {
   })
 
   it('the ten-item example gives 65', () => {
-    // Data: third-party transcription of the worked example in a solver's documentation, which was not read again here
+    // Data: third-party copy of the worked example in a solver's documentation, which was not read again here
     // and whose name was not kept. The optimum 65: computed from the data.
     const answer = knapsack({
       capacity: 33,

@@ -1,5 +1,5 @@
 // The density of soft, hand-packed goods against the bags it was printed for, and the light that it gives on a list.
-// Source: nasa-ctb (third-party transcription); the limits are our judgement.
+// Source: nasa-ctb (third-party copy); the limits are our judgement.
 
 import { describe, expect, it } from 'vitest'
 import demo from '../../data/demo-plan.json'
@@ -29,7 +29,7 @@ describe('soft goods packed by hand', () => {
   it('are held to limits around it whose standing is said', () => {
     const { min, max, source } = softCargo.plausibleKgPerLitre
     expect([min, max, source]).toEqual([0.12, 0.45, 'our-judgement'])
-    expect(sources[softCargo.source].standing).toBe('third-party transcription')
+    expect(sources[softCargo.source].standing).toBe('third-party copy')
   })
 })
 

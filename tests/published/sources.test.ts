@@ -10,9 +10,9 @@ const sources: Record<string, Source> = JSON.parse(read('data/sources.json'))
 
 const standings = [
   'abstract read',
-  'abstract read, formula by third-party transcription',
+  'abstract read, formula by third-party copy',
   'official text read in part',
-  'third-party transcription',
+  'third-party copy',
   'from memory',
   'judgement of ours',
   'common practice, no source',

@@ -1,5 +1,5 @@
 // Tables and constants that the app states as they are: a slip of a digit in one must not pass unseen.
-// Standing: each table's own file says what was published, transcribed, remembered or judged.
+// Standing: each table's own file says what was published, copied, remembered or judged.
 
 import { describe, expect, it } from 'vitest'
 import {

@@ -26,7 +26,7 @@ describe('a rectangular distribution (GUM 4.3.7)', () => {
     expect(sigmaM([{ id: 'copper', massKg, litres: 0 }], 0) / (0.4e-6 / Math.sqrt(3))).toBeCloseTo(1, 9)
   })
 
-  it('gives the range 7 to 10 an uncertainty of 0.87, printed so (third-party transcription)', () => {
+  it('gives the range 7 to 10 an uncertainty of 0.87, printed so (third-party copy)', () => {
     expect(sigmaM([{ id: 'range', massKg: 1.5 / STATED, litres: 0 }], 0)).toBeCloseTo(0.87, 2)
   })
 })

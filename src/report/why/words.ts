@@ -58,8 +58,7 @@ export const legName = ({ plan }: WhyContext, leg: number): string => plan.trip.
 
 const STANDINGS: Record<string, string> = {
   'abstract read': 'read in the abstract',
-  'abstract read, formula by third-party transcription':
-    'read in the abstract, the formula by third-party transcription',
+  'abstract read, formula by third-party copy': 'read in the abstract, the formula by third-party copy',
   'judgement of ours': 'our judgement',
 }
 
