@@ -6,6 +6,7 @@ import {
   Header,
   later,
   Notices,
+  placeOf,
   Ticker,
   UndoBar,
   useHeadingFocus,
@@ -112,7 +113,8 @@ export function App() {
     actions.setPlace({ screen, detail, scrollY: scrollY })
   const onGo = (path: string) => {
     need.leave()
-    go(isCalibrating(path) ? CALIBRATE : screenOf(path), detailOf(path))
+    const { screen, detail } = placeOf(path)
+    go(screen, detail)
   }
 
   if (place.screen === 'more')
@@ -174,26 +176,12 @@ export function App() {
   )
 }
 
-/** Settings about how things pack; the others are thresholds for packs. */
-const PACKING = ['rigidPacking', 'softPacking', 'fillEfficiency']
-
-const isCalibrating = (path: string) => path === CALIBRATE || path.startsWith('settings/personalFactor')
-
-/** The place a path or a stored screen name leads to; anything unknown is the trip. */
-function screenOf(path: string): Screen {
-  const [head = '', field = ''] = path.split('/')
-  if (head === 'settings') return PACKING.includes(field) ? 'gear' : 'packs'
-  if (AMONG_PACKS.includes(head)) return 'packs'
-  if (head === CALIBRATE) return 'need'
-  if (head === SHELF) return 'gear'
-  return PLACES.find(({ screen }) => screen === head)?.screen ?? 'trip'
-}
-
-/** The list entry a field path is about: `gear/<id>/massKg` opens `gear/<id>`. */
-function detailOf(path: string): string | null {
-  const parts = path.split('/')
-  const depth = path.startsWith('trip/stops/') ? 3 : /^(gear|packs)\//.test(path) ? 2 : 0
-  return depth ? parts.slice(0, depth).join('/') : null
+/** The place of a stored screen; that of an unknown one is the trip. */
+function screenOf(stored: string): Screen {
+  if (AMONG_PACKS.includes(stored)) return 'packs'
+  if (stored === CALIBRATE) return 'need'
+  if (stored === SHELF) return 'gear'
+  return PLACES.find(({ screen }) => screen === stored)?.screen ?? 'trip'
 }
 
 /** Side by side the shelf stays open while something else is looked at, until it is closed or the trip is. */

@@ -3,24 +3,12 @@
 // a while, and then left alone.
 
 import { actions, library } from '../../store'
+import { placeOf } from '../frame'
 
 /** Leads to the screen, and the entry there, that holds a field. */
 export type Go = (path: string) => void
 
 const PATIENCE_MS = 3000
-
-/** Settings about how things pack; the others are thresholds for packs. */
-const PACKING = ['rigidPacking', 'softPacking', 'fillEfficiency']
-
-/** Where a field is changed: the screen, and the entry of a list that has to be open there. */
-function placeOf(path: string): { screen: string; detail: string | null } {
-  const [head = '', field = ''] = path.split('/')
-  if (field.startsWith('personalFactor')) return { screen: 'calibrate', detail: null }
-  if (head === 'settings') return { screen: PACKING.includes(field) ? 'gear' : 'packs', detail: null }
-  const depth = path.startsWith('trip/stops/') ? 3 : /^(gear|packs)\//.test(path) ? 2 : 0
-  const screen = head === 'carrier' ? 'trip' : head
-  return { screen, detail: depth ? path.split('/').slice(0, depth).join('/') : null }
-}
 
 /** Goes there. What is open on the screen that one is on already stays open. */
 export const toField: Go = path => {

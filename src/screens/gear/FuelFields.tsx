@@ -1,7 +1,7 @@
 // What a night's fuel must do; its mass then comes from the physics of heating water, and gas from whole cartridges.
 
 import { QuantityField, SelectField, useEdited, useSystem } from '../../parts/fields'
-import { toField, Why } from '../../parts/why'
+import { Why } from '../../parts/why'
 import { type DraftItem, defaults, LIMITS } from '../../plan'
 import { shownIn } from '../../report'
 import { addCartridges, fuelKgOf, gasCartridges, hasCartridges, piecesText } from '../../report/why'
@@ -92,11 +92,7 @@ function NightsFuel({ item }: { item: DraftItem }) {
   if (kg === null) return null
   return (
     <div data-figures="why">
-      <Why
-        about={{ kind: 'fuel', item: item.id }}
-        figure={`${shown.gear(kg)} for one night`}
-        onGo={toField}
-      />
+      <Why about={{ kind: 'fuel', item: item.id }} figure={`${shown.gear(kg)} for one night`} />
     </div>
   )
 }
@@ -137,7 +133,7 @@ function Cartridges({ item }: { item: DraftItem }) {
           Add these cartridges to the gear
         </button>
       )}
-      <Why about={{ kind: 'cartridges', item: item.id }} figure="Which cartridges" onGo={toField} />
+      <Why about={{ kind: 'cartridges', item: item.id }} figure="Which cartridges" />
     </div>
   )
 }

@@ -1,7 +1,7 @@
 // How this hiker walks, drinks and eats: defaults that say where they come from, open to be changed.
 
 import { ChoiceField, QuantityField, ToggleField, useSystem } from '../../parts/fields'
-import { toField, Why } from '../../parts/why'
+import { Why } from '../../parts/why'
 import { defaults, LIMITS } from '../../plan'
 import { flowText, kcalText, rationText, restingKcalOf } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
@@ -52,11 +52,7 @@ export function Carrier() {
         />
         {restingKcal === null ? null : (
           <div data-figures="why">
-            <Why
-              about={{ kind: 'resting-energy' }}
-              figure={`Resting ${kcalText(restingKcal)} a day`}
-              onGo={toField}
-            />
+            <Why about={{ kind: 'resting-energy' }} figure={`Resting ${kcalText(restingKcal)} a day`} />
           </div>
         )}
       </details>
@@ -136,7 +132,6 @@ function HottestLeg() {
       <Why
         about={{ kind: 'leg-water', leg }}
         figure={`At most ${flowText(rates[leg]!, system)}, to ${open.plan.trip.stops[leg + 1]!.name}`}
-        onGo={toField}
       />
     </div>
   )
@@ -153,7 +148,6 @@ function LargestRation() {
       <Why
         about={{ kind: 'ration', day }}
         figure={`Day ${day + 1} eats most: ${rationText(rations[day]!)}`}
-        onGo={toField}
       />
     </div>
   )

@@ -8,7 +8,7 @@ import {
   ToggleField,
   useSystem,
 } from '../../parts/fields'
-import { toField, Why } from '../../parts/why'
+import { Why } from '../../parts/why'
 import { type DraftStop, defaults, fieldPath, LIMITS, setField } from '../../plan'
 import { shownIn } from '../../report'
 import { flowText, kcalRoughText } from '../../report/why'
@@ -117,9 +117,9 @@ function LegFigures({ id }: { id: string }) {
   const fromHeat = open.plan.trip.water.litresPerHour === 'from-heat'
   return (
     <div data-figures="why">
-      <Why about={{ kind: 'walking-time', leg }} figure={`Walking ${shown.hours(hours)}`} onGo={toField} />
+      <Why about={{ kind: 'walking-time', leg }} figure={`Walking ${shown.hours(hours)}`} />
       {kcal === null ? null : (
-        <Why about={{ kind: 'leg-energy', leg }} figure={`Energy ${kcalRoughText(kcal)}`} onGo={toField} />
+        <Why about={{ kind: 'leg-energy', leg }} figure={`Energy ${kcalRoughText(kcal)}`} />
       )}
       <Why
         about={{ kind: 'leg-water', leg }}
@@ -128,7 +128,6 @@ function LegFigures({ id }: { id: string }) {
             ? `Water ${flowText(litresPerHour, shown.system)}, ${shown.water(waterLitres)} in all`
             : `Water ${shown.water(waterLitres)} on the leg`
         }
-        onGo={toField}
       />
     </div>
   )

@@ -1,0 +1,70 @@
+// A named folder of files outside IndexedDB: in the origin's private file system, or in the Cache API where that cannot
+// be written from a page (Safari before 26).
+
+export interface Folder {
+  names(): Promise<string[]>
+  /** Null when there is no such file. */
+  read(name: string): Promise<Blob | null>
+  /** All of it or nothing: a file half written never shows. */
+  write(name: string, contents: Blob | string): Promise<void>
+  remove(name: string): Promise<void>
+}
+
+/** Null where the browser offers no place. Rejects when it has one but does not let the app use it. */
+export async function openFolder(folder: string): Promise<Folder | null> {
+  const { FileSystemFileHandle: file, caches } = globalThis as Partial<typeof globalThis>
+  const isWritable = file !== undefined && 'createWritable' in file.prototype
+  if (isWritable && 'getDirectory' in navigator.storage) return inFiles(folder)
+  return caches ? inCache(folder) : null
+}
+
+/** A file written with createWritable takes the place of the old one only when it is closed. */
+async function inFiles(of: string): Promise<Folder> {
+  const folder = await (await navigator.storage.getDirectory()).getDirectoryHandle(of, { create: true })
+  return {
+    async names() {
+      const found: string[] = []
+      for await (const name of folder.keys()) found.push(name)
+      return found
+    },
+    read: name => folder.getFileHandle(name).then(handle => handle.getFile(), nullIfMissing),
+    async write(name, contents) {
+      const handle = await folder.getFileHandle(name, { create: true })
+      try {
+        const stream = await handle.createWritable()
+        await stream.write(contents)
+        await stream.close()
+      } catch (error) {
+        // The empty file that stood in for a new one goes too; the first error is the one to be told.
+        const isEmpty = await handle
+          .getFile()
+          .then(({ size }) => size === 0)
+          .catch(() => false)
+        if (isEmpty) await folder.removeEntry(name).catch(() => {})
+        throw error
+      }
+    },
+    async remove(name) {
+      await folder.removeEntry(name).catch(nullIfMissing)
+    },
+  }
+}
+
+function nullIfMissing(error: unknown): null {
+  if (error instanceof DOMException && error.name === 'NotFoundError') return null
+  throw error
+}
+
+async function inCache(of: string): Promise<Folder> {
+  const cache = await caches.open(of)
+  const url = (name: string) => `./${of}/${encodeURIComponent(name)}`
+  return {
+    names: async () =>
+      (await cache.keys()).map(({ url }) => decodeURIComponent(new URL(url).pathname.split('/').at(-1)!)),
+    read: async name => (await (await cache.match(url(name)))?.blob()) ?? null,
+    write: (name, contents) => cache.put(url(name), new Response(contents)),
+    async remove(name) {
+      await cache.delete(url(name))
+    },
+  }
+}
