@@ -3,7 +3,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
-import { at360, dark, journey, reloadFromStore, untilDrawn, untilStored } from './harness'
+import { at360, journey, LIGHTS, reloadFromStore, untilDrawn, untilStored } from './harness'
 import { enlarge, tooSmall, tooWide } from './sizes'
 
 const go = (page: Page, place: string) =>
@@ -188,10 +188,7 @@ describe('the rules of every screen', () => {
   ]
 
   for (const [name, reach] of places)
-    for (const [light, options] of [
-      ['by day', at360()],
-      ['in the dark', { ...at360(), ...dark }],
-    ] as const)
+    for (const [light, options] of LIGHTS)
       journey(`${name}: kept ${light}`, async ({ open: visit }) => {
         const page = await visit(options)
         await reach(page)

@@ -5,7 +5,7 @@ import { readFile } from 'node:fs/promises'
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
-import { at360, dark, journey } from './harness'
+import { at360, journey, LIGHTS } from './harness'
 import { enlarge, tooSmall, tooWide } from './sizes'
 
 const TABLE = `Gear list;;;;;;
@@ -114,10 +114,7 @@ describe('a table', () => {
 })
 
 describe('the panels of tables', () => {
-  for (const [light, options] of [
-    ['by day', at360()],
-    ['in the dark', { ...at360(), ...dark }],
-  ] as const) {
+  for (const [light, options] of LIGHTS) {
     journey(`keep the rules ${light}`, async ({ open }) => {
       const page = await open(options)
       await atTheDoor(page)

@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
-import { at360, dark, journey, untilDrawn } from './harness'
+import { at360, journey, LIGHTS, untilDrawn } from './harness'
 import { enlarge, tooSmall, tooWide } from './sizes'
 
 const LIST = `Tent 1500 g
@@ -121,10 +121,7 @@ describe('twenty-five names and grams', () => {
 })
 
 describe('the panels of the gear', () => {
-  for (const [light, options] of [
-    ['by day', at360()],
-    ['in the dark', { ...at360(), ...dark }],
-  ] as const) {
+  for (const [light, options] of LIGHTS) {
     journey(`keep the rules ${light}`, async ({ open }) => {
       const page = await open(options)
       await planned(page)

@@ -3,7 +3,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
-import { at360, dark, journey, untilDrawn, untilStored } from './harness'
+import { at360, journey, LIGHTS, untilDrawn, untilStored } from './harness'
 import { enlarge, tooSmall, tooWide } from './sizes'
 
 /** A metre of latitude, degrees: near enough for an invented way due north. */
@@ -119,10 +119,7 @@ describe('a track file', () => {
 })
 
 describe('what the route decides', () => {
-  for (const [light, options] of [
-    ['by day', at360()],
-    ['in the dark', { ...at360(), ...dark }],
-  ] as const) {
+  for (const [light, options] of LIGHTS) {
     journey(`keeps the rules of the house ${light}`, async ({ open }) => {
       const page = await open(options)
       await page.getByRole('button', { name: 'Plan a trip' }).click()

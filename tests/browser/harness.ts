@@ -35,6 +35,12 @@ export const at1280 = (): BrowserContextOptions => ({ viewport: { width: 1280, h
 /** Spread into the options: `open({ ...at360(), ...dark })`. */
 export const dark: BrowserContextOptions = { colorScheme: 'dark' }
 
+/** The small phone in both lights: what a journey that looks at rules is called and opened with. */
+export const LIGHTS = [
+  ['by day', at360()],
+  ['in the dark', { ...at360(), ...dark }],
+] as const
+
 /** Opens the app on a fresh profile (a small phone unless told otherwise) and waits until it has drawn itself. */
 export type Open = (options?: BrowserContextOptions) => Promise<Page>
 

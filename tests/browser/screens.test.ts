@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { openDiffering, openMore } from './backups'
-import { at360, at1280, dark, journey } from './harness'
+import { at360, at1280, dark, journey, LIGHTS } from './harness'
 import { enlarge, tooSmall, tooWide } from './sizes'
 
 const PLACES = ['Trip', 'Gear', 'Need', 'Packs'] as const
@@ -25,10 +25,7 @@ async function openPlace(page: Page, place: string) {
 }
 
 describe('on a phone', () => {
-  for (const [light, options] of [
-    ['by day', at360()],
-    ['in the dark', { ...at360(), ...dark }],
-  ] as const) {
+  for (const [light, options] of LIGHTS) {
     journey(`every screen keeps the rules ${light}`, async ({ open }) => {
       const page = await open(options)
       await openDemo(page)

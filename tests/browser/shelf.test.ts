@@ -5,7 +5,7 @@
 import type { Locator, Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
-import { at360, at1280, dark, journey, untilDrawn } from './harness'
+import { at360, at1280, journey, LIGHTS, untilDrawn } from './harness'
 import { enlarge, tooSmall, tooWide } from './sizes'
 
 const go = (page: Page, place: string) =>
@@ -215,10 +215,7 @@ describe('a shelf of hundreds of things', () => {
 })
 
 describe('the screens of the shelf', () => {
-  for (const [light, options] of [
-    ['by day', at360()],
-    ['in the dark', { ...at360(), ...dark }],
-  ] as const) {
+  for (const [light, options] of LIGHTS) {
     journey(`keep the rules ${light}`, async ({ open }) => {
       const page = await open(options)
       await shelved(page)

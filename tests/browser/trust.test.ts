@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
-import { at360, dark, journey, untilDrawn, untilStored } from './harness'
+import { at360, journey, LIGHTS, untilDrawn, untilStored } from './harness'
 import { enlarge, tooSmall, tooWide } from './sizes'
 
 async function openDemo(page: Page) {
@@ -81,10 +81,7 @@ describe('one’s own packing', () => {
     expect(await page.locator('.packing').count()).toBe(0)
   })
 
-  for (const [light, options] of [
-    ['by day', at360()],
-    ['in the dark', { ...at360(), ...dark }],
-  ] as const) {
+  for (const [light, options] of LIGHTS) {
     journey(`keeps the rules of every screen ${light}`, async ({ open }) => {
       const page = await open(options)
       await openDemo(page)

@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { figuresOn, openReasons, type Seen, unfold } from './figures'
-import { at360, dark, journey } from './harness'
+import { journey, LIGHTS } from './harness'
 import { tooSmall, tooWide } from './sizes'
 
 /** An invented way due north over a hill, 24 km. */
@@ -209,10 +209,7 @@ describe('a reason', () => {
     await expect.poll(field).toBe('settings/fillEfficiency')
   })
 
-  for (const [light, options] of [
-    ['by day', at360()],
-    ['in the dark', { ...at360(), ...dark }],
-  ] as const)
+  for (const [light, options] of LIGHTS)
     journey(`keeps the rules ${light}, and fits 320 px with text twice as large`, async ({ open }) => {
       const page = await open(options)
       await openDemo(page)
