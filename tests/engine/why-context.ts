@@ -1,11 +1,13 @@
 // What the tests of the explanations share: a plan with its Reckoning, and the first explanation of a figure.
 
+import fc from 'fast-check'
 import { expect } from 'vitest'
 import type { Plan } from '../../src/plan'
-import type { Reckoning } from '../../src/reckon'
+import { type Reckoning, reckon } from '../../src/reckon'
 import { shownIn } from '../../src/report'
 import { type About, type Explanation, explain, type WhyContext } from '../../src/report/why'
 import type { System } from '../../src/units'
+import { documents, planOf } from './plans'
 import { reckoned } from './small-plans'
 
 export const contextOf = (
@@ -26,3 +28,19 @@ export const first = (about: About, context: WhyContext): Explanation => {
 }
 export const near = (got: number, wanted: number, share = 1e-9) =>
   expect(Math.abs(got - wanted)).toBeLessThanOrEqual(share * Math.max(1, Math.abs(wanted)))
+
+/** Holds a rule against random plans, by asking `holds` of each that reckons; most of them have to. */
+export function onAnyPlan(options: Parameters<typeof documents>[0], holds: (context: WhyContext) => void) {
+  let seen = 0
+  fc.assert(
+    fc.property(documents(options), document => {
+      const plan = planOf(document)
+      const result = reckon(plan)
+      if (!result.ok) return
+      seen += 1
+      holds(contextOf(plan, result.reckoning))
+    }),
+    { numRuns: 12 },
+  )
+  expect(seen).toBeGreaterThan(6)
+}
