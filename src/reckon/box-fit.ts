@@ -1,19 +1,28 @@
-// Box-shaped rigid things against a pack's inside. A round thing is held to `longestCm` and `widestCm`; a box has no one
-// width, so it is too long or too wide where no way to hold it goes in without rounding the pack out.
+// Rigid things against a pack's inside: too long for its height, too wide for the lesser of its width and depth. A box
+// has no one width, so it is too long or too wide where no way to hold it goes in without rounding the pack out.
 
 import { fitOf } from '../equations'
 import type { Item, Pack } from '../plan/types'
-import { type Parts, rigidInBody } from './need'
 
-type Sizes = Pick<Item, 'lengthCm' | 'widthCm' | 'depthCm'>
+type Sizes = Pick<Item, 'lengthCm' | 'diameterCm' | 'widthCm' | 'depthCm'>
 type Inside = Pick<Pack, 'innerHeightCm' | 'innerWidthCm' | 'innerDepthCm' | 'section'>
 
-/** The boxes whose place is the main body. */
-export const boxesOf = (parts: Parts): Item[] =>
-  rigidInBody(parts).filter(item => item.widthCm !== null && item.depthCm !== null)
+export type TooLarge = 'too-long' | 'too-wide'
+
+/** What a rigid thing is counted as in a pack, whatever way it might go in; a size that is not known is in nobody's way. */
+export function tooLargeIn(pack: Inside, item: Sizes): TooLarge[] {
+  const { innerHeightCm, innerWidthCm, innerDepthCm } = pack
+  const widthCm = Math.min(innerWidthCm ?? Number.POSITIVE_INFINITY, innerDepthCm ?? Number.POSITIVE_INFINITY)
+  const box = boxInTheWay(item, pack)
+  const rows: [TooLarge, boolean][] = [
+    ['too-long', (item.lengthCm ?? 0) > (innerHeightCm ?? Number.POSITIVE_INFINITY)],
+    ['too-wide', (item.diameterCm ?? 0) > widthCm],
+  ]
+  return rows.flatMap(([code, holds]) => (holds || box === code ? [code] : []))
+}
 
 /** What is in the way of a box; null for what is none, for what goes in, and while a size is not known. */
-export function boxInTheWay(item: Sizes, pack: Inside): 'too-long' | 'too-wide' | null {
+function boxInTheWay(item: Sizes, pack: Inside): TooLarge | null {
   const { lengthCm, widthCm, depthCm } = item
   const { innerHeightCm, innerWidthCm, innerDepthCm, section } = pack
   if (lengthCm === null || widthCm === null || depthCm === null) return null

@@ -1,6 +1,6 @@
 // The public face of the engine: `reckon` first, and what is asked of a Reckoning afterwards.
 
-export { boxInTheWay } from './box-fit'
+export { type TooLarge, tooLargeIn } from './box-fit'
 export {
   CALIBRATION_LIMITS,
   type Calibration,
@@ -39,9 +39,11 @@ export { ASSUMED as ASSUMED_BODY, type Body, bodyOf, CAMP_FACTOR, rationsFrom } 
 export { frontierOf, notBeaten } from './frontier'
 export { type Grounds, groundsOf } from './grounds'
 export { ASSUMED_AIR_C } from './heat'
+export { stowsOf } from './ledger'
 export { type ItemMakeup, makeupAt } from './makeup'
 export { type Simulation, type SimulationOptions, simulate } from './monte-carlo'
 export { drawsFrom, xoshiro128 } from './monte-carlo-draws'
+export { NINE_IN_TEN, rigidInBody } from './need'
 export { normalCdf } from './normal'
 export { stockAtMoments } from './provisions'
 export { type ReachBasis, reachBasisOf } from './reach-basis'

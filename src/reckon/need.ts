@@ -9,7 +9,7 @@ import { groupedVariance, litresSigmaShare, MASS_HALF_WIDTH, uniformSigma } from
 import type { WaterPlan } from './water'
 
 /** Nine times in ten: the normal quantile of 0.9, as the model page rounds it. */
-const NINE_IN_TEN = 1.2816
+export const NINE_IN_TEN = 1.2816
 
 export interface Parts {
   plan: Plan

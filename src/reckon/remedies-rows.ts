@@ -2,9 +2,9 @@
 // terms of the packing model, the load and the pockets at every moment, and each thing that is too long or too wide.
 
 import type { Item } from '../plan/types'
-import { boxInTheWay } from './box-fit'
+import { tooLargeIn } from './box-fit'
 import { insideLitres, unitsInPlay } from './ledger'
-import type { Parts } from './need'
+import { type Parts, rigidInBody } from './need'
 import { type Candidate, emptiedBy } from './remedies-candidates'
 import type { Row } from './remedies-solve'
 import { judgedIn, type Trial } from './remedies-trial'
@@ -49,20 +49,11 @@ export function rowsOf(trial: Trial, parts: Parts, things: Candidate[]): (roomLi
   }
 
   function sizeRows(): Row[] {
-    const width = Math.min(
-      pack.innerWidthCm ?? Number.POSITIVE_INFINITY,
-      pack.innerDepthCm ?? Number.POSITIVE_INFINITY,
-    )
-    const height = pack.innerHeightCm ?? Number.POSITIVE_INFINITY
-    return parts.gear.flatMap(item => {
-      const stiff = item.build === 'rigid' && item.count > 0 && parts.stowOf(item) === 'main-body'
-      const tooBig =
-        (item.lengthCm ?? 0) > height || (item.diameterCm ?? 0) > width || boxInTheWay(item, pack) !== null
-      if (!stiff || !tooBig) return []
-      return [
+    return rigidInBody(parts)
+      .filter(item => tooLargeIn(pack, item).length > 0)
+      .map(item =>
         row(1, it => (it.item.id === item.id || (it.way === 'move' && it.item.id === item.inside) ? 1 : 0)),
-      ]
-    })
+      )
   }
 
   function bodyRows(roomLitres: number): Row[] {

@@ -1,8 +1,8 @@
 // What each set-up of each pack is for this need: the codes, whether it suffices, and the figures behind both.
 
-import type { Item, Pack, Setup } from '../plan/types'
-import { boxesOf, boxInTheWay } from './box-fit'
-import type { Parts } from './need'
+import type { Pack, Setup } from '../plan/types'
+import { type TooLarge, tooLargeIn } from './box-fit'
+import { type Parts, rigidInBody } from './need'
 import { normalCdf } from './normal'
 import { reachDaysOf } from './reach'
 import type { Moment, Need, SetupReckoning, VerdictCode } from './types'
@@ -24,10 +24,13 @@ const FAILS: ReadonlySet<VerdictCode> = new Set([
 
 /** The set-ups of all packs in order. `full` is the moment whose main body is fullest. */
 export function judgePacks(need: Need, full: Moment, parts: Parts): SetupReckoning[] {
-  const boxes = boxesOf(parts)
-  return parts.plan.packs.flatMap((pack, packIndex) =>
-    pack.setups.map((setup, index) => judge({ pack, setup, need, full, parts, boxes, packIndex, index })),
-  )
+  const rigid = rigidInBody(parts)
+  return parts.plan.packs.flatMap((pack, packIndex) => {
+    const tooLarge = new Set(rigid.flatMap(item => tooLargeIn(pack, item)))
+    return pack.setups.map((setup, index) =>
+      judge({ pack, setup, need, full, parts, tooLarge, packIndex, index }),
+    )
+  })
 }
 
 interface Case {
@@ -36,7 +39,7 @@ interface Case {
   need: Need
   full: Moment
   parts: Parts
-  boxes: Item[]
+  tooLarge: ReadonlySet<TooLarge>
   packIndex: number
   index: number
 }
@@ -112,14 +115,12 @@ function loadLimit({ frame, ratedKg }: Setup, framelessCeilingKg: number): numbe
   return ratedKg === null ? framelessCeilingKg : Math.min(framelessCeilingKg, ratedKg)
 }
 
-function verdictsOf({ pack, setup, need, parts, boxes }: Case, figures: Figures): VerdictCode[] {
+function verdictsOf({ pack, setup, need, parts, tooLarge }: Case, figures: Figures): VerdictCode[] {
   const { carrier, settings } = parts.plan
   const { fitChance, fitChanceWithCollar, carriedKg, ratedAgainstKg, loadLimitKg, brimLoadKg } = figures
   const { ratedKg, frame } = setup
   const overloaded = ratedKg !== null && ratedAgainstKg > ratedKg
   const framelessOverloaded = frame === 'frameless' && ratedAgainstKg > loadLimitKg!
-  const innerWidest = smallestKnown(pack.innerWidthCm, pack.innerDepthCm)
-  const inTheWay = new Set(boxes.map(item => boxInTheWay(item, pack)))
   const rows: [VerdictCode, boolean][] = [
     ['undersized', fitChance < 0.5],
     ['tight', fitChance >= 0.5 && fitChance < SURE],
@@ -138,17 +139,9 @@ function verdictsOf({ pack, setup, need, parts, boxes }: Case, figures: Figures)
     ],
     ['rating-unknown', ratedKg === null],
     ['outside-short', pack.outsideLitres !== null && need.outsideLitres > pack.outsideLitres],
-    ['too-long', exceeds(need.longestCm, pack.innerHeightCm) || inTheWay.has('too-long')],
-    ['too-wide', exceeds(need.widestCm, innerWidest) || inTheWay.has('too-wide')],
+    ['too-long', tooLarge.has('too-long')],
+    ['too-wide', tooLarge.has('too-wide')],
     ['heavy-for-carrier', carriedKg > carrier.loadShareLimit * carrier.massKg],
   ]
   return rows.flatMap(([code, holds]) => (holds ? [code] : []))
 }
-
-function smallestKnown(a: number | null, b: number | null): number | null {
-  if (a === null || b === null) return a ?? b
-  return Math.min(a, b)
-}
-
-const exceeds = (needed: number | null, room: number | null) =>
-  needed !== null && room !== null && needed > room

@@ -3,13 +3,11 @@
 
 import { type Fit, fitOf, type Outcome, type PackInner, type RigidPiece } from '../../equations'
 import type { Item, Pack, Plan } from '../../plan'
-import { boxInTheWay } from '../../reckon'
+import { type TooLarge, tooLargeIn } from '../../reckon'
 import { type Pair, pairsOf } from './pairs'
 import { insideOf, shapeOf, sizedThings } from './pieces'
 
 export type Way = 'upright' | 'lying' | 'aslant' | 'deforms' | 'does-not-fit'
-
-export type TooLarge = 'too-long' | 'too-wide'
 
 export interface Fitted {
   item: Item
@@ -64,7 +62,7 @@ function fittedIn(item: Item, piece: RigidPiece, { pack, inner }: { pack: Pack; 
   const snug = BEST_FIRST.indexOf(close.way) < BEST_FIRST.indexOf(easy.way)
   // What goes in no way is told by what the engine goes by: the whole inside.
   const held = snug || close.way === 'does-not-fit' ? close : easy
-  return { item, piece, snug, ...held, counted: countedAs(item, piece, pack) }
+  return { item, piece, snug, ...held, counted: tooLargeIn(pack, item) }
 }
 
 function heldIn(piece: RigidPiece, inner: PackInner) {
@@ -89,15 +87,4 @@ function wayOf(fit: Fit): Way {
     case 'does-not-fit':
       return 'does-not-fit'
   }
-}
-
-/** What the engine's verdicts say of one thing: by its length, by its width across, and of a box that goes in no way. */
-function countedAs(item: Item, { shape }: RigidPiece, pack: Pack): TooLarge[] {
-  const { innerHeightCm, innerWidthCm, innerDepthCm } = pack
-  const box = shape === 'box' ? boxInTheWay(item, pack) : null
-  const rows: [TooLarge, boolean][] = [
-    ['too-long', (item.lengthCm ?? 0) > (innerHeightCm ?? Infinity)],
-    ['too-wide', (item.diameterCm ?? 0) > Math.min(innerWidthCm ?? Infinity, innerDepthCm ?? Infinity)],
-  ]
-  return rows.flatMap(([code, holds]) => (holds || box === code ? [code] : []))
 }

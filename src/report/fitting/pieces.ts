@@ -3,22 +3,16 @@
 
 import type { PackInner, RigidPiece } from '../../equations'
 import type { Item, Pack, Plan } from '../../plan'
+import { rigidInBody, stowsOf } from '../../reckon'
 
 /** A thing's shape, or the sizes that are missing to know it, in words. */
 type Shape = { piece: RigidPiece } | { missing: string[] }
 
 /** The rigid things whose place is the main body, each with at least one size. */
-export function sizedThings({ gear }: Plan): Item[] {
-  const byId = new Map(gear.map(item => [item.id, item]))
-  const stowOf = ({ inside, stow }: Item) => (inside === null ? stow : byId.get(inside)?.stow)
-  return gear.filter(
-    item =>
-      item.build === 'rigid' &&
-      item.count > 0 &&
-      stowOf(item) === 'main-body' &&
-      [item.lengthCm, item.diameterCm, item.widthCm, item.depthCm].some(cm => sized(cm) !== null),
+export const sizedThings = ({ gear }: Plan): Item[] =>
+  rigidInBody({ gear, stowOf: stowsOf(gear) }).filter(item =>
+    [item.lengthCm, item.diameterCm, item.widthCm, item.depthCm].some(cm => sized(cm) !== null),
   )
-}
 
 /** Below this a size is none. */
 const LEAST_CM = 0.1

@@ -3,9 +3,9 @@
 
 import { fitRoom } from '../../equations'
 import type { Pack, Plan } from '../../plan'
-import type { Need } from '../../reckon'
+import type { Need, TooLarge } from '../../reckon'
 import type { Shown } from '../shown'
-import { type Fitted, fittingOf, given, type TooLarge, type Way } from './judge'
+import { type Fitted, fittingOf, given, type Way } from './judge'
 import { fitWords, nameOf, pairWords } from './words'
 
 interface Words {

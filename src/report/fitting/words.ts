@@ -2,8 +2,9 @@
 // The rules are those of equations/fit.ts; the clearance of 1 cm is our judgement.
 
 import { type FitRoom, fitRoom, usualClearanceCm } from '../../equations'
+import type { TooLarge } from '../../reckon'
 import type { Shown } from '../shown'
-import { type Fitted, given, type TooLarge } from './judge'
+import { type Fitted, given } from './judge'
 import type { Pair } from './pairs'
 
 interface FitWords {

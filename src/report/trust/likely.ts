@@ -2,17 +2,14 @@
 // less, 1 of 10 needs more, so that its upper end is enough in 9 of 10.
 
 import type { Settings } from '../../plan'
-import type { Need } from '../../reckon'
+import { type Need, NINE_IN_TEN } from '../../reckon'
 import { formatQuantity } from '../../units'
 import type { Shown } from '../shown'
-
-/** Standard deviations from the need to either end: those that `bodyLitresSafe` is made with. */
-const REACH = 1.2816
 
 type Sure = Pick<Need, 'bodyLitres' | 'sigmaV'>
 
 export function likelyRange({ bodyLitres, sigmaV }: Sure): { low: number; high: number } {
-  return { low: Math.max(0, bodyLitres - REACH * sigmaV), high: bodyLitres + REACH * sigmaV }
+  return { low: Math.max(0, bodyLitres - NINE_IN_TEN * sigmaV), high: bodyLitres + NINE_IN_TEN * sigmaV }
 }
 
 /** "38 to 47 L", or "42 L" where both ends read the same; never narrower than it is. */
