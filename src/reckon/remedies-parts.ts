@@ -1,5 +1,6 @@
 // The engine's inner tables of a plan that was already reckoned, rebuilt from its Reckoning, for those who ask more
-// about it than the Reckoning says. Nothing is iterated: rations and water are taken as they came out.
+// about it than the Reckoning says. Nothing is iterated: rations and water are taken as they came out. Kept with the
+// Reckoning, so that many questions share one rebuilding: nothing may be changed in them.
 
 import type { Plan } from '../plan/types'
 import { withFuelMass } from './energy'
@@ -10,8 +11,18 @@ import { routeOf } from './route'
 import type { Reckoning } from './types'
 import { waterPlanOf, waterRoomOf } from './water'
 
+const KEPT = new WeakMap<Reckoning, Parts>()
+
 /** `reckoning` must be what `reckon(plan)` gave. */
 export function partsOf(plan: Plan, reckoning: Reckoning): Parts {
+  const kept = KEPT.get(reckoning)
+  if (kept?.plan === plan) return kept
+  const parts = rebuilt(plan, reckoning)
+  KEPT.set(reckoning, parts)
+  return parts
+}
+
+function rebuilt(plan: Plan, reckoning: Reckoning): Parts {
   const route = routeOf(plan)
   const gear = withFuelMass(plan.gear)
   const stowOf = stowsOf(gear)

@@ -3,6 +3,7 @@
 import type { Notice } from '../reckon'
 import { type Caution, ITS_FIGURES, itsFigures, listText } from './caution'
 import type { Shown } from './shown'
+import { capital } from './text'
 
 export function noticeCautions(notices: readonly Notice[], shown: Shown): Caution[] {
   const codes = new Set(notices.map(({ code }) => code))
@@ -48,7 +49,7 @@ function worded(code: Notice['code'], notices: readonly Notice[], { water }: Sho
         {
           signal: 'NOTICE',
           about: 'energy',
-          text: `${upper(legsText(legs))} ${is} faster or steeper than the energy equation was made for; ${its} energy is computed at the equation’s limit.`,
+          text: `${capital(legsText(legs))} ${is} faster or steeper than the energy equation was made for; ${its} energy is computed at the equation’s limit.`,
         },
       ]
     }
@@ -88,7 +89,7 @@ function worded(code: Notice['code'], notices: readonly Notice[], { water }: Sho
             figure: days.length === 1 ? ITS_FIGURES : `Figures of day ${day}`,
             about: { kind: 'day', day: day - 1 },
           })),
-          text: `${upper(listText([first!, ...others]))}, more than a body should take in a day. Change hour, pace or route; do not just drink more.`,
+          text: `${capital(listText([first!, ...others]))}, more than a body should take in a day. Change hour, pace or route; do not just drink more.`,
         },
       ]
     }
@@ -98,5 +99,3 @@ function worded(code: Notice['code'], notices: readonly Notice[], { water }: Sho
 /** "the leg to Fell Tarn", "the legs to Fell Tarn and Hut". */
 const legsText = (legs: readonly { name: string }[]) =>
   `the ${legs.length === 1 ? 'leg' : 'legs'} to ${listText(legs.map(({ name }) => name))}`
-
-const upper = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)

@@ -4,6 +4,7 @@ import type { Plan } from '../plan'
 import type { ItemChoice, Remedy, Shortfall, TripChange } from '../reckon'
 import { listText } from './caution'
 import { chanceText, type Shown } from './shown'
+import { capital } from './text'
 
 interface Context {
   plan: Plan
@@ -100,4 +101,3 @@ function setupName(index: number, { packs }: Plan): string {
 }
 
 const numberText = (days: number) => String(Number(days.toFixed(2)))
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)

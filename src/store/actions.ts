@@ -13,7 +13,7 @@ import {
   type Typed,
 } from '../plan'
 import { type Shelf, setThingFact, thingPath } from '../plan/shelf'
-import type { ScreenPlace, Step, StepPart, System, Theme, TripDocument } from './documents'
+import type { ScreenPlace, StepPart, System, Theme, TripDocument } from './documents'
 import {
   broughtBack,
   lastDone,
@@ -21,11 +21,11 @@ import {
   moved,
   partsBetween,
   pruned,
+  stepOf,
   takenAway,
-  timeAfter,
+  touched,
   travelled,
   type World,
-  withStep,
 } from './journal'
 import { placeAfter } from './library'
 import type { State } from './state'
@@ -67,32 +67,24 @@ export function createActions(state: State, { now, newId }: Clock) {
     const parts = list ? [list] : partsBetween(start ?? world, next)
     if (parts.length === 0 && !start) return
     const id = start ? last!.id : newId()
-    const time = start ? last!.at : timeAfter(journal, at)
-    const step: Step = { format: 'pack-reckoner/step', version: 1, id, label, at: time, undone: false, parts }
+    const step = stepOf(journal, { id, label, parts, now: at })
     typing = path === undefined ? null : { step: id, path, at }
     batch(() => {
-      state.justUndone.value = null
+      if (parts.length > 0) state.record(start ? { ...step, at: last!.at } : step)
       // Typed back to what it was: nothing is left to take back.
-      state.journal.value =
-        parts.length > 0 ? withStep(journal, step) : journal.filter(other => other !== last)
+      else state.journal.value = journal.filter(other => other !== last)
       state.putWorld({ ...next, removed: pruned(next.removed, state.journal.peek()) })
     })
   }
 
-  /** Two states of a trip or of the shelf never share their time, so that it tells them apart. */
-  const touched = <T extends { changedAt: number }>(record: T): T => ({
-    ...record,
-    changedAt: Math.max(now(), record.changedAt + 1),
-  })
-
   function withOpen(world: World, { draft, typed }: { draft: Draft; typed: Typed }): World {
     const trip = world.trips.get(world.open ?? '')
     if (!trip || (draft === trip.draft && typed === trip.typed)) return world
-    return { ...world, trips: new Map(world.trips).set(trip.id, touched({ ...trip, draft, typed })) }
+    return { ...world, trips: new Map(world.trips).set(trip.id, touched({ ...trip, draft, typed }, now())) }
   }
 
   const withShelf = (world: World, shelf: Shelf): World =>
-    shelf === world.shelf ? world : { ...world, shelf: touched(shelf) }
+    shelf === world.shelf ? world : { ...world, shelf: touched(shelf, now()) }
 
   function travel(way: 'back' | 'forth') {
     typing = null
@@ -230,7 +222,7 @@ export function createActions(state: State, { now, newId }: Clock) {
     setProfile(profile: ProfilePoint[] | null) {
       const trip = state.openTrip.peek()
       if (!trip) return
-      const { profile: _old, ...rest } = touched(trip)
+      const { profile: _old, ...rest } = touched(trip, now())
       state.putTrip(profile ? { ...rest, profile } : rest)
     },
 

@@ -64,8 +64,20 @@ export function withStep(journal: Journal, step: Step): Journal {
   return [...done, step].slice(-MOST_STEPS)
 }
 
-/** The time of a new step: later than all there are, so that it stands last. */
-export const timeAfter = (journal: Journal, now: number) => Math.max(now, (journal.at(-1)?.at ?? 0) + 1)
+/** A step just done: its time is later than that of all there are, so that it stands last. */
+export function stepOf(
+  journal: Journal,
+  { now, ...step }: Pick<Step, 'id' | 'label' | 'parts'> & { now: number },
+): Step {
+  const at = Math.max(now, (journal.at(-1)?.at ?? 0) + 1)
+  return { format: 'pack-reckoner/step', version: 1, ...step, at, undone: false }
+}
+
+/** Two states of a trip or of the shelf never share their time, so that it tells them apart. */
+export const touched = <T extends { changedAt: number }>(record: T, now: number): T => ({
+  ...record,
+  changedAt: Math.max(now, record.changedAt + 1),
+})
 
 export const inOrder = (steps: Iterable<Step>): Journal =>
   [...steps].sort((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1))
@@ -87,14 +99,13 @@ function takePart(world: World, part: StepPart, way: Way, now: number): World | 
       const trip = world.trips.get(part.id)
       const made = trip ? patched(contentsOf(trip), part.patch, way) : REFUSED
       if (!trip || made === REFUSED) return null
-      const next = { ...trip, ...(made as Contents), changedAt: Math.max(now, trip.changedAt + 1) }
+      const next = touched({ ...trip, ...(made as Contents) }, now)
       return { ...world, trips: new Map(world.trips).set(part.id, next), open: part.id }
     }
     case 'shelf': {
       const made = patched(shelfContentsOf(world.shelf), part.patch, way)
       if (made === REFUSED) return null
-      const changedAt = Math.max(now, world.shelf.changedAt + 1)
-      return { ...world, shelf: { ...world.shelf, ...(made as ShelfContents), changedAt } }
+      return { ...world, shelf: touched({ ...world.shelf, ...(made as ShelfContents) }, now) }
     }
     case 'order':
       return { ...world, order: moved(world.order, part.id, way === 'forth' ? part.to : part.from) }

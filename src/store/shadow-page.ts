@@ -2,6 +2,7 @@
 // when the page is hidden. Loaded after the first picture, since nothing on it waits for this.
 
 import { effect } from '@preact/signals'
+import { inTurn } from './in-turn'
 import { nameOf } from './messages'
 import { createShadow } from './shadow'
 import type { ShadowEnvironment } from './shadow-environment'
@@ -26,7 +27,7 @@ export async function startShadow({ flush, ...env }: PageEnvironment): Promise<v
       if (lost()) state.tell(GONE_TEXT)
       return
     }
-    const shadow = createShadow({ ...env, vault, alone: inTurn() })
+    const shadow = createShadow({ ...env, vault, alone: inTurn('pack-reckoner-copy') })
     await shadow.check()
     await shadow.sync()
     follow(state.saveState, shadow.sync)
@@ -50,18 +51,4 @@ function follow(saveState: ShadowEnvironment['state']['saveState'], sync: () => 
       void sync()
     }, EVERY_MS)
   })
-}
-
-/** One piece of work after the other: over all tabs with the browser's locks, else in this one. */
-function inTurn(): ShadowEnvironment['alone'] {
-  let last: Promise<void> = Promise.resolve()
-  return work => {
-    const run = async () => {
-      if (navigator.locks) await navigator.locks.request('pack-reckoner-copy', work)
-      else await work()
-    }
-    const next = last.then(run)
-    last = next.catch(() => {})
-    return next
-  }
 }

@@ -4,8 +4,8 @@
 import { batch } from '@preact/signals'
 import { copyName } from '../plan'
 import { emptyShelf, mergeShelves, same } from '../plan/shelf'
-import { emptyLibrary, type StepPart, type TripDocument } from './documents'
-import { partsBetween, shelfContentsOf, timeAfter, withStep } from './journal'
+import { emptyLibrary, type TripDocument } from './documents'
+import { partsBetween, shelfContentsOf, stepOf, touched } from './journal'
 import { merged, placeAfter, tidied } from './library'
 import type { Loss } from './shadow-check'
 import type { ShadowEnvironment } from './shadow-environment'
@@ -81,7 +81,7 @@ function restoreTrip(
   }
   const isUntouched = here !== undefined && here === books.known.get(key)?.value
   if (how === 'older' && isUntouched) {
-    asStep(env, () => state.putTrip({ ...copy, changedAt: Math.max(now(), copy.changedAt + 1) }))
+    asStep(env, () => state.putTrip(touched(copy, now())))
     return ['newest', name]
   }
   const beside: TripDocument = {
@@ -96,21 +96,21 @@ function restoreTrip(
 }
 
 function restoreShelf(env: ShadowEnvironment, { was, copy }: LostShelf): string {
-  const { state, books, newId } = env
+  const { state, books, now, newId } = env
   if (!copy)
     return 'The browser has lost your shelf, and the second copy of it is damaged too. Bring it back from a backup file.'
   const here = state.shelf.peek()
   const isSame = same(shelfContentsOf(here), shelfContentsOf(copy))
   if (was === 'older' && !isSame && here === books.known.get(SHELF_KEY)?.value) {
     asStep(env, () => {
-      state.shelf.value = { ...copy, changedAt: Math.max(env.now(), copy.changedAt + 1) }
+      state.shelf.value = touched(copy, now())
     })
     return 'The browser had kept only an older state of your shelf: the newest is back from the second copy, and Undo shows the older one.'
   }
   const isEmpty = here.things.length + here.bases.length + here.packings.length === 0
   const { shelf, twice } = mergeShelves({ base: emptyShelf(), ours: here, theirs: copy }, newId)
   asStep(env, () => {
-    state.shelf.value = { ...shelf, changedAt: Math.max(env.now(), shelf.changedAt + 1) }
+    state.shelf.value = touched(shelf, now())
   })
   if (isEmpty || isSame)
     return 'The browser had lost your shelf from its storage: it is back from the second copy.'
@@ -122,19 +122,10 @@ function restoreShelf(env: ShadowEnvironment, { was, copy }: LostShelf): string 
 function asStep({ state, now, newId }: ShadowEnvironment, change: () => void) {
   const before = state.world()
   change()
-  const parts: StepPart[] = partsBetween(before, state.world())
+  const parts = partsBetween(before, state.world())
   if (parts.length === 0) return
-  const at = timeAfter(state.journal.peek(), now())
   const label = 'Newest state from the second copy'
-  state.journal.value = withStep(state.journal.peek(), {
-    format: 'pack-reckoner/step',
-    version: 1,
-    id: newId(),
-    label,
-    at,
-    undone: false,
-    parts,
-  })
+  state.record(stepOf(state.journal.peek(), { id: newId(), label, parts, now: now() }))
 }
 
 /** The first names, and how many more. */

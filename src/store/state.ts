@@ -5,7 +5,7 @@ import { batch, computed, signal } from '@preact/signals'
 import { emptyShelf, type Shelf } from '../plan/shelf'
 import { emptyLibrary, type Library, type RemovedTrip, type Step, type TripDocument } from './documents'
 import { engine } from './engine'
-import { inOrder, type Journal, lastDone, lastUndone, offered, type World } from './journal'
+import { inOrder, type Journal, lastDone, lastUndone, offered, type World, withStep } from './journal'
 import { tidied, withTrip } from './library'
 import type { OpenReckoned } from './reckoning'
 
@@ -82,6 +82,13 @@ export function createState() {
         library.value = { ...library.peek(), order: next.order, open: next.open }
     })
 
+  /** Puts down a step that has just been done here. */
+  const record = (step: Step) =>
+    batch(() => {
+      justUndone.value = null
+      journal.value = withStep(journal.peek(), step)
+    })
+
   /** Takes in steps from elsewhere; one with a known id takes its place. */
   const putSteps = (steps: Iterable<Step>) => {
     const all = new Map([...journal.peek(), ...steps].map(step => [step.id, step]))
@@ -123,6 +130,7 @@ export function createState() {
     dropTrip,
     world,
     putWorld,
+    record,
     putSteps,
     tell,
   }

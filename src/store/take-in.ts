@@ -1,10 +1,10 @@
 // From what there is to what there is to be, as one step of the journal: trips that go, come, move and change, and the
 // shelf. Pure. Used where a whole backup is taken in, and to put everything back as it was.
 
-import { type Contents, canonical, sameTrip } from '../files/backup'
+import { type Contents, sameTrip } from '../files/backup'
 import { emptyShelf, mergeShelves, same } from '../plan/shelf'
 import type { StepPart, TripDocument } from './documents'
-import { moved, partsBetween, shelfContentsOf, takenAway, type World } from './journal'
+import { moved, partsBetween, shelfContentsOf, takenAway, touched, type World } from './journal'
 
 export interface Taken {
   world: World
@@ -51,12 +51,11 @@ export function takenIn(
     trip.id,
     documentOf(documents.get(trip.id)!, trip),
   ])
-  const isSameShelf = canonical(shelfContentsOf(start.shelf)) === canonical(shelf)
-  const changedAt = Math.max(now, start.shelf.changedAt + 1)
+  const isSameShelf = same(shelfContentsOf(start.shelf), shelf)
   const next: World = {
     ...listed,
     trips: new Map(changed),
-    shelf: isSameShelf ? start.shelf : { ...start.shelf, ...shelf, changedAt },
+    shelf: isSameShelf ? start.shelf : touched({ ...start.shelf, ...shelf }, now),
   }
   return { world: next, parts: [...parts, ...partsBetween(listed, next)] }
 }

@@ -1,7 +1,8 @@
 // Long lists and moving in them: what is drawn of thousands, and where a row goes by drag, by key and by button.
 
-import { cleanup, fireEvent, render, screen } from '@testing-library/preact'
+import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact'
 import fc from 'fast-check'
+import { useMemo } from 'preact/hooks'
 import { afterEach, describe, expect, test } from 'vitest'
 import {
   type Entry,
@@ -157,5 +158,39 @@ describe('a list', () => {
     fireEvent.focusIn(screen.getByRole('button', { name: 'Move Row 3' }))
     drawn.rerender(<List count={2999} />)
     expect(screen.getByRole('button', { name: 'Move Row 3' })).toBeTruthy()
+  })
+
+  test('is not drawn anew while a row follows the pointer', () => {
+    let draws = 0
+    function Counted() {
+      const mover = useMover()
+      const entries = useMemo(() => rows('k0', 'k1'), [])
+      mover.now.moving = { entries, onMove: () => {} }
+      const draw = (at: number, of: number | undefined) => {
+        draws++
+        const key = `k${at}`
+        return (
+          <li key={key} {...entryProps(key, at, of)}>
+            <Grip mover={mover} id={key} name={key} />
+          </li>
+        )
+      }
+      return <LongList entries={entries} open={null} mover={mover} draw={draw} />
+    }
+    const { container } = render(<Counted />)
+    const grip = screen.getByRole('button', { name: 'Move k0' })
+    grip.setPointerCapture = () => {}
+    const point = (type: string, clientY: number) =>
+      act(() => void fireEvent(grip, new MouseEvent(type, { bubbles: true, button: 0, clientY })))
+    point('pointerdown', 10)
+    point('pointermove', 30)
+    expect(container.querySelector('.dragged')?.textContent).toBe('k0')
+    const before = draws
+    point('pointermove', 50)
+    point('pointermove', 70)
+    expect((container.querySelector('.dragged') as HTMLElement).style.insetBlockStart).toBe('70px')
+    expect(draws).toBe(before)
+    point('pointercancel', 70)
+    expect(container.querySelector('.dragged')).toBeNull()
   })
 })

@@ -73,6 +73,16 @@ describe('a backup taken in', () => {
     expect(kept.state.shelf.value.things).toHaveLength(1)
   })
 
+  test('after an undo leaves nothing to redo, and what was undone is no longer told of', async () => {
+    const kept = await withTrips()
+    const other = await withTrips()
+    rename(kept, 'Renamed')
+    kept.actions.undo()
+    expect([kept.state.justUndone.value, kept.state.canRedo.value]).toEqual(['Trip, name', true])
+    await kept.backups.takeIn(opened(other.text()), MERGE, 'Backup merged')
+    expect([kept.state.justUndone.value, kept.state.canRedo.value]).toEqual([null, false])
+  })
+
   test('leaves a snapshot of what was here', async () => {
     const kept = await withTrips()
     const { text } = kept.backups.file()

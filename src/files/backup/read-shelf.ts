@@ -2,8 +2,8 @@
 // and said. A shelf of a later version climbs to the current one here.
 
 import * as z from 'zod/mini'
-import { checkDraft } from '../../plan'
-import type { Base, Packing, ShelfContents, Thing } from '../../plan/shelf'
+import { checkDraft, pathParts } from '../../plan'
+import { type Base, factsOf, type Packing, type ShelfContents, type Thing } from '../../plan/shelf'
 import { BACKUP_CAPS } from './limits'
 import { listed } from './read-trips'
 import type { BackupSettings } from './types'
@@ -75,9 +75,7 @@ export function readShelf(record: unknown): { shelf: ShelfContents | null; leftO
       things: withSoundFacts(known, leftOut),
       bases: readList(bases, baseShape, 'Base', leftOut) as Base[],
       packings: readList(packings, packingShape, 'Packing', leftOut) as Packing[],
-      typed: Object.fromEntries(
-        Object.entries(typed).filter(([path]) => ids.has(path.slice(0, path.indexOf('/')))),
-      ),
+      typed: Object.fromEntries(Object.entries(typed).filter(([path]) => ids.has(pathParts(path)[0] ?? ''))),
     },
     leftOut,
   }
@@ -108,7 +106,7 @@ function withSoundFacts(things: Thing[], leftOut: string[]): Thing[] {
   const bad = checked.leftOut.map(path => path.replace(/^gear\[(\d+)\]/, (_, i) => `thing ${Number(i) + 1}`))
   if (bad.length > 0) leftOut.push(`The shelf: ${listed(bad)} cannot be read.`)
   return things.map((thing, i) => {
-    const { id: _id, shelf: _shelf, inside: _inside, ...item } = checked.draft.gear[i]!
+    const item = factsOf(checked.draft.gear[i]!)
     // Names that every object has are no facts of a thing.
     const changed = Object.entries(thing.changed).filter(([field]) => !(field in {}))
     return { ...thing, item, changed: Object.fromEntries(changed) }

@@ -1,7 +1,7 @@
 // What there is after a backup was taken in, as a pure function of what was here, the file and the reader's wishes.
 // Merging takes nothing away but what the reader gives up for the file's; what is the same stays the object it was.
 
-import { copyName } from '../../plan'
+import { copyName, pathParts } from '../../plan'
 import type { Base, Packing, ShelfContents, Thing } from '../../plan/shelf'
 import { isEmpty, sameAs, sameThing, sameTrip } from './compare'
 import type { Backup, BackupTrip, Contents } from './types'
@@ -89,7 +89,7 @@ function typedOf({ things, here, file }: { things: Thing[]; here: ShelfContents;
   const ours = new Map(here.things.map(thing => [thing.id, thing]))
   const from = (source: ShelfContents, wanted: (thing: Thing) => boolean) => {
     const ids = new Set(things.filter(wanted).map(({ id }) => id))
-    return Object.entries(source.typed).filter(([path]) => ids.has(path.slice(0, path.indexOf('/'))))
+    return Object.entries(source.typed).filter(([path]) => ids.has(pathParts(path)[0] ?? ''))
   }
   const isOurs = (thing: Thing) => ours.get(thing.id) === thing
   return Object.fromEntries([...from(here, isOurs), ...from(file, thing => !isOurs(thing))])

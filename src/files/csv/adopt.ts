@@ -2,16 +2,16 @@
 
 import type { Draft, DraftItem } from '../../plan'
 import { itemOfKind, type Kind } from '../../plan/kinds'
-import type { Outside, Shelf, Thing } from '../../plan/shelf'
+import { type Outside, type Shelf, stamps, type Thing, type ThingFacts } from '../../plan/shelf'
 import { addByGroup } from '../list'
-import type { ItemFacts, ReadItem } from './types'
+import type { ReadItem } from './types'
 
 export interface Adopted {
   rows: readonly ReadItem[]
   /** Rows left out since they look like a thing that is there: by row, the id of the item there. */
   same?: ReadonlyMap<number, string>
   /** The kind that gives a row its litres, if one does. */
-  kindOf?: (item: ItemFacts) => Kind | null
+  kindOf?: (item: ThingFacts) => Kind | null
 }
 
 /** The draft with the rows as items, each beside its group, in the containers that they ride in. */
@@ -29,8 +29,7 @@ export function addTable(draft: Draft, { rows, same, kindOf }: Adopted, newId: (
 export function shelveTable(shelf: Shelf, { rows, kindOf }: Adopted, { newId, now }: Outside): Shelf {
   const made = rows.map(({ item: read, thing }): Thing => {
     const item = withKind(read, kindOf)
-    const changed = Object.fromEntries(Object.keys(item).map(fact => [fact, now]))
-    return { ...thing, id: newId(), item, changed }
+    return { ...thing, id: newId(), item, changed: stamps(item, now) }
   })
   return { ...shelf, things: [...shelf.things, ...made] }
 }
@@ -39,7 +38,7 @@ const containerNamed = ({ gear }: Draft, name: string) =>
   gear.find(item => item.holdsLitres !== undefined && item.name === name)?.id
 
 /** A kind fills what the table leaves open; what the table says stands. */
-function withKind(item: ItemFacts, kindOf: Adopted['kindOf']): ItemFacts {
+function withKind(item: ThingFacts, kindOf: Adopted['kindOf']): ThingFacts {
   const kind = needsLitres(item) ? kindOf?.(item) : null
   if (!kind) return item
   const { id: _id, ...known } = itemOfKind({ ...item, id: '' }, kind)
@@ -47,5 +46,5 @@ function withKind(item: ItemFacts, kindOf: Adopted['kindOf']): ItemFacts {
 }
 
 /** Whether nothing is said of a row's litres yet, so that a kind may give them. */
-export const needsLitres = (item: ItemFacts): boolean =>
+export const needsLitres = (item: ThingFacts): boolean =>
   item.litres === undefined && item.litresRange === undefined && item.litresFrom === undefined

@@ -1,13 +1,12 @@
 // Gear as a table, a row for each item, under the labels of fields.ts with their units: what it writes it also reads.
 
 import type { DraftItem } from '../../plan'
-import type { Thing } from '../../plan/shelf'
+import type { Thing, ThingFacts } from '../../plan/shelf'
 import { inUnit, type System } from '../../units'
 import { yesNo } from './choices'
 import { amountOf, FIELD_NAMES, FIELDS, type FieldName } from './fields'
 import { usualUnit } from './guess'
 import { rowWord } from './inside'
-import type { ItemFacts } from './types'
 import { csvText, type Marks, type WrittenCell } from './write'
 
 /** Always there, so that an empty table shows what it could hold; the others only where something has them. */
@@ -31,8 +30,9 @@ interface Written {
 
 /** The gear of a trip as a CSV file. */
 export function gearCsv(gear: readonly DraftItem[], { system, marks = 'commas' }: Written): string {
+  const wordOf = containerWords(gear)
   return csvText(
-    table(gear, system, (item, field) => (field === 'inside' ? containerWord(gear, item) : undefined)),
+    table(gear, system, ({ inside }, field) => (field === 'inside' ? wordOf(inside) : undefined)),
     marks,
   )
 }
@@ -56,7 +56,7 @@ export function shelfCsv(things: readonly Thing[], { system, marks = 'commas' }:
 }
 
 /** `beside`: cells of fields that are not facts of the item itself. */
-function table<T extends ItemFacts>(
+function table<T extends ThingFacts>(
   items: readonly T[],
   system: System,
   beside: (item: T, field: FieldName) => string | undefined,
@@ -81,7 +81,7 @@ function headingOf(field: FieldName, system: System): string {
   return unit && unit !== 'x' ? `${FIELDS[field].label} (${unit})` : FIELDS[field].label
 }
 
-function cellOf(item: ItemFacts, field: FieldName, system: System): WrittenCell {
+function cellOf(item: ThingFacts, field: FieldName, system: System): WrittenCell {
   const { path, reading } = FIELDS[field]
   if (!path) return null
   const [key, sub] = path
@@ -99,11 +99,16 @@ function cellOf(item: ItemFacts, field: FieldName, system: System): WrittenCell 
 const standIn = (field: FieldName, i: number): WrittenCell => (field === 'name' ? `Item ${i + 1}` : null)
 
 /** A container by its name; by its row where the name is shared, missing, or reads like a row. */
-function containerWord(gear: readonly DraftItem[], { inside }: DraftItem): string | undefined {
-  if (inside === undefined) return undefined
-  const index = gear.findIndex(({ id }) => id === inside)
-  const name = gear[index]?.name
-  if (index < 0) return undefined
-  const shared = gear.filter(item => item.holdsLitres !== undefined && item.name === name).length > 1
-  return !name || shared || /^row \d+$/i.test(name) ? rowWord(index + 2) : name
+function containerWords(gear: readonly DraftItem[]): (inside: string | undefined) => string | undefined {
+  const indices = new Map(gear.map(({ id }, i) => [id, i]))
+  const containers = new Map<string | undefined, number>()
+  for (const { name, holdsLitres } of gear)
+    if (holdsLitres !== undefined) containers.set(name, (containers.get(name) ?? 0) + 1)
+  return inside => {
+    const index = inside === undefined ? undefined : indices.get(inside)
+    if (index === undefined) return undefined
+    const { name } = gear[index]!
+    const shared = (containers.get(name) ?? 0) > 1
+    return !name || shared || /^row \d+$/i.test(name) ? rowWord(index + 2) : name
+  }
 }

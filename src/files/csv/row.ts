@@ -1,9 +1,10 @@
 // The cells of one row as an item, and what its parts must keep together: the same rules as a plan's.
 
-import type { DraftItem } from '../../plan'
+import { type DraftItem, LIMITS } from '../../plan'
+import type { ThingFacts } from '../../plan/shelf'
 import type { CellValue } from './cell'
 import { FIELDS, type FieldName } from './fields'
-import type { ItemFacts, ThingWords } from './types'
+import type { ThingWords } from './types'
 
 export type Values = Partial<Record<FieldName, CellValue>>
 
@@ -17,7 +18,7 @@ export interface Broken {
 export type Has = (field: FieldName) => boolean
 
 /** The item that the values make. Where the table says nothing of where a figure is from, the table states it. */
-export function itemOf(values: Values, has: Has): ItemFacts {
+export function itemOf(values: Values, has: Has): ThingFacts {
   const made: Record<string, unknown> = {}
   for (const [name, value] of Object.entries(values) as [FieldName, CellValue][]) {
     const { path } = FIELDS[name]
@@ -26,7 +27,7 @@ export function itemOf(values: Values, has: Has): ItemFacts {
     if (sub === undefined) made[key] = value
     else made[key] = { ...(made[key] as object | undefined), [sub]: value }
   }
-  const item = made as ItemFacts
+  const item = made as ThingFacts
   if (item.count === 1) delete item.count
   const count = item.count ?? 1
   const { massOfAll, kcalEach, worn } = values
@@ -49,7 +50,7 @@ export function thingWordsOf({ note, weighedOn, retired }: Values): ThingWords {
 }
 
 /** The first rule of a plan that the item would break. */
-export function brokenRule(item: ItemFacts, values: Values): Broken | null {
+export function brokenRule(item: ThingFacts, values: Values): Broken | null {
   const { litresRange, use = 'kept', fuel, resupplied, kcalPerKg } = item
   if (litresRange) {
     const { low, typical, high } = litresRange as DraftItem['litresRange'] & object
@@ -86,5 +87,4 @@ export function brokenRule(item: ItemFacts, values: Values): Broken | null {
   return null
 }
 
-const MOST_KCAL =
-  FIELDS.kcal.reading.as === 'amount' ? FIELDS.kcal.reading.limit.max : Number.POSITIVE_INFINITY
+const MOST_KCAL = LIMITS.item.kcalPerKg.max

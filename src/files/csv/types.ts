@@ -1,22 +1,14 @@
 // What becomes of each row of a table.
 
-import type { DraftItem } from '../../plan'
-
-/** An item without what only a trip knows. */
-export type ItemFacts = Omit<DraftItem, 'id' | 'inside' | 'shelf'>
+import type { Thing, ThingFacts } from '../../plan/shelf'
 
 /** What the shelf knows of a thing besides. */
-export interface ThingWords {
-  note?: string
-  /** YYYY-MM-DD. */
-  weighedOn?: string
-  retired?: boolean
-}
+export type ThingWords = Pick<Thing, 'note' | 'weighedOn' | 'retired'>
 
 export interface ReadItem {
   /** The number of the row, from 1, as a spreadsheet counts. */
   row: number
-  item: ItemFacts
+  item: ThingFacts
   /** The row of the container that it rides in, or the name of one that is in the gear. */
   inside?: { row: number } | { name: string }
   thing: ThingWords

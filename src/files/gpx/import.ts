@@ -1,16 +1,13 @@
 // Imports a GPX file off the page's own thread: progress while it goes, ended at once when it is cancelled.
 
+import { type AskedWorker, askWorker } from '../worker'
 import { workerMessage } from './messages'
 import { CANCELLED, type ReadOptions, refusedBySize } from './read'
 import type { ReadRequest } from './request'
 import { startGpxWorker } from './start-worker'
 import type { GpxMeasured, Refused } from './types'
 
-/** As much of a worker as is needed here. */
-export type WorkerLike = Pick<
-  Worker,
-  'postMessage' | 'terminate' | 'onmessage' | 'onerror' | 'onmessageerror'
->
+export type WorkerLike = AskedWorker
 
 export interface ImportOptions extends ReadOptions {
   startWorker?: () => WorkerLike
@@ -30,38 +27,18 @@ export function importGpx(file: File, options: ImportOptions = {}): Promise<GpxM
   const { onProgress, signal, startWorker = startGpxWorker } = options
   const tooMuch = refusedBySize(file)
   if (tooMuch) return Promise.resolve(tooMuch)
-  if (signal?.aborted) return Promise.resolve(CANCELLED)
-  const worker = started(startWorker)
-  if (!worker) return Promise.resolve(FAILED)
-
-  return new Promise(resolve => {
-    const end = (result: GpxMeasured) => {
-      signal?.removeEventListener('abort', cancel)
-      worker.terminate()
-      resolve(result)
-    }
-    const cancel = () => end(CANCELLED)
-    signal?.addEventListener('abort', cancel)
-    worker.onmessage = ({ data }) => {
+  return askWorker<GpxMeasured>({
+    start: startWorker,
+    request: { kind: 'read', file } satisfies ReadRequest,
+    signal,
+    cancelled: CANCELLED,
+    broken: FAILED,
+    onMessage(data) {
       const message = workerMessage(data)
-      if (!message) end(FAILED)
-      else if (message.kind === 'done') end(message.result)
-      else onProgress?.(message.share)
-    }
-    worker.onerror = event => {
-      event.preventDefault?.()
-      end(FAILED)
-    }
-    worker.onmessageerror = () => end(FAILED)
-    worker.postMessage({ kind: 'read', file } satisfies ReadRequest)
+      if (!message) return FAILED
+      if (message.kind === 'done') return message.result
+      onProgress?.(message.share)
+      return null
+    },
   })
-}
-
-/** Null where a worker cannot be started: none in this browser, or its policy does not allow it. */
-function started(startWorker: () => WorkerLike): WorkerLike | null {
-  try {
-    return startWorker()
-  } catch {
-    return null
-  }
 }

@@ -1,5 +1,6 @@
 export { Choice } from './Choice'
 export { ChoiceField, type Option, SelectField, TextField, ToggleField } from './fields'
 export { QuantityField } from './QuantityField'
+export { SelectOne } from './SelectOne'
 export { UnitsChoice } from './UnitsChoice'
 export { type Edited, EditedFields, useEdited, useSystem } from './useField'

@@ -1,4 +1,4 @@
 export { FileButton } from './FileButton'
 export { incoming, nextIncoming, receive } from './queue'
-export { saveFile } from './save-file'
+export { fileWords, saveFile } from './save-file'
 export { useIncoming } from './useIncoming'

@@ -9,3 +9,6 @@ export function saveFile(name: string, contents: string | Blob, type = 'applicat
   link.click()
   setTimeout(() => URL.revokeObjectURL(link.href), 10_000)
 }
+
+/** Words as part of a file's name: without what no file's name may hold. */
+export const fileWords = (words: string): string => words.replace(/[^\p{L}\p{N} _-]/gu, '').trim()

@@ -1,4 +1,6 @@
-// Which screen a field is changed on.
+// Which screen a field is changed on, and the way to a screen.
+
+import { actions } from '../../store'
 
 /** Settings about how things pack; the others are thresholds for packs. */
 const PACKING = ['rigidPacking', 'softPacking', 'fillEfficiency']
@@ -14,4 +16,10 @@ export function placeOf(path: string): { screen: string; detail: string | null }
   const depth = path.startsWith('trip/stops/') ? 3 : /^(gear|packs)\//.test(path) ? 2 : 0
   const screen = head === 'carrier' ? 'trip' : head
   return { screen, detail: depth ? path.split('/').slice(0, depth).join('/') : null }
+}
+
+/** Goes to a screen, and an entry on it, at its top. */
+export function toTop(screen: string, detail: string | null = null): void {
+  actions.setPlace({ screen, detail, scrollY: 0 })
+  scrollTo(0, 0)
 }

@@ -44,7 +44,7 @@ export function LongList({ entries, open, mover, draw }: LongListProps) {
     mover.now.list = list.current
   })
 
-  const held = [open, focused, mover.drag.value?.key ?? null]
+  const held = [open, focused, mover.dragged.value]
   const drawn = isWhole
     ? entries.map((_, index) => index)
     : drawnIndices(

@@ -1,15 +1,14 @@
 // Moving rows of a list by drag, with the pointer's events so that fingers and mice do alike, and by keys on the grip.
 // A drag shows a line where the row would go and carries its name along; near the edges of the window it scrolls.
 
-import { signal } from '@preact/signals'
+import { computed, signal } from '@preact/signals'
 import type { Entry } from './slots'
 import { type Spot, spotBefore, spotByKey } from './spot'
 
 interface Drag {
   key: string
   name: string
-  /** Of the pointer in the window, px. */
-  x: number
+  /** Of the pointer in the window, px from its top. */
   y: number
   /** Where the line is drawn, px from the list's top; null where the row would stay. */
   lineY: number | null
@@ -91,10 +90,10 @@ export function createMover() {
       if (lineY !== held.lineY) drag.value = { ...held, lineY }
       frame = scrolled ? requestAnimationFrame(tick) : 0
     }
-    const onMove = ({ clientX: x, clientY: y }: PointerEvent) => {
+    const onMove = ({ clientY: y }: PointerEvent) => {
       if (!drag.peek() && Math.abs(y - begun) < SLACK_PX) return
       if (!drag.peek()) rowOf(key)?.classList.add('lifted')
-      drag.value = { key, name, x, y, lineY: drag.peek()?.lineY ?? null }
+      drag.value = { key, name, y, lineY: drag.peek()?.lineY ?? null }
       frame ||= requestAnimationFrame(tick)
     }
     const end = (isDropped: boolean) => {
@@ -131,6 +130,8 @@ export function createMover() {
 
   return {
     drag,
+    /** The key of the row that is dragged; apart, since the rest changes with every move of the pointer. */
+    dragged: computed(() => drag.value?.key ?? null),
     /** The last move in words, for those who do not see it. */
     said,
     now,

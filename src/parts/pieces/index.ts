@@ -1,4 +1,5 @@
 export { Cautions } from './Cautions'
 export { Doors } from './Doors'
 export { LeftOut } from './LeftOut'
+export { momentText } from './moment-text'
 export { Row, type RowActions } from './Row'

@@ -19,6 +19,7 @@ export { same } from './same'
 export {
   addThing,
   duplicateThing,
+  factsOf,
   moveThing,
   removeThings,
   setGroup,
@@ -26,6 +27,7 @@ export {
   setStow,
   setThing,
   setThings,
+  stamps,
   type ThingChange,
 } from './things'
 export {

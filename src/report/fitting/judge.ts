@@ -1,9 +1,10 @@
 // How each rigid thing goes into a pack, and two of them beside each other. Held with 1 cm of clearance first; what then
 // does not stand is tried without it, so that nothing is said against a thing that the engine lets pass.
 
-import { type Fit, fitOf, type Outcome, type PackInner, type RigidPiece } from '../../equations'
+import { type Fit, fitOf, type PackInner, type RigidPiece } from '../../equations'
 import type { Item, Pack, Plan } from '../../plan'
 import { type TooLarge, tooLargeIn } from '../../reckon'
+import { given } from '../given'
 import { type Pair, pairsOf } from './pairs'
 import { insideOf, shapeOf, sizedThings } from './pieces'
 
@@ -38,9 +39,21 @@ export interface Fitting {
   pairs: Pair[]
 }
 
-/** Every rigid thing of the plan with a size, in the plan's order, as it goes into the pack. */
-export function fittingOf(plan: Plan, pack: Pack): Fitting {
-  const all = sizedThings(plan)
+const KEPT = new WeakMap<Pack, { gear: Plan['gear']; fitting: Fitting }>()
+
+/**
+ * Every rigid thing of the plan with a size, in the plan's order, as it goes into the pack. Asked several times for each
+ * set-up, worked out once.
+ */
+export function fittingOf({ gear }: Plan, pack: Pack): Fitting {
+  const kept = KEPT.get(pack)
+  if (kept?.gear === gear) return kept.fitting
+  const fitting = fittingIn(pack, sizedThings(gear))
+  KEPT.set(pack, { gear, fitting })
+  return fitting
+}
+
+function fittingIn(pack: Pack, all: Item[]): Fitting {
   const things = all.length
   const inside = insideOf(pack)
   if ('missing' in inside) return { missing: inside.missing, things, fitted: [], unjudged: [], pairs: [] }
@@ -68,12 +81,6 @@ function fittedIn(item: Item, piece: RigidPiece, { pack, inner }: { pack: Pack; 
 function heldIn(piece: RigidPiece, inner: PackInner) {
   const fit = given(fitOf(piece, inner))
   return { fit, inner, way: wayOf(fit) }
-}
-
-/** The plan's limits hold every size inside the ranges of the equations. */
-export function given<T>(outcome: Outcome<T>): T {
-  if (!outcome.ok) throw new RangeError(`${outcome.field} is ${outcome.got}`)
-  return outcome.value
 }
 
 function wayOf(fit: Fit): Way {

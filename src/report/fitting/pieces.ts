@@ -9,7 +9,7 @@ import { rigidInBody, stowsOf } from '../../reckon'
 type Shape = { piece: RigidPiece } | { missing: string[] }
 
 /** The rigid things whose place is the main body, each with at least one size. */
-export const sizedThings = ({ gear }: Plan): Item[] =>
+export const sizedThings = (gear: Plan['gear']): Item[] =>
   rigidInBody({ gear, stowOf: stowsOf(gear) }).filter(item =>
     [item.lengthCm, item.diameterCm, item.widthCm, item.depthCm].some(cm => sized(cm) !== null),
   )

@@ -4,9 +4,11 @@
 import { fitRoom } from '../../equations'
 import type { Pack, Plan } from '../../plan'
 import type { Need, TooLarge } from '../../reckon'
+import { given } from '../given'
 import type { Shown } from '../shown'
-import { type Fitted, fittingOf, given, type Way } from './judge'
-import { fitWords, nameOf, pairWords } from './words'
+import { capital, nameOf } from '../text'
+import { type Fitted, fittingOf, type Way } from './judge'
+import { fitWords, pairWords } from './words'
 
 interface Words {
   lead: string
@@ -30,15 +32,16 @@ export function tooLargeWords(code: TooLarge, judged: Judged): Words {
   const { plan, pack, shown } = judged
   const { cm } = shown
   const lead = code === 'too-long' ? 'Something is too long:' : 'Something is too wide:'
-  const [worst, ...others] = fittingOf(plan, pack)
+  const [longest, ...others] = fittingOf(plan, pack)
     .fitted.filter(({ counted }) => counted.includes(code))
-    .sort((a, b) => given(fitRoom(b.piece, b.inner)).longCm - given(fitRoom(a.piece, a.inner)).longCm)
-  if (!worst) return { lead, rest: plainWords(code, judged) }
+    .map(worst => ({ worst, longCm: given(fitRoom(worst.piece, worst.inner)).longCm }))
+    .sort((a, b) => b.longCm - a.longCm)
+  if (!longest) return { lead, rest: plainWords(code, judged) }
+  const { worst, longCm } = longest
   const also =
     others.length > 0
       ? ` So ${others.length === 1 ? 'is 1 other thing' : `are ${others.length} other things`}.`
       : ''
-  const { longCm } = given(fitRoom(worst.piece, worst.inner))
   const size =
     code === 'too-long'
       ? `${cm(longCm)} in a main body that is ${cm(pack.innerHeightCm ?? 0)} high.`
@@ -88,7 +91,7 @@ export function fittingVerdicts(plan: Plan, pack: Pack, shown: Shown): FitVerdic
   const [first, ...others] = uneasy
   if (!first) return said
   const { way, because } = fitWords(first, shown)
-  const lead = `${way[0]!.toUpperCase()}${way.slice(1)}:`
+  const lead = `${capital(way)}:`
   const also = others.length
     ? ` Not upright either: ${others.map(({ item }) => nameOf(item)).join(', ')}.`
     : ''

@@ -3,8 +3,10 @@
 
 import { type FitRoom, fitRoom, usualClearanceCm } from '../../equations'
 import type { TooLarge } from '../../reckon'
+import { given } from '../given'
 import type { Shown } from '../shown'
-import { type Fitted, given } from './judge'
+import { nameOf } from '../text'
+import type { Fitted } from './judge'
 import type { Pair } from './pairs'
 
 interface FitWords {
@@ -15,8 +17,6 @@ interface FitWords {
   /** What to change where it does not stand; null where it does. */
   change: string | null
 }
-
-export const nameOf = ({ name }: { name: string }): string => name.trim() || 'A thing without a name'
 
 export function fitWords(fitted: Fitted, shown: Shown): FitWords {
   const { cm } = shown

@@ -1,6 +1,6 @@
 // Why so much water leaves a source, and why a leg takes what it takes where the hourly rate is the hiker's own.
 
-import { defaults } from '../../plan'
+import { defaults, fieldPath } from '../../plan'
 import type { DryCamp, WaterCarry } from '../../reckon'
 import { marginText } from '../shown'
 import { originOf } from './origins'
@@ -22,18 +22,17 @@ export function whyCarry(context: WhyContext, carry: WaterCarry): Explanation {
       path: water.litresPerHour === 'from-heat' ? legPath(context, leg, 'airC') : 'trip/water/litresPerHour',
     }
   })
-  const camps = stops.slice(stop + 1, to).flatMap((camp, i): Unshown[] =>
-    camp.nights > 0
-      ? [
-          {
-            label: `${camp.nights === 1 ? 'a dry night' : `${camp.nights} dry nights`} at ${camp.name}`,
-            value: camp.nights * water.campLitres,
-            path:
-              stopIds[stop + 1 + i] === undefined ? undefined : `trip/stops/${stopIds[stop + 1 + i]}/water`,
-          },
-        ]
-      : [],
-  )
+  const camps = stops.slice(stop + 1, to).flatMap((camp, i): Unshown[] => {
+    if (camp.nights === 0) return []
+    const id = stopIds[stop + 1 + i]
+    return [
+      {
+        label: `${camp.nights === 1 ? 'a dry night' : `${camp.nights} dry nights`} at ${camp.name}`,
+        value: camp.nights * water.campLitres,
+        path: id === undefined ? undefined : fieldPath('trip', 'stops', id, 'water'),
+      },
+    ]
+  })
   const reserve = { label: 'reserve', value: water.reserveLitres, path: 'trip/water/reserveLitres' }
   const short =
     shortLitres > 0
@@ -47,7 +46,12 @@ export function whyCarry(context: WhyContext, carry: WaterCarry): Explanation {
     show: shown.water,
     text: shown.water(needLitres),
     parts: [...legs, ...camps, reserve],
-    inputs: [wayInput(context, carry), ...rateInputs(context), campInput(context), reserveInput(context)],
+    inputs: [
+      wayInput(context, carry),
+      ...rateInputs(context),
+      habitInput(context, 'campLitres', 'For a night in camp'),
+      habitInput(context, 'reserveLitres', 'Reserve'),
+    ],
     instead: short,
     sourceKeys: ['common-practice', 'our-judgement'],
   })
@@ -110,25 +114,18 @@ function rateInputs({ plan, shown }: WhyContext): WhyInput[] {
   ]
 }
 
-function campInput({ plan, shown }: WhyContext): WhyInput {
-  const value = plan.trip.water.campLitres
-  const from = defaults.DEFAULT_ORIGINS.campLitres
+/** Litres that the hiker always reckons with, or the usual ones. */
+function habitInput(
+  { plan, shown }: WhyContext,
+  field: 'campLitres' | 'reserveLitres',
+  label: string,
+): WhyInput {
+  const value = plan.trip.water[field]
   return {
-    label: 'For a night in camp',
+    label,
     value: shown.water(value),
-    from: originOf(value, defaults.WATER.campLitres, from),
-    path: 'trip/water/campLitres',
-  }
-}
-
-function reserveInput({ plan, shown }: WhyContext): WhyInput {
-  const value = plan.trip.water.reserveLitres
-  const from = defaults.DEFAULT_ORIGINS.reserveLitres
-  return {
-    label: 'Reserve',
-    value: shown.water(value),
-    from: originOf(value, defaults.WATER.reserveLitres, from),
-    path: 'trip/water/reserveLitres',
+    from: originOf(value, defaults.WATER[field], defaults.DEFAULT_ORIGINS[field]),
+    path: `trip/water/${field}`,
   }
 }
 

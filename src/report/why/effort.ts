@@ -10,8 +10,9 @@ import {
   terrainFactors,
 } from '../../equations'
 import { type Body, bodyOf } from '../../reckon'
+import { given } from '../given'
 import type { WhyBound, WhyContext } from './types'
-import { bound, given } from './words'
+import { bound } from './words'
 
 export interface Effort {
   watts: number

@@ -1,7 +1,8 @@
 // Why the lesser figures of the need are what they are: base weight, what is worn, pockets, water, density, measures
 // and the share of body mass. Source key: our-judgement.
 
-import { type Moment, makeupAt } from '../../reckon'
+import { fieldPath } from '../../plan'
+import { type Moment, makeupAt, rigidInBody, stowsOf } from '../../reckon'
 import { momentAt, momentIndex, placeText } from '../places'
 import { whyCarry } from './carry'
 import { shareLimit } from './share-limit'
@@ -14,6 +15,7 @@ export function whyBaseWeight(context: WhyContext): Explanation[] {
   const { plan, reckoning, shown } = context
   const { need, moments } = reckoning
   const makeup = makeupAt(plan, reckoning, momentIndex(moments, need.peakAt))
+  const stowOf = stowsOf(plan.gear)
   const sum = { kind: 'mass', system: shown.system, show: shown.kg } as const
   const byThing = { path: massPath, show: shown.gear }
   const base = sumOf({
@@ -33,19 +35,11 @@ export function whyBaseWeight(context: WhyContext): Explanation[] {
     title: 'Worn and in hand',
     says: 'Things said to be worn: they are on you, not in the load.',
     parts: thingParts(
-      makeup.map(({ item, kg }) => ({
-        item,
-        value: kg === 0 && isWorn(item) ? item.massKg * item.count : 0,
-      })),
+      makeup.map(({ item }) => ({ item, value: stowOf(item) === 'worn' ? item.massKg * item.count : 0 })),
       byThing,
     ),
   })
   return [base, worn]
-
-  /** A thing in a container rides where that does. */
-  function isWorn({ inside, stow }: { inside: string | null; stow: string }): boolean {
-    return (inside === null ? stow : plan.gear.find(other => other.id === inside)?.stow) === 'worn'
-  }
 }
 
 /** All that stands in the list of facts, in its order. */
@@ -101,7 +95,7 @@ function whyContainers({ plan, reckoning, shown }: WhyContext): Explanation[] {
       show: shown.water,
       parts: thingParts(
         plan.gear.map(item => ({ item, value: item.holdsWaterLitres * item.count })),
-        { path: ({ id }) => `gear/${encodeURIComponent(id)}/holdsWaterLitres`, show: shown.water },
+        { path: ({ id }) => fieldPath('gear', id, 'holdsWaterLitres'), show: shown.water },
       ),
     }),
   ]
@@ -109,21 +103,16 @@ function whyContainers({ plan, reckoning, shown }: WhyContext): Explanation[] {
 
 function whyMeasures({ plan, reckoning, shown }: WhyContext): Explanation[] {
   const { longestCm, widestCm } = reckoning.need
+  const rigid = rigidInBody({ gear: plan.gear, stowOf: stowsOf(plan.gear) })
   const measure = (title: string, field: 'lengthCm' | 'diameterCm', cm: number | null) => {
     if (cm === null) return []
-    const item = plan.gear.find(each => each[field] === cm)
+    const item = rigid.find(each => each[field] === cm)
     return [
       told({
         title,
         says: 'The largest measure among the rigid things in the main body.',
         inputs: item
-          ? [
-              {
-                label: nameOf(item),
-                value: shown.cm(cm),
-                path: `gear/${encodeURIComponent(item.id)}/${field}`,
-              },
-            ]
+          ? [{ label: nameOf(item), value: shown.cm(cm), path: fieldPath('gear', item.id, field) }]
           : [],
         result: { value: cm, text: shown.cm(cm) },
       }),

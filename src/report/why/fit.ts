@@ -4,9 +4,9 @@
 import { fitRoom, usualClearanceCm } from '../../equations'
 import { fieldPath, type Pack } from '../../plan'
 import { fittingOf, fitWords, nameOf } from '../fitting'
+import { given } from '../given'
 import { told } from './sum'
 import type { Explanation, WhyContext, WhyInput, WhyOther } from './types'
-import { given } from './words'
 
 const SECTION = { ellipse: 'oval', rectangle: 'with corners' } as const
 

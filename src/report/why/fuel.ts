@@ -12,8 +12,9 @@ import {
   snow,
 } from '../../equations'
 import { fieldPath, type Plan } from '../../plan'
+import { given } from '../given'
 import type { Explanation, WhyContext, WhyOther } from './types'
-import { degreesText, given, numberText } from './words'
+import { degreesText, numberText } from './words'
 
 const KIND_NAMES = {
   gas: 'gas, 80 % isobutane with 20 % propane',

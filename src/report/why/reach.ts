@@ -1,24 +1,29 @@
 // Why a set-up reaches as far as it does: what it may bear and hold besides the gear, what a day of food adds, and
 // the days at each amount of water where the limit that rules changes.
 
-import { reachBasisOf, reachCurve, stretchesOf } from '../../reckon'
-import { daysText, reachInWords } from '../choosing'
+import { type ReachBasis, reachBasisOf } from '../../reckon'
+import { daysText, type ReachInWords, reachInWords } from '../choosing'
 import { type SetupContext, setupPath } from './setup-words'
 import { sumOf, told } from './sum'
 import { massPath, nameOf } from './things'
 import type { Explanation } from './types'
 
 export function whyReach(context: SetupContext, setupIndex: number): Explanation[] {
-  const { plan, reckoning } = context
-  const points = reachCurve(plan, reckoning, { setupIndex })
-  if (points === null) return []
-  return [...toBear(context), aDay(context), edge(context, setupIndex), stretches(context, setupIndex)]
+  const { plan, reckoning, shown } = context
+  const words = reachInWords(plan, reckoning, { setupIndex, shown })
+  if (words === null) return []
+  const basis = reachBasisOf(plan, reckoning)
+  return [
+    ...toBear(context, basis),
+    aDay(context, basis),
+    edge(context, words, basis),
+    stretches(context, words),
+  ]
 }
 
-function toBear(context: SetupContext): Explanation[] {
-  const { plan, reckoning, shown, judged, setup } = context
+function toBear(context: SetupContext, { baseKg }: ReachBasis): Explanation[] {
+  const { reckoning, shown, judged, setup } = context
   if (judged.loadLimitKg === null) return []
-  const { baseKg } = reachBasisOf(plan, reckoning)
   const ceiling = judged.loadLimitKg !== setup.ratedKg
   return [
     sumOf({
@@ -40,8 +45,7 @@ function toBear(context: SetupContext): Explanation[] {
   ]
 }
 
-function aDay({ plan, reckoning, shown }: SetupContext): Explanation {
-  const { dayKg, dayLitres } = reachBasisOf(plan, reckoning)
+function aDay({ plan, shown }: SetupContext, { dayKg, dayLitres }: ReachBasis): Explanation {
   const daily = plan.gear.filter(item => item.use === 'daily')
   return told({
     title: 'A day more',
@@ -59,11 +63,9 @@ function aDay({ plan, reckoning, shown }: SetupContext): Explanation {
 }
 
 /** The points of the curve: between two of them the days fall in a straight line. */
-function edge({ plan, reckoning, shown }: SetupContext, setupIndex: number): Explanation {
-  const { points, runs } = reachInWords(plan, reckoning, { setupIndex, shown })!
-  const { dayKg } = reachBasisOf(plan, reckoning)
+function edge({ shown }: SetupContext, { points, runs }: ReachInWords, { dayKg }: ReachBasis): Explanation {
   const inputs = runs.flatMap(run =>
-    [run.points[0]!, ...run.points.slice(1)].map(point => ({
+    run.points.map(point => ({
       label: `With ${shown.water(point.waterLitres)} of water, by ${run.label}`,
       value: daysText(point.days),
     })),
@@ -77,10 +79,8 @@ function edge({ plan, reckoning, shown }: SetupContext, setupIndex: number): Exp
   })
 }
 
-function stretches({ plan, reckoning, shown }: SetupContext, setupIndex: number): Explanation {
-  const words = reachInWords(plan, reckoning, { setupIndex, shown })!
-  const days = stretchesOf(plan, reckoning).map(({ days }) => days)
-  const most = Math.max(0, ...days)
+function stretches({ shown }: SetupContext, words: ReachInWords): Explanation {
+  const most = Math.max(0, ...words.stretches.map(({ days }) => days))
   return told({
     title: 'This trip’s longest stretch',
     says: 'Rations eaten from the pack between two resupplies, and the water carried when setting out on it.',

@@ -11,8 +11,9 @@ import {
   swissHours,
   toblerHours,
 } from '../../equations'
+import { given } from '../given'
 import type { Explanation, WhyContext, WhyInput, WhyOther } from './types'
-import { climbRateText, given, legName, legPath, longText, numberText, speedText } from './words'
+import { climbRateText, legName, legPath, longText, numberText, speedText } from './words'
 
 /** Langmuir's credit is for descents of 5° to 12°, his penalty for steeper ones. */
 const GENTLE_FROM = Math.tan((5 * Math.PI) / 180)

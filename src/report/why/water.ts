@@ -15,9 +15,10 @@ import {
   workClassLimits,
 } from '../../equations'
 import { ASSUMED_AIR_C } from '../../reckon'
+import { given } from '../given'
 import { effortOf } from './effort'
 import type { Explanation, WhyContext } from './types'
-import { degreesText, flowText, given, legName, legPath, numberText, wattsText } from './words'
+import { degreesText, flowText, legName, legPath, numberText, wattsText } from './words'
 
 const CLASSES: WorkClass[] = ['easy', 'moderate', 'hard']
 const CLASS_LIMITS: Record<WorkClass, string> = {

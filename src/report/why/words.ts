@@ -1,9 +1,10 @@
 // Figures of the explanations in words: units, ranges, and the standing of a source.
 // Rates of power and strength are shown as their equations take them, in W, m/s and %, in both systems of units.
 
-import type { Limit, Outcome } from '../../equations'
+import type { Limit } from '../../equations'
 import { fieldPath } from '../../plan'
 import { formatQuantity, type System } from '../../units'
+import { capital } from '../text'
 import type { WhyBound, WhyContext } from './types'
 
 export const kcalText = (kcal: number) => `${formatQuantity('number', kcal, plain(0))} kcal`
@@ -42,12 +43,6 @@ export function bound(
   }
 }
 
-/** The value of an equation with inputs that the engine has reckoned with: the schema holds them inside its ranges. */
-export function given<T>(outcome: Outcome<T>): T {
-  if (!outcome.ok) throw new RangeError(`${outcome.field} is ${outcome.got}`)
-  return outcome.value
-}
-
 /** The path of a field of the leg; none where the leg is a stand-in. */
 export function legPath({ stopIds }: WhyContext, leg: number, field: string): string | undefined {
   const id = stopIds[leg + 1]
@@ -75,8 +70,7 @@ export interface Source {
 /** "Looney DP and others (2022), Modeling …, Med Sci …: read in the abstract, … Ranges from the abstract; …" */
 export function sourceText({ authors, year, title, where, standing, note }: Source): string {
   const inWords = standingText(standing)
-  if (standing === 'judgement of ours')
-    return `${inWords[0]!.toUpperCase()}${inWords.slice(1)}, not published.`
+  if (standing === 'judgement of ours') return `${capital(inWords)}, not published.`
   const [first, second, ...rest] = authors.split(', ').filter(Boolean)
   const who = rest.length ? `${first} and others` : [first, second].filter(Boolean).join(', ')
   const dated = `${who}${year === null ? '' : `${who ? ' ' : ''}(${year})`}`

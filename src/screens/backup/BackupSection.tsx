@@ -4,10 +4,11 @@ import './backup.css'
 import { useEffect, useState } from 'preact/hooks'
 import { BACKUP_CAPS } from '../../files/backup'
 import { FileButton, receive, saveFile } from '../../parts/files'
+import { momentText } from '../../parts/pieces'
 import { backupsChanged, dueBackup } from '../../store'
 import { theBackups } from './look'
 import { Snapshots } from './Snapshots'
-import { at, sizeText } from './words'
+import { sizeText } from './words'
 
 export function BackupSection() {
   const [lastAt, setLastAt] = useState<number | null | 'unknown'>('unknown')
@@ -57,7 +58,7 @@ export function BackupSection() {
 
 const lastText = (lastAt: number | null | 'unknown') => {
   if (lastAt === 'unknown') return 'When the last one was saved is not known.'
-  return lastAt === null ? 'No file of everything has been saved yet.' : `Last saved ${at(lastAt)}.`
+  return lastAt === null ? 'No file of everything has been saved yet.' : `Last saved ${momentText(lastAt)}.`
 }
 
 const tooLarge = (bytes: number) =>

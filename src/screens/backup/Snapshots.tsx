@@ -2,11 +2,12 @@
 
 import { useEffect, useState } from 'preact/hooks'
 import { receive, saveFile } from '../../parts/files'
+import { momentText } from '../../parts/pieces'
 import { backupsChanged, snapshotProblem } from '../../store'
 import { type Snapshot, snapshotText } from '../../store/later'
 import { theBackups } from './look'
 import { SNAPSHOT_TYPE } from './types'
-import { at, many, sizeText } from './words'
+import { many, sizeText } from './words'
 
 export function Snapshots() {
   const [list, setList] = useState<Snapshot[] | null>(null)
@@ -87,7 +88,7 @@ export function Snapshots() {
   )
 }
 
-const nameOf = ({ head, name }: Snapshot) => (head ? at(head.at) : name)
+const nameOf = ({ head, name }: Snapshot) => (head ? momentText(head.at) : name)
 
 function Line({ snapshot }: { snapshot: Snapshot }) {
   const { head, state, bytes } = snapshot
@@ -102,7 +103,7 @@ function Line({ snapshot }: { snapshot: Snapshot }) {
     )
   return (
     <p>
-      <span class="name">{at(head.at)}</span>{' '}
+      <span class="name">{momentText(head.at)}</span>{' '}
       <span class="facts-line">
         {many(head.trips, 'trip')}, {many(head.things, 'thing')}, {sizeText(bytes)}
         {reasonText(head)}
@@ -129,7 +130,7 @@ interface WaysProps {
 }
 
 function Ways({ snapshot, head, act }: WaysProps) {
-  const when = at(head.at)
+  const when = momentText(head.at)
   const text = () => theBackups().snapshots.text(snapshot.name)
   return (
     <>

@@ -2,9 +2,6 @@
 
 export const many = (n: number, thing: string) => `${n.toLocaleString()} ${thing}${n === 1 ? '' : 's'}`
 
-export const at = (ms: number) =>
-  new Date(ms).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })
-
 /** A date that a file holds as YYYY-MM-DD. */
 export function dayText(day: string): string {
   const [year = 0, month = 1, date = 1] = day.split('-').map(Number)

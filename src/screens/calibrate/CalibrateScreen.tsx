@@ -7,6 +7,7 @@ import { defaults, LIMITS, type Plan } from '../../plan'
 import { effectText, FACTOR_SPREAD, numberWord, reckonsWith, reckonWith } from '../../report/trust'
 import { actions, reckoned, shelf } from '../../store'
 import './calibrate.css'
+import { toTop } from '../../parts/frame'
 import { PackedForm } from './PackedForm'
 import { Packings } from './Packings'
 
@@ -20,7 +21,7 @@ export function CalibrateScreen() {
         <h2 ref={heading} tabIndex={-1}>
           Your own packing
         </h2>
-        <button type="button" class="quiet" aria-label="Back to need" onClick={back}>
+        <button type="button" class="quiet" aria-label="Back to need" onClick={() => toTop('need')}>
           Back
         </button>
       </div>
@@ -35,11 +36,6 @@ export function CalibrateScreen() {
       <ByHand />
     </div>
   )
-}
-
-function back() {
-  actions.setPlace({ screen: 'need', detail: null, scrollY: 0 })
-  scrollTo(0, 0)
 }
 
 /** What the packings come to, and whether this trip reckons with them. */

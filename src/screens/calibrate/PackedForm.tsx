@@ -1,7 +1,7 @@
 // "I packed this list in that pack": which pack, when, how full; what it says of the packing, and one tap to keep it.
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { Choice, useSystem } from '../../parts/fields'
+import { Choice, SelectOne, useSystem } from '../../parts/fields'
 import { LooseField } from '../../parts/loose'
 import type { Plan } from '../../plan'
 import { shownIn } from '../../report'
@@ -154,17 +154,18 @@ function PackChoice({ packs, chosen, onChoose }: PackChoiceProps) {
   const shown = shownIn(useSystem())
   if (packs.length === 0) return null
   return (
-    <div class="field">
-      <label for="packed-in">Which pack</label>
-      <select id="packed-in" value={chosen} onChange={event => onChoose(event.currentTarget.value)}>
-        {packs.map(({ id, name, bodyLitres }) => (
-          <option key={id} value={id}>
-            {name}, {shown.litres(bodyLitres)}
-          </option>
-        ))}
-        <option value="other">Another pack</option>
-      </select>
-    </div>
+    <SelectOne
+      label="Which pack"
+      options={[
+        ...packs.map(({ id, name, bodyLitres }) => ({
+          value: id,
+          label: `${name}, ${shown.litres(bodyLitres)}`,
+        })),
+        { value: 'other', label: 'Another pack' },
+      ]}
+      chosen={chosen}
+      onChoose={onChoose}
+    />
   )
 }
 

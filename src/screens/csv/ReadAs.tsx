@@ -2,9 +2,9 @@
 // guessed, said in a line, and can be changed below it.
 
 import { ENCODINGS, isFilled, type Layout, SEPARATORS, type Target } from '../../files/csv'
+import { SelectOne } from '../../parts/fields'
 import { Columns } from './Columns'
 import type { Opened } from './opened'
-import { SelectOne } from './SelectOne'
 import type { Asked } from './source'
 
 interface ReadAsProps {

@@ -3,7 +3,7 @@
 import { useState } from 'preact/hooks'
 import { gearCsv, type Marks, packsCsv, shelfCsv } from '../../files/csv'
 import { Choice, useSystem } from '../../parts/fields'
-import { saveFile } from '../../parts/files'
+import { fileWords, saveFile } from '../../parts/files'
 import { openTrip, shelf } from '../../store'
 import './csv.css'
 
@@ -73,4 +73,4 @@ export function SaveTable() {
 
 /** A file's name made of words that may hold what no file's name may. */
 const fileName = (words: string, what: string): string =>
-  `${[words.replace(/[^\p{L}\p{N} _-]/gu, '').trim(), what].filter(Boolean).join(' ')}.csv`
+  `${[fileWords(words), what].filter(Boolean).join(' ')}.csv`

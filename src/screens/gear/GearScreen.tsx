@@ -15,7 +15,7 @@ import {
 } from '../../parts/long-list'
 import { Row } from '../../parts/pieces'
 import { Why } from '../../parts/why'
-import { addItem, type DraftItem, duplicateItem, moveItem, removeItem } from '../../plan'
+import { addItem, type DraftItem, duplicateItem, removeItem } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import type { System } from '../../units'
@@ -27,7 +27,7 @@ import { Packing } from './Packing'
 import { ShelfDoors } from './ShelfDoors'
 import { ShelfOffers } from './ShelfOffers'
 
-const EDITS = { what: 'item', move: moveItem, duplicate: duplicateItem, remove: removeItem }
+const EDITS = { what: 'item', duplicate: duplicateItem, remove: removeItem }
 
 export function GearScreen({ detail, onDetail }: Detail) {
   const system = useSystem()
@@ -146,7 +146,7 @@ function ItemRow(props: ItemRowProps) {
 function DrawnItemRow({ item, at, of, index, count, open, onDetail, system, mover }: ItemRowProps) {
   const path = `gear/${item.id}`
   const name = item.name || `Item ${index + 1}`
-  const step = (key: string) => () => mover.step({ key: item.id, name }, key)
+  const step = (key: string) => mover.step({ key: item.id, name }, key)
   return (
     <Row
       id={item.id}
@@ -155,11 +155,7 @@ function DrawnItemRow({ item, at, of, index, count, open, onDetail, system, move
       summary={<Summary item={item} name={name} system={system} />}
       grip={<Grip mover={mover} id={item.id} name={name} />}
       entry={entryProps(item.id, at, of)}
-      actions={{
-        ...rowActions(EDITS, { id: item.id, name, index, count }),
-        moveUp: index > 0 ? step('ArrowUp') : undefined,
-        moveDown: index < count - 1 ? step('ArrowDown') : undefined,
-      }}
+      actions={rowActions(EDITS, { id: item.id, name, index, count, step })}
     >
       <ItemEditor item={item} />
     </Row>

@@ -15,6 +15,7 @@ import {
 import { actions, newId, openTrip, shelf } from '../../store'
 import { factText, factWord, saidFields } from './fact-words'
 import './gear.css'
+import { toTop } from '../../parts/frame'
 
 export function OnShelf({ item }: { item: DraftItem }) {
   const thing = shelf.value.things.find(({ id }) => id === item.shelf?.id)
@@ -55,10 +56,7 @@ function Linked({ item, thing }: { item: DraftItem; thing: Thing }) {
   const system = useSystem()
   const name = item.name || 'the item'
   const other = saidFields(differences(item, thing), system)
-  const open = () => {
-    actions.setPlace({ screen: 'shelf', detail: `thing/${thing.id}`, scrollY: 0 })
-    scrollTo(0, 0)
-  }
+  const open = () => toTop('shelf', `thing/${thing.id}`)
   return (
     <>
       <p class="hint">

@@ -1,6 +1,7 @@
 // Between the trip's gear and the shelf: to pack from it, and to put on it what is not there yet.
 
 import { useState } from 'preact/hooks'
+import { toTop } from '../../parts/frame'
 import { putOnShelf } from '../../plan/shelf'
 import { actions, newId, openTrip, shelf } from '../../store'
 
@@ -30,10 +31,10 @@ export function ShelfDoors() {
     <section class="doors" aria-labelledby="shelf-doors">
       <h3 id="shelf-doors">From the shelf</h3>
       <div class="actions">
-        <button type="button" onClick={() => go('choose')}>
+        <button type="button" onClick={() => toTop('shelf', 'choose')}>
           Pack from the shelf
         </button>
-        <button type="button" class="quiet" onClick={() => go(null)}>
+        <button type="button" class="quiet" onClick={() => toTop('shelf')}>
           Open the shelf
         </button>
         {free.length > 0 ? (
@@ -47,9 +48,4 @@ export function ShelfDoors() {
       </p>
     </section>
   )
-}
-
-function go(detail: string | null) {
-  actions.setPlace({ screen: 'shelf', detail, scrollY: 0 })
-  scrollTo(0, 0)
 }

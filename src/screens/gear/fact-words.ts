@@ -70,6 +70,8 @@ export function factText(field: keyof ThingFacts, stored: unknown, system: Syste
     case 'holdsWaterLitres':
       return formatQuantity('volume', value, { system, unit: 'L', digits: 2 })
     case 'lengthCm':
+    case 'widthCm':
+    case 'depthCm':
     case 'diameterCm':
       return shown.cm(value)
     case 'leaves':

@@ -1,7 +1,7 @@
 // A trip as a plan file, and a plan file as a trip of its own: nothing that is here is ever replaced by one.
 
 import { useState } from 'preact/hooks'
-import { FileButton, receive, saveFile } from '../../parts/files'
+import { FileButton, fileWords, receive, saveFile } from '../../parts/files'
 import { fromPlanDocument } from '../../plan'
 import { actions, newId, openTrip, reckoned } from '../../store'
 
@@ -25,7 +25,7 @@ export function PlanFiles() {
   function save() {
     // What is saved is what is reckoned: a file that this app and the command line both read.
     const text = JSON.stringify(reckoned.value?.document, null, 1)
-    const name = (openTrip.value?.draft.name ?? '').replace(/[^\p{L}\p{N} _-]/gu, '').trim() || 'trip'
+    const name = fileWords(openTrip.value?.draft.name ?? '') || 'trip'
     saveFile(`${name}.json`, text)
     setSaved(true)
     // Without the note only the date is missing: the file itself is saved, whatever the storage does.

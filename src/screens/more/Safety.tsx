@@ -2,11 +2,10 @@
 // record. Nothing here is asked of the browser but from a tap.
 
 import { useEffect, useState } from 'preact/hooks'
+import { momentText } from '../../parts/pieces'
 import { damagedRecords, openTrip, secondCopy, storeLoaded, trips, updateProblem } from '../../store'
 import type { Facts, FileNote, Keeping } from '../../store/later'
 import { DamagedRecords } from './DamagedRecords'
-
-const at = (ms: number) => new Date(ms).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })
 
 export function Safety() {
   const [keeping, setKeeping] = useState<Keeping | null>(null)
@@ -87,7 +86,7 @@ function LastFile({ keeping }: { keeping: Keeping }) {
   const isBehind = trip.changedAt > note.changedAt
   return (
     <>
-      Saved {at(note.at)}
+      Saved {momentText(note.at)}
       {isBehind ? '; the trip has changed since.' : ', and nothing has changed since.'}
     </>
   )
@@ -105,7 +104,7 @@ function copyText(copy: typeof secondCopy.value): string {
     case 'starting':
       return 'Not looked at yet.'
     case 'kept':
-      return `${copy.trips === 1 ? '1 trip' : `${copy.trips} trips`}, up to date ${at(copy.at)}. It lies beside the database, in case that is damaged.`
+      return `${copy.trips === 1 ? '1 trip' : `${copy.trips} trips`}, up to date ${momentText(copy.at)}. It lies beside the database, in case that is damaged.`
     case 'absent':
       return 'None: this browser has no place for it.'
     case 'newer':

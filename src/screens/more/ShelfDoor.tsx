@@ -1,14 +1,12 @@
 // The shelf as seen from all trips: what is on it, and the way there.
 
-import { actions, shelf } from '../../store'
+import { toTop } from '../../parts/frame'
+import { shelf } from '../../store'
 
 export function ShelfDoor() {
   const { things, bases } = shelf.value
   const many = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`
-  const open = () => {
-    actions.setPlace({ screen: 'shelf', detail: null, scrollY: 0 })
-    scrollTo(0, 0)
-  }
+  const open = () => toTop('shelf')
   return (
     <section>
       <h2>Shelf</h2>

@@ -1,6 +1,7 @@
 // The trips kept on this device, in the reader's order, and those that were deleted last.
 
 import { useState } from 'preact/hooks'
+import { momentText } from '../../parts/pieces'
 import { useOwnPacking } from '../../parts/trust'
 import { emptyDraft } from '../../plan'
 import { reckonWith } from '../../report/trust'
@@ -16,7 +17,7 @@ export function Trips({ onClose }: { onClose: () => void }) {
     <section>
       <h2>Trips</h2>
       <ul class="rows trips">
-        {ids.map(id => {
+        {ids.map((id, index) => {
           const trip = trips.value.get(id)
           if (!trip) return null
           const name = trip.draft.name || 'Trip without a name'
@@ -43,6 +44,26 @@ export function Trips({ onClose }: { onClose: () => void }) {
                 </span>
               </button>
               <div class="actions">
+                {index > 0 ? (
+                  <button
+                    type="button"
+                    class="quiet"
+                    aria-label={`Move up trip ${name}`}
+                    onClick={() => actions.moveTrip(id, index - 1)}
+                  >
+                    Move up
+                  </button>
+                ) : null}
+                {index < ids.length - 1 ? (
+                  <button
+                    type="button"
+                    class="quiet"
+                    aria-label={`Move down trip ${name}`}
+                    onClick={() => actions.moveTrip(id, index + 1)}
+                  >
+                    Move down
+                  </button>
+                ) : null}
                 <button
                   type="button"
                   class="quiet"
@@ -107,7 +128,7 @@ function RemovedTrips() {
                 <bdi class="name">{name}</bdi>
                 <span class="facts-line">
                   {trip.draft.gear.length === 1 ? '1 item' : `${trip.draft.gear.length} items`}, deleted{' '}
-                  {when(at)}
+                  {momentText(at)}
                 </span>
               </div>
               <div class="actions">
@@ -127,6 +148,3 @@ function RemovedTrips() {
     </details>
   )
 }
-
-const when = (ms: number) =>
-  new Date(ms).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })

@@ -2,7 +2,7 @@
 // else to beware of.
 
 import { useMemo, useState } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
+import { SelectOne, useSystem } from '../../parts/fields'
 import { Cutaway, LoadLine, placeWords } from '../../parts/pictures'
 import { Cautions, LeftOut } from '../../parts/pieces'
 import { OwnOffer } from '../../parts/trust'
@@ -129,20 +129,12 @@ function PackChoice({
   onChoose: (i: number) => void
 }) {
   return (
-    <div class="field">
-      <label for="cutaway-pack">Pack in the picture</label>
-      <select
-        id="cutaway-pack"
-        value={String(chosen)}
-        onChange={event => onChoose(Number(event.currentTarget.value))}
-      >
-        {plan.packs.map((pack, i) => (
-          <option key={`${i}-${pack.name}`} value={String(i)}>
-            {pack.name}
-          </option>
-        ))}
-      </select>
-    </div>
+    <SelectOne
+      label="Pack in the picture"
+      options={plan.packs.map(({ name }, i) => ({ value: String(i), label: name }))}
+      chosen={String(chosen)}
+      onChoose={i => onChoose(Number(i))}
+    />
   )
 }
 

@@ -13,6 +13,7 @@ import { PackEditor } from './PackEditor'
 import { PackPictures } from './PackPictures'
 import { PartlyKnown, partlyKnown } from './Partly'
 import './packs.css'
+import { toTop } from '../../parts/frame'
 import { Thresholds } from './Thresholds'
 import { Verdicts } from './Verdicts'
 import { ViewChoices } from './ViewChoices'
@@ -66,10 +67,10 @@ export function PacksScreen({ detail, onDetail }: Detail) {
         <p>Type a few figures from a pack’s tag to see whether it does for this trip.</p>
       ) : null}
       <div class="actions">
-        <button type="button" onClick={() => go('shop')}>
+        <button type="button" onClick={() => toTop('shop')}>
           At the shop
         </button>
-        <button type="button" onClick={() => go('all-trips')}>
+        <button type="button" onClick={() => toTop('all-trips')}>
           All my trips
         </button>
       </div>
@@ -89,7 +90,7 @@ export function PacksScreen({ detail, onDetail }: Detail) {
               open={detail === path}
               onToggle={() => onDetail(detail === path ? null : path)}
               summary={<Summary pack={pack} name={name} shown={shown} />}
-              below={<Judged pack={pack} comparisons={comparisons} shown={shown} />}
+              below={<Judged {...{ pack, settled, comparisons, shown }} />}
               actions={rowActions(EDITS, { id: pack.id, name, ...place })}
             >
               <PackEditor pack={pack} />
@@ -110,14 +111,10 @@ export function PacksScreen({ detail, onDetail }: Detail) {
   )
 }
 
-function go(screen: 'shop' | 'all-trips') {
-  actions.setPlace({ screen, detail: null, scrollY: 0 })
-  scrollTo(0, 0)
-}
-
 function useJudged() {
   const open = reckoned.value
-  if (!open?.reckoned.ok) return { settled: null, comparisons: [] }
+  const comparisons: Comparison[] = []
+  if (!open?.reckoned.ok) return { settled: null, comparisons }
   const { plan, packIds } = open
   const { reckoning } = open.reckoned
   return {
@@ -153,20 +150,24 @@ function Summary({ pack, name, shown }: { pack: DraftPack; name: string; shown: 
   )
 }
 
+interface JudgedProps {
+  pack: DraftPack
+  settled: ReturnType<typeof useJudged>['settled']
+  comparisons: Comparison[]
+  shown: Shown
+}
+
 /** The verdicts; of set-ups that lack their mass or litres, as much as can be said. */
-function Judged({ pack, comparisons, shown }: { pack: DraftPack; comparisons: Comparison[]; shown: Shown }) {
-  const open = reckoned.value
-  if (!open) return null
-  if (!open.reckoned.ok) return <p class="hint verdict">Not judged: the trip’s food does not settle.</p>
-  const { plan, packIds } = open
-  const { reckoning } = open.reckoned
+function Judged({ pack, settled, comparisons, shown }: JudgedProps) {
+  if (!reckoned.value) return null
+  if (!settled) return <p class="hint verdict">Not judged: the trip’s food does not settle.</p>
+  const { plan, packIds, reckoning, missing } = settled
   const packIndex = packIds.indexOf(pack.id)
   return (
     <>
       {packIndex < 0 ? null : (
         <Verdicts
-          {...{ packIndex, plan, reckoning, shown }}
-          missing={missingOf(open)}
+          {...{ packIndex, plan, reckoning, shown, missing }}
           notBeaten={comparisons.map(c => c.notBeaten && comparisons.length > 1)}
         />
       )}

@@ -12,22 +12,32 @@ export interface Detail {
 
 interface ListEdits {
   what: string
-  move: (draft: Draft, id: string, to: number) => Draft
+  /** Not of rows that have their own `step`. */
+  move?: (draft: Draft, id: string, to: number) => Draft
   duplicate: (draft: Draft, id: string, newId: () => string) => Draft
   remove: (draft: Draft, id: string) => Draft
 }
 
+interface Entry {
+  id: string
+  name: string
+  index: number
+  count: number
+  /** Moves it as that key does on its grip, where it has one. */
+  step?: (key: 'ArrowUp' | 'ArrowDown') => void
+}
+
 /** The actions of entry `index` of `count`, each one undoable step. */
-export function rowActions(
-  { what, move, duplicate, remove }: ListEdits,
-  entry: { id: string; name: string; index: number; count: number },
-): RowActions {
-  const { id, name, index, count } = entry
-  const moveTo = (to: number) => () => actions.edit(`Move ${what} ${name}`, draft => move(draft, id, to))
+export function rowActions({ what, move, duplicate, remove }: ListEdits, entry: Entry): RowActions {
+  const { id, name, index, count, step } = entry
+  const moveBy = (by: 1 | -1) => {
+    if (step) return () => step(by < 0 ? 'ArrowUp' : 'ArrowDown')
+    return move && (() => actions.edit(`Move ${what} ${name}`, draft => move(draft, id, index + by)))
+  }
   return {
     name,
-    moveUp: index > 0 ? moveTo(index - 1) : undefined,
-    moveDown: index < count - 1 ? moveTo(index + 1) : undefined,
+    moveUp: index > 0 ? moveBy(-1) : undefined,
+    moveDown: index < count - 1 ? moveBy(1) : undefined,
     duplicate: () => actions.edit(`Duplicate ${what} ${name}`, draft => duplicate(draft, id, newId)),
     remove: () => actions.edit(`Delete ${what} ${name}`, draft => remove(draft, id)),
   }

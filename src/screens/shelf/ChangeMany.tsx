@@ -1,6 +1,7 @@
 // What can be changed of many things at once; each change is one step to undo.
 
 import { useId, useState } from 'preact/hooks'
+import { SelectOne } from '../../parts/fields'
 import { CAPS, type Stow } from '../../plan'
 import { addBase, type BaseLine, removeThings, setBaseLines, setGroup, setStow } from '../../plan/shelf'
 import { actions, newId, shelf } from '../../store'
@@ -162,17 +163,15 @@ function IntoBase({ ids, before, onDone }: IntoBaseProps) {
       <legend>Make a base</legend>
       <p class="hint">A base is a list you pack from again and again, such as one for each season.</p>
       {bases.length > 0 ? (
-        <div class="field">
-          <label for={`${at}-into`}>Into</label>
-          <select id={`${at}-into`} value={into} onChange={event => setInto(event.currentTarget.value)}>
-            <option value="">A new base</option>
-            {bases.map(({ id, name }) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </div>
+        <SelectOne
+          label="Into"
+          options={[
+            { value: '', label: 'A new base' },
+            ...bases.map(({ id, name }) => ({ value: id, label: name })),
+          ]}
+          chosen={into}
+          onChoose={setInto}
+        />
       ) : null}
       {old ? null : (
         <div class="field">

@@ -10,6 +10,7 @@ import { tripsToCompare } from '../trips'
 import { answerLine, Judgement, judgedFor } from './Judgement'
 import { Keep } from './Keep'
 import './shop.css'
+import { toTop } from '../../parts/frame'
 import { MoreTagFields, TagFields } from './TagFields'
 import { fromDetail, readTag, type TagText, toDetail } from './tag-text'
 
@@ -47,7 +48,7 @@ export function ShopScreen() {
     <div class="screen shop">
       <div class="heading">
         <h2>At the shop</h2>
-        <button type="button" class="quiet" onClick={() => go()}>
+        <button type="button" class="quiet" onClick={() => toTop('packs')}>
           Back to packs
         </button>
       </div>
@@ -101,9 +102,4 @@ export function ShopScreen() {
     const asked = askedByTrip(open.plan, open.reckoned.reckoning, read.tag.massKg)
     return { asked, plans: [open.plan], names: [openTrip.value?.draft.name || 'this trip'] }
   }
-}
-
-function go() {
-  actions.setPlace({ screen: 'packs', detail: null, scrollY: 0 })
-  scrollTo(0, 0)
 }

@@ -5,10 +5,11 @@ import { useSystem } from '../../parts/fields'
 import { AskedCard } from '../../parts/loose'
 import { shownIn } from '../../report'
 import { type AllTrips, allTripsOf } from '../../report/choosing'
-import { actions, tripList } from '../../store'
+import { tripList } from '../../store'
 import { Covered } from './Covered'
 import { TripTable } from './TripTable'
 import './trips.css'
+import { toTop } from '../../parts/frame'
 import { chosen, isCompared, tripName, tripsToCompare } from './which'
 
 export function AllTripsScreen() {
@@ -19,7 +20,7 @@ export function AllTripsScreen() {
     <div class="screen all-trips">
       <div class="heading">
         <h2>All my trips</h2>
-        <button type="button" class="quiet" onClick={back}>
+        <button type="button" class="quiet" onClick={() => toTop('packs')}>
           Back to packs
         </button>
       </div>
@@ -71,8 +72,3 @@ export function AllTripsScreen() {
 
 /** The trips as the reasons ask for them: all with the same packs. */
 const namedPlans = ({ names, plans }: AllTrips) => plans.map((plan, i) => ({ name: names[i]!, plan }))
-
-function back() {
-  actions.setPlace({ screen: 'packs', detail: null, scrollY: 0 })
-  scrollTo(0, 0)
-}

@@ -17,7 +17,7 @@ import { type BackupNotes, createBackupNotes } from '../backup-note'
 import { backupsChanged, dueBackup, snapshotProblem } from '../backup-signals'
 import type { Books } from '../books'
 import { readRecord, TRIP } from '../documents'
-import { pruned, shelfContentsOf, timeAfter, withStep } from '../journal'
+import { pruned, shelfContentsOf, stepOf } from '../journal'
 import { nameOf } from '../messages'
 import type { SnapshotReason } from '../snapshot-file'
 import { createSnapshots, dayOf, type SnapshotEnvironment } from '../snapshots'
@@ -77,11 +77,9 @@ export function createBackups(env: BackupEnvironment) {
 
   function goTo(next: Contents, label: string) {
     const { world, parts } = takenIn(state.world(), next, now())
-    const journal = state.journal.peek()
-    const step = { format: 'pack-reckoner/step', version: 1, id: newId(), label, undone: false } as const
+    const step = stepOf(state.journal.peek(), { id: newId(), label, parts, now: now() })
     batch(() => {
-      if (parts.length > 0)
-        state.journal.value = withStep(journal, { ...step, at: timeAfter(journal, now()), parts })
+      if (parts.length > 0) state.record(step)
       state.putWorld({ ...world, removed: pruned(world.removed, state.journal.peek()) })
       state.library.value = { ...state.library.peek(), ...next.settings }
     })

@@ -1,22 +1,19 @@
 // Snapshots and the reminder in the page: looked at in a quiet moment some while after a save, once a day at most.
 
 import { effect } from '@preact/signals'
+import { inTurn } from '../in-turn'
 import { dayOf } from '../snapshots'
 import { openPlace } from '../snapshots-place'
 import type { BackupEnvironment, Backups } from './backups'
 
 const QUIET_AFTER_MS = 10_000
 
-/** Over all tabs where the browser has locks, else in this one. */
-const inTurn: BackupEnvironment['alone'] = async work =>
-  'locks' in navigator ? await navigator.locks.request('pack-reckoner-snapshots', work) : work()
-
 /** Asked for anew until it is there: what failed once may work the next time. */
 export function pageEnvironment(): Pick<BackupEnvironment, 'place' | 'alone' | 'now'> {
   let place: ReturnType<typeof openPlace> | null = null
   return {
     now: Date.now,
-    alone: inTurn,
+    alone: inTurn('pack-reckoner-snapshots'),
     place: () => {
       place ??= openPlace().catch(error => {
         place = null

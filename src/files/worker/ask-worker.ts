@@ -1,0 +1,55 @@
+// Asks a worker one thing and waits for the end: ended at once when cancelled, and when it does not start or breaks off.
+
+/** As much of a worker as is needed here. */
+export type AskedWorker = Pick<
+  Worker,
+  'postMessage' | 'terminate' | 'onmessage' | 'onerror' | 'onmessageerror'
+>
+
+interface Asking<End> {
+  /** May throw: no workers in this browser, or its policy does not allow this one. */
+  start: () => AskedWorker
+  request: unknown
+  signal: AbortSignal | undefined
+  /** How it ends when the signal cancels it; no worker is started for one that has done so before. */
+  cancelled: End
+  /** How it ends where the worker does not start or breaks off. */
+  broken: End
+  /** Hears what the worker tells; null: it goes on. */
+  onMessage: (told: unknown) => End | null
+}
+
+/** Never rejects where the request can be cloned. The worker is gone once it has ended. */
+export function askWorker<End>(asking: Asking<End>): Promise<End> {
+  const { start, request, signal, cancelled, broken, onMessage } = asking
+  if (signal?.aborted) return Promise.resolve(cancelled)
+  const worker = started(start)
+  if (!worker) return Promise.resolve(broken)
+  return new Promise(resolve => {
+    const end = (result: End) => {
+      signal?.removeEventListener('abort', cancel)
+      worker.terminate()
+      resolve(result)
+    }
+    const cancel = () => end(cancelled)
+    signal?.addEventListener('abort', cancel)
+    worker.onmessage = ({ data }: MessageEvent<unknown>) => {
+      const result = onMessage(data)
+      if (result !== null) end(result)
+    }
+    worker.onerror = event => {
+      event.preventDefault?.()
+      end(broken)
+    }
+    worker.onmessageerror = () => end(broken)
+    worker.postMessage(request)
+  })
+}
+
+function started(start: () => AskedWorker): AskedWorker | null {
+  try {
+    return start()
+  } catch {
+    return null
+  }
+}

@@ -1,0 +1,59 @@
+// Where the answers to "why?" lead: the path of an input is that of the very field its figure comes from, whatever the
+// ids are.
+
+import { describe, expect, it } from 'vitest'
+import { fieldPath, type ItemDocument } from '../../src/plan'
+import { explain, type WhyContext } from '../../src/report/why'
+import { smallPlan } from './small-plans'
+import { contextOf } from './why-context'
+
+const bottle: ItemDocument = {
+  id: 'my bottle 100%',
+  massKg: 0.1,
+  litres: 1,
+  build: 'rigid',
+  holdsWaterLitres: 1,
+  lengthCm: 25,
+  diameterCm: 8,
+}
+
+/** The paths under one title among the facts. */
+function pathsUnder(title: string, context: WhyContext) {
+  const found = explain({ kind: 'facts' }, context).find(each => each.title === title)
+  return [...(found?.inputs ?? []), ...(found?.parts ?? [])].map(({ path }) => path)
+}
+
+describe('the path of a fact', () => {
+  const context = contextOf(smallPlan({ gear: [bottle] }))
+
+  it.each([
+    ['Containers hold', 'holdsWaterLitres'],
+    ['Longest rigid thing inside', 'lengthCm'],
+    ['Widest rigid thing inside', 'diameterCm'],
+  ])('“%s” is that of the field, for an id with a blank in it too', (title, field) => {
+    expect(pathsUnder(title, context)).toEqual([`gear/my bottle 100%/${field}`])
+  })
+
+  it('leads to the rigid thing in the main body, not to another of the same size', () => {
+    const tent: ItemDocument = { id: 'tent', massKg: 1, litres: 4, build: 'soft', lengthCm: 25 }
+    const pole: ItemDocument = { ...bottle, id: 'pole', stow: 'strapped-on' }
+    const both = contextOf(smallPlan({ gear: [tent, pole, bottle] }))
+    expect(pathsUnder('Longest rigid thing inside', both)).toEqual(['gear/my bottle 100%/lengthCm'])
+  })
+})
+
+describe('the path of a dry night', () => {
+  it('is that of the camp’s water, for an id with a blank in it too', () => {
+    const plan = smallPlan({
+      stops: [
+        { name: 'Start' },
+        { name: 'Ridge', water: 'none', nights: 1, leg: { km: 8 } },
+        { name: 'End', leg: { km: 8 } },
+      ],
+    })
+    const context = { ...contextOf(plan), stopIds: ['a', 'the ridge/2', 'c'] }
+    const [carry] = explain({ kind: 'carry', stop: 0 }, context)
+    const night = carry?.parts?.find(({ label }) => label === 'a dry night at Ridge')
+    expect(night?.path).toBe(fieldPath('trip', 'stops', 'the ridge/2', 'water'))
+  })
+})
