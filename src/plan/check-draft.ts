@@ -40,6 +40,8 @@ export function checkDraft(untrusted: Draft): CheckedDraft {
   }
   draft.gear.forEach((item, i) => {
     if ('shelf' in item && !isShelfLink(item.shelf)) takeOut(['gear', i, 'shelf'])
+    // A plan says so where a figure is not known; a draft leaves it out.
+    for (const field of ['massKg', 'litres'] as const) if (item[field] === null) takeOut(['gear', i, field])
   })
   return { ok: true, draft, leftOut }
 }

@@ -37,6 +37,17 @@ function completeStop(stop: StopDocument, index: number): Stop {
   return { ...defaults.STOP, ...stop, water, leg }
 }
 
+/** Larger than nearly all things that are carried, each: judgement. */
+const UNKNOWN_UP_TO = { massKg: 2, litres: 10 } as const
+
+/** What nobody has said of an item, by the most it may be. Fuel is weighed by what it must boil. */
+function unknownUpTo({ massKg, litres, litresFrom, fuel }: ItemDocument): Item['unknownUpTo'] {
+  const noMass = massKg === null && !fuel
+  const noLitres = litres === null && litresFrom !== 'kind'
+  if (!noMass && !noLitres) return null
+  return { massKg: noMass ? UNKNOWN_UP_TO.massKg : null, litres: noLitres ? UNKNOWN_UP_TO.litres : null }
+}
+
 /** An item with every default in place. */
 export function completeItem(item: ItemDocument): Item {
   const use = item.use ?? defaults.ITEM.use
@@ -45,10 +56,12 @@ export function completeItem(item: ItemDocument): Item {
     leaves: defaults.leavesFor(use),
     resupplied: defaults.resuppliedFor(use),
     ...item,
+    massKg: item.massKg ?? 0,
     litres: item.litresFrom === 'kind' && item.litresRange ? meanOf(item.litresRange) : (item.litres ?? 0),
     // A container's walls do not give way, whatever the document says of its build.
     build: item.holdsLitres === undefined ? (item.build ?? defaults.ITEM.build) : 'rigid',
     fuel: item.fuel ? { ...defaults.FUEL, ...item.fuel } : null,
+    unknownUpTo: unknownUpTo(item),
   }
 }
 

@@ -96,6 +96,7 @@ export const ITEM: Omit<Item, 'id' | 'massKg' | 'litres' | 'leaves' | 'resupplie
   massFrom: 'stated',
   litresFrom: 'guess',
   litresRange: null,
+  unknownUpTo: null,
 }
 
 /** Packaging stays: 5 % of eaten food by mass and litres (common practice, no source). */

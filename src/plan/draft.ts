@@ -14,8 +14,10 @@ export interface ShelfLink {
   id: string
   at: number
 }
-export type DraftItem = Partial<Omit<ItemDocument, 'fuel'>> & {
+export type DraftItem = Partial<Omit<ItemDocument, 'fuel' | 'massKg' | 'litres'>> & {
   id: string
+  massKg?: number
+  litres?: number
   fuel?: DraftFuel
   shelf?: ShelfLink
 }
@@ -64,9 +66,14 @@ export function fromPlanDocument(document: PlanDocument, newId: () => string): D
   return {
     ...rest,
     trip: { ...document.trip, stops: document.trip.stops.map(withId) },
-    gear,
+    gear: gear.map(asDraftItem),
     packs: packs.map(pack => ({ ...withId(pack), setups: pack.setups.map(withId) })),
   }
+}
+
+/** A form shows what is not known as an empty field. */
+function asDraftItem({ massKg, litres, ...rest }: ItemDocument): DraftItem {
+  return { ...rest, ...(massKg == null ? {} : { massKg }), ...(litres == null ? {} : { litres }) }
 }
 
 function withoutId<T extends { id: string }>(thing: T): Omit<T, 'id'> {

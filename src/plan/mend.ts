@@ -37,11 +37,11 @@ export interface Work {
 export const branch = (value: unknown): Branch => (isBranch(value) ? value : {})
 
 /** A value that a plan cannot be without, what stands in for it, and what to say of it. */
-const STAND_INS: Readonly<Record<string, { value: number; so: string }>> = {
+const STAND_INS: Readonly<Record<string, { value: number | null; so: string }>> = {
   'carrier/massKg': { value: MASS_KG, so: `${MASS_KG} kg is assumed` },
   'leg/km': { value: 0, so: 'it is counted as 0 km' },
-  'gear/massKg': { value: 0, so: 'it is counted as weighing nothing' },
-  'gear/litres': { value: 0, so: 'it is counted as taking no room' },
+  'gear/massKg': { value: null, so: 'it is counted as weighing nothing' },
+  'gear/litres': { value: null, so: 'it is counted as taking no room' },
 }
 
 export function mend(work: Work, { path, message }: Problem) {
@@ -51,7 +51,7 @@ export function mend(work: Work, { path, message }: Problem) {
   const value = parent[key]
   const standIn = STAND_INS[`${kind}/${key}`]
   if (standIn) {
-    parent[key] = standIn.value
+    parent[key] = needed(parent, key) ? standIn.value : 0
     const tell = () => {
       if (!needed(parent, key)) return
       work.say(at, why(work, at, value === undefined ? null : message) + standIn.so)

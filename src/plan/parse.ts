@@ -122,14 +122,17 @@ export function tooMuchIn(value: unknown, path: Problem['path']): Problem | null
   return null
 }
 
-/** `null` in a file means "not known", the same as leaving the field out. */
+/** Of an item: these must be written, so that one forgotten is told from one not known. */
+const SAID_UNKNOWN = new Set(['massKg', 'litres'])
+
+/** `null` in a file means "not known", the same as leaving the field out but where a plan must say so. */
 export function withoutNulls(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(withoutNulls)
   if (typeof value !== 'object' || value === null) return value
   // fromEntries defines own properties: a "__proto__" key stays a key, and the schema refuses it by name.
   return Object.fromEntries(
     Object.entries(value).flatMap(([key, child]) =>
-      child === null || child === undefined ? [] : [[key, withoutNulls(child)]],
+      child === undefined || (child === null && !SAID_UNKNOWN.has(key)) ? [] : [[key, withoutNulls(child)]],
     ),
   )
 }

@@ -44,7 +44,9 @@ function checkMeals({ trip, gear, carrier }: PlanDocument): Problem[] {
       ),
     )
   const child = carrier.ageYears !== undefined && carrier.ageYears < 14
-  const hasEnergy = gear?.some(i => i.use === 'daily' && (i.kcalPerKg ?? 0) * i.massKg * (i.count ?? 1) > 0)
+  const hasEnergy = gear?.some(
+    i => i.use === 'daily' && (i.kcalPerKg ?? 0) * (i.massKg ?? 0) * (i.count ?? 1) > 0,
+  )
   if (trip.meals?.ration === 'energy' && !child && !hasEnergy)
     problems.push(
       problem(

@@ -93,6 +93,12 @@ export interface LitresRange {
   high: number
 }
 
+/** The most that a figure nobody has said may be, each; null: it is known. */
+export interface UnknownUpTo {
+  massKg: number | null
+  litres: number | null
+}
+
 export interface Item {
   id: string
   name: string
@@ -124,6 +130,8 @@ export interface Item {
   litresFrom: LitresFrom
   /** With `litresFrom: 'kind'` and never else. */
   litresRange: LitresRange | null
+  /** A figure nobody has said reckons as 0, and as this much where it is asked what it could turn; null: both known. */
+  unknownUpTo: UnknownUpTo | null
 }
 
 export interface Setup {

@@ -104,7 +104,7 @@ function campAtWater(trial: Trial, carry: WaterCarry, stop: number): DryCamp | n
   return {
     stop,
     savesCarryLitres: carry.needLitres - Math.max(...parts.map(part => part.needLitres)),
-    savesPeakKg: reckoning.need.peakLoadKg - after.need.peakLoadKg,
+    savesPeakKg: reckoning.need.peakLoadFullWaterKg - after.need.peakLoadFullWaterKg,
     leavesShortLitres: Math.max(...parts.map(part => part.shortLitres)),
   }
 }

@@ -45,6 +45,7 @@ function packed(ledger: Ledger, stock: Stock, water: Water, packing: Packing) {
   const softLitres = looseLitres + overflow.overflowLitres + water.softBodyLitres
   return {
     kg: { ...kg, total: sumOf(kg) },
+    wantedLitres: 0,
     bodyLitres: roomFor(rigidLitres, softLitres, packing).bodyLitres,
     rigidLitres,
     softLitres,

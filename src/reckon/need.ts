@@ -21,11 +21,13 @@ export interface Parts {
   water: WaterPlan
 }
 
-export function needOf(moments: Moment[], parts: Parts): Need {
+/** `withAllWater`: the moments had every source been left with all the water wanted. */
+export function needOf(moments: Moment[], withAllWater: Moment[], parts: Parts): Need {
   const fullest = indexOfMax(moments.map(m => m.bodyLitres))
   const heaviest = indexOfMax(moments.map(m => m.kg.total))
   const full = moments[fullest]!
   const heavy = moments[heaviest]!
+  const heavyFull = withAllWater[indexOfMax(withAllWater.map(m => m.kg.total))]!
   const sigmaV = Math.sqrt(litresVariance(parts, full, parts.stocks[fullest]!))
   const sigmaM = Math.sqrt(massVariance(parts, parts.stocks[heaviest]!))
   const placeOf = ({ stop, phase }: Moment): Place => ({
@@ -43,6 +45,8 @@ export function needOf(moments: Moment[], parts: Parts): Need {
     peakLoadSafeKg: heavy.kg.total + NINE_IN_TEN * sigmaM,
     sigmaM,
     peakAt: placeOf(heavy),
+    peakLoadFullWaterKg: heavyFull.kg.total,
+    peakFullWaterAt: placeOf(heavyFull),
     baseKg: heavy.kg.kept,
     wornKg: wornKg(parts),
     packedDensity: full.bodyLitres > 0 ? full.bodyKg / full.bodyLitres : null,

@@ -5,7 +5,7 @@ import type { Plan } from '../plan/types'
 import type { Body, Energy } from './energy'
 import type { Rate } from './heat'
 import type { Route } from './route'
-import type { Notice } from './types'
+import type { Need, Notice, SetupReckoning } from './types'
 import type { WaterPlan } from './water'
 
 interface Findings {
@@ -38,6 +38,25 @@ export function noticesOf(
     ...onLegs('water-cap-hour', leg => rates[leg]!.capped),
     ...daysOverTheCap(plan, route, legLitres),
   ]
+}
+
+/** Of body mass: more than is commonly carried, whatever the hiker's own limit. Common practice and judgement. */
+const COMMON_SHARE = { adult: 0.3, under18: 0.2 }
+const ADULT_FROM_YEARS = 18
+
+/** The set-up that is lightest to carry, or the contents alone without packs, against what is commonly carried. */
+export function loadNotices(
+  { carrier }: Plan,
+  { peakLoadFullWaterKg }: Need,
+  packs: Pick<SetupReckoning, 'carriedKg'>[],
+): Notice[] {
+  const leastKg = packs.length ? Math.min(...packs.map(({ carriedKg }) => carriedKg)) : peakLoadFullWaterKg
+  const share = leastKg / carrier.massKg
+  const limit =
+    carrier.ageYears !== null && carrier.ageYears < ADULT_FROM_YEARS
+      ? COMMON_SHARE.under18
+      : COMMON_SHARE.adult
+  return share > limit ? [{ code: 'load-over-common-practice', share, limit }] : []
 }
 
 /** With water from heat: days whose drinking, on the trail and in the camp that ends them, passes the daily cap. */

@@ -1,13 +1,14 @@
 // How far a set-up reaches for every amount of water: days of food between resupplies against litres of water, by the
 // rule of reach.ts (the first departure's stock). Exact: each limit is made of straight lines, and so is the least.
 
-import type { Plan } from '../plan/types'
+import type { Pack, Plan } from '../plan/types'
 import { overflowOf, total } from './ledger'
 import type { Parts } from './need'
 import { fillingDays, stockFor } from './reach'
 import { partsOf } from './remedies-parts'
-import { packingTerms, type Term } from './room'
+import { packingTerms, spillLitres, type Term } from './room'
 import type { Reckoning } from './types'
+import { contentsLimitKg } from './verdicts'
 import { waterAboard, waterRoomOf } from './water'
 
 export type Binding = 'room' | 'rating' | 'frameless-ceiling' | 'body-share'
@@ -134,13 +135,11 @@ function limitsOf(parts: Parts, reckoning: Reckoning, setupIndex: number): { own
   const { plan } = parts
   const pack = plan.packs[judged.pack]!
   const { massKg, ratedKg, frame } = pack.setups[judged.index]!
-  const own: Limit[] = Object.values(packingTerms(plan.settings)).map(term =>
-    roomLimit(term, pack.bodyLitres, parts),
-  )
-  if (judged.loadLimitKg !== null) {
+  const own: Limit[] = Object.values(packingTerms(plan.settings)).map(term => roomLimit(term, pack, parts))
+  const limitKg = contentsLimitKg(judged, reckoning.need)
+  if (limitKg !== null) {
     const ceiling = frame === 'frameless' && (ratedKg === null || plan.settings.framelessCeilingKg < ratedKg)
-    const ownKg = judged.ratedAgainstKg - reckoning.need.peakLoadKg
-    own.push(loadLimit(ceiling ? 'frameless-ceiling' : 'rating', judged.loadLimitKg - ownKg, parts))
+    own.push(loadLimit(ceiling ? 'frameless-ceiling' : 'rating', limitKg, parts))
   }
   const shareKg = plan.carrier.loadShareLimit * plan.carrier.massKg
   return { own, share: loadLimit('body-share', shareKg - massKg - judged.linerKg, parts) }
@@ -155,16 +154,23 @@ function loadLimit(binds: Binding, contentsKg: number, parts: Parts): Limit {
 }
 
 /** The main body by one term of the packing model: its litres bend where a container fills, in days and in water. */
-function roomLimit(term: Term, bodyLitres: number, parts: Parts): Limit {
+function roomLimit(
+  term: Term,
+  { bodyLitres, outsideLitres }: Pick<Pack, 'bodyLitres' | 'outsideLitres'>,
+  parts: Parts,
+): Limit {
   const room = waterRoomOf(parts.gear, parts.stowOf)
   const soft = (water: number) => term.perSoftLitre * waterAboard(water, water, room).softBodyLitres
-  const filling = [0, ...fillingDays(parts)]
+  const filling = [0, ...fillingDays(parts, outsideLitres)]
   const knots = [...filling, filling.at(-1)! + 1]
   const litres = knots.map(day => {
     const stock = stockFor(day, parts)
     const softLitres =
       total(parts.ledger, stock, 'softLitres') + overflowOf(parts.ledger, stock).overflowLitres
-    return total(parts.ledger, stock, 'rigidLitres') * term.perRigidLitre + softLitres * term.perSoftLitre
+    const spill = spillLitres(total(parts.ledger, stock, 'pocketLitres'), outsideLitres, parts.plan.settings)
+    return (
+      total(parts.ledger, stock, 'rigidLitres') * term.perRigidLitre + softLitres * term.perSoftLitre + spill
+    )
   })
   // Water fills what hangs outside, then the soft containers inside; beyond both it takes no more room.
   const outside = room?.outside ?? 0

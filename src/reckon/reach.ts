@@ -4,11 +4,13 @@
 import { insideLitres, overflowOf, total } from './ledger'
 import type { Parts } from './need'
 import type { Stock } from './provisions'
-import { packingTerms, type Term } from './room'
+import { packingTerms, spillLitres, type Term } from './room'
 import { waterAboard, waterRoomOf } from './water'
 
 export interface Limits {
   bodyLitres: number
+  /** Room in the pockets; null: nobody says, and they are not judged. */
+  outsideLitres: number | null
   /** The most the contents may weigh; null when no limit is known. */
   contentsKg: number | null
 }
@@ -16,10 +18,7 @@ export interface Limits {
 /** Days, 0 when even none fits; null when nothing is eaten daily or nothing sets a limit. */
 export function reachDaysOf(limits: Limits, waterLitres: number, parts: Parts): number | null {
   if (!parts.gear.some(item => item.use === 'daily' && item.count > 0)) return null
-  const days = Math.min(
-    daysHeld(limits.bodyLitres, waterLitres, parts),
-    daysBorne(limits, waterLitres, parts),
-  )
+  const days = Math.min(daysHeld(limits, waterLitres, parts), daysBorne(limits, waterLitres, parts))
   return days === Number.POSITIVE_INFINITY ? null : Math.max(0, days)
 }
 
@@ -39,7 +38,7 @@ function daysBorne({ contentsKg }: Limits, waterLitres: number, parts: Parts): n
   return lastDayUnder(loadKg(0), loadKg(1) - loadKg(0), contentsKg)
 }
 
-function daysHeld(bodyLitres: number, waterLitres: number, parts: Parts): number {
+function daysHeld({ bodyLitres, outsideLitres }: Limits, waterLitres: number, parts: Parts): number {
   const waterSoftLitres = waterAboard(
     waterLitres,
     waterLitres,
@@ -53,14 +52,15 @@ function daysHeld(bodyLitres: number, waterLitres: number, parts: Parts): number
         total(parts.ledger, stock, 'softLitres') +
         overflowOf(parts.ledger, stock).overflowLitres +
         waterSoftLitres,
+      spill: spillLitres(total(parts.ledger, stock, 'pocketLitres'), outsideLitres, parts.plan.settings),
     }
   }
   // A hair of room, so that an exact fit is not lost to rounding.
   const room = bodyLitres * (1 + 1e-12)
-  const fits = (days: number) => daysWithin(room, litresFor(days), { rigid: 0, soft: 0 }, parts) > 0
-  // Litres never fall as days are added: between the days at which a container fills up they are straight lines,
-  // so the last of these days that still fits begins the line to follow.
-  const starts = [0, ...fillingDays(parts)]
+  const fits = (days: number) => daysWithin(room, litresFor(days), { rigid: 0, soft: 0, spill: 0 }, parts) > 0
+  // Litres never fall as days are added: between the days at which a container or the pockets fill up they are
+  // straight lines, so the last of these days that still fits begins the line to follow.
+  const starts = [0, ...fillingDays(parts, outsideLitres)]
   const last = lastIndexThat(starts, fits)
   const start = starts[last]!
   const end = starts[last + 1] ?? start + 1
@@ -69,6 +69,7 @@ function daysHeld(bodyLitres: number, waterLitres: number, parts: Parts): number
   const slope = {
     rigid: (then.rigid - at.rigid) / (end - start),
     soft: (then.soft - at.soft) / (end - start),
+    spill: (then.spill - at.spill) / (end - start),
   }
   return start + daysWithin(room, at, slope, parts)
 }
@@ -88,12 +89,15 @@ function lastIndexThat(values: number[], passes: (value: number) => boolean): nu
 interface Heap {
   rigid: number
   soft: number
+  /** Main-body litres of what the pockets cannot take. */
+  spill: number
 }
 
 /** How long a heap growing by `slope` a day stays within the litres, by each of the packing model's two terms. */
 function daysWithin(bodyLitres: number, at: Heap, slope: Heap, { plan }: Parts): number {
   const { skeleton, softBulk } = packingTerms(plan.settings)
-  const litres = (heap: Heap, term: Term) => heap.rigid * term.perRigidLitre + heap.soft * term.perSoftLitre
+  const litres = (heap: Heap, term: Term) =>
+    heap.rigid * term.perRigidLitre + heap.soft * term.perSoftLitre + heap.spill
   const daysBy = (term: Term) => lastDayUnder(litres(at, term), litres(slope, term), bodyLitres)
   return Math.min(daysBy(skeleton), daysBy(softBulk))
 }
@@ -104,12 +108,17 @@ function lastDayUnder(start: number, slope: number, limit: number): number {
   return slope > 0 ? (limit - start) / slope : Number.POSITIVE_INFINITY
 }
 
-/** The days, above 0 and in order, at which a container becomes full. */
-export function fillingDays(parts: Parts): number[] {
-  const insideAt = (days: number) =>
-    [...parts.ledger.containers.values()].map(
-      ({ contents, roomLitres }) => insideLitres(contents, stockFor(days, parts)) - roomLitres,
-    )
+/** The days, above 0 and in order, at which a container or the pockets become full. */
+export function fillingDays(parts: Parts, outsideLitres: number | null): number[] {
+  const insideAt = (days: number) => {
+    const stock = stockFor(days, parts)
+    return [
+      ...[...parts.ledger.containers.values()].map(
+        ({ contents, roomLitres }) => insideLitres(contents, stock) - roomLitres,
+      ),
+      ...(outsideLitres === null ? [] : [total(parts.ledger, stock, 'pocketLitres') - outsideLitres]),
+    ]
+  }
   const now = insideAt(0)
   const then = insideAt(1)
   return now

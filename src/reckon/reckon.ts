@@ -2,21 +2,24 @@
 // Reckoning comes out; MODEL.md beside this file says what is computed.
 
 import type { Plan } from '../plan/types'
+import { answerOf, missingFigures, withUnknownsAtMost } from './answers'
 import { type Body, bodyOf, type Energy, energyOf, rationsFrom, withFuelMass } from './energy'
 import { ratesOf } from './heat'
 import { ledgerOf, stowsOf } from './ledger'
 import { momentsOf } from './moments'
 import { fullestOf, needOf, type Parts } from './need'
-import { noticesOf } from './notices'
+import { loadNotices, noticesOf } from './notices'
 import { spareRationsOf, stockAtMoments } from './provisions'
 import { type Route, routeOf } from './route'
 import type { Moment, Reckoning } from './types'
-import { judgePacks } from './verdicts'
-import { waterPlanOf, waterRoomOf } from './water'
+import { type JudgedSetup, judgePacks } from './verdicts'
+import { type WaterRoom, waterPlanOf, waterRoomOf } from './water'
 
-export type Reckoned =
-  | { ok: true; reckoning: Reckoning }
-  | { ok: false; problem: { path: string[]; message: string } }
+interface Refused {
+  ok: false
+  problem: { path: string[]; message: string }
+}
+export type Reckoned = { ok: true; reckoning: Reckoning } | Refused
 
 /** A ration, or a water rate, that has not settled after this many rounds never will. */
 const MOST_ROUNDS = 50
@@ -30,6 +33,23 @@ const SETTLED_KG = 0.001
  * does not settle: food so poor in energy that carrying it asks for more of it than it gives.
  */
 export function reckon(plan: Plan): Reckoned {
+  const said = reckonAsSaid(plan)
+  if (!said.ok) return said
+  const utmost = withUnknownsAtMost(plan)
+  const most = utmost && reckonAsSaid(utmost)
+  const stillSuffices = (i: number) => most === null || (most.ok && most.judged.packs[i]!.suffices)
+  const { packs, ...rest } = said.judged
+  const answered = packs.map((setup, i) => ({
+    ...setup,
+    answer: answerOf(setup, plan, rest.need, stillSuffices(i)),
+  }))
+  return { ok: true, reckoning: { ...rest, packs: answered, missing: missingFigures(plan) } }
+}
+
+type Judged = Omit<Reckoning, 'packs' | 'missing'> & { packs: JudgedSetup[] }
+
+/** The Reckoning without answers: a figure nobody has said counts as 0. */
+function reckonAsSaid(plan: Plan): Refused | { ok: true; judged: Judged } {
   const route = routeOf(plan)
   const gear = withFuelMass(plan.gear)
   const stowOf = stowsOf(gear)
@@ -37,30 +57,48 @@ export function reckon(plan: Plan): Reckoned {
   const room = waterRoomOf(gear, stowOf)
   const body = bodyOf(plan.carrier)
 
-  const run = (rations: number[], energy: Energy | null): Pass => {
-    const rates = ratesOf(plan, route, energy)
-    const legLitres = route.legs.map((leg, i) => leg.hours * rates[i]!.litresPerHour)
-    const stocks = stockAtMoments(plan, route, rations)
-    const water = waterPlanOf(plan, route, legLitres, room)
-    const moments = momentsOf(route, ledger, { stocks, water: water.aboard, packing: plan.settings })
-    return { rations, rates, legLitres, stocks, water, moments, energy: energyOf(plan, route, moments, body) }
-  }
+  const runWith =
+    (room: WaterRoom | null): Run =>
+    (rations, energy) => {
+      const rates = ratesOf(plan, route, energy)
+      const legLitres = route.legs.map((leg, i) => leg.hours * rates[i]!.litresPerHour)
+      const stocks = stockAtMoments(plan, route, rations)
+      const water = waterPlanOf(plan, route, legLitres, room)
+      const moments = momentsOf(route, ledger, { stocks, water: water.aboard, packing: plan.settings })
+      return {
+        rations,
+        rates,
+        legLitres,
+        stocks,
+        water,
+        moments,
+        energy: energyOf(plan, route, moments, body),
+      }
+    }
 
-  const settled = settle(plan, route, body, run)
-  if (!settled) {
+  const settled = settle(plan, route, body, runWith(room))
+  const isShort = settled?.pass.water.carries.some(({ shortLitres }) => shortLitres > 0)
+  // One more container, endless, weightless and strapped on.
+  const fullWater =
+    room && isShort
+      ? settle(plan, route, body, runWith({ ...room, outside: Number.POSITIVE_INFINITY }))
+      : settled
+  if (!settled || !fullWater) {
     const message =
       'does not settle: the food gives too little energy for its weight; raise kcalPerKg, or write "fixed"'
     return { ok: false, problem: { path: ['trip', 'meals', 'ration'], message } }
   }
 
   const { pass, rounds } = settled
-  const { moments, rates, legLitres, energy, water } = pass
+  const { rates, legLitres, energy, water } = pass
+  const moments = withWantedWater(pass, fullWater.pass)
   const spareRations = spareRationsOf(plan, pass.rations)
   const parts: Parts = { plan, gear, stowOf, ledger, stocks: pass.stocks, spareRations, water }
-  const need = needOf(moments, parts)
+  const need = needOf(moments, fullWater.pass.moments, parts)
+  const packs = judgePacks(need, moments[fullestOf(moments)]!, parts)
   return {
     ok: true,
-    reckoning: {
+    judged: {
       need,
       moments,
       legs: route.legs.map(({ hours }, i) => ({
@@ -78,8 +116,11 @@ export function reckon(plan: Plan): Reckoned {
       })),
       rationRounds: plan.trip.meals.ration === 'energy' ? rounds : 0,
       carries: water.carries,
-      packs: judgePacks(need, moments[fullestOf(moments)]!, parts),
-      notices: noticesOf(plan, route, { body, energy, rates, legLitres, water }),
+      packs,
+      notices: [
+        ...noticesOf(plan, route, { body, energy, rates, legLitres, water }),
+        ...loadNotices(plan, need, packs),
+      ],
     },
   }
 }
@@ -92,6 +133,15 @@ interface Pass {
   water: Parts['water']
   moments: Moment[]
   energy: Energy | null
+}
+
+/** The moments as the containers have them, each with the water wanted beyond that. */
+function withWantedWater({ moments, water }: Pass, full: Pass): Moment[] {
+  if (full.water === water) return moments
+  return moments.map((moment, m) => ({
+    ...moment,
+    wantedLitres: Math.max(0, full.water.aboard[m]!.litres - water.aboard[m]!.litres),
+  }))
 }
 
 type Run = (rations: number[], energy: Energy | null) => Pass

@@ -30,7 +30,7 @@ export interface Shortfall {
 
 /** What the trip asks of a pack that itself weighs `packKg`. A liner counts where the trip is wet. */
 export function requirementOf(plan: Plan, { need }: Reckoning, packKg: number): Requirement {
-  const contentsKg = need.peakLoadKg + (plan.trip.wet ? plan.settings.linerKg : 0)
+  const contentsKg = need.peakLoadFullWaterKg + (plan.trip.wet ? plan.settings.linerKg : 0)
   return {
     bodyLitresSafe: need.bodyLitresSafe,
     contentsKg,

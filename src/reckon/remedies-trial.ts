@@ -62,7 +62,7 @@ export function failingsOf({ verdicts }: SetupReckoning): Failing[] {
 export function afterOf(before: SetupReckoning, { need }: Reckoning, setup: SetupReckoning): After {
   return {
     bodyLitres: need.bodyLitres,
-    peakLoadKg: need.peakLoadKg,
+    peakLoadKg: need.peakLoadFullWaterKg,
     carriedKg: setup.carriedKg,
     fitChance: setup.fitChance,
     collarChance: setup.verdicts.includes('undersized') ? setup.fitChanceWithCollar : null,

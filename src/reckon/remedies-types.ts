@@ -32,6 +32,7 @@ export type Failing = 'room' | 'load' | 'pockets' | 'size'
 /** The set-up once the change is made, reckoned in full. */
 export interface After {
   bodyLitres: number
+  /** With all the water the trip wants. */
   peakLoadKg: number
   carriedKg: number
   fitChance: number

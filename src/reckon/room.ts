@@ -46,6 +46,19 @@ export function roomFor(rigidLitres: number, softLitres: number, packing: Packin
     : { bodyLitres: softBulkLitres, rules: 'soft-bulk', ...softBulk }
 }
 
+/**
+ * Main-body litres of what the pockets cannot take: it rides inside as soft things. 0 where nobody says what the
+ * pockets hold.
+ */
+export function spillLitres(
+  neededLitres: number,
+  pocketLitres: number | null,
+  { personalFactor, softPacking }: Pick<Packing, 'personalFactor' | 'softPacking'>,
+): number {
+  if (pocketLitres === null) return 0
+  return (personalFactor * Math.max(0, neededLitres - pocketLitres)) / softPacking
+}
+
 /** The same heap with perfect filling and with none: the range the model itself leaves open. */
 export function roomRange(
   rigidLitres: number,

@@ -25,6 +25,8 @@ export interface Moment {
   km: number
   hours: number
   kg: Shares & { total: number }
+  /** Water that is wanted then and that no container holds. */
+  wantedLitres: number
   bodyLitres: number
   rigidLitres: number
   softLitres: number
@@ -83,6 +85,9 @@ export interface Need {
   waterShortLitres: number
   /** Null: nothing in the gear holds water, so the carry has no limit. */
   waterCapacityLitres: number | null
+  /** The largest load had every source been left with all the water wanted; `peakLoadKg` where nothing is short. */
+  peakLoadFullWaterKg: number
+  peakFullWaterAt: Place
 }
 
 export type VerdictCode =
@@ -100,16 +105,21 @@ export type VerdictCode =
   | 'too-wide'
   | 'heavy-for-carrier'
 
+/** What a set-up is for the trip: `cannot-tell` where a figure nobody has said could turn it. */
+export type Answer = 'does' | 'with-care' | 'cannot-tell' | 'does-not'
+
 export interface SetupReckoning {
   name: string
   setup: string
   /** Index of the pack in the plan, and of the set-up in the pack. */
   pack: number
   index: number
+  answer: Answer
   verdicts: VerdictCode[]
   suffices: boolean
   fitChance: number
   fitChanceWithCollar: number
+  /** With all the water the trip wants, whatever the containers hold. */
   carriedKg: number
   /** What the rating is held against: the carried load, or the contents alone where it covers only those. */
   ratedAgainstKg: number
@@ -118,6 +128,8 @@ export interface SetupReckoning {
   /** The load if its main body were filled to the brim with things like these. */
   brimLoadKg: number | null
   linerKg: number
+  /** Main-body litres that this pack needs: the need, and what its pockets cannot take. */
+  bodyNeedLitres: number
   bodyMarginLitres: number
   ratedMarginKg: number | null
   bodyMassShare: number
@@ -136,6 +148,7 @@ export type Notice =
   | { code: 'air-assumed'; leg: number; name: string }
   | { code: 'water-cap-hour'; leg: number; name: string }
   | { code: 'water-cap-day'; day: number; litres: number }
+  | { code: 'load-over-common-practice'; share: number; limit: number }
 
 export interface Reckoning {
   need: Need
@@ -145,5 +158,7 @@ export interface Reckoning {
   rationRounds: number
   carries: WaterCarry[]
   packs: SetupReckoning[]
+  /** Paths of the figures nobody has said, as `gear[3].litres`. */
+  missing: string[]
   notices: Notice[]
 }

@@ -5,6 +5,7 @@ import { type TooLarge, tooLargeIn } from './box-fit'
 import { type Parts, rigidInBody } from './need'
 import { normalCdf } from './normal'
 import { reachDaysOf } from './reach'
+import { spillLitres } from './room'
 import type { Moment, Need, SetupReckoning, VerdictCode } from './types'
 import { BODY_HALF_WIDTH, uniformSigma } from './uncertainty'
 
@@ -17,13 +18,15 @@ const FAILS: ReadonlySet<VerdictCode> = new Set([
   'undersized',
   'overloaded',
   'frameless-overloaded',
-  'outside-short',
   'too-long',
   'too-wide',
 ])
 
+/** A set-up judged by what is known; `answerOf` adds what unknown figures could turn. */
+export type JudgedSetup = Omit<SetupReckoning, 'answer'>
+
 /** The set-ups of all packs in order. `full` is the moment whose main body is fullest. */
-export function judgePacks(need: Need, full: Moment, parts: Parts): SetupReckoning[] {
+export function judgePacks(need: Need, full: Moment, parts: Parts): JudgedSetup[] {
   const rigid = rigidInBody(parts)
   return parts.plan.packs.flatMap((pack, packIndex) => {
     const tooLarge = new Set(rigid.flatMap(item => tooLargeIn(pack, item)))
@@ -44,7 +47,7 @@ interface Case {
   index: number
 }
 
-function judge(it: Case): SetupReckoning {
+function judge(it: Case): JudgedSetup {
   const { pack, setup, need, parts } = it
   const { carrier } = parts.plan
   const figures = figuresOf(it)
@@ -60,7 +63,7 @@ function judge(it: Case): SetupReckoning {
     verdicts,
     suffices,
     ...figures,
-    bodyMarginLitres: pack.bodyLitres - need.bodyLitres,
+    bodyMarginLitres: pack.bodyLitres - figures.bodyNeedLitres,
     ratedMarginKg: setup.ratedKg === null ? null : setup.ratedKg - figures.ratedAgainstKg,
     bodyMassShare: figures.carriedKg / carrier.massKg,
     gramsPerLitre: (1000 * setup.massKg) / pack.bodyLitres,
@@ -69,11 +72,8 @@ function judge(it: Case): SetupReckoning {
     reachDays: reachDaysOf(
       {
         bodyLitres: pack.bodyLitres,
-        // What is left for the contents once the pack's own parts of the load are taken off the limit.
-        contentsKg:
-          figures.loadLimitKg === null
-            ? null
-            : figures.loadLimitKg - (figures.ratedAgainstKg - need.peakLoadKg),
+        outsideLitres: pack.outsideLitres,
+        contentsKg: contentsLimitKg(figures, need),
       },
       need.waterCarryLitres,
       parts,
@@ -81,21 +81,33 @@ function judge(it: Case): SetupReckoning {
   }
 }
 
+/** What is left for the contents once the pack's own parts of the load are taken off its limit; null: no limit. */
+export function contentsLimitKg(
+  { loadLimitKg, ratedAgainstKg }: Pick<SetupReckoning, 'loadLimitKg' | 'ratedAgainstKg'>,
+  { peakLoadFullWaterKg }: Pick<Need, 'peakLoadFullWaterKg'>,
+): number | null {
+  return loadLimitKg === null ? null : loadLimitKg - (ratedAgainstKg - peakLoadFullWaterKg)
+}
+
 type Figures = ReturnType<typeof figuresOf>
 
 function figuresOf({ pack, setup, need, full, parts }: Case) {
   const { settings, trip } = parts.plan
   const linerKg = trip.wet && !pack.sealed ? settings.linerKg : 0
-  const carriedKg = need.peakLoadKg + linerKg + setup.massKg
+  const carriedKg = need.peakLoadFullWaterKg + linerKg + setup.massKg
   // The set-up's own mass, where its rating is for contents and pack together.
   const ratedSetupKg = setup.ratingCovers === 'contents' ? 0 : setup.massKg
   const outsideKg = full.kg.total - full.bodyKg
+  const bodyNeedLitres = need.bodyLitres + spillLitres(need.outsideLitres, pack.outsideLitres, settings)
+  const chanceFor = (litres: number) =>
+    fitChance(litres, { bodyNeedLitres, sigmaV: need.sigmaV }, pack.bodyFrom)
   return {
-    fitChance: fitChance(need, pack, pack.bodyLitres),
-    fitChanceWithCollar: fitChance(need, pack, pack.bodyLitres + pack.collarLitres),
+    bodyNeedLitres,
+    fitChance: chanceFor(pack.bodyLitres),
+    fitChanceWithCollar: chanceFor(pack.bodyLitres + pack.collarLitres),
     carriedKg,
     linerKg,
-    ratedAgainstKg: need.peakLoadKg + linerKg + ratedSetupKg,
+    ratedAgainstKg: need.peakLoadFullWaterKg + linerKg + ratedSetupKg,
     loadLimitKg: loadLimit(setup, settings.framelessCeilingKg),
     brimLoadKg:
       need.packedDensity === null
@@ -105,9 +117,13 @@ function figuresOf({ pack, setup, need, full, parts }: Case) {
 }
 
 /** Chance that the need, as uncertain as it is, fits `litres` that are themselves known only so well. */
-function fitChance(need: Need, { bodyFrom }: Pack, litres: number): number {
+function fitChance(
+  litres: number,
+  { bodyNeedLitres, sigmaV }: { bodyNeedLitres: number; sigmaV: number },
+  bodyFrom: Pack['bodyFrom'],
+): number {
   const sigmaC = litres * uniformSigma(BODY_HALF_WIDTH[bodyFrom])
-  return normalCdf((litres - need.bodyLitres) / Math.hypot(need.sigmaV, sigmaC))
+  return normalCdf((litres - bodyNeedLitres) / Math.hypot(sigmaV, sigmaC))
 }
 
 function loadLimit({ frame, ratedKg }: Setup, framelessCeilingKg: number): number | null {
@@ -117,7 +133,15 @@ function loadLimit({ frame, ratedKg }: Setup, framelessCeilingKg: number): numbe
 
 function verdictsOf({ pack, setup, need, parts, tooLarge }: Case, figures: Figures): VerdictCode[] {
   const { carrier, settings } = parts.plan
-  const { fitChance, fitChanceWithCollar, carriedKg, ratedAgainstKg, loadLimitKg, brimLoadKg } = figures
+  const {
+    bodyNeedLitres,
+    fitChance,
+    fitChanceWithCollar,
+    carriedKg,
+    ratedAgainstKg,
+    loadLimitKg,
+    brimLoadKg,
+  } = figures
   const { ratedKg, frame } = setup
   const overloaded = ratedKg !== null && ratedAgainstKg > ratedKg
   const framelessOverloaded = frame === 'frameless' && ratedAgainstKg > loadLimitKg!
@@ -125,7 +149,7 @@ function verdictsOf({ pack, setup, need, parts, tooLarge }: Case, figures: Figur
     ['undersized', fitChance < 0.5],
     ['tight', fitChance >= 0.5 && fitChance < SURE],
     ['fits-with-collar', fitChance < SURE && fitChanceWithCollar >= SURE],
-    ['roomy', pack.bodyLitres > settings.roomyRatio * need.bodyLitres],
+    ['roomy', pack.bodyLitres > settings.roomyRatio * bodyNeedLitres],
     ['overloaded', overloaded],
     ['near-rating', ratedKg !== null && !overloaded && ratedAgainstKg > NEAR * ratedKg],
     ['frameless-overloaded', framelessOverloaded],

@@ -1,7 +1,7 @@
 // Section 8 of the model page once more: the verdicts of each set-up, and how far it reaches, by halving.
 
 import type { Plan, Setup } from '../../src/plan'
-import { type Heap, heapOf, type InPlay, packing } from './naive-heap'
+import { type Heap, heapOf, type InPlay, litresOf, packing, wholeOf } from './naive-heap'
 import { fillJugs, jugRoom, ridesOf } from './naive-trip'
 
 interface Need {
@@ -13,6 +13,7 @@ interface Need {
   longestCm: number | null
   widestCm: number | null
   waterCarryLitres: number
+  peakLoadFullWaterKg: number
 }
 
 /** Φ by Simpson's rule: for z < 0, φ(z) ∫ exp(z t − t²/2) dt over t ≥ 0. */
@@ -44,7 +45,7 @@ function atDays(
   first: InPlay[],
   carry: number,
   spareRations: number,
-): { heap: Heap; loadKg: number } {
+): { heap: Heap; loadKg: number; outside: number } {
   const { gear } = plan
   const play = first.map(it => {
     const { item } = it
@@ -57,7 +58,14 @@ function atDays(
     (sum, { item, left }) => (ridesOf(item, gear) === 'worn' ? sum : sum + left * item.massKg * item.count),
     carry,
   )
-  return { heap: heapOf(play, jugs.soft), loadKg }
+  const outside = play.reduce(
+    (sum, it) =>
+      it.item.inside === null && ridesOf(it.item, gear) === 'outside-pocket'
+        ? sum + wholeOf(it) * litresOf(it.item)
+        : sum,
+    0,
+  )
+  return { heap: heapOf(play, jugs.soft), loadKg, outside }
 }
 
 function reachDays(fits: (days: number) => boolean): number | null {
@@ -78,6 +86,27 @@ function reachDays(fits: (days: number) => boolean): number | null {
   return good
 }
 
+/** `worst`: whether each set-up suffices with 10 L and 2 kg for what nobody has said; null: all is known. */
+export function answers(
+  plan: Plan,
+  fullWaterKg: number,
+  judged: ReturnType<typeof judge>,
+  worst: boolean[] | null,
+) {
+  const care = ['tight', 'fits-with-collar', 'near-rating', 'outgrows-its-support', 'outside-short']
+  const setups = plan.packs.flatMap(pack => pack.setups)
+  const { carrier } = plan
+  return judged.map(({ suffices, verdicts }, i) => {
+    const { frame, ratedKg } = setups[i]!
+    if (!suffices) return 'does-not'
+    if (plan.gear.every(item => item.count === 0)) return 'cannot-tell'
+    if ((frame === 'framed' && ratedKg === null) || worst?.[i] === false) return 'cannot-tell'
+    if (verdicts.some(code => care.includes(code))) return 'with-care'
+    const trips = fullWaterKg > carrier.loadShareLimit * carrier.massKg
+    return verdicts.includes('heavy-for-carrier') && !trips ? 'with-care' : 'does'
+  })
+}
+
 export function judge(
   plan: Plan,
   need: Need,
@@ -90,19 +119,24 @@ export function judge(
     pack.setups.map(setup => {
       const C = pack.bodyLitres
       const liner = trip.wet && !pack.sealed ? settings.linerKg : 0
-      const carriedKg = need.peakLoadKg + liner + setup.massKg
+      const carriedKg = need.peakLoadFullWaterKg + liner + setup.massKg
       const own = setup.ratingCovers === 'contents' ? 0 : setup.massKg
-      const ratedAgainst = need.peakLoadKg + liner + own
+      const ratedAgainst = need.peakLoadFullWaterKg + liner + own
       const limit = limitOf(setup, settings.framelessCeilingKg)
       const a = BODY_WIDTH[pack.bodyFrom]
+      const spilled = (outside: number) =>
+        pack.outsideLitres === null
+          ? 0
+          : (settings.personalFactor * Math.max(0, outside - pack.outsideLitres)) / settings.softPacking
+      const Vp = need.bodyLitres + spilled(need.outsideLitres)
       const chance = (litres: number) =>
-        phi((litres - need.bodyLitres) / Math.sqrt(need.sigmaV ** 2 + ((litres * a) / Math.sqrt(3)) ** 2))
+        phi((litres - Vp) / Math.sqrt(need.sigmaV ** 2 + ((litres * a) / Math.sqrt(3)) ** 2))
       const fitChance = chance(C)
       const verdicts: string[] = []
       if (fitChance < 0.5) verdicts.push('undersized')
       if (fitChance >= 0.5 && fitChance < 0.9) verdicts.push('tight')
       if (verdicts.length && chance(C + pack.collarLitres) >= 0.9) verdicts.push('fits-with-collar')
-      if (C > settings.roomyRatio * need.bodyLitres) verdicts.push('roomy')
+      if (C > settings.roomyRatio * Vp) verdicts.push('roomy')
       if (setup.ratedKg === null) verdicts.push('rating-unknown')
       else if (ratedAgainst > setup.ratedKg) verdicts.push('overloaded')
       else if (ratedAgainst > 0.9 * setup.ratedKg) verdicts.push('near-rating')
@@ -121,11 +155,13 @@ export function judge(
       const widths = [pack.innerWidthCm, pack.innerDepthCm].filter(width => width !== null)
       if (widths.length && (need.widestCm ?? 0) > Math.min(...widths)) verdicts.push('too-wide')
       if (carriedKg > carrier.loadShareLimit * carrier.massKg) verdicts.push('heavy-for-carrier')
-      const fails = ['overloaded', 'frameless-overloaded', 'outside-short', 'too-long', 'too-wide']
+      const fails = ['overloaded', 'frameless-overloaded', 'too-long', 'too-wide']
       if (!verdicts.includes('fits-with-collar')) fails.push('undersized')
       const fits = (days: number) => {
-        const { heap, loadKg } = atDays(days, plan, first, need.waterCarryLitres, spareRations)
-        return packing(plan, heap).V <= C && (limit === null || loadKg + liner + own <= limit)
+        const { heap, loadKg, outside } = atDays(days, plan, first, need.waterCarryLitres, spareRations)
+        return (
+          packing(plan, heap).V + spilled(outside) <= C && (limit === null || loadKg + liner + own <= limit)
+        )
       }
       const eats = plan.gear.some(item => item.use === 'daily' && item.count > 0)
       return {
@@ -135,7 +171,8 @@ export function judge(
         suffices: !verdicts.some(code => fails.includes(code)),
         fitChance,
         carriedKg,
-        bodyMarginLitres: C - need.bodyLitres,
+        bodyNeedLitres: Vp,
+        bodyMarginLitres: C - Vp,
         ratedMarginKg: setup.ratedKg === null ? null : setup.ratedKg - ratedAgainst,
         bodyMassShare: carriedKg / carrier.massKg,
         gramsPerLitre: (setup.massKg * 1000) / C,

@@ -1,10 +1,10 @@
 // The whole model page once more, item by item and moment by moment, with nothing added up in advance: slow, plain
 // and written from the page, not from the engine. The engine is held to it in differential.test.ts.
 
-import type { Item, Plan } from '../../src/plan'
+import { completePlan, type Item, type ItemDocument, type Plan } from '../../src/plan'
 import { heatLitresPerHour, legWatts, restingKcal, walkingHours } from './naive-energy'
 import { heapOf, type InPlay, litresOf, packing, sigmaM, sigmaV, wholeOf } from './naive-heap'
-import { judge } from './naive-packs'
+import { answers, judge } from './naive-packs'
 import { daysOf, happenings, type Jugs, leftOf, ridesOf, usedOf, waterAlong } from './naive-trip'
 
 function look(plan: Plan, play: InPlay[], jugs: Jugs) {
@@ -158,11 +158,52 @@ function settle(plan: Plan) {
 
 export type Naive = Exclude<ReturnType<typeof naive>, 'unsettled'>
 
-/** The reckoning of a plan whose items carry no `fuel`; 'unsettled' where the page refuses. */
+/** Section 11: one more container, endless, weightless, strapped on. */
+function withEndlessContainer(plan: Plan): Plan {
+  const endless: ItemDocument = {
+    id: 'endless',
+    massKg: 0,
+    litres: 0,
+    stow: 'strapped-on',
+    holdsWaterLitres: 1e6,
+  }
+  const [item] = completePlan({
+    format: 'pack-reckoner/plan',
+    version: 1,
+    carrier: { massKg: 70 },
+    trip: { stops: [{ name: 'a' }, { name: 'b', leg: { km: 0 } }] },
+    gear: [endless],
+  }).gear
+  return { ...plan, gear: [...plan.gear, item!] }
+}
+
+/** Section 8, with what nobody has said as 10 L and 2 kg each. */
 export function naive(plan: Plan) {
+  const known = naiveAsSaid(plan)
+  if (known === 'unsettled') return known
+  const missing = plan.gear.flatMap(({ unknownUpTo: most }, i) => [
+    ...(most?.massKg ? [`gear[${i}].massKg`] : []),
+    ...(most?.litres ? [`gear[${i}].litres`] : []),
+  ])
+  const heavy = plan.gear.map(item => ({
+    ...item,
+    massKg: item.unknownUpTo?.massKg ? 2 : item.massKg,
+    litres: item.unknownUpTo?.litres ? 10 : item.litres,
+  }))
+  const worst = missing.length ? naiveAsSaid({ ...plan, gear: heavy }) : null
+  const suffices =
+    worst === 'unsettled' ? known.packs.map(() => false) : (worst?.packs.map(pack => pack.suffices) ?? null)
+  const answer = answers(plan, known.need.peakLoadFullWaterKg, known.packs, suffices)
+  return { ...known, missing, packs: known.packs.map((pack, i) => ({ ...pack, answer: answer[i] })) }
+}
+
+/** The reckoning of a plan whose items carry no `fuel`; 'unsettled' where the page refuses. */
+function naiveAsSaid(plan: Plan) {
   const settled = settle(plan)
   if (settled === 'unsettled') return settled
   const { now, spent, rounds } = settled
+  const watered = settle(withEndlessContainer(plan))
+  if (watered === 'unsettled') return watered
   const { moments, plays, hours, legLitres, sources } = now
   const { stops } = plan.trip
   const { dayOfLeg, days } = daysOf(plan)
@@ -199,6 +240,7 @@ export function naive(plan: Plan) {
     widestCm: largest(rigidInside.map(item => item.diameterCm)),
     waterCarryLitres: Math.max(...sources.map(s => s.carried)),
     waterShortLitres: Math.max(...sources.map(s => s.short)),
+    peakLoadFullWaterKg: Math.max(...watered.now.moments.map(m => m.kg.total)),
   }
   const litresOfDay = (day: number) => {
     const sleeps = stops.find(
@@ -208,7 +250,18 @@ export function naive(plan: Plan) {
     return walking + (sleeps ? plan.trip.water.campLitres : 0)
   }
   const fromHeat = plan.trip.water.litresPerHour === 'from-heat'
+  const packs = judge(
+    plan,
+    need,
+    fullest,
+    plays[0]!,
+    (plan.trip.meals.spareDays * now.rations.reduce((a, b) => a + b, 0)) / now.rations.length,
+  )
+  const least = packs.length ? Math.min(...packs.map(pack => pack.carriedKg)) : need.peakLoadFullWaterKg
+  const share = least / plan.carrier.massKg
+  const usual = (plan.carrier.ageYears ?? 99) < 18 ? 0.2 : 0.3
   const notices: Record<string, unknown>[] = [
+    ...(share > usual ? [{ code: 'load-over-common-practice', share, limit: usual }] : []),
     ...sources.filter(s => s.short > 0).map(s => ({ code: 'water-short', stop: s.stop, litres: s.short })),
     ...(now.room ? [] : [{ code: 'water-containers-missing' }]),
     ...(spent ? [] : [{ code: 'energy-not-for-children' }]),
@@ -239,13 +292,7 @@ export function naive(plan: Plan) {
       ration: now.rations[day]!,
     })),
     rationRounds: rounds,
-    packs: judge(
-      plan,
-      need,
-      fullest,
-      plays[0]!,
-      (plan.trip.meals.spareDays * now.rations.reduce((a, b) => a + b, 0)) / now.rations.length,
-    ),
+    packs,
     notices,
   }
 }

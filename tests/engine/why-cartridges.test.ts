@@ -6,14 +6,14 @@ import { emptyDraft, type ItemDocument, type StopDocument } from '../../src/plan
 import { addCartridges, gasCartridges, hasCartridges, piecesText } from '../../src/report/why'
 import { reckoned, type Small, smallPlan } from './small-plans'
 
-const gas: ItemDocument = {
+const gas = {
   id: 'gas',
   massKg: 0,
   litres: 0,
   use: 'nightly',
   fuel: { kind: 'gas', boilLitres: 1.5 },
-}
-const kit: ItemDocument = { id: 'kit', massKg: 6, litres: 20 }
+} satisfies ItemDocument
+const kit = { id: 'kit', massKg: 6, litres: 20 }
 const camp = (nights: number): StopDocument => ({ name: 'Camp', water: 'sure', nights, leg: { km: 10 } })
 const stops: StopDocument[] = [{ name: 'Start' }, camp(2), camp(1), { name: 'End', leg: { km: 8 } }]
 
