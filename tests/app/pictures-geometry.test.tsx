@@ -4,7 +4,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { bandLabels } from '../../src/parts/pictures/band-labels'
-import { BANDS, edgesOf, layersOf } from '../../src/parts/pictures/bands'
+import { edgesOf, LOAD_BANDS, layersOf } from '../../src/parts/pictures/bands'
 import { areaOf, fillHeight, heapOn, type Level, shapeOf } from '../../src/parts/pictures/body-shape'
 import { amountsOf, planCutaway } from '../../src/parts/pictures/cutaway-plan'
 import { cut, guessWidth, wrap } from '../../src/parts/pictures/fit-text'
@@ -39,6 +39,7 @@ function moment(over: Partial<Omit<Moment, 'kg'>> & { kg?: Partial<Shares> }): M
     bodyLitres: 0,
     bodyKg: 0,
     loose: { kg: 0, litres: 0 },
+    wantedLitres: 0,
   }
   const volumes = { rigidLitres: 0, softLitres: 0, outsideLitres: 0, litres: nothing }
   return { ...plain, ...volumes, ...over, kg: { ...kg, total } }
@@ -89,7 +90,7 @@ describe('bands', () => {
       fc.property(shares, kg => {
         const sum = Object.values(kg).reduce((a, b) => a + b, 0)
         expect(edgesOf(kg).at(-1)).toBeCloseTo(sum, 9)
-        expect(edgesOf(kg)).toHaveLength(BANDS.length + 1)
+        expect(edgesOf(kg)).toHaveLength(LOAD_BANDS.length + 1)
       }),
     )
   })
@@ -305,8 +306,8 @@ describe('words on the picture', () => {
 
   it('a band is named only where it is thick enough for as long as its name', () => {
     const ys = [
-      [200, 100, 100, 100, 95, 95, 20],
-      [200, 100, 100, 100, 95, 95, 90],
+      [200, 100, 100, 100, 95, 95, 20, 20],
+      [200, 100, 100, 100, 95, 95, 90, 90],
     ]
     const named = (xs: number[]) =>
       bandLabels(xs, ys, { measure, emPx: 13, taken: [] }).map(({ word }) => word)

@@ -30,6 +30,7 @@ const at = (
     hours: km / 3,
     bodyKg: 0,
     loose: { kg: 0, litres: 0 },
+    wantedLitres: 0,
     kg: { ...shares, total },
     ...volumes,
   }

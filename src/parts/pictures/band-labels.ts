@@ -1,6 +1,6 @@
 // Names written into the bands of the load line, wherever a band is thick enough for as long as its name is wide.
 
-import { BANDS, type Band } from './bands'
+import { type Band, LOAD_BANDS } from './bands'
 import type { Measure } from './fit-text'
 
 export interface BandLabel {
@@ -28,7 +28,7 @@ export function bandLabels(
   { measure, emPx, taken }: { measure: Measure; emPx: number; taken: readonly Box[] },
 ): BandLabel[] {
   const height = emPx * 1.3
-  return BANDS.flatMap(({ band, word }, b) => {
+  return LOAD_BANDS.flatMap(({ band, word }, b) => {
     const width = measure(word) + emPx
     let best: BandLabel | undefined
     let most = height

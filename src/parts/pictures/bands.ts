@@ -3,9 +3,12 @@
 
 import type { Shares } from '../../reckon'
 
-export type Band = keyof Shares
+/** The shares of a load, and the water wanted that no container holds. */
+export type Layers = Shares & { wanted?: number }
+export type Band = keyof Layers
 
-export const BANDS: readonly { band: Band; word: string }[] = [
+/** What is aboard. */
+export const BANDS: readonly { band: keyof Shares; word: string }[] = [
   { band: 'kept', word: 'Gear' },
   { band: 'spread', word: 'Used-up things' },
   { band: 'nightly', word: 'Fuel' },
@@ -14,13 +17,19 @@ export const BANDS: readonly { band: Band; word: string }[] = [
   { band: 'water', word: 'Water' },
 ]
 
+/** What a load is told by: what is aboard, and above it what is wanted. */
+export const LOAD_BANDS: readonly { band: Band; word: string }[] = [
+  ...BANDS,
+  { band: 'wanted', word: 'Water wanted' },
+]
+
 /** The bands as a key lists them: top band first. */
-export const TOP_DOWN = [...BANDS].reverse()
+export const TOP_DOWN = [...LOAD_BANDS].reverse()
 
 /** The lower edge of each band and, last, the upper edge of the top one; in the unit of the shares. */
-export function edgesOf(shares: Shares): number[] {
+export function edgesOf(shares: Layers): number[] {
   const edges = [0]
-  for (const { band } of BANDS) edges.push(edges.at(-1)! + Math.max(0, shares[band]))
+  for (const { band } of LOAD_BANDS) edges.push(edges.at(-1)! + Math.max(0, shares[band] ?? 0))
   return edges
 }
 
@@ -37,5 +46,5 @@ export function layersOf(litres: Shares, bodyLitres: number): Shares {
 }
 
 /** The bands that hold anything in one of the shares, bottom to top. */
-export const bandsIn = (all: readonly Shares[]): Band[] =>
-  BANDS.filter(({ band }) => all.some(shares => shares[band] > 0)).map(({ band }) => band)
+export const bandsIn = (all: readonly Layers[]): Band[] =>
+  LOAD_BANDS.filter(({ band }) => all.some(shares => (shares[band] ?? 0) > 0)).map(({ band }) => band)

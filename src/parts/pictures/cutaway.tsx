@@ -2,7 +2,7 @@
 
 import './pictures.css'
 import { useId } from 'preact/hooks'
-import { bandsIn, TOP_DOWN } from './bands'
+import { BANDS, bandsIn } from './bands'
 import { PROPORTION } from './body-shape'
 import { CutawayDrawing } from './cutaway-drawing'
 import { type Amounts, amountsOf, type Body, planCutaway } from './cutaway-plan'
@@ -83,7 +83,7 @@ export function Cutaway(props: CutawayProps) {
 
 /** Every figure the picture plots, each with its name. */
 function rowsOf(amounts: Amounts, known: boolean, mostLitres: number): [what: string, litres: number][] {
-  const rows: [string, number][] = TOP_DOWN.map(({ band, word }) => [word, amounts.layers[band]])
+  const rows: [string, number][] = [...BANDS].reverse().map(({ band, word }) => [word, amounts.layers[band]])
   rows.push(['All in the main body', amounts.inLitres])
   if (known) rows.push(['Body to the brim', amounts.brimLitres], ['Over the brim', amounts.overBrimLitres])
   if (amounts.collarLitres > 0)

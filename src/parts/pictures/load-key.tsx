@@ -1,7 +1,6 @@
 // The key of the load line: each band with what it weighs at the chosen moment, then the marks of the stops.
 
-import type { Moment } from '../../reckon'
-import { type Band, TOP_DOWN } from './bands'
+import { type Band, type Layers, TOP_DOWN } from './bands'
 import { Mark } from './mark'
 import { Swatch } from './patterns'
 import type { MarkKind } from './stop-strip'
@@ -21,7 +20,7 @@ export function BandKey({
 }: {
   of: string
   shown: readonly Band[]
-  values: Omit<Moment['kg'], 'total'>
+  values: Layers
   format(value: number): string
 }) {
   return (
@@ -30,7 +29,7 @@ export function BandKey({
         <li key={band}>
           <Swatch of={of} band={band} />
           <span>
-            {word} <b>{format(values[band])}</b>
+            {word} <b>{format(values[band] ?? 0)}</b>
           </span>
         </li>
       ))}

@@ -3,6 +3,7 @@
 
 import './pictures.css'
 import { useId, useMemo, useState } from 'preact/hooks'
+import type { Moment } from '../../reckon'
 import { bandsIn } from './bands'
 import { Cursor } from './cursor'
 import { LoadBands, LoadWords } from './load-drawing'
@@ -12,10 +13,11 @@ import { LoadTable } from './load-table'
 import { loadSummary, momentInFull, momentSentence } from './load-words'
 import { Patterns } from './patterns'
 import { clamp, px } from './scale'
-import type { Shown } from './shown'
+import { type Shown, withWantedWater } from './shown'
 import { useRoom } from './use-drawing'
 
-export interface LoadLineProps extends Shown {
+export interface LoadLineProps extends Omit<Shown, 'moments'> {
+  moments: readonly Moment[]
   /** Index of the moment under the cursor; held to the moments there are. */
   moment: number
   onMoment(index: number): void
@@ -26,7 +28,8 @@ export function LoadLine(props: LoadLineProps) {
   return props.moments.length > 0 ? <Drawn {...props} /> : null
 }
 
-function Drawn({ moments, stops, limits, format, profile, moment, onMoment }: LoadLineProps) {
+function Drawn({ moments: all, stops, limits, format, profile, moment, onMoment }: LoadLineProps) {
+  const moments = useMemo(() => all.map(withWantedWater), [all])
   const of = useId()
   const { ref, room } = useRoom()
   const [heard, setHeard] = useState(false)

@@ -1,6 +1,6 @@
 // Every value that the load line plots, as a table; the limits follow as rows of their own.
 
-import { TOP_DOWN } from './bands'
+import { bandsIn, TOP_DOWN } from './bands'
 import { hoursText } from './load-words'
 import { PictureTable, type PictureTableProps } from './picture-table'
 import { alongOf } from './route-line'
@@ -12,7 +12,9 @@ export function LoadTable(shown: Shown) {
   const { moments, stops, limits, format } = shown
   const along = alongOf(moments)
   const grounded = hasTerrain(shown)
-  const heads = ['Moment', 'Load', ...TOP_DOWN.map(({ word }) => word), 'Day', 'Walked']
+  const isShort = bandsIn(moments.map(({ kg }) => kg)).includes('wanted')
+  const bands = TOP_DOWN.filter(({ band }) => isShort || band !== 'wanted')
+  const heads = ['Moment', 'Load', ...bands.map(({ word }) => word), 'Day', 'Walked']
   if (grounded) heads.push('Elevation')
   heads.push('At the stop')
   const elevations = grounded ? stopElevations(shown) : []
@@ -26,7 +28,7 @@ export function LoadTable(shown: Shown) {
       <bdi>{stopName(stops, stop)}</bdi>
     </>,
     format.kg(kg.total),
-    ...TOP_DOWN.map(({ band }) => format.kg(kg[band])),
+    ...bands.map(({ band }) => format.kg(kg[band] ?? 0)),
     day,
     along === 'hours' ? hoursText(hours) : format.km(km),
     ...(grounded ? [elevationOf(stop)] : []),

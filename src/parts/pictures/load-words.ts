@@ -1,16 +1,15 @@
 // The sentences of the load line: what is carried at a moment, the peak, and the whole picture in one breath.
 
-import type { Moment } from '../../reckon'
-import { BANDS } from './bands'
+import { LOAD_BANDS } from './bands'
 import { alongOf, peakOf } from './route-line'
-import type { LoadFormat, Shown } from './shown'
+import type { LoadFormat, LoadMoment, Shown } from './shown'
 import { elevationAt, hasTerrain, rangeOf } from './terrain'
 import { isolate, metresText, placeWords, stopName } from './words'
 
 export const hoursText = (hours: number): string => `${hours.toFixed(1)}\u00a0h`
 
 /** How far along the trip a moment is: ", at 13.5 km"; empty where neither km nor hours are known. */
-function farWords(moment: Moment, moments: readonly Moment[], format: LoadFormat): string {
+function farWords(moment: LoadMoment, moments: readonly LoadMoment[], format: LoadFormat): string {
   const along = alongOf(moments)
   if (along === 'stops') return ''
   return `, at ${along === 'km' ? format.km(moment.km) : hoursText(moment.hours)}`
@@ -30,9 +29,10 @@ export function momentSentence(index: number, story: LoadStory): string {
 /** The same with its parts, for those who hear it: "…, of it 6.39 kg gear, 6.00 kg water". */
 export function momentInFull(index: number, story: LoadStory): string {
   const { kg } = story.moments[index]!
-  const parts = BANDS.filter(({ band }) => kg[band] > 0).map(
-    ({ band, word }) => `${story.format.kg(kg[band])} ${word.toLowerCase()}`,
-  )
+  const parts = LOAD_BANDS.flatMap(({ band, word }) => {
+    const part = kg[band] ?? 0
+    return part > 0 ? [`${story.format.kg(part)} ${word.toLowerCase()}`] : []
+  })
   return momentSentence(index, story) + (parts.length > 0 ? `, of it ${parts.join(', ')}` : '')
 }
 

@@ -10,6 +10,7 @@ const TILE: Record<Band, { size: number; d: string; dots?: string }> = {
   daily: { size: 7, d: 'M-1 1L1-1M0 7L7 0M6 8L8 6' },
   rubbish: { size: 6, d: 'M0 0L6 6M6 0L0 6' },
   water: { size: 12, d: 'M0 3Q3 0 6 3T12 3M-6 9Q-3 6 0 9T6 9T12 9T18 9' },
+  wanted: { size: 7, d: 'M1 -1L-1 1M7 0L0 7M8 6L6 8' },
 }
 
 /** Where to point a fill; `of` is the drawing's own id. */

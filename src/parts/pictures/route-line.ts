@@ -1,9 +1,9 @@
 // The geometry of the load line: where moments lie along the trip, and the bands between their edges.
 // Pure: px in, px out; y grows downwards.
 
-import type { Moment } from '../../reckon'
-import { BANDS, type Band, edgesOf } from './bands'
+import { type Band, edgesOf, LOAD_BANDS } from './bands'
 import { px } from './scale'
+import type { LoadMoment } from './shown'
 
 export interface Plot {
   left: number
@@ -17,14 +17,17 @@ export interface Plot {
 export type Along = 'km' | 'hours' | 'stops'
 
 /** What the trip is measured along: km, or hours where no km are known, or else its stops, evenly. */
-export function alongOf(moments: readonly Moment[]): Along {
+export function alongOf(moments: readonly LoadMoment[]): Along {
   const last = moments.at(-1)
   if (last && last.km > 0) return 'km'
   return last && last.hours > 0 ? 'hours' : 'stops'
 }
 
 /** x of each moment. Arriving and leaving a stop share one x. */
-export function xsOf(moments: readonly Moment[], { left, right }: Pick<Plot, 'left' | 'right'>): number[] {
+export function xsOf(
+  moments: readonly LoadMoment[],
+  { left, right }: Pick<Plot, 'left' | 'right'>,
+): number[] {
   const along = alongOf(moments)
   const values = moments.map(m => (along === 'stops' ? m.stop : m[along]))
   const span = values.at(-1)! || 1
@@ -35,7 +38,7 @@ export const yOf = (kg: number, plot: Plot): number =>
   plot.bottom - (kg / plot.topKg) * (plot.bottom - plot.top)
 
 /** y of every band edge at every moment: [moment][edge], lowest edge first. */
-export const edgeYs = (moments: readonly Moment[], plot: Plot): number[][] =>
+export const edgeYs = (moments: readonly LoadMoment[], plot: Plot): number[][] =>
   moments.map(m => edgesOf(m.kg).map(kg => yOf(kg, plot)))
 
 const through = (points: (readonly [x: number, y: number])[]): string =>
@@ -43,7 +46,7 @@ const through = (points: (readonly [x: number, y: number])[]): string =>
 
 /** Closed paths of the bands that are not empty all along, bottom to top. */
 export function bandPaths(xs: readonly number[], ys: readonly number[][]): { band: Band; d: string }[] {
-  return BANDS.flatMap(({ band }, b) => {
+  return LOAD_BANDS.flatMap(({ band }, b) => {
     if (ys.every(edges => edges[b] === edges[b + 1])) return []
     const above = xs.map((x, i) => [x, ys[i]![b + 1]!] as const)
     const below = xs.map((x, i) => [x, ys[i]![b]!] as const).reverse()
@@ -69,5 +72,5 @@ export function momentNear(x: number, xs: readonly number[]): number {
 }
 
 /** The earliest moment with the greatest load. */
-export const peakOf = (moments: readonly Moment[]): number =>
+export const peakOf = (moments: readonly LoadMoment[]): number =>
   moments.reduce((peak, m, i) => (m.kg.total > moments[peak]!.kg.total ? i : peak), 0)

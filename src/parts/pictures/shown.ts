@@ -1,6 +1,22 @@
 // What the load line is given to show. It knows nothing of units: kg, km and m inside, words by `format`.
 
 import type { Moment } from '../../reckon'
+import type { Layers } from './bands'
+
+/** A moment as the load line draws it: the water wanted is part of its total. */
+export type LoadMoment = Omit<Moment, 'kg'> & { kg: Layers & { total: number } }
+
+export const withWantedWater = (moment: Moment): LoadMoment =>
+  moment.wantedLitres > 0
+    ? {
+        ...moment,
+        kg: {
+          ...moment.kg,
+          wanted: moment.wantedLitres,
+          total: moment.kg.total + moment.wantedLitres,
+        },
+      }
+    : moment
 
 export interface PictureStop {
   name: string
@@ -36,7 +52,7 @@ export interface ProfilePoint {
 
 export interface Shown {
   /** In order; `Moment.stop` indexes `stops`. */
-  moments: readonly Moment[]
+  moments: readonly LoadMoment[]
   stops: readonly PictureStop[]
   limits: readonly LoadLimit[]
   format: LoadFormat
