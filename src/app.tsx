@@ -150,7 +150,9 @@ export function App() {
             {screen === 'trip' ? (shelfIn === 'trip' ? shelf : trip) : null}
             {screen === 'gear' ? (shelfIn === 'gear' ? shelf : gear) : null}
             {screen === 'need' ? <NeedPlace onGo={onGo} /> : null}
-            {screen === 'packs' ? <PacksScreen detail={place.detail} onDetail={onDetail('packs')} /> : null}
+            {screen === 'packs' ? (
+              <PacksScreen detail={place.detail} onDetail={onDetail('packs')} onGo={onGo} />
+            ) : null}
           </section>
         ))}
       </main>

@@ -3,18 +3,26 @@
 import type { Plan } from '../plan'
 import type { DayReckoning, Reckoning } from '../reckon'
 import {
+  ANSWERS,
   cautionsOf,
   chanceText,
   GENERAL_LINE,
+  inFull,
+  loadThen,
+  missingOf,
   momentAt,
   placeText,
   remedyInWords,
   type Shown,
+  safeLoadKg,
   setupInWords,
   sharesByName,
   shortfallInWords,
   shownIn,
+  takesNothing,
+  verbFor,
   walkOf,
+  withoutText,
 } from '../report'
 import { enoughText, likelyText, restsOn } from '../report/trust'
 import type { System } from '../units'
@@ -35,8 +43,14 @@ export function textReport(plan: Plan, reckoning: Reckoning, system: System = 'm
 function needLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
   const { need, moments } = reckoning
   const { kg, litres, litresUp } = shown
+  if (takesNothing(plan)) return ['THE NEED', 'Can’t tell yet: the plan has no gear.']
+  const missing = missingOf(plan)
   const rests = restsOn({ plan, reckoning, shown })
-  const peak = sharesByName(momentAt(reckoning, need.peakAt).kg)
+  const heaviest = momentAt(reckoning, need.peakFullWaterAt).kg
+  const peak = [
+    ...sharesByName(heaviest),
+    { name: 'water without a container', amount: need.peakLoadFullWaterKg - heaviest.total },
+  ]
     .filter(part => kg(part.amount) !== kg(0))
     .map(part => `${part.name} ${kg(part.amount)}`)
   const sizes = [
@@ -46,15 +60,19 @@ function needLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
   return [
     'THE NEED',
     ...wrap(
-      `Main body  ${litresUp(need.bodyLitres)}, likely ${likelyText(need, shown)}; ${enoughText(need, plan.settings, shown)}`,
+      missing.litres.length
+        ? `Main body  at least ${litresUp(need.bodyLitres)}; ${withoutText(missing, 'litres')} ${verbFor(missing, 'litres')} not in it`
+        : `Main body  ${litresUp(need.bodyLitres)}, likely ${likelyText(need, shown)}; ${enoughText(need, plan.settings, shown)}`,
       11,
     ),
     ...wrap(`           fullest ${placeText(need.bodyAt, moments)}`, 11),
     ...wrap(
-      `Peak load  ${kg(need.peakLoadKg)} without the pack, at most ${kg(need.peakLoadSafeKg)} in about 9 of 10 cases`,
+      missing.mass.length
+        ? `Load       at least ${kg(need.peakLoadFullWaterKg)} without the pack; ${withoutText(missing, 'mass')} ${verbFor(missing, 'mass')} not in it`
+        : `Load       ${kg(need.peakLoadFullWaterKg)} at the heaviest, without the pack; at most ${kg(safeLoadKg(need))} in about 9 of 10 cases`,
       11,
     ),
-    ...wrap(`           ${placeText(need.peakAt, moments)}: ${peak.join(', ')}`, 11),
+    ...wrap(`           ${placeText(need.peakFullWaterAt, moments)}: ${peak.join(', ')}`, 11),
     ...wrap(
       `Also       base weight ${kg(need.baseKg)}, worn ${kg(need.wornKg)}, pockets ${litres(need.outsideLitres)}`,
       11,
@@ -93,7 +111,7 @@ function dayLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
       `Day ${day}`,
       `${from} to ${to}`,
       `${shown.km(ends.km - sets.km)}, ${shown.hours(hours)}`,
-      `${shown.kg(sets.kg.total)} to ${shown.kg(ends.kg.total)}`,
+      `${shown.kg(loadThen(sets))} to ${shown.kg(loadThen(ends))}`,
       ...energy,
       ...(plan.trip.meals.ration === 'energy' ? [`${ration.toFixed(2)} rations`] : []),
     ]
@@ -103,6 +121,7 @@ function dayLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
 function packSections(plan: Plan, reckoning: Reckoning, shown: Shown): string[][] {
   if (reckoning.packs.length === 0) return [['PACKS', 'None in this plan.']]
   const full = lookedInto(plan, reckoning)
+  const unknownLitres = missingOf(plan).litres.length > 0
   return reckoning.packs.map((setup, i) => {
     const { answer, verdicts } = setupInWords(setup, { plan, reckoning, shown })
     const title = plan.packs[setup.pack]!.setups.length > 1 ? `${setup.name}, ${setup.setup}` : setup.name
@@ -110,14 +129,14 @@ function packSections(plan: Plan, reckoning: Reckoning, shown: Shown): string[][
       `room ${signed(setup.bodyMarginLitres, shown.litres)}`,
       setup.ratedMarginKg === null ? [] : `rating ${signed(setup.ratedMarginKg, shown.kg)}`,
       `carried ${shown.kg(setup.carriedKg)}`,
-      `fits ${chanceText(setup.fitChance)}`,
+      answer === 'cannot-tell' || unknownLitres ? [] : `fits ${chanceText(setup.fitChance)}`,
       shown.gramsPerLitre(setup.gramsPerLitre),
       setup.gramsPerRatedKg === null ? [] : `${shown.gramsPerKg(setup.gramsPerRatedKg)} rated`,
       setup.reachDays === null ? [] : `reach ${setup.reachDays.toFixed(1)} days of food`,
     ].flat()
     return [
       ...(i === 0 ? ['PACKS'] : []),
-      `${title}: ${answer.toUpperCase()}`,
+      `${ANSWERS[answer].mark} ${title}: ${ANSWERS[answer].words.toUpperCase()}`,
       ...verdicts.flatMap(v => wrap(`  ${v.lead}${v.rest}`, 2)),
       ...wrap(`  (${margins.join('; ')})`, 2),
       ...remedyLines(full[i]!, plan, shown),
@@ -136,7 +155,9 @@ function remedyLines({ remedies, shortfall }: PackInFull, plan: Plan, shown: Sho
 function cautionLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
   return [
     'CAUTIONS',
-    ...cautionsOf(plan, reckoning, shown).flatMap(({ signal, text }) => wrap(`${signal}: ${text}`, 2)),
+    ...cautionsOf(plan, reckoning, shown).flatMap(caution =>
+      wrap(`${caution.signal}: ${inFull(caution)}`, 2),
+    ),
     ...wrap(GENERAL_LINE, 0),
   ]
 }

@@ -4,6 +4,8 @@ export interface Caution {
   signal: 'WARNING' | 'CAUTION' | 'NOTICE'
   about: 'water' | 'load' | 'heat' | 'food' | 'energy' | 'model'
   text: string
+  /** The same of the lesser cases, a sentence each. */
+  more?: string[]
   /** The figures in it that the app has reckoned, as "why?" asks for them; absent where there are none. */
   asks?: { figure: string; about: Asks }[]
 }
@@ -14,6 +16,9 @@ type Asks =
   | { kind: 'heat'; leg: number }
   | { kind: 'day'; day: number }
   | { kind: 'resting-energy' }
+
+/** On paper, where nothing opens. */
+export const inFull = ({ text, more = [] }: Caution): string => [text, ...more].join(' ')
 
 /** What they are called where a caution is about one thing only. */
 export const ITS_FIGURES = 'Its figures'

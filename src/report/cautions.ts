@@ -28,10 +28,10 @@ export function cautionsOf(plan: Plan, reckoning: Reckoning, shown: Shown): Caut
   ]
 }
 
-function waterCautions(plan: Plan, { carries, need }: Reckoning, { water }: Shown): Caution[] {
+function waterCautions(plan: Plan, reckoning: Reckoning, shown: Shown): Caution[] {
   const { stops, water: habits } = plan.trip
-  const short = carries.filter(c => c.shortLitres > 0)
-  const cautions = shortCautions(plan, short, water)
+  const { water } = shown
+  const cautions = shortCautions(plan, reckoning, shown)
   const trusted = habits.trustDoubtful ? stops.filter(s => s.water === 'doubtful') : []
   if (trusted.length)
     cautions.push({
@@ -45,30 +45,28 @@ function waterCautions(plan: Plan, { carries, need }: Reckoning, { water }: Show
       about: 'water',
       text: `You plan on ${water(habits.litresPerHour)} an hour. Drinking more than about ${water(maxLitresPerHour)} an hour can bring on overhydration, which can kill. Drink to thirst; change hour, pace or route instead.`,
     })
-  if (need.waterCarryLitres > 0) cautions.push({ signal: 'NOTICE', about: 'water', text: WATER_LINE })
+  if (reckoning.need.waterCarryLitres > 0)
+    cautions.push({ signal: 'NOTICE', about: 'water', text: WATER_LINE })
   return cautions
 }
 
-/** One warning for all dry stretches that the containers do not last, the worst first. */
-function shortCautions({ trip }: Plan, short: WaterCarry[], water: Shown['water']): Caution[] {
-  if (short.length === 0) return []
-  const worst = short.toSorted((a, b) => b.shortLitres - a.shortLitres)
-  const between = (c: WaterCarry) => `between ${trip.stops[c.stop]!.name} and ${trip.stops[c.to]!.name}`
-  const amounts = (c: WaterCarry) => `${water(c.needLitres)} wanted, containers for ${water(c.carriedLitres)}`
-  const [only] = worst
-  const what =
-    worst.length === 1
-      ? `by ${water(only!.shortLitres)} ${between(only!)}: ${amounts(only!)}`
-      : `on ${worst.length} stretches: ${worst.map(c => `by ${water(c.shortLitres)} ${between(c)} (${amounts(c)})`).join('; ')}`
+/** One warning for all dry stretches that the containers do not last: the worst is told, the others open. */
+export function shortCautions({ trip }: Plan, { carries }: Reckoning, { water }: Shown): Caution[] {
+  const short = carries.filter(c => c.shortLitres > 0)
+  const [worst, ...others] = short.toSorted((a, b) => b.shortLitres - a.shortLitres)
+  if (!worst) return []
+  const between = (c: WaterCarry) => `${trip.stops[c.stop]!.name} to ${trip.stops[c.to]!.name}`
+  const owned = (c: WaterCarry) => `${water(c.carriedLitres)} of ${water(c.needLitres)}`
   return [
     {
       signal: 'WARNING',
       about: 'water',
-      asks: worst.map(c => ({
-        figure: worst.length === 1 ? ITS_FIGURES : `Figures ${between(c)}`,
+      asks: [worst, ...others].map(c => ({
+        figure: others.length === 0 ? ITS_FIGURES : `Figures from ${between(c)}`,
         about: { kind: 'carry', stop: c.stop },
       })),
-      text: `Water falls short ${what}. Running dry can end in heat illness or collapse. Take more containers, camp at water, or change the route.`,
+      text: `Your containers hold ${owned(worst)} wanted from ${between(worst)}${others.length ? `, and too little on ${others.length} more ${others.length === 1 ? 'stretch' : 'stretches'}` : ''}. Running dry can end in heat illness or collapse: carry more, or camp at water.`,
+      more: others.map(c => `From ${between(c)}: ${owned(c)}.`),
     },
   ]
 }
@@ -78,14 +76,14 @@ function loadCautions(plan: Plan, { need, moments, packs }: Reckoning, shown: Sh
   const { kg, percent } = shown
   // The pack's own mass counts: the lightest of those considered, or the contents alone while there is none.
   const lightest = packs.reduce((best, p, i) => (p.carriedKg < packs[best]!.carriedKg ? i : best), 0)
-  const carriedKg = packs[lightest]?.carriedKg ?? need.peakLoadKg
+  const carriedKg = packs[lightest]?.carriedKg ?? need.peakLoadFullWaterKg
   const cautions: Caution[] = []
   if (carriedKg > loadShareLimit * massKg)
     cautions.push({
       signal: 'CAUTION',
       about: 'load',
       asks: itsFigures({ kind: 'load-share', ...(packs.length ? { setup: lightest } : {}) }),
-      text: `${kg(carriedKg)} ${placeText(need.peakAt, moments)} is ${percentOver(carriedKg / massKg, loadShareLimit, shown)} of your body mass, over the ${percent(loadShareLimit)} you set out from. Heavier packs are linked with more strain and probably more injury. Lighten it, or shorten the stretch between resupplies or sources.`,
+      text: `${kg(carriedKg)} ${placeText(need.peakFullWaterAt, moments)} is ${percentOver(carriedKg / massKg, loadShareLimit, shown)} of your body mass, over the ${percent(loadShareLimit)} you set out from. Heavier packs are linked with more strain and probably more injury. Lighten it, or shorten the stretch between resupplies or sources.`,
     })
   if (ageYears !== null && ageYears < 18)
     cautions.push({

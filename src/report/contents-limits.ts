@@ -1,7 +1,7 @@
 // What the contents may weigh in each set-up, as the level lines of the load line.
 
 import type { Plan } from '../plan'
-import type { Reckoning } from '../reckon'
+import { contentsLimitKg, type Reckoning } from '../reckon'
 
 /** The lines there is room for, the chosen pack's (its index in the plan) first. */
 const MOST_LINES = 3
@@ -12,12 +12,12 @@ export function contentsLimits(
   chosen = 0,
 ): { label: string; ending: string | undefined; kg: number }[] {
   return packs
-    .flatMap(({ loadLimitKg, ratedAgainstKg, name, setup, pack }) => {
-      if (loadLimitKg === null) return []
+    .flatMap(judged => {
+      const { name, setup, pack } = judged
       // The line shows contents, so what the pack itself takes of its rating comes off the limit.
-      const kg = loadLimitKg - (ratedAgainstKg - need.peakLoadKg)
+      const kg = contentsLimitKg(judged, need)
       const ending = plan.packs[pack]!.setups.length > 1 ? `, ${setup}` : undefined
-      return kg > 0 ? [{ label: name + (ending ?? ''), ending, kg, pack }] : []
+      return kg !== null && kg > 0 ? [{ label: name + (ending ?? ''), ending, kg, pack }] : []
     })
     .sort((a, b) => Number(b.pack === chosen) - Number(a.pack === chosen))
     .slice(0, MOST_LINES)

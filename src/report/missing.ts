@@ -1,7 +1,7 @@
 // The things whose litres or mass nobody has said: the plan counts them as nothing, so what it comes to is a lower bound
 // and no chance can be told of it.
 
-import { type LeftOut, type Plan, pathParts } from '../plan'
+import { fieldPath, type Plan } from '../plan'
 
 export interface MissingThing {
   name: string
@@ -14,18 +14,13 @@ export interface Missing {
   mass: MissingThing[]
 }
 
-export const NOTHING_MISSING: Missing = { litres: [], mass: [] }
-
-/** `leftOut` must be what settling gave with this plan. */
-export function missingOf({ plan, leftOut }: { plan: Plan; leftOut: readonly LeftOut[] }): Missing {
+export function missingOf({ gear }: Pick<Plan, 'gear'>): Missing {
   const without = (field: 'litres' | 'massKg') =>
-    leftOut.flatMap(({ path, what }) => {
-      const [area, id, at] = pathParts(path)
-      if (area !== 'gear' || at !== field) return []
-      // A text that cannot be read beside litres by kind leaves those standing.
-      const counted = plan.gear.find(item => item.id === id)?.[field] ?? 0
-      return counted > 0 ? [] : [{ name: what, path }]
-    })
+    gear.flatMap(({ id, name, unknownUpTo }): MissingThing[] =>
+      unknownUpTo && unknownUpTo[field] !== null
+        ? [{ name: name || 'Unnamed item', path: fieldPath('gear', id, field) }]
+        : [],
+    )
   return { litres: without('litres'), mass: without('massKg') }
 }
 
@@ -38,3 +33,6 @@ export function withoutText(missing: Missing, of: keyof Missing): string {
 
 /** "is" or "are", for what {@link withoutText} says. */
 export const verbFor = (missing: Missing, of: keyof Missing) => (missing[of].length === 1 ? 'is' : 'are')
+
+/** Nothing is taken: no figure of such a trip is an answer. */
+export const takesNothing = ({ gear }: Pick<Plan, 'gear'>): boolean => gear.every(({ count }) => count === 0)

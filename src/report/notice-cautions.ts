@@ -25,6 +25,8 @@ function worded(code: Notice['code'], notices: readonly Notice[], { water }: Sho
           text: 'No item in the gear list holds water: all of it is counted inside the main body, without limit. Add your bottles or bags with what they hold.',
         },
       ]
+    case 'load-over-common-practice':
+      return []
     case 'resting-assumed':
       return [
         {

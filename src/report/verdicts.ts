@@ -1,11 +1,12 @@
 // Each verdict as a sentence with its number and reason, and one headline a set-up.
 
 import type { Plan, Setup } from '../plan'
-import type { Reckoning, SetupReckoning, VerdictCode } from '../reckon'
+import type { Answer, Reckoning, SetupReckoning, VerdictCode } from '../reckon'
 import { type FitVerdict, fittingVerdicts, tooLargeWords } from './fitting'
-import { type Missing, NOTHING_MISSING, verbFor, withoutText } from './missing'
+import { type Missing, missingOf, takesNothing, withoutText } from './missing'
 import { placeText } from './places'
 import { chanceText, marginText, percentOver, type Shown } from './shown'
+import { capital } from './text'
 
 export interface Verdict {
   code:
@@ -13,6 +14,7 @@ export interface Verdict {
     | FitVerdict['code']
     | 'fits'
     | 'bears-load'
+    | 'nothing-taken'
     | 'litres-missing'
     | 'mass-missing'
     | 'own-headroom'
@@ -22,12 +24,13 @@ export interface Verdict {
   /** The reason, with its numbers. */
   rest: string
   /** How it bears on the answer. */
-  weight: 'fails' | 'warns' | 'says'
+  weight: Weight
 }
 
+type Weight = 'fails' | 'leaves-open' | 'warns' | 'says'
+
 export interface SetupInWords {
-  /** The answer for this set-up; "so far" while the litres or the mass of a thing are not known. */
-  answer: 'Will do' | 'Will do, with care' | 'So far it will do' | 'Will not do'
+  answer: Answer
   /** The verdict that decides, first; then the others. */
   verdicts: [Verdict, ...Verdict[]]
 }
@@ -36,11 +39,9 @@ interface Context {
   plan: Plan
   reckoning: Reckoning
   shown: Shown
-  /** The things that the plan counts as nothing; absent: none. */
-  missing?: Missing
 }
 
-const WEIGHT: Record<VerdictCode, Verdict['weight']> = {
+const WEIGHT: Record<VerdictCode, Weight> = {
   undersized: 'fails',
   tight: 'warns',
   'fits-with-collar': 'warns',
@@ -49,88 +50,106 @@ const WEIGHT: Record<VerdictCode, Verdict['weight']> = {
   'near-rating': 'warns',
   'frameless-overloaded': 'fails',
   'outgrows-its-support': 'warns',
-  'rating-unknown': 'warns',
-  'outside-short': 'fails',
+  'rating-unknown': 'says',
+  'outside-short': 'warns',
   'too-long': 'fails',
   'too-wide': 'fails',
   'heavy-for-carrier': 'warns',
 }
 /** What is said of the rating; where none of these is, the load is borne. */
 const OF_RATING: VerdictCode[] = ['overloaded', 'near-rating', 'frameless-overloaded', 'rating-unknown']
-const ORDER: Verdict['weight'][] = ['fails', 'warns', 'says']
+const ORDER: Weight[] = ['fails', 'leaves-open', 'warns', 'says']
 
 export function setupInWords(setup: SetupReckoning, context: Context): SetupInWords {
-  const missing = context.missing ?? NOTHING_MISSING
-  const collarLifts = setup.verdicts.includes('fits-with-collar')
-  const verdicts = missingWords(missing)
+  const { plan, shown } = context
+  const { answer } = setup
+  const missing = missingOf(plan)
+  const verdicts = openWords(setup, context, missing)
   for (const code of setup.verdicts) {
-    const weight = code === 'undersized' && collarLifts ? 'warns' : WEIGHT[code]
-    verdicts.push({ code, weight, ...worded(code, setup, context) })
+    // Of a need that may be larger nothing can be called more than needed, or a fit.
+    if (code === 'roomy' && (answer === 'cannot-tell' || missing.litres.length > 0)) continue
+    if (code === 'fits-with-collar' && answer === 'cannot-tell') continue
+    // A load that is too much without any pack is the trip's doing: said once, and not of every pack.
+    if (code === 'heavy-for-carrier' && isTripsDoing(context)) continue
+    verdicts.push({ code, weight: weightOf(code, setup), ...worded(code, setup, context) })
   }
   const fits = !setup.verdicts.some(code => ['undersized', 'tight', 'roomy'].includes(code))
-  if (fits) verdicts.push({ code: 'fits', weight: 'says', ...fitWords(setup, context) })
+  if (fits && answer !== 'cannot-tell')
+    verdicts.push({ code: 'fits', weight: 'says', ...fitWords(setup, context, missing) })
   if (!setup.verdicts.some(code => OF_RATING.includes(code)))
-    verdicts.push({ code: 'bears-load', weight: 'says', ...bearsWords(setup, context) })
+    verdicts.push({ code: 'bears-load', weight: 'says', ...bearsWords(setup, context, missing) })
   verdicts.push(...ownWords(setup, context))
-  verdicts.push(...fittingVerdicts(context.plan, context.plan.packs[setup.pack]!, context.shown))
+  verdicts.push(...fittingVerdicts(plan, plan.packs[setup.pack]!, shown))
   const [first, ...rest] = verdicts.sort((a, b) => ORDER.indexOf(a.weight) - ORDER.indexOf(b.weight))
-  const cares = verdicts.some(v => v.weight === 'warns')
-  const will = cares ? 'Will do, with care' : 'Will do'
-  const known = missing.litres.length + missing.mass.length === 0
-  return {
-    answer: !setup.suffices ? 'Will not do' : known ? will : 'So far it will do',
-    // Either a size verdict or the fit is always there.
-    verdicts: [first!, ...rest],
-  }
+  // A size verdict, the fit or what leaves it open is always there.
+  return { answer, verdicts: [first!, ...rest] }
+}
+
+const isTripsDoing = ({ plan: { carrier }, reckoning }: Context) =>
+  reckoning.need.peakLoadFullWaterKg > carrier.loadShareLimit * carrier.massKg
+
+/** A collar lifts what is too small; without any limit the load cannot be judged. */
+function weightOf(code: VerdictCode, setup: SetupReckoning): Weight {
+  if (code === 'undersized' && setup.verdicts.includes('fits-with-collar')) return 'warns'
+  if (code === 'rating-unknown' && setup.loadLimitKg === null) return 'leaves-open'
+  return WEIGHT[code]
 }
 
 type Words = Pick<Verdict, 'lead' | 'rest'>
 
-/** What is not counted, before all else: the other sentences hold for the rest only. */
-function missingWords(missing: Missing): Verdict[] {
-  const told = (code: 'litres-missing' | 'mass-missing', of: keyof Missing, rest: string): Verdict[] =>
-    missing[of].length === 0
-      ? []
-      : [
-          {
-            code,
-            weight: 'warns',
-            lead: `${withoutText(missing, of)} ${verbFor(missing, of)} not counted:`,
-            rest,
-          },
-        ]
-  return [
-    ...told('litres-missing', 'litres', ' the room is judged without them, and no chance can be told.'),
-    ...told('mass-missing', 'mass', ' the load is judged without them.'),
-  ]
+const YOUR_LIMIT = 'your limit without a frame'
+
+/** What nobody has said, and what that leaves open. */
+function openWords(setup: SetupReckoning, { plan }: Context, missing: Missing): Verdict[] {
+  if (takesNothing(plan))
+    return [
+      { code: 'nothing-taken', weight: 'leaves-open', lead: 'No gear yet:', rest: ' add what you carry.' },
+    ]
+  const { answer, loadLimitKg } = setup
+  const told = (code: 'litres-missing' | 'mass-missing', of: keyof Missing, large: string): Verdict[] => {
+    if (missing[of].length === 0) return []
+    const lead = `${capital(withoutText(missing, of))}:`
+    if (answer === 'does-not') return [{ code, weight: 'says', lead, rest: ' not counted.' }]
+    // Where no limit is known, that alone leaves it open.
+    if (answer === 'cannot-tell')
+      return [
+        {
+          code,
+          weight: 'leaves-open',
+          lead,
+          rest: loadLimitKg === null ? ' not counted.' : ` if ${large}, it would not do.`,
+        },
+      ]
+    return [{ code, weight: 'says', lead, rest: ` even if ${large}, it does.` }]
+  }
+  return [...told('litres-missing', 'litres', 'large'), ...told('mass-missing', 'mass', 'heavy')]
 }
 
-function fitWords(setup: SetupReckoning, context: Context): Words {
-  const { plan, reckoning, shown, missing } = context
+function fitWords(setup: SetupReckoning, context: Context, missing: Missing): Words {
+  const { plan, shown } = context
   const { bodyLitres } = plan.packs[setup.pack]!
-  const need = shown.litres(reckoning.need.bodyLitres)
-  return missing?.litres.length
+  const need = shown.litres(setup.bodyNeedLitres)
+  return missing.litres.length
     ? { lead: 'Fits so far:', rest: ` ${shown.litres(bodyLitres)} for the ${need} counted.` }
     : {
         lead: 'Fits:',
-        rest: ` ${shown.litres(bodyLitres)} for the ${need} this trip asks for${chanceWords(setup.fitChance, context)}.`,
+        rest: ` ${shown.litres(bodyLitres)} for the ${need} this trip asks for${chanceWords(setup.fitChance, setup, context)}.`,
       }
 }
 
-/** "; it fits in about 9 of 10 cases"; nothing while litres are missing. */
-const chanceWords = (chance: number, { missing }: Context): string =>
-  missing?.litres.length ? '' : `; it fits ${chanceText(chance)}`
+/** "; it fits in about 9 of 10 cases"; nothing where litres are missing or the answer is open. */
+const chanceWords = (chance: number, { answer }: SetupReckoning, { plan }: Context): string =>
+  answer === 'cannot-tell' || missingOf(plan).litres.length ? '' : `; it fits ${chanceText(chance)}`
 
-function bearsWords(setup: SetupReckoning, context: Context): Words {
-  const { plan, shown, missing } = context
+function bearsWords(setup: SetupReckoning, { plan, shown }: Context, missing: Missing): Words {
   const chosen = plan.packs[setup.pack]!.setups[setup.index]!
   const load = `${shown.kg(setup.ratedAgainstKg)} of ${ratedOf(chosen)}`
   const limit =
     chosen.ratedKg !== null && setup.loadLimitKg === chosen.ratedKg
       ? `a rating of ${shown.kg(chosen.ratedKg)}`
-      : `${shown.kg(setup.loadLimitKg ?? 0)}, your ceiling without a frame`
+      : `${shown.kg(setup.loadLimitKg ?? 0)}, ${YOUR_LIMIT}`
   return {
-    lead: missing?.mass.length ? 'Bears the load so far:' : 'Bears the load:',
+    lead: missing.mass.length ? 'Bears the load so far:' : 'Bears the load:',
     rest: ` ${load} against ${limit}.`,
   }
 }
@@ -167,29 +186,29 @@ function worded(code: VerdictCode, setup: SetupReckoning, context: Context): Wor
   const chosen = pack.setups[setup.index]!
   const { ratedKg } = chosen
   const fullAt = placeText(need.bodyAt, moments)
-  const heavyAt = placeText(need.peakAt, moments)
+  const heavyAt = placeText(need.peakFullWaterAt, moments)
   const against = `of ${ratedOf(chosen)} against a rating of ${kg(ratedKg ?? 0)}`
 
   switch (code) {
     case 'undersized':
       return {
         lead: 'Too small',
-        rest: ` by ${marginText(setup.bodyMarginLitres, litres)} ${fullAt}: ${litres(pack.bodyLitres)} of main body for ${litres(need.bodyLitres)}${chanceWords(setup.fitChance, context)}.`,
+        rest: ` by ${marginText(setup.bodyMarginLitres, litres)} ${fullAt}: ${litres(pack.bodyLitres)} of main body for ${litres(setup.bodyNeedLitres)}${chanceWords(setup.fitChance, setup, context)}.`,
       }
     case 'tight':
       return {
         lead: 'Tight',
-        rest: ` ${fullAt}: ${litres(pack.bodyLitres)} of main body for ${litres(need.bodyLitres)}${chanceWords(setup.fitChance, context)}.`,
+        rest: ` ${fullAt}: ${litres(pack.bodyLitres)} of main body for ${litres(setup.bodyNeedLitres)}${chanceWords(setup.fitChance, setup, context)}.`,
       }
     case 'fits-with-collar':
       return {
         lead: 'Fits with its collar:',
-        rest: ` ${litres(pack.bodyLitres + pack.collarLitres)} in all${context.missing?.litres.length ? '' : `, ${chanceText(setup.fitChanceWithCollar)}`}.`,
+        rest: ` ${litres(pack.bodyLitres + pack.collarLitres)} in all${chanceWords(setup.fitChanceWithCollar, setup, context)}.`,
       }
     case 'roomy':
       return {
         lead: 'More than needed:',
-        rest: ` ${litres(pack.bodyLitres)} of main body where ${litres(need.bodyLitres)} is asked for${need.bodyLitres > 0 ? `: ${(pack.bodyLitres / need.bodyLitres).toFixed(1)} times as much` : ''}${chanceWords(setup.fitChance, context)}.`,
+        rest: ` ${litres(pack.bodyLitres)} of main body where ${litres(setup.bodyNeedLitres)} is asked for${setup.bodyNeedLitres > 0 ? `: ${(pack.bodyLitres / setup.bodyNeedLitres).toFixed(1)} times as much` : ''}${chanceWords(setup.fitChance, setup, context)}.`,
       }
     case 'overloaded':
       return {
@@ -204,12 +223,12 @@ function worded(code: VerdictCode, setup: SetupReckoning, context: Context): Wor
     case 'frameless-overloaded':
       return {
         lead: 'Too heavy without a frame',
-        rest: ` by ${marginText(setup.ratedAgainstKg - (setup.loadLimitKg ?? 0), kg)} ${heavyAt}: ${kg(setup.ratedAgainstKg)} against ${kg(setup.loadLimitKg ?? 0)}, ${setup.loadLimitKg === ratedKg ? 'its rating' : 'your ceiling without a frame'}.`,
+        rest: ` by ${marginText(setup.ratedAgainstKg - (setup.loadLimitKg ?? 0), kg)} ${heavyAt}: ${kg(setup.ratedAgainstKg)} against ${kg(setup.loadLimitKg ?? 0)}, ${setup.loadLimitKg === ratedKg ? 'its rating' : YOUR_LIMIT}.`,
       }
     case 'outgrows-its-support':
       return {
         lead: 'More space than support:',
-        rest: ` filled to the brim with things like these it would come to ${kg(setup.brimLoadKg ?? 0)}, over the ${kg(setup.loadLimitKg ?? 0)} it can bear: leave room empty.`,
+        rest: ` filled to the brim with things like these it would come to ${kg(setup.brimLoadKg ?? 0)}, over ${setup.loadLimitKg === ratedKg ? `its rating of ${kg(ratedKg ?? 0)}` : `${kg(setup.loadLimitKg ?? 0)}, ${YOUR_LIMIT}`}: leave room empty.`,
       }
     case 'rating-unknown':
       return {
@@ -217,12 +236,12 @@ function worded(code: VerdictCode, setup: SetupReckoning, context: Context): Wor
         rest:
           setup.loadLimitKg === null
             ? ` ask its maker whether it bears ${kg(setup.ratedAgainstKg)} of ${ratedOf(chosen)}.`
-            : ` ${kg(setup.ratedAgainstKg)} of ${ratedOf(chosen)}, held to your ceiling without a frame, ${kg(setup.loadLimitKg)}.`,
+            : ` ${kg(setup.ratedAgainstKg)} of ${ratedOf(chosen)}, held to ${YOUR_LIMIT}, ${kg(setup.loadLimitKg)}.`,
       }
     case 'outside-short':
       return {
         lead: 'Pockets too small',
-        rest: ` by ${marginText(need.outsideLitres - (pack.outsideLitres ?? 0), litres)}: ${litres(pack.outsideLitres ?? 0)} for ${litres(need.outsideLitres)} of things meant for them.`,
+        rest: ` by ${marginText(need.outsideLitres - (pack.outsideLitres ?? 0), litres)}: ${litres(pack.outsideLitres ?? 0)} for ${litres(need.outsideLitres)} of things meant for them. The rest is counted inside.`,
       }
     case 'too-long':
     case 'too-wide':

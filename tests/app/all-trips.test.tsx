@@ -67,7 +67,7 @@ describe('the shelf', () => {
       'Day bag',
     ])
     for (const row of all.rows) expect(row.cells).toHaveLength(2)
-    expect(all.rows.at(-1)!.cells[0]!.answer).toBe('Will not do')
+    expect(all.rows.at(-1)!.cells[0]!.answer).toBe('Does not')
   })
 
   test('says when a pack of one name has two sets of figures, and which count', () => {

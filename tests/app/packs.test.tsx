@@ -13,7 +13,7 @@ import { AS_LISTED, inOrder, ORDERS, type Order, passes, view } from '../../src/
 import { actions, loadEngine } from '../../src/store'
 import { demoDraft, draft, judged, openDetails, openDraft, plain, withOnePack } from './choosing'
 
-const noDetail = { detail: null, onDetail: () => undefined }
+const noDetail = { detail: null, onDetail: () => undefined, onGo: () => undefined }
 const shown = shownIn('metric')
 
 beforeAll(loadEngine)
@@ -26,8 +26,8 @@ describe('a remedy carried out on the draft', () => {
   test.each([
     [42, 20],
     [41, 20],
-    [42.5, 15],
-    [55, 14],
+    [42.5, 17],
+    [55, 16],
     [40, 20],
   ])('makes a pack of %d L rated %d kg do as it was promised', (litres, ratedKg) => {
     const before = withOnePack(litres, ratedKg)
@@ -84,11 +84,11 @@ describe('under a set-up that fails', () => {
     const [first] = await screen.findAllByText('Do it')
     expect(screen.getByText(/^Move Camp shoes to a pocket: then 41.5/)).toBeTruthy()
     fireEvent.click(first!)
-    expect(await screen.findByText(/^Will do/)).toBeTruthy()
+    expect(await screen.findByText(/^Does(,|$)/)).toBeTruthy()
     expect(screen.queryByText('What would make it do?')).toBeNull()
     expect(draft().gear.find(item => item.name === 'Camp shoes')?.stow).toBe('outside-pocket')
     fireEvent.click(screen.getByText('Undo'))
-    expect(await screen.findByText('Will not do')).toBeTruthy()
+    expect(await screen.findByText('Does not')).toBeTruthy()
     expect(draft().gear.find(item => item.name === 'Camp shoes')?.stow).not.toBe('outside-pocket')
   })
 
@@ -119,7 +119,7 @@ describe('under a set-up that fails', () => {
     render(<PacksScreen {...noDetail} />)
     openDetails(screen.getByText('What would make it do?'))
     expect(await screen.findByText(/You would count on Goat Well, marked doubtful/)).toBeTruthy()
-    expect(screen.getByText('WARNING')).toBeTruthy()
+    expect(screen.getAllByText('WARNING').length).toBeGreaterThan(0)
   })
 })
 
@@ -128,7 +128,7 @@ describe('a pack that is only partly known', () => {
     openDraft(withOnePack(42, 20))
     actions.setField('packs/p/setups/s/massKg', undefined, null)
     render(<PacksScreen {...noDetail} />)
-    expect(screen.getByText('Will not do')).toBeTruthy()
+    expect(screen.getByText('Does not')).toBeTruthy()
     expect(screen.getByText('Too small')).toBeTruthy()
     expect(screen.getByText(/its mass is missing/i)).toBeTruthy()
   })
@@ -165,7 +165,7 @@ describe('the order of packs', () => {
     openDraft(demoDraft())
     view.value = { ...AS_LISTED, order: 'mass' }
     const carrier = draft().packs[2]!
-    render(<PacksScreen detail={`packs/${carrier.id}`} onDetail={() => undefined} />)
+    render(<PacksScreen detail={`packs/${carrier.id}`} onDetail={() => undefined} onGo={() => undefined} />)
     const before = names()
     actions.setField(`packs/${carrier.id}/setups/${carrier.setups[0]!.id}/massKg`, 0.1, null)
     expect(await screen.findByText(/75.0 L, 100/)).toBeTruthy()

@@ -35,7 +35,7 @@ describe('what to ask for', () => {
     render(<ShopScreen />)
     const { need } = judged().reckoning
     type(/Pack mass/, '1500')
-    expect(screen.getByText(plain(shown.kg(need.peakLoadKg + 0.05 + 1.5)))).toBeTruthy()
+    expect(screen.getByText(plain(shown.kg(need.peakLoadFullWaterKg + 0.05 + 1.5)))).toBeTruthy()
   })
 })
 
@@ -46,10 +46,10 @@ describe('a tag', () => {
     type(/Pack mass/, '2,3 kg')
     type(/Rated load/, '25')
     type(/Pockets/, '5')
-    expect(screen.getAllByText('Will do, with care').length).toBeGreaterThan(0)
+    expect(screen.getAllByText('Does').length).toBeGreaterThan(0)
     type(/Rated load/, '9–13 kg')
     expect(screen.getByText(/From 9.0.kg to 13.0.kg: the lower end counts/)).toBeTruthy()
-    expect(screen.getAllByText('Will not do').length).toBeGreaterThan(0)
+    expect(screen.getAllByText('Does not').length).toBeGreaterThan(0)
     expect(screen.getByText('Overloaded')).toBeTruthy()
   })
 
@@ -125,9 +125,9 @@ describe('for several trips', () => {
     render(<ShopScreen />)
     fireEvent.click(screen.getByRole('radio', { name: 'All my trips' }))
     const of = [...trips.value.values()].filter(({ id }) => chosen.value.get(id)).length
-    expect(screen.getByText(`Will do for 1 of ${of} trips`)).toBeTruthy()
+    expect(screen.getByText(`Does for 1 of ${of} trips`)).toBeTruthy()
     type(/Pack mass/, '')
-    expect(screen.getByText(`Will not do for 1 of ${of} trips`)).toBeTruthy()
+    expect(screen.getByText(`Does not for 1 of ${of} trips`)).toBeTruthy()
     fireEvent.click(screen.getByRole('radio', { name: 'This trip' }))
     chosen.value = new Map()
   })
@@ -168,7 +168,7 @@ describe('a pack known in part', () => {
         expect(whole.missing).toEqual([])
         for (const part of parts) {
           expect(part.missing.length).toBeGreaterThan(0)
-          if (part.answer === 'Will not do') expect(whole.answer).toBe('Will not do')
+          if (part.answer === 'does-not') expect(whole.answer).toBe('does-not')
         }
       }),
       { numRuns: 15 },
@@ -182,7 +182,7 @@ describe('a pack known in part', () => {
       const { setups: _setups, ...figures } = pack
       const alone = reckon({ ...plan, packs: [{ ...pack, setups: [setup!] }] })
       const answer = partlyJudged(plan, { ...figures, setup: setup! }, shown)!.answer
-      expect(answer.startsWith('Will do')).toBe(alone.ok && alone.reckoning.packs[0]!.suffices)
+      expect(answer).toBe(alone.ok && alone.reckoning.packs[0]!.answer)
     }
   })
 })

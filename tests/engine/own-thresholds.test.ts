@@ -37,12 +37,12 @@ describe('own thresholds', () => {
     expect(new Set(leads).size).toBe(2)
   })
 
-  it('ask for headroom only of packs that hold the need, and make the answer careful', () => {
+  it('ask for headroom only of packs that hold the need, and warn of less', () => {
     const { words, reckoning } = wordsWith({ headroomLitres: 20 })
     reckoning.packs.forEach((pack, i) => {
       const short = pack.bodyMarginLitres >= 0 && pack.bodyMarginLitres < 20
       expect(words[i]!.verdicts.some(({ code }) => code === 'own-headroom')).toBe(short)
-      if (short && pack.suffices) expect(words[i]!.answer).toBe('Will do, with care')
+      if (short) expect(words[i]!.verdicts.find(({ code }) => code === 'own-headroom')!.weight).toBe('warns')
     })
     expect(reckoning.packs.some(pack => pack.bodyMarginLitres >= 0 && pack.bodyMarginLitres < 20)).toBe(true)
   })

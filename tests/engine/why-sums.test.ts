@@ -85,11 +85,11 @@ function figuresAre(context: WhyContext) {
   one(/^Base weight/, need.baseKg)
   one(/^Worn/, need.wornKg)
   one(/^Room in pockets/, need.outsideLitres)
-  one(/share of body mass/, need.peakLoadKg / plan.carrier.massKg)
+  one(/share of body mass/, need.peakLoadFullWaterKg / plan.carrier.massKg)
   if (need.waterCapacityLitres !== null) one(/^Containers/, need.waterCapacityLitres)
   if (need.packedDensity !== null) one(/^Packed density/, need.packedDensity)
-  reckoning.moments.forEach(({ kg, bodyLitres, day }, moment) => {
-    near(explain({ kind: 'moment-load', moment }, context)[0]!.result.value, kg.total)
+  reckoning.moments.forEach(({ kg, wantedLitres, bodyLitres, day }, moment) => {
+    near(explain({ kind: 'moment-load', moment }, context)[0]!.result.value, kg.total + wantedLitres)
     near(explain({ kind: 'moment-litres', moment }, context)[0]!.result.value, bodyLitres)
     expect(day).toBeGreaterThan(0)
   })

@@ -68,7 +68,7 @@ function holds(context: WhyContext) {
     if (eaten) near(eaten.result.value, ration, 1e-3)
   })
   near(first({ kind: 'body-litres' }, context).result.value, reckoning.need.bodyLitres)
-  near(first({ kind: 'peak-load' }, context).result.value, reckoning.need.peakLoadKg)
+  near(first({ kind: 'peak-load' }, context).result.value, reckoning.need.peakLoadFullWaterKg)
 }
 
 describe('an explanation gives the number of the Reckoning', () => {

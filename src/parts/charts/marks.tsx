@@ -4,7 +4,7 @@ import { px } from '../pictures'
 import { letterSpots } from './letters'
 import type { Frame } from './Plot'
 
-export type MarkShape = 'dot' | 'diamond' | 'cross'
+export type MarkShape = 'dot' | 'half-dot' | 'ring' | 'cross'
 
 export interface Mark {
   letter: string
@@ -49,12 +49,13 @@ export function Marks({ marks, frame }: { marks: readonly Mark[]; frame: Frame }
 function MarkPath({ shape, x, y }: { shape: MarkShape; x: number; y: number }) {
   const [cx, cy] = [px(x), px(y)]
   if (shape === 'dot') return <circle class="mark full" cx={cx} cy={cy} r={R} />
-  if (shape === 'diamond')
+  if (shape === 'ring') return <circle class="mark" cx={cx} cy={cy} r={R} />
+  if (shape === 'half-dot')
     return (
-      <path
-        class="mark"
-        d={`M${cx} ${cy - R - 1}l${R + 1} ${R + 1}l-${R + 1} ${R + 1}l-${R + 1}-${R + 1}z`}
-      />
+      <>
+        <circle class="mark" cx={cx} cy={cy} r={R} />
+        <path class="mark full" d={`M${cx} ${cy - R}a${R} ${R} 0 0 0 0 ${2 * R}z`} />
+      </>
     )
   return <path class="mark" d={`M${cx - R} ${cy - R}l${2 * R} ${2 * R}m0-${2 * R}l-${2 * R} ${2 * R}`} />
 }

@@ -1,6 +1,6 @@
 // The answer in one line, in view on every screen while one types.
 
-import { missingOf, shownIn } from '../../report'
+import { missingOf, shownIn, takesNothing } from '../../report'
 import { reckoned } from '../../store'
 import { useSystem } from '../fields'
 
@@ -9,16 +9,23 @@ export function Ticker({ onOpen }: { onOpen: () => void }) {
   const open = reckoned.value
   if (!open?.reckoned.ok) return null
   const { leftOut } = open
-  const { litres, mass } = missingOf(open)
+  const { litres, mass } = missingOf(open.plan)
   const { need } = open.reckoned.reckoning
+  if (takesNothing(open.plan))
+    return (
+      <button type="button" class="ticker" onClick={onOpen}>
+        No gear yet<span class="unseen">, open the need</span>
+      </button>
+    )
   return (
     <button type="button" class="ticker" onClick={onOpen}>
       {litres.length ? 'at least ' : ''}
       <strong>{shown.litresUp(need.bodyLitres)}</strong> main body
       <span class="ticker-gap" />
       {mass.length ? 'at least ' : ''}
-      <strong>{shown.kg(need.peakLoadKg)}</strong> heaviest
+      <strong>{shown.kg(need.peakLoadFullWaterKg)}</strong> heaviest
       <span class="unseen"> load, open the need</span>
+      {need.waterShortLitres > 0 ? <span class="ticker-note">containers hold too little water</span> : null}
       {leftOut.length ? <span class="ticker-note">{leftOut.length} assumed or left out</span> : null}
     </button>
   )

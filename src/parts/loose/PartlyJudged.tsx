@@ -1,6 +1,7 @@
 // A pack judged as far as it is known: the answer, what decides it, and what is missing.
 
 import type { Plan } from '../../plan'
+import { ANSWERS } from '../../report'
 import type { KnownPack, Partly } from '../../report/choosing'
 import { Why } from '../why'
 
@@ -16,8 +17,9 @@ export function PartlyJudged({ judged, name, plan, known }: PartlyJudgedProps) {
   return (
     <div class="verdict" data-figures="why">
       <p class="verdict-answer">
+        <span aria-hidden="true">{ANSWERS[judged.answer].mark} </span>
         {name ? <bdi>{name}: </bdi> : null}
-        {judged.answer}
+        {ANSWERS[judged.answer].words}
       </p>
       {judged.verdicts.map(({ code, lead, rest }) => (
         <p key={code}>

@@ -12,9 +12,19 @@ export function Cautions({ cautions, onGo }: CautionsProps) {
   if (cautions.length === 0) return null
   return (
     <ul class="cautions">
-      {cautions.map(({ signal, text, asks }) => (
+      {cautions.map(({ signal, text, more, asks }) => (
         <li key={text} class={`caution ${signal.toLowerCase()}`} data-figures={asks ? 'why' : 'cited'}>
           <strong>{signal}</strong> {text}
+          {more?.length ? (
+            <details>
+              <summary>The other {more.length === 1 ? 'stretch' : `${more.length} stretches`}</summary>
+              <ul>
+                {more.map(line => (
+                  <li key={line}>{line}</li>
+                ))}
+              </ul>
+            </details>
+          ) : null}
           {asks?.map(({ figure, about }) => (
             <Why key={figure} about={about} figure={figure} onGo={onGo} />
           ))}

@@ -2,7 +2,7 @@
 // judgement of ours: a tenth of room or load.
 
 import type { Plan } from '../../plan'
-import { frontierOf, type Reckoning, type SetupReckoning } from '../../reckon'
+import { contentsLimitKg, frontierOf, type Reckoning, type SetupReckoning } from '../../reckon'
 import { formatQuantity } from '../../units'
 
 export const NOT_BEATEN = 'No other beats it on mass, price and margin'
@@ -39,7 +39,6 @@ export function comparisonOf(plan: Plan, reckoning: Reckoning): Comparison[] {
   return reckoning.packs.map((setup, i): Comparison => {
     const pack = plan.packs[setup.pack]!
     const { loadLimitKg, ratedAgainstKg } = setup
-    const ownKg = ratedAgainstKg - reckoning.need.peakLoadKg
     return {
       pack: setup.pack,
       standing: standingOf(setup, plan, reckoning),
@@ -50,7 +49,7 @@ export function comparisonOf(plan: Plan, reckoning: Reckoning): Comparison[] {
       gramsPerLitre: setup.gramsPerLitre,
       gramsPerRatedKg: setup.gramsPerRatedKg,
       pricePerLitre: setup.pricePerLitre,
-      bearsKg: loadLimitKg === null ? null : loadLimitKg - ownKg,
+      bearsKg: contentsLimitKg(setup, reckoning.need),
       notBeaten: notBeaten[i]!,
     }
   })

@@ -2,18 +2,18 @@
 // verdict that would rest on the stand-in is dropped.
 
 import { defaults, type Pack, type Plan, type Setup } from '../../plan'
-import { reckon } from '../../reckon'
+import { type Answer, reckon } from '../../reckon'
 import type { Shown } from '../shown'
 import { restsFor, restsOn } from '../trust'
-import { type SetupInWords, setupInWords, type Verdict } from '../verdicts'
+import { setupInWords, type Verdict } from '../verdicts'
 
 /** A pack's figures as far as they are known, with the one set-up to judge. */
 export type KnownPack = Known<Omit<Pack, 'setups'>> & { setup: Known<Setup> }
 type Known<T> = { [K in keyof T]?: T[K] | undefined }
 
 export interface Partly {
-  /** "So far …": something is missing, and nothing that is known speaks against it. */
-  answer: SetupInWords['answer'] | 'So far nothing speaks against it' | 'Not judged yet'
+  /** `cannot-tell` while something is missing and nothing that is known speaks against it. */
+  answer: Answer
   /** The verdict that decides, first. Empty while nothing can be judged. */
   verdicts: Verdict[]
   /** What could not be judged and what that takes, a sentence each. */
@@ -36,8 +36,6 @@ const BY_BODY: ReadonlySet<Code> = new Set([
   'own-light',
 ])
 const BY_MASS: ReadonlySet<Code> = new Set(['near-rating', 'bears-load', 'heavy-for-carrier', 'own-light'])
-/** Said of what is not known, and so by itself no judgement. */
-const SAYS_NOTHING: ReadonlySet<Code> = new Set(['rating-unknown'])
 
 /** The pack judged for a plan that reckons; null where the plan does not settle. */
 export function partlyJudged(plan: Plan, known: KnownPack, shown: Shown): Partly | null {
@@ -57,15 +55,7 @@ export function partlyJudged(plan: Plan, known: KnownPack, shown: Shown): Partly
   const [first] = verdicts
   const rests = first ? restsFor(first.code, restsOn({ plan: tried, reckoning, shown })) : null
   if (missing.length === 0) return { answer: words.answer, verdicts, missing, rests }
-  const judged = verdicts.some(({ code }) => !SAYS_NOTHING.has(code))
-  // A rating that even the contents alone do not pass has been judged too, though no verdict says so.
-  const borne = !hasBody && !hasMass && setup.ratedKg !== undefined
-  const answer = fails
-    ? 'Will not do'
-    : judged || borne || hasMass
-      ? 'So far nothing speaks against it'
-      : 'Not judged yet'
-  return { answer, verdicts, missing, rests }
+  return { answer: fails ? 'does-not' : 'cannot-tell', verdicts, missing, rests }
 }
 
 /** The pack with a stand-in for each figure that is not known: what rests on one must not be told. */

@@ -2,6 +2,7 @@
 
 import type { Plan } from '../../plan'
 import { type Reckoning, type Requirement, requirementOf } from '../../reckon'
+import { missingOf } from '../missing'
 import type { Shown } from '../shown'
 
 export interface Asked {
@@ -9,11 +10,19 @@ export interface Asked {
   likelyLitres: number
   packKg: number
   wanted: Requirement
+  /** Of some things nobody has said the litres, or the mass: it is that much at least. */
+  atLeast: { litres: boolean; mass: boolean }
 }
 
 /** What a trip asks of a pack that weighs `packKg`; without one, of a pack as heavy as the plan takes it for energy. */
 export function askedByTrip(plan: Plan, reckoning: Reckoning, packKg = plan.settings.packKgForEnergy): Asked {
-  return { likelyLitres: reckoning.need.bodyLitres, packKg, wanted: requirementOf(plan, reckoning, packKg) }
+  const missing = missingOf(plan)
+  return {
+    likelyLitres: reckoning.need.bodyLitres,
+    packKg,
+    wanted: requirementOf(plan, reckoning, packKg),
+    atLeast: { litres: missing.litres.length > 0, mass: missing.mass.length > 0 },
+  }
 }
 
 /** The same asked of a pack of another mass; whether it takes a frame stays as it was. */
@@ -28,25 +37,33 @@ interface AskedRow {
   note: string
 }
 
-export function requirementRows({ likelyLitres, packKg, wanted }: Asked, shown: Shown): AskedRow[] {
+export function requirementRows({ likelyLitres, packKg, wanted, atLeast }: Asked, shown: Shown): AskedRow[] {
   const { litresUp, kg, gear, cm } = shown
   const rows: (AskedRow | null)[] = [
     {
       name: 'Main body',
-      figure: litresUp(wanted.bodyLitresSafe),
-      note: `is enough in about 9 of 10 cases; ${litresUp(likelyLitres)} is likely.`,
+      ...(atLeast.litres
+        ? {
+            figure: `At least ${litresUp(likelyLitres)}`,
+            note: 'some things have no litres yet, so how much is enough can’t be told.',
+          }
+        : {
+            figure: litresUp(wanted.bodyLitresSafe),
+            note: `is enough in about 9 of 10 cases; ${litresUp(likelyLitres)} is likely.`,
+          }),
     },
     {
       name: 'Rated load',
-      figure: kg(wanted.ratedKg),
+      figure: atLeast.mass ? `At least ${kg(wanted.ratedKg)}` : kg(wanted.ratedKg),
       note: `with a pack of ${gear(packKg)}; ${kg(wanted.contentsKg)} where the rating is for the contents alone.`,
     },
     {
       name: 'Frame',
-      figure: wanted.frame ? 'Yes' : 'Not needed',
-      note: wanted.frame
-        ? 'it is more than your ceiling without one.'
-        : 'it stays under your ceiling without one.',
+      ...(wanted.frame
+        ? { figure: 'Yes', note: 'it is more than your limit without one.' }
+        : atLeast.mass
+          ? { figure: 'Can’t tell yet', note: 'some things have no mass yet.' }
+          : { figure: 'Not needed', note: 'it stays under your limit without one.' }),
     },
     wanted.outsideLitres > 0
       ? {

@@ -3,6 +3,8 @@
 
 import { type Draft, type Pack, type Plan, settle, type Typed } from '../../plan'
 import { type Cover, coverOf, type JudgedTrip, reckon } from '../../reckon'
+import { ANSWERS } from '../answers'
+import { takesNothing } from '../missing'
 import type { Shown } from '../shown'
 import { setupInWords } from '../verdicts'
 import { type Asked, askedByTrip } from './requirement'
@@ -32,6 +34,10 @@ export function allTripsOf(trips: TripAsked[], shown: Shown): AllTrips {
   const { packs, differing } = shelfOf(settled.map(({ trip, plan }) => ({ name: trip.name, plan })))
   const notes = differing
   const judged = settled.flatMap(({ trip, plan: own }): JudgedTrip[] => {
+    if (takesNothing(own)) {
+      notes.push(`${trip.name} is not judged: it has no gear yet.`)
+      return []
+    }
     const plan = { ...own, packs }
     const reckoned = reckon(plan)
     if (reckoned.ok) return [{ name: trip.name, plan, reckoning: reckoned.reckoning }]
@@ -77,7 +83,7 @@ function rowsOf(packs: Pack[], judged: JudgedTrip[], shown: Shown): AllTrips['ro
       named: pack.setups.length > 1,
       cells: judged.map(({ plan, reckoning }) => {
         const { answer, verdicts } = setupInWords(reckoning.packs[i]!, { plan, reckoning, shown })
-        return { answer, why: verdicts[0].lead + verdicts[0].rest }
+        return { answer: ANSWERS[answer].words, why: verdicts[0].lead + verdicts[0].rest }
       }),
     }))
 }
@@ -91,5 +97,9 @@ function askedOf(judged: JudgedTrip[]): Asked | null {
     likelyLitres: Math.max(...each.map(asked => asked.likelyLitres)),
     packKg: Math.max(...each.map(asked => asked.packKg)),
     wanted: cover.onePack,
+    atLeast: {
+      litres: each.some(({ atLeast }) => atLeast.litres),
+      mass: each.some(({ atLeast }) => atLeast.mass),
+    },
   }
 }

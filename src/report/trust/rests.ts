@@ -43,9 +43,11 @@ export const restsFor = (code: string, rests: Rests): string => rests[BY[code] ?
 
 export function restsOn({ plan, reckoning, shown, own }: Context): Rests {
   const { litres, kg } = groundsIn(plan, reckoning)
+  const { peakLoadKg, peakLoadFullWaterKg } = reckoning.need
+  const withAllWater = { ...kg, water: kg.water + peakLoadFullWaterKg - peakLoadKg }
   return {
     litres: `Rests on ${packingText(plan.settings, own ?? null)}; ${litresText(litres, reckoning.need.bodyLitres, shown)}.`,
-    load: `Rests on masses: ${massText(kg, reckoning.need.peakLoadKg, shown)}.`,
+    load: `Rests on masses: ${massText(withAllWater, peakLoadFullWaterKg, shown)}.`,
     pockets: 'Rests on the litres of what rides in pockets, taken as they are, without gaps.',
     sizes: 'Rests on the sizes as given, of the things and of the pack.',
   }

@@ -66,19 +66,19 @@ function load(asking: Asking[], shown: Shown): Explanation {
   const it = leading(asking, contentsOf)
   const packKg = Math.max(...asking.map(asked => asked.packKg))
   const contentsKg = contentsOf(it)
-  const { peakLoadKg } = it.reckoning.need
+  const { peakLoadFullWaterKg } = it.reckoning.need
   const context = { plan: it.plan, reckoning: it.reckoning, shown, stopIds: [] }
   return sumOf({
     title: 'Rated load',
-    says: `The heaviest load with a liner where rain is likely, ${shown.kg(contentsKg)}, and the pack itself, ${shown.gear(packKg)}. Over your ceiling without a frame it takes a frame.`,
+    says: `The heaviest load with a liner where rain is likely, ${shown.kg(contentsKg)}, and the pack itself, ${shown.gear(packKg)}. Over your limit without a frame it takes a frame.`,
     kind: 'mass',
     system: shown.system,
     show: shown.kg,
     parts: [
-      { label: 'contents', value: peakLoadKg },
+      { label: 'contents', value: peakLoadFullWaterKg },
       {
-        label: `a liner, ${shown.gear(contentsKg - peakLoadKg)}`,
-        value: contentsKg - peakLoadKg,
+        label: `a liner, ${shown.gear(contentsKg - peakLoadFullWaterKg)}`,
+        value: contentsKg - peakLoadFullWaterKg,
         path: 'settings/linerKg',
       },
       { label: `the pack, ${shown.gear(packKg)}`, value: packKg },

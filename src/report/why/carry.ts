@@ -71,7 +71,7 @@ export function whyCamps(context: WhyContext, stop: number, camps: readonly DryC
   const { plan, reckoning, shown } = context
   const carry = reckoning.carries.find(each => each.stop === stop)
   if (!carry) return []
-  const { peakLoadKg } = reckoning.need
+  const { peakLoadFullWaterKg } = reckoning.need
   return camps.map(({ stop: camp, savesCarryLitres, savesPeakKg, leavesShortLitres }) =>
     sumOf({
       title: `With water at ${plan.trip.stops[camp]!.name}`,
@@ -84,8 +84,8 @@ export function whyCamps(context: WhyContext, stop: number, camps: readonly DryC
         { label: 'the most carried out then', value: savesCarryLitres - carry.carriedLitres },
       ],
       inputs: [
-        { label: 'Heaviest load now', value: shown.kg(peakLoadKg) },
-        { label: 'Heaviest load then', value: shown.kg(peakLoadKg - savesPeakKg) },
+        { label: 'Heaviest load now', value: shown.kg(peakLoadFullWaterKg) },
+        { label: 'Heaviest load then', value: shown.kg(peakLoadFullWaterKg - savesPeakKg) },
         {
           label: savesPeakKg < 0 ? 'More at the heaviest' : 'Less at the heaviest',
           value: shown.kg(Math.abs(savesPeakKg)),

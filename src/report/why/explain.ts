@@ -118,7 +118,7 @@ export function explainAlone(about: PlanAbout | FoundAbout, shown: Shown): Expla
   }
 }
 
-const peakOf = ({ reckoning: { moments, need } }: WhyContext) => momentIndex(moments, need.peakAt)
+const peakOf = ({ reckoning: { moments, need } }: WhyContext) => momentIndex(moments, need.peakFullWaterAt)
 
 const carriesOf = (context: WhyContext, stop: number) =>
   context.reckoning.carries.filter(carry => carry.stop === stop).map(carry => whyCarry(context, carry))

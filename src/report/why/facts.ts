@@ -141,12 +141,13 @@ function whyDensity({ reckoning, shown }: WhyContext): Explanation {
 /** The heaviest load as a share of body mass; without the pack. */
 export function whyLoadShare(context: WhyContext): Explanation {
   const { plan, reckoning, shown } = context
-  const share = reckoning.need.peakLoadKg / plan.carrier.massKg
+  const { peakLoadFullWaterKg } = reckoning.need
+  const share = peakLoadFullWaterKg / plan.carrier.massKg
   return told({
     title: 'Heaviest load, share of body mass',
     says: 'The heaviest load, without the pack, by the body mass of who carries it.',
     inputs: [
-      { label: 'Heaviest load', value: shown.kg(reckoning.need.peakLoadKg) },
+      { label: 'Heaviest load', value: shown.kg(peakLoadFullWaterKg) },
       { label: 'Body mass', value: shown.kg(plan.carrier.massKg), path: 'carrier/massKg' },
       shareLimit(context),
     ],

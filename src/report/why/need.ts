@@ -3,6 +3,7 @@
 
 import { fieldPath } from '../../plan'
 import { doubtsOf, roomFor, roomRange } from '../../reckon'
+import { safeLoadKg } from '../loads'
 import { momentIndex, placeText } from '../places'
 import { likelyRange, likelyText } from '../trust'
 import { settingInput } from './origins'
@@ -147,17 +148,19 @@ function doubtInputs({ plan, reckoning, shown }: WhyContext): WhyInput[] {
 export function whyPeakLoad(context: WhyContext): Explanation {
   const { reckoning, shown } = context
   const { need, moments } = reckoning
+  const at = momentIndex(moments, need.peakFullWaterAt)
+  const safeKg = safeLoadKg(need)
   return {
-    ...whyMomentLoad(context, momentIndex(moments, need.peakAt)),
-    title: `Heaviest load, ${placeText(need.peakAt, moments)}`,
+    ...whyMomentLoad(context, at, need.peakLoadFullWaterKg - moments[at]!.kg.total),
+    title: `Heaviest load, ${placeText(need.peakFullWaterAt, moments)}`,
     sourceKeys: ['gum-2008'],
     others: {
       title: 'With its likely error',
       list: [
         {
           label: 'at most, in 9 of 10 cases',
-          value: need.peakLoadSafeKg,
-          text: shown.kg(need.peakLoadSafeKg),
+          value: safeKg,
+          text: shown.kg(safeKg),
           sourceKeys: ['gum-2008'],
         },
       ],
@@ -166,7 +169,12 @@ export function whyPeakLoad(context: WhyContext): Explanation {
   }
 }
 
-export function whyMomentLoad(context: WhyContext, index: number): Explanation {
+/** `wantedKg`: water that no container holds, counted as well. */
+export function whyMomentLoad(
+  context: WhyContext,
+  index: number,
+  wantedKg = context.reckoning.moments[index]!.wantedLitres,
+): Explanation {
   const { reckoning, shown } = context
   const { km, hours } = reckoning.moments[index]!
   return sumOf({
@@ -175,7 +183,10 @@ export function whyMomentLoad(context: WhyContext, index: number): Explanation {
     kind: 'mass',
     system: shown.system,
     show: shown.kg,
-    parts: loadParts(context, index),
+    parts: [
+      ...loadParts(context, index),
+      ...(wantedKg > 0 ? [{ label: 'water your containers do not hold', value: wantedKg }] : []),
+    ],
     inputs: [{ label: 'Walked by then', value: `${shown.km(km)}, ${shown.hours(hours)}` }],
     ignores: 'rain and sweat soaked up on the way.',
   })

@@ -34,11 +34,11 @@ function toBear(context: SetupContext, { baseKg }: ReachBasis): Explanation[] {
       show: shown.kg,
       parts: [
         {
-          label: ceiling ? 'your ceiling without a frame' : 'its rating',
+          label: ceiling ? 'your limit without a frame' : 'its rating',
           value: judged.loadLimitKg,
           path: ceiling ? 'settings/framelessCeilingKg' : setupPath(context, 'ratedKg'),
         },
-        { label: 'the pack and a liner', value: reckoning.need.peakLoadKg - judged.ratedAgainstKg },
+        { label: 'the pack and a liner', value: reckoning.need.peakLoadFullWaterKg - judged.ratedAgainstKg },
         { label: 'all but food and water', value: -baseKg },
       ],
     }),

@@ -1,4 +1,4 @@
-// Why a set-up bears or does not bear the load: what is carried, its rating, the ceiling without a frame, what it would
+// Why a set-up bears or does not bear the load: what is carried, its rating, the limit without a frame, what it would
 // come to when full, and the carrier's own limit. Source keys: frameless-ceiling, our-judgement.
 
 import { momentAt, placeText } from '../places'
@@ -34,14 +34,14 @@ function carried(context: SetupContext): Explanation {
   const { need, moments } = reckoning
   return sumOf({
     ...massOf(context),
-    title: `Carried at the heaviest, ${placeText(need.peakAt, moments)}`,
+    title: `Carried at the heaviest, ${placeText(need.peakFullWaterAt, moments)}`,
     says: 'The heaviest load, which stands under Need with its parts, with the pack and a liner where rain is likely and the pack is not sealed.',
-    parts: [{ label: 'contents', value: need.peakLoadKg }, ...ownParts(context, true)],
+    parts: [{ label: 'contents', value: need.peakLoadFullWaterKg }, ...ownParts(context, true)],
     inputs: judged.linerKg > 0 ? [settingInput(context, 'linerKg', shown.gear)] : [],
   })
 }
 
-/** Against its rating, and against the ceiling where it has no frame. */
+/** Against its rating, and against the hiker's limit where it has no frame. */
 function limits(context: SetupContext): Explanation[] {
   const { setup, judged, plan, shown } = context
   const { ratedKg, frame, ratingCovers } = setup
@@ -78,9 +78,9 @@ function limits(context: SetupContext): Explanation[] {
   return [
     ...rated,
     against(
-      'Against your ceiling without a frame',
-      'Without a frame the shoulders bear it all: the lower of rating and ceiling counts.',
-      { label: 'your ceiling', value: framelessCeilingKg, path },
+      'Against your limit without a frame',
+      'Without a frame the shoulders bear it all: the lower of rating and your limit counts.',
+      { label: 'your limit', value: framelessCeilingKg, path },
       true,
     ),
   ]
@@ -90,7 +90,7 @@ function limits(context: SetupContext): Explanation[] {
 function taken(context: SetupContext, withPack: boolean) {
   const { reckoning, shown } = context
   const parts: Unshown[] = [
-    { label: 'contents', value: reckoning.need.peakLoadKg },
+    { label: 'contents', value: reckoning.need.peakLoadFullWaterKg },
     ...ownParts(context, withPack),
   ]
   return parts

@@ -29,6 +29,7 @@ function spare(context: SetupContext): Explanation {
     parts: [
       { label: 'main body of the pack', value: pack.bodyLitres, path: packPath(context, 'bodyLitres') },
       { label: 'asked for', value: -need.bodyLitres },
+      { label: 'what its pockets cannot take', value: need.bodyLitres - judged.bodyNeedLitres },
     ],
     inputs:
       headroomLitres === null
@@ -65,7 +66,7 @@ function chance(context: SetupContext): Explanation {
     says: `The need has a standard deviation of ${shown.litres(need.sigmaV)}; the litres of the pack are ${BODY_FROM[pack.bodyFrom]} and taken to be good to ± ${shown.percent(half)}. From 9 of 10 cases it counts as a fit, under 5 of 10 as too small.`,
     inputs: [
       { label: 'Main body', value: shown.litres(pack.bodyLitres), path: packPath(context, 'bodyLitres') },
-      { label: 'Asked for', value: shown.litres(need.bodyLitres) },
+      { label: 'Asked for', value: shown.litres(judged.bodyNeedLitres) },
       { label: 'The litres are', value: BODY_FROM[pack.bodyFrom], path: packPath(context, 'bodyFrom') },
       ...collar,
     ],
@@ -75,17 +76,17 @@ function chance(context: SetupContext): Explanation {
 }
 
 function size(context: SetupContext): Explanation[] {
-  const { reckoning, shown, pack } = context
-  const { bodyLitres } = reckoning.need
-  if (bodyLitres === 0) return []
-  const ratio = pack.bodyLitres / bodyLitres
+  const { shown, pack, judged } = context
+  const { bodyNeedLitres } = judged
+  if (bodyNeedLitres === 0) return []
+  const ratio = pack.bodyLitres / bodyNeedLitres
   return [
     told({
       title: 'Main body for each litre asked for',
       says: 'The main body by the litres this trip asks for; beyond the threshold there is more pack than needed.',
       inputs: [
         { label: 'Main body', value: shown.litres(pack.bodyLitres), path: packPath(context, 'bodyLitres') },
-        { label: 'Asked for', value: shown.litres(bodyLitres) },
+        { label: 'Asked for', value: shown.litres(bodyNeedLitres) },
         settingInput(context, 'roomyRatio', value => `${numberText(value, 2)} times`),
       ],
       result: { value: ratio, text: `${ratio.toFixed(1)} times as much` },

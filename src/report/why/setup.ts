@@ -23,7 +23,7 @@ export function whyBears(context: WhyContext): Explanation[] {
     return [
       sumOf({
         title: `${name} bears besides itself`,
-        says: 'The lower of its rating and, without a frame, your ceiling, less a liner and the pack itself where the rating includes it.',
+        says: 'The lower of its rating and, without a frame, your limit, less a liner and the pack itself where the rating includes it.',
         kind: 'mass',
         system: shown.system,
         show: shown.kg,

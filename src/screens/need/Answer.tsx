@@ -4,7 +4,15 @@ import { useOwnPacking } from '../../parts/trust'
 import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import { type Missing, placeText, type Shown, verbFor, withoutText } from '../../report'
+import {
+  type Missing,
+  placeText,
+  type Shown,
+  safeLoadKg,
+  takesNothing,
+  verbFor,
+  withoutText,
+} from '../../report'
 import { enoughText, likelyText, restsOn } from '../../report/trust'
 
 interface AnswerProps {
@@ -20,6 +28,7 @@ export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
   const rests = restsOn({ plan, reckoning, shown, own: useOwnPacking() })
   const noLitres = withoutText(missing, 'litres')
   const noMass = withoutText(missing, 'mass')
+  if (takesNothing(plan)) return <NoGear onGo={onGo} />
   return (
     <div class="answers">
       <section class="answer" data-figures="why">
@@ -50,7 +59,7 @@ export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
         <h3>Heaviest load</h3>
         <p class="figure">
           {noMass ? 'At least ' : ''}
-          {shown.kg(need.peakLoadKg)}
+          {shown.kg(need.peakLoadFullWaterKg)}
         </p>
         {noMass ? (
           <p>
@@ -59,10 +68,27 @@ export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
             </strong>
           </p>
         ) : null}
-        <p>Without the pack, {placeText(need.peakAt, moments)}.</p>
-        {noMass ? null : <p class="hint">At most {shown.kg(need.peakLoadSafeKg)} in about 9 of 10 cases.</p>}
+        <p>Without the pack, {placeText(need.peakFullWaterAt, moments)}.</p>
+        {need.waterShortLitres > 0 ? (
+          <p>With all the water wanted; {shown.kg(need.peakLoadKg)} with what your containers hold.</p>
+        ) : null}
+        {noMass ? null : <p class="hint">At most {shown.kg(safeLoadKg(need))} in about 9 of 10 cases.</p>}
         <p class="hint">{rests.load}</p>
         <Why about={{ kind: 'peak-load' }} figure="What it is made of" onGo={onGo} />
+      </section>
+    </div>
+  )
+}
+
+function NoGear({ onGo }: { onGo: (path: string) => void }) {
+  return (
+    <div class="answers">
+      <section class="answer">
+        <h3>Can’t tell yet</h3>
+        <p>No gear yet: add what you carry to see how much room and what load this trip asks for.</p>
+        <button type="button" class="primary" onClick={() => onGo('gear')}>
+          Add gear
+        </button>
       </section>
     </div>
   )

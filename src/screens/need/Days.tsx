@@ -3,7 +3,7 @@
 import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { DayReckoning, Reckoning } from '../../reckon'
-import { type Shown, walkOf } from '../../report'
+import { loadThen, type Shown, walkOf } from '../../report'
 import { dayEnergyRanges, kcalRangeText, rationText } from '../../report/why'
 import { openTrip } from '../../store'
 
@@ -38,7 +38,7 @@ export function Days({ plan, reckoning, shown, onGo }: DaysProps) {
                   {day.day} <bdi>{walk ? `to ${plan.trip.stops[walk.ends.stop]!.name}` : 'Rest'}</bdi>
                 </th>
                 <td>{walk ? `${shown.km(walk.ends.km - walk.sets.km)}, ${shown.hours(day.hours)}` : ''}</td>
-                <td>{walk ? `${shown.kg(walk.sets.kg.total)} to ${shown.kg(walk.ends.kg.total)}` : ''}</td>
+                <td>{walk ? `${shown.kg(loadThen(walk.sets))} to ${shown.kg(loadThen(walk.ends))}` : ''}</td>
               </tr>
               <tr>
                 <td colSpan={3}>

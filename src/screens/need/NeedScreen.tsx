@@ -18,6 +18,7 @@ import {
   momentIndex,
   type Shown,
   shownIn,
+  takesNothing,
 } from '../../report'
 import { reckoned } from '../../store'
 import { Answer } from './Answer'
@@ -38,7 +39,7 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
       </div>
     )
   const { reckoning } = result
-  const missing = missingOf(reckoned.value)
+  const missing = missingOf(plan)
   const cautions = cautionsOf(plan, reckoning, shown)
   return (
     <div class="screen">
@@ -47,9 +48,13 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
       <OwnOffer plan={plan} />
       <Cautions cautions={cautions.filter(caution => caution.signal === 'WARNING')} onGo={onGo} />
       <LeftOut entries={leftOut} onGo={onGo} />
-      <Pictures {...{ plan, reckoning, shown, missing, onGo }} />
-      <Sure {...{ plan, reckoning, shown, missing, onGo }} />
-      <Facts plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
+      {takesNothing(plan) ? null : (
+        <>
+          <Pictures {...{ plan, reckoning, shown, missing, onGo }} />
+          <Sure {...{ plan, reckoning, shown, missing, onGo }} />
+          <Facts plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
+        </>
+      )}
       <DryStretches shown={shown} onGo={onGo} />
       <Days plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
       <section aria-labelledby="cautions">
@@ -151,7 +156,7 @@ function Facts({ plan, reckoning, shown, onGo }: Props) {
   if (need.longestCm !== null) rows.push(['Longest rigid thing inside', shown.cm(need.longestCm)])
   if (need.widestCm !== null) rows.push(['Widest rigid thing inside', shown.cm(need.widestCm)])
   if (need.packedDensity !== null) rows.push(['Packed density', shown.density(need.packedDensity)])
-  const share = need.peakLoadKg / plan.carrier.massKg
+  const share = need.peakLoadFullWaterKg / plan.carrier.massKg
   rows.push(['Heaviest load, share of body mass', shown.percent(share)])
   return (
     <div class="figures" data-figures="why">

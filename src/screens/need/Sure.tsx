@@ -1,10 +1,11 @@
 // What would make the answer surer: three things to measure, each one tap from its measuring, and one's own packing.
 
 import { useMemo } from 'preact/hooks'
+import { MissingFigures } from '../../parts/missing'
 import { focusField, Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import { type Missing, type Shown, verbFor, withoutText } from '../../report'
+import type { Missing, Shown } from '../../report'
 import { type MeasureNext, measureNext, numberWord, type PackingPart } from '../../report/trust'
 import { Trial } from './Trial'
 import './sure.css'
@@ -25,7 +26,7 @@ export function Sure({ plan, reckoning, shown, missing, onGo }: SureProps) {
     return (
       <section class="sure" data-figures="typed" aria-labelledby="sure">
         <h3 id="sure">How sure it is</h3>
-        <FirstOf missing={missing} onGo={onGo} />
+        <First {...{ plan, missing, shown, onGo }} />
       </section>
     )
   if (!next) return null
@@ -33,7 +34,7 @@ export function Sure({ plan, reckoning, shown, missing, onGo }: SureProps) {
   return (
     <section class="sure" data-figures="why" aria-labelledby="sure">
       <h3 id="sure">How sure it is</h3>
-      {unknown ? <FirstOf missing={missing} onGo={onGo} /> : null}
+      {unknown ? <First {...{ plan, missing, shown, onGo }} /> : null}
       {packing?.isLargest ? (
         <Packing part={packing} isOwn={plan.settings.personalFactorSpread !== null} onGo={onGo} />
       ) : null}
@@ -47,6 +48,17 @@ export function Sure({ plan, reckoning, shown, missing, onGo }: SureProps) {
       <Why about={{ kind: 'sure' }} figure="Where the doubt comes from" onGo={onGo} />
       <Trial plan={plan} reckoning={reckoning} shown={shown} />
     </section>
+  )
+}
+
+/** What is not counted comes before all else: a figure for it, measured or guessed, beats every finer one. */
+function First(props: Omit<SureProps, 'reckoning'>) {
+  return (
+    <div class="sure-packing">
+      <h4>First say what nobody has said</h4>
+      <p>A guess is better than nothing.</p>
+      <MissingFigures {...props} />
+    </div>
   )
 }
 
@@ -91,38 +103,6 @@ function Things({ next, onGo }: { next: MeasureNext; onGo: (path: string) => voi
       </p>
     </>
   )
-}
-
-const MOST_NAMED = 6
-
-/** What is not counted comes before all else: a figure for it, measured or guessed, beats every finer one. */
-function FirstOf({ missing, onGo }: { missing: Missing; onGo: (path: string) => void }) {
-  return (['litres', 'mass'] as const).map(of => {
-    const things = missing[of]
-    if (things.length === 0) return null
-    const more = things.length - MOST_NAMED
-    return (
-      <div key={of} class="sure-packing">
-        <h4>First the {of === 'litres' ? 'litres' : 'mass'} that nobody has said</h4>
-        <p>
-          {withoutText(missing, of)} {verbFor(missing, of)} not counted: a guess is better than nothing.
-        </p>
-        <ol class="to-measure">
-          {things.slice(0, MOST_NAMED).map(({ name, path }) => (
-            <li key={path}>
-              <ToField
-                name={name}
-                path={path}
-                says={of === 'litres' ? 'give its litres' : 'give its mass'}
-                onGo={onGo}
-              />
-            </li>
-          ))}
-        </ol>
-        {more > 0 ? <p class="hint">And {more} more.</p> : null}
-      </div>
-    )
-  })
 }
 
 interface ToFieldProps {

@@ -3,8 +3,8 @@
 import { letters, type Mark, type MarkShape, SpotPicture } from '../../parts/charts'
 import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
-import type { Reckoning, SetupReckoning } from '../../reckon'
-import { type Missing, type SetupInWords, type Shown, setupInWords } from '../../report'
+import type { Answer, Reckoning, SetupReckoning } from '../../reckon'
+import { ANSWERS, isYes, type Shown } from '../../report'
 import { type Comparison, comparisonOf, NOT_BEATEN, priceText } from '../../report/choosing'
 import { inUnit } from '../../units'
 
@@ -14,14 +14,14 @@ interface PicturesProps {
   shown: Shown
 }
 
-const SHAPES: Record<SetupInWords['answer'], MarkShape> = {
-  'Will do': 'dot',
-  'Will do, with care': 'diamond',
-  'So far it will do': 'diamond',
-  'Will not do': 'cross',
+const SHAPES: Record<Answer, MarkShape> = {
+  does: 'dot',
+  'with-care': 'half-dot',
+  'cannot-tell': 'ring',
+  'does-not': 'cross',
 }
 
-export function PackPictures({ plan, reckoning, shown, missing }: PicturesProps & { missing: Missing }) {
+export function PackPictures({ plan, reckoning, shown }: PicturesProps) {
   const compared = comparisonOf(plan, reckoning)
   const names = letters(reckoning.packs.length)
   const titled = reckoning.packs.map((setup, i) => ({
@@ -29,12 +29,12 @@ export function PackPictures({ plan, reckoning, shown, missing }: PicturesProps 
     compared: compared[i]!,
     letter: names[i]!,
     name: titleOf(setup, plan),
-    answer: setupInWords(setup, { plan, reckoning, shown, missing }).answer,
+    answer: setup.answer,
   }))
   return (
     <div class="figures" data-figures="why">
       <RoomAgainstLoad titled={titled} {...{ plan, reckoning, shown }} />
-      <MassAgainstPrice titled={titled.filter(({ setup }) => setup.suffices)} plan={plan} shown={shown} />
+      <MassAgainstPrice titled={titled.filter(({ answer }) => isYes(answer))} plan={plan} shown={shown} />
       <Why about={{ kind: 'bears' }} figure="What each bears" />
     </div>
   )
@@ -45,7 +45,7 @@ interface Titled {
   compared: Comparison
   letter: string
   name: string
-  answer: SetupInWords['answer']
+  answer: Answer
 }
 
 function titleOf({ name, setup, pack }: SetupReckoning, { packs }: Plan): string {
@@ -59,7 +59,7 @@ function RoomAgainstLoad({ titled, plan, reckoning, shown }: PicturesProps & { t
   const litresOf = ({ setup }: Titled) => plan.packs[setup.pack]!.bodyLitres
   const marks = titled.map((it): Mark => {
     const { bearsKg } = it.compared
-    const words = it.answer.toLowerCase()
+    const words = ANSWERS[it.answer].words.toLowerCase()
     return {
       letter: it.letter,
       name: it.name,
@@ -72,13 +72,16 @@ function RoomAgainstLoad({ titled, plan, reckoning, shown }: PicturesProps & { t
   return (
     <SpotPicture
       caption="Room and load"
-      says={`This trip asks for ${shown.litres(need.bodyLitres)} of main body and ${shown.kg(need.peakLoadKg)} of load; ${marks.map(mark => `${mark.name}: ${mark.words}`).join('; ')}.`}
+      says={`This trip asks for ${shown.litres(need.bodyLitres)} of main body and ${shown.kg(need.peakLoadFullWaterKg)} of load; ${marks.map(mark => `${mark.name}: ${mark.words}`).join('; ')}.`}
       x={{ label: 'Main body, L', max: 1.12 * Math.max(need.bodyLitresSafe, ...titled.map(litresOf)) }}
-      y={{ label: `Bears besides itself, ${unit}`, max: 1.15 * load(Math.max(need.peakLoadKg, ...bears)) }}
+      y={{
+        label: `Bears besides itself, ${unit}`,
+        max: 1.15 * load(Math.max(need.peakLoadFullWaterKg, ...bears)),
+      }}
       region={{
         x: need.bodyLitres,
         sureX: need.bodyLitresSafe,
-        y: load(need.peakLoadKg),
+        y: load(need.peakLoadFullWaterKg),
         label: 'Shaded: room and load are enough for this trip. Hatched: the room is in doubt.',
       }}
       marks={marks}
@@ -87,7 +90,11 @@ function RoomAgainstLoad({ titled, plan, reckoning, shown }: PicturesProps & { t
         cells: i => {
           const it = titled[i]!
           const { bearsKg } = it.compared
-          return [shown.litres(litresOf(it)), bearsKg === null ? 'not known' : shown.kg(bearsKg), it.answer]
+          return [
+            shown.litres(litresOf(it)),
+            bearsKg === null ? 'not known' : shown.kg(bearsKg),
+            ANSWERS[it.answer].words,
+          ]
         },
       }}
     />
@@ -108,7 +115,7 @@ function MassAgainstPrice({ titled, plan, shown }: { titled: Titled[]; plan: Pla
       letter,
       name,
       words: notBeaten ? `${words}. ${NOT_BEATEN}` : words,
-      shape: notBeaten ? 'dot' : 'diamond',
+      shape: notBeaten ? 'dot' : 'ring',
       at: price === null ? null : { x: price, y: mass(massKg) },
     }
   })

@@ -2,13 +2,12 @@
 
 import { later } from '../../parts/frame'
 import { library } from '../../store'
-import type { Detail } from '../rows'
-import { PacksScreen } from './PacksScreen'
+import { type PacksProps, PacksScreen } from './PacksScreen'
 
 const ShopScreen = later(async () => (await import('../shop')).ShopScreen)
 const AllTripsScreen = later(async () => (await import('../trips')).AllTripsScreen)
 
-export function PacksPlace(props: Detail) {
+export function PacksPlace(props: PacksProps) {
   switch (library.value.place.screen) {
     case 'shop':
       return <ShopScreen />

@@ -3,9 +3,11 @@
 import { useRef } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
 import { readQuantity, WhenOpen } from '../../parts/loose'
-import { Row } from '../../parts/pieces'
-import { addPack, type DraftPack, duplicatePack, LIMITS, movePack, removePack } from '../../plan'
-import { missingOf, type Shown, shownIn } from '../../report'
+import { MissingFigures } from '../../parts/missing'
+import { Cautions, Row } from '../../parts/pieces'
+import { addPack, type DraftPack, duplicatePack, LIMITS, movePack, type Plan, removePack } from '../../plan'
+import type { Reckoning } from '../../reckon'
+import { missingOf, type Shown, shortCautions, shownIn } from '../../report'
 import { type Comparison, comparisonOf } from '../../report/choosing'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import { type Detail, firstId, rowActions } from '../rows'
@@ -24,7 +26,9 @@ const EDITS = { what: 'pack', move: movePack, duplicate: duplicatePack, remove: 
 /** Fewer packs than this need no ordering. */
 const WORTH_SORTING = 2
 
-export function PacksScreen({ detail, onDetail }: Detail) {
+export type PacksProps = Detail & { onGo: (path: string) => void }
+
+export function PacksScreen({ detail, onDetail, onGo }: PacksProps) {
   const system = useSystem()
   const shown = shownIn(system)
   const packs = openTrip.value?.draft.packs ?? []
@@ -77,6 +81,12 @@ export function PacksScreen({ detail, onDetail }: Detail) {
       {packs.length >= WORTH_SORTING ? (
         <ViewChoices shown={rows.length} all={packs.length} {...{ system, price, mass }} />
       ) : null}
+      {settled ? (
+        <>
+          <Cautions cautions={shortCautions(settled.plan, settled.reckoning, shown)} onGo={onGo} />
+          <CannotTell {...{ ...settled, shown, onGo }} />
+        </>
+      ) : null}
       <ul class="rows">
         {rows.map(pack => {
           const path = `packs/${pack.id}`
@@ -118,7 +128,7 @@ function useJudged() {
   const { plan, packIds } = open
   const { reckoning } = open.reckoned
   return {
-    settled: { plan, packIds, reckoning, missing: missingOf(open) },
+    settled: { plan, packIds, reckoning },
     comparisons: comparisonOf(plan, reckoning),
   }
 }
@@ -150,6 +160,26 @@ function Summary({ pack, name, shown }: { pack: DraftPack; name: string; shown: 
   )
 }
 
+interface CannotTellProps {
+  plan: Plan
+  reckoning: Reckoning
+  shown: Shown
+  onGo: (path: string) => void
+}
+
+/** What nobody has said, once above the packs it leaves open. */
+function CannotTell({ plan, reckoning, shown, onGo }: CannotTellProps) {
+  const missing = missingOf(plan)
+  const isOpen = reckoning.packs.some(({ answer }) => answer === 'cannot-tell')
+  if (!isOpen || reckoning.missing.length === 0) return null
+  return (
+    <section class="sure-packing" aria-label="Not known yet">
+      <h3>To tell more, say</h3>
+      <MissingFigures {...{ plan, missing, shown, onGo }} />
+    </section>
+  )
+}
+
 interface JudgedProps {
   pack: DraftPack
   settled: ReturnType<typeof useJudged>['settled']
@@ -161,13 +191,13 @@ interface JudgedProps {
 function Judged({ pack, settled, comparisons, shown }: JudgedProps) {
   if (!reckoned.value) return null
   if (!settled) return <p class="hint verdict">Not judged: the trip’s food does not settle.</p>
-  const { plan, packIds, reckoning, missing } = settled
+  const { plan, packIds, reckoning } = settled
   const packIndex = packIds.indexOf(pack.id)
   return (
     <>
       {packIndex < 0 ? null : (
         <Verdicts
-          {...{ packIndex, plan, reckoning, shown, missing }}
+          {...{ packIndex, plan, reckoning, shown }}
           notBeaten={comparisons.map(c => c.notBeaten && comparisons.length > 1)}
         />
       )}

@@ -7,7 +7,7 @@ import { useOwnPacking } from '../../parts/trust'
 import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, SetupReckoning } from '../../reckon'
-import { type Missing, type Shown, setupInWords, type Verdict } from '../../report'
+import { ANSWERS, type Shown, setupInWords, type Verdict } from '../../report'
 import { NOT_BEATEN } from '../../report/choosing'
 import { type Rests, restsFor, restsOn } from '../../report/trust'
 import { actions, lastLabel } from '../../store'
@@ -24,7 +24,6 @@ interface Props {
   shown: Shown
   /** For each of `reckoning.packs`, whether no other beats it. */
   notBeaten: boolean[]
-  missing: Missing
 }
 
 export function Verdicts({ packIndex, ...props }: Props & { packIndex: number }) {
@@ -52,25 +51,19 @@ function SetupVerdict({
   reckoning,
   shown,
   notBeaten,
-  missing,
 }: Props & { setup: SetupReckoning; setupIndex: number; named: boolean }) {
   // What was done about this set-up, as long as it is the last thing that was done.
   const [done, setDone] = useState<string | null>(null)
-  const { answer, verdicts } = setupInWords(setup, { plan, reckoning, shown, missing })
+  const { answer, verdicts } = setupInWords(setup, { plan, reckoning, shown })
   const [first, ...others] = verdicts
   const { always, rest } = roomAndLoad(first, others)
   const rests = restsOn({ plan, reckoning, shown, own: useOwnPacking() })
   return (
-    <div
-      class="verdict"
-      data-figures="why"
-      data-suffices={setup.suffices}
-      id={setupDomId(setupIndex)}
-      tabIndex={-1}
-    >
+    <div class="verdict" data-figures="why" data-answer={answer} id={setupDomId(setupIndex)} tabIndex={-1}>
       <p class="verdict-answer">
+        <span aria-hidden="true">{ANSWERS[answer].mark} </span>
         {named ? <bdi>{setup.setup}: </bdi> : null}
-        {answer}
+        {ANSWERS[answer].words}
       </p>
       <p>
         <strong>{first.lead}</strong>

@@ -2,7 +2,15 @@
 
 import { useOwnPacking } from '../../parts/trust'
 import type { LeftOut } from '../../plan'
-import { type Missing, missingOf, placeText, verbFor, withoutText } from '../../report'
+import {
+  type Missing,
+  missingOf,
+  placeText,
+  safeLoadKg,
+  takesNothing,
+  verbFor,
+  withoutText,
+} from '../../report'
 import { enoughText, likelyText, restsOn } from '../../report/trust'
 import type { SheetParts } from './parts'
 import { SheetDays } from './SheetDays'
@@ -24,7 +32,7 @@ const UNITS = {
 
 export function Sheet({ leftOut, printed, ...parts }: SheetProps) {
   const { plan, shown } = parts
-  const missing = missingOf({ plan, leftOut })
+  const missing = missingOf(plan)
   return (
     <article class="sheet" aria-label="What will be printed">
       <header class="sheet-head">
@@ -48,7 +56,7 @@ export function Sheet({ leftOut, printed, ...parts }: SheetProps) {
           <SheetDays {...parts} />
           <SheetWater {...parts} />
         </div>
-        <SheetPacks {...parts} missing={missing} />
+        <SheetPacks {...parts} />
       </div>
       <SheetPacking {...parts} />
       <SheetCautions {...parts} />
@@ -73,6 +81,12 @@ function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Mis
   const rests = restsOn({ plan, reckoning, shown, own: useOwnPacking() })
   const noLitres = withoutText(missing, 'litres')
   const noMass = withoutText(missing, 'mass')
+  if (takesNothing(plan))
+    return (
+      <section class="sheet-answer" aria-label="Need">
+        <p>No gear yet: nothing can be told.</p>
+      </section>
+    )
   const more: [string, string][] = [
     ['Base weight', shown.kg(need.baseKg)],
     ['Worn and in hand', shown.kg(need.wornKg)],
@@ -100,13 +114,16 @@ function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Mis
         <h3>Heaviest load</h3>
         <p class="figure">
           {noMass ? 'At least ' : ''}
-          {shown.kg(need.peakLoadKg)}
+          {shown.kg(need.peakLoadFullWaterKg)}
         </p>
         <p class="small">
-          Without the pack, {placeText(need.peakAt, moments)};{' '}
+          Without the pack, {placeText(need.peakFullWaterAt, moments)};{' '}
+          {need.waterShortLitres > 0
+            ? `with all the water wanted, ${shown.kg(need.peakLoadKg)} with what the containers hold; `
+            : ''}
           {noMass
             ? `${noMass} ${verbFor(missing, 'mass')} not in it`
-            : `at most ${shown.kg(need.peakLoadSafeKg)} in about 9 of 10 cases`}
+            : `at most ${shown.kg(safeLoadKg(need))} in about 9 of 10 cases`}
           . {rests.load}
         </p>
       </div>

@@ -1,6 +1,6 @@
 // Day by day: where to, how far, how high, how long, with what load.
 
-import { walkOf } from '../../report'
+import { loadThen, walkOf } from '../../report'
 import type { SheetParts } from './parts'
 
 export function SheetDays({ plan, reckoning, shown }: SheetParts) {
@@ -49,7 +49,7 @@ export function SheetDays({ plan, reckoning, shown }: SheetParts) {
               <td class="number">{shown.metres(climbM)}</td>
               <td class="number">{shown.hours(hours)}</td>
               <td class="number">
-                {shown.kg(sets.kg.total)} to {shown.kg(ends.kg.total)}
+                {shown.kg(loadThen(sets))} to {shown.kg(loadThen(ends))}
               </td>
             </tr>
           )

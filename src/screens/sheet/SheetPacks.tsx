@@ -1,14 +1,14 @@
 // Each pack's set-ups, a line each: the answer, its weightiest reason, and what else there is in a word.
 
-import { type Missing, setupInWords } from '../../report'
+import { ANSWERS, setupInWords } from '../../report'
 import type { SheetParts } from './parts'
 
 const MOST = 8
 
-export function SheetPacks({ plan, reckoning, shown, missing }: SheetParts & { missing: Missing }) {
+export function SheetPacks({ plan, reckoning, shown }: SheetParts) {
   const { packs } = reckoning
   if (packs.length === 0) return null
-  const context = { plan, reckoning, shown, missing }
+  const context = { plan, reckoning, shown }
   return (
     <section class="sheet-packs">
       <h3>Packs</h3>
@@ -22,13 +22,13 @@ export function SheetPacks({ plan, reckoning, shown, missing }: SheetParts & { m
           return (
             <li key={`${setup.pack}/${setup.index}`}>
               <strong>
-                <bdi>{setup.name}</bdi>
+                {ANSWERS[answer].mark} <bdi>{setup.name}</bdi>
                 {plan.packs[setup.pack]!.setups.length > 1 ? (
                   <>
                     , <bdi>{setup.setup}</bdi>
                   </>
                 ) : null}
-                : {answer.toLowerCase()}.
+                : {ANSWERS[answer].words.toLowerCase()}.
               </strong>{' '}
               {first.lead}
               {first.rest}

@@ -4,7 +4,7 @@ import { useMemo } from 'preact/hooks'
 import { Cutaway, LoadLine, placeWords } from '../../parts/pictures'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import { contentsLimits, momentIndex } from '../../report'
+import { contentsLimits, isYes, momentIndex } from '../../report'
 import type { SheetParts } from './parts'
 
 const standStill = () => undefined
@@ -44,6 +44,6 @@ export function SheetPictures({ plan, reckoning, shown, atLeast }: SheetParts & 
 
 /** The first pack that will do, or the first there is. */
 function packToShow({ packs }: Plan, reckoning: Reckoning) {
-  const does = reckoning.packs.find(setup => setup.suffices)
+  const does = reckoning.packs.find(({ answer }) => isYes(answer))
   return packs[does?.pack ?? 0]
 }

@@ -1,6 +1,6 @@
 // The water to leave each source with, and what to beware of.
 
-import { cautionsOf, GENERAL_LINE } from '../../report'
+import { cautionsOf, GENERAL_LINE, inFull } from '../../report'
 import type { SheetParts } from './parts'
 
 export function SheetWater({ plan, reckoning: { carries }, shown }: SheetParts) {
@@ -46,9 +46,10 @@ export function SheetCautions({ plan, reckoning, shown }: SheetParts) {
       <div class="warned">
         <h3>Beware</h3>
         <ul>
-          {cautionsOf(plan, reckoning, shown).map(({ signal, text }) => (
-            <li key={text}>
-              <strong>{signal}</strong> {signal === 'NOTICE' ? firstSentence(text) : text}
+          {cautionsOf(plan, reckoning, shown).map(caution => (
+            <li key={caution.text}>
+              <strong>{caution.signal}</strong>{' '}
+              {caution.signal === 'NOTICE' ? firstSentence(caution.text) : inFull(caution)}
             </li>
           ))}
         </ul>

@@ -2,7 +2,7 @@
 
 import { PartlyJudged } from '../../parts/loose'
 import type { Plan, Tag } from '../../plan'
-import type { Shown } from '../../report'
+import { ANSWERS, isYes, type Shown } from '../../report'
 import { type KnownPack, type Partly, partlyJudged } from '../../report/choosing'
 
 export interface JudgedFor {
@@ -27,13 +27,13 @@ export function judgedFor(tag: Tag, trips: { plans: Plan[]; names: string[] }, s
 /** The answer in one line; for several trips, for how many it does, or does not as far as it is known. */
 export function answerLine(judged: JudgedFor[]): string {
   if (judged.length === 0) return 'type what it says'
-  if (judged.length === 1) return judged[0]!.judged.answer
+  const wordsOf = ({ judged: { answer } }: JudgedFor) => ANSWERS[answer].words
+  if (judged.length === 1) return wordsOf(judged[0]!)
   const counted = (passes: (it: Partly) => boolean) => judged.filter(it => passes(it.judged)).length
   const of = (count: number) => `for ${count} of ${judged.length} trips`
-  if (counted(it => it.missing.length > 0) === 0)
-    return `Will do ${of(counted(it => it.answer.startsWith('Will do')))}`
-  const fails = counted(it => it.answer === 'Will not do')
-  return fails ? `Will not do ${of(fails)}` : judged[0]!.judged.answer
+  if (counted(it => it.missing.length > 0) === 0) return `Does ${of(counted(it => isYes(it.answer)))}`
+  const fails = counted(it => it.answer === 'does-not')
+  return fails ? `Does not ${of(fails)}` : wordsOf(judged[0]!)
 }
 
 export function Judgement({ judged }: { judged: JudgedFor[] }) {

@@ -3,7 +3,8 @@
 import { useMemo } from 'preact/hooks'
 import { Choice, useSystem } from '../../parts/fields'
 import { AskedCard } from '../../parts/loose'
-import { shownIn } from '../../report'
+import { Cautions } from '../../parts/pieces'
+import { shortCautions, shownIn, takesNothing } from '../../report'
 import { type Asked, allTripsOf, askedByTrip, askedWithPack } from '../../report/choosing'
 import { actions, library, openTrip, reckoned, tripList } from '../../store'
 import { tripsToCompare } from '../trips'
@@ -65,6 +66,9 @@ export function ShopScreen() {
       ) : null}
       <section aria-labelledby="shop-asked">
         <h3 id="shop-asked">What to ask for</h3>
+        {open?.reckoned.ok && !all ? (
+          <Cautions cautions={shortCautions(open.plan, open.reckoned.reckoning, shown)} />
+        ) : null}
         {asked ? (
           <AskedCard
             asked={asked}
@@ -72,7 +76,7 @@ export function ShopScreen() {
             shown={shown}
           />
         ) : (
-          <p>{open || all ? 'This trip’s food does not settle: see the Need.' : 'Working it out…'}</p>
+          <p>{whyNothing()}</p>
         )}
       </section>
       <section aria-labelledby="shop-tag">
@@ -97,8 +101,14 @@ export function ShopScreen() {
     </div>
   )
 
+  function whyNothing(): string {
+    if (!open && !all) return 'Working it out…'
+    if (all || (open && takesNothing(open.plan))) return 'No gear yet: add what you carry first.'
+    return 'This trip’s food does not settle: see the Need.'
+  }
+
   function ofOpen(): { asked: Asked | null; plans: ReturnType<typeof allTripsOf>['plans']; names: string[] } {
-    if (!open?.reckoned.ok) return { asked: null, plans: [], names: [] }
+    if (!open?.reckoned.ok || takesNothing(open.plan)) return { asked: null, plans: [], names: [] }
     const asked = askedByTrip(open.plan, open.reckoned.reckoning, read.tag.massKg)
     return { asked, plans: [open.plan], names: [openTrip.value?.draft.name || 'this trip'] }
   }

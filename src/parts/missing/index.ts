@@ -1,0 +1,1 @@
+export { MissingFigures } from './MissingFigures'
