@@ -5,6 +5,7 @@ import type { DayReckoning, Reckoning } from '../reckon'
 import {
   cautionsOf,
   chanceText,
+  FIT_LINE,
   GENERAL_LINE,
   momentAt,
   placeText,
@@ -116,7 +117,7 @@ function packSections(plan: Plan, reckoning: Reckoning, shown: Shown): string[][
       setup.reachDays === null ? [] : `reach ${setup.reachDays.toFixed(1)} days of food`,
     ].flat()
     return [
-      ...(i === 0 ? ['PACKS'] : []),
+      ...(i === 0 ? ['PACKS', ...wrap(FIT_LINE, 0)] : []),
       `${title}: ${answer.toUpperCase()}`,
       ...verdicts.flatMap(v => wrap(`  ${v.lead}${v.rest}`, 2)),
       ...wrap(`  (${margins.join('; ')})`, 2),

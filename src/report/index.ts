@@ -1,5 +1,5 @@
-export type { Caution } from './caution'
-export { cautionsOf, GENERAL_LINE } from './cautions'
+export { belongsAtAnswer, type Caution } from './caution'
+export { cautionsOf, FIT_LINE, GENERAL_LINE } from './cautions'
 export { contentsLimits } from './contents-limits'
 export { type Missing, missingOf, verbFor, withoutText } from './missing'
 export { momentAt, momentIndex, placeText, sharesByName, walkOf } from './places'

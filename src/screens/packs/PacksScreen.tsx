@@ -5,7 +5,7 @@ import { useSystem } from '../../parts/fields'
 import { readQuantity, WhenOpen } from '../../parts/loose'
 import { Row } from '../../parts/pieces'
 import { addPack, type DraftPack, duplicatePack, LIMITS, movePack, removePack } from '../../plan'
-import { missingOf, type Shown, shownIn } from '../../report'
+import { FIT_LINE, missingOf, type Shown, shownIn } from '../../report'
 import { type Comparison, comparisonOf } from '../../report/choosing'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import { type Detail, firstId, rowActions } from '../rows'
@@ -65,7 +65,9 @@ export function PacksScreen({ detail, onDetail }: Detail) {
       <h2>Packs</h2>
       {packs.length === 0 ? (
         <p>Type a few figures from a pack’s tag to see whether it does for this trip.</p>
-      ) : null}
+      ) : (
+        <p class="hint">{FIT_LINE}</p>
+      )}
       <div class="actions">
         <button type="button" onClick={() => toTop('shop')}>
           At the shop
