@@ -6,6 +6,7 @@ import {
   ANSWERS,
   cautionsOf,
   chanceText,
+  FIT_LINE,
   GENERAL_LINE,
   inFull,
   loadThen,
@@ -135,7 +136,7 @@ function packSections(plan: Plan, reckoning: Reckoning, shown: Shown): string[][
       setup.reachDays === null ? [] : `reach ${setup.reachDays.toFixed(1)} days of food`,
     ].flat()
     return [
-      ...(i === 0 ? ['PACKS'] : []),
+      ...(i === 0 ? ['PACKS', ...wrap(FIT_LINE, 0)] : []),
       `${ANSWERS[answer].mark} ${title}: ${ANSWERS[answer].words.toUpperCase()}`,
       ...verdicts.flatMap(v => wrap(`  ${v.lead}${v.rest}`, 2)),
       ...wrap(`  (${margins.join('; ')})`, 2),

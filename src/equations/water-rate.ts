@@ -1,6 +1,7 @@
 // Drinking water for an hour of walking, from heat and how hard the walking is, with its caps.
 // From 25.6 °C WBGT up the US Army table steps by category; below, planning rates of ours run in straight
-// lines between anchors. Sources: tb-med-507 (public copies read), montain-1999 (watts from memory).
+// lines between anchors. What a thirsty person and full sun may ask for on top is the table's own note.
+// Sources: tb-med-507 (public copies read), montain-1999 (watts from memory).
 
 import { firstOutside, found, type Outcome, type Range } from './outcome'
 
@@ -16,6 +17,9 @@ export const maxLitresPerHour = 1.42
 
 /** 12 quarts; the table's own limit, rounded likewise. */
 export const maxLitresPerDay = 11.36
+
+/** By how much the table's note lets one person differ from another, and full sun from none, each: 1/4 quart. */
+export const thirstyLitresPerHour = litresPerQuart / 4
 
 /** The power each class stands for; from memory of montain-1999, not re-read. */
 export const typicalWatts: RateByClass = { easy: 250, moderate: 425, hard: 600 }
@@ -38,6 +42,9 @@ export const heatCategories: readonly { category: number; fromWbgtC: number; lit
     { category: 4, fromWbgtC: 31.1, litresPerHour: quarts(0.75, 0.75, 1) },
     { category: 5, fromWbgtC: 32.2, litresPerHour: quarts(1, 1, 1) },
   ]
+
+/** WBGT from which the note's amounts begin to count, and from which in full: where the table begins. */
+export const thirstyRamp = { fromWbgtC: 15, fullWbgtC: heatCategories[0]!.fromWbgtC } as const
 
 /** Planning rates of ours below the table; the last anchor is the table's first category. */
 export const planningAnchors: readonly { wbgtC: number; litresPerHour: RateByClass }[] = [
@@ -102,7 +109,7 @@ export function cappedLitresPerHour(rate: { litresPerHour: number }): Outcome<Om
  * Source: tb-med-507 from 25.6 °C WBGT up, a step at each category's lower end; below it our-judgement,
  * linear between 5, 15 and 25.6 °C and constant under 5 °C. Work class by watts: montain-1999.
  * Symbols: WBGT = wbgtC; easy, moderate, hard = the table's columns.
- * Ignores: body size, acclimatisation, sun and shade (each worth about ±0.24 L/h in the source), rest minutes.
+ * Ignores: body size, acclimatisation, rest minutes; how people differ and the sun: see `thirstyRate`.
  * It is a need to carry, never an order to drink. The table itself stays under the hourly cap.
  *
  * @example
@@ -116,4 +123,39 @@ export function waterRate(walk: { wbgtC: number; watts: number }): Outcome<Water
   const litresPerHour = tableRate(walk.wbgtC, workClass) ?? planningRate(walk.wbgtC, workClass)
   const rate = cappedLitresPerHour({ litresPerHour })
   return rate.ok ? found({ ...rate.value, workClass }) : rate
+}
+
+export interface ThirstyRate extends WaterRate {
+  /** Of the rate, before the cap: what a thirsty person, and full sun, ask for on top. */
+  addedLitresPerHour: number
+  /** The rate of the table, or of the planning rates, without it. */
+  tableLitresPerHour: number
+}
+
+/**
+ * Litres to carry for an hour of walking, for the thirsty end of people.
+ *
+ * Source: tb-med-507, the table's note: individual needs vary by ± 1/4 quart an hour, full sun or full shade by as
+ * much again. Our judgement: it rises linearly from nothing at 15 °C WBGT to all of it where the table begins, 25.6 °C.
+ * Symbols and ranges: as `waterRate`. Ignores: shade, which would take off as much.
+ *
+ * @example
+ * thirstyRate({ wbgtC: 33, watts: 600, fullSun: true }) // { litresPerHour: 1.41952942, workClass: 'hard', capped: false, addedLitresPerHour: 0.473176473, tableLitresPerHour: 0.946352946 }
+ */
+export function thirstyRate({
+  fullSun,
+  ...walk
+}: {
+  wbgtC: number
+  watts: number
+  fullSun: boolean
+}): Outcome<ThirstyRate> {
+  const table = waterRate(walk)
+  if (!table.ok) return table
+  const tableLitresPerHour = table.value.litresPerHour
+  const { fromWbgtC, fullWbgtC } = thirstyRamp
+  const share = Math.min(Math.max((walk.wbgtC - fromWbgtC) / (fullWbgtC - fromWbgtC), 0), 1)
+  const addedLitresPerHour = share * thirstyLitresPerHour * (fullSun ? 2 : 1)
+  const rate = cappedLitresPerHour({ litresPerHour: tableLitresPerHour + addedLitresPerHour })
+  return rate.ok ? found({ ...table.value, ...rate.value, addedLitresPerHour, tableLitresPerHour }) : rate
 }

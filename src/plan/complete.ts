@@ -23,6 +23,7 @@ export function completePlan(document: PlanDocument, gear = (document.gear ?? []
       pace: { ...defaults.PACE, ...trip.pace },
       water: { ...defaults.WATER, ...trip.water },
       meals: { ...defaults.MEALS, ...trip.meals },
+      weather: { ...defaults.WEATHER, ...trip.weather },
       wet: trip.wet ?? defaults.WET,
     },
     gear,

@@ -1,7 +1,20 @@
 // What a plan means where it says nothing. One list: the schema, the forms and the documentation read it.
 // Each default says where it comes from; none is a measurement of this hiker.
 
-import type { Carrier, Fuel, Item, Leg, Meals, Pace, Pack, Settings, Setup, Stop, WaterHabits } from './types'
+import type {
+  Carrier,
+  Fuel,
+  Item,
+  Leg,
+  Meals,
+  Pace,
+  Pack,
+  Settings,
+  Setup,
+  Stop,
+  WaterHabits,
+  Weather,
+} from './types'
 
 export const PACE: Pace = { flatKmh: 4, climbMPerH: 300, descendMPerH: 500 }
 
@@ -56,6 +69,7 @@ export const STOP: Omit<Stop, 'name' | 'leg'> = {
   nights: 0,
   meals: 'carried',
   resupply: false,
+  shop: false,
 }
 
 export const LEG: Omit<Leg, 'km'> = {
@@ -63,9 +77,12 @@ export const LEG: Omit<Leg, 'km'> = {
   descentM: 0,
   hours: null,
   airC: null,
-  humidity: 0.5,
+  humidity: null,
+  sun: null,
   ground: 'trail',
 }
+
+export const WEATHER: Weather = { airC: null, humidity: 0.5, sun: false }
 
 export const FUEL: Omit<Fuel, 'kind'> = {
   boilLitres: 0,

@@ -35,7 +35,7 @@ export {
 } from './edits'
 export { fieldAt, fieldPath, hasPlace, pathParts, setField } from './field-path'
 export { describeField, fieldWord } from './field-words'
-export { CAPS, LIMITS, type Limit } from './limits'
+export { CAPS, LIMITS, type Limit, MOST_DAYS } from './limits'
 export { copyName } from './lists'
 export { type LeftOut, MASS_KG as STAND_IN_MASS_KG } from './mend'
 export { depthOf, type Parsed, parseForeign, parsePlan, parsePlanText, pathText } from './parse'

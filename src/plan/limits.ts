@@ -98,6 +98,8 @@ export const LIMITS = {
 export const CAPS = {
   fileBytes: 5_000_000,
   stops: 500,
+  /** Of the whole trip. */
+  nights: 400,
   items: 20_000,
   packs: 1000,
   setups: 20,
@@ -106,3 +108,6 @@ export const CAPS = {
   /** Of any one part: an item has some thirty. */
   fields: 100,
 } as const
+
+/** Days of walking in a trip of one night a camp. */
+export const MOST_DAYS = CAPS.nights + 1

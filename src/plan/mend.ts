@@ -98,7 +98,10 @@ export function instead(kind: string, key: string): string {
   if (key === 'inside') return 'it rides on its own'
   if (key === 'ascentM' || key === 'descentM') return 'it is counted as 0 m'
   if (key === 'count') return 'it is counted once'
-  const habit = ['pace', 'water', 'meals', 'settings', 'trip'].includes(kind) || key === 'loadShareLimit'
+  // No air temperature is usual.
+  if (key === 'airC') return 'it is left out'
+  const habit =
+    ['pace', 'water', 'meals', 'weather', 'settings', 'trip'].includes(kind) || key === 'loadShareLimit'
   return habit ? 'the usual value is used' : 'it is left out'
 }
 

@@ -3,10 +3,10 @@
 
 import type { Draft, DraftStop } from './draft'
 import { withStops } from './edit-stops'
-import { CAPS, LIMITS } from './limits'
+import { LIMITS, MOST_DAYS } from './limits'
 
 export interface QuickTrip {
-  /** Days of walking, 1 to 499; the nights are one fewer. */
+  /** Days of walking, 1 to `MOST_DAYS`; the nights are one fewer. */
   days: number
   kmPerDay?: number
   /** Climb a day in metres; the descent is the same. */
@@ -20,7 +20,7 @@ export interface QuickTrip {
 /** The draft with its stops replaced by an even trip. Numbers outside their range are taken as its nearer end. */
 export function quickTrip(draft: Draft, inputs: QuickTrip, newId: () => string): Draft {
   const { kmPerDay = 15, ascentMPerDay = 500, dryStretchDays = 0, resupplyEveryDays = 0 } = inputs
-  const days = whole(inputs.days, 1, CAPS.stops - 1)
+  const days = whole(inputs.days, 1, MOST_DAYS)
   const stretch = whole(dryStretchDays, 0, days)
   const every = whole(resupplyEveryDays, 0, days)
   const before = Math.floor((days - stretch) / 2)

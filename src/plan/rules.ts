@@ -1,6 +1,7 @@
 // What a plan must keep beyond the shape of each field: how its parts refer to each other.
 
 import { MEALS } from './defaults'
+import { CAPS } from './limits'
 import type { ItemDocument, PlanDocument } from './schema'
 
 export interface Problem {
@@ -29,7 +30,21 @@ function checkStops({ trip: { stops } }: PlanDocument): Problem[] {
     if (i === last && stop.resupply)
       problems.push(problem(at('resupply'), 'the trip ends here: write false, or add the stop that follows'))
   })
-  return problems
+  return [...problems, ...checkNights(stops)]
+}
+
+/** The stops with more nights than are left of the trip's; without theirs the rest is within the cap. */
+function checkNights(stops: PlanDocument['trip']['stops']): Problem[] {
+  let sum = 0
+  return stops.flatMap(({ nights = 0 }, i) => {
+    const before = sum
+    if (before + nights <= CAPS.nights) {
+      sum += nights
+      return []
+    }
+    const message = `makes ${before + nights} with the nights before it, and a trip has at most ${CAPS.nights}: write fewer, or make two trips of it`
+    return [problem(['trip', 'stops', i, 'nights'], message)]
+  })
 }
 
 function checkMeals({ trip, gear, carrier }: PlanDocument): Problem[] {

@@ -75,6 +75,7 @@ const leg = record({
   hours: opt(number(LIMITS.leg.hours)),
   airC: opt(number(LIMITS.leg.airC)),
   humidity: opt(number(LIMITS.leg.humidity)),
+  sun: opt(truth),
   ground: opt(choice('paved', 'trail', 'rough', 'brush', 'sand')),
 })
 
@@ -84,6 +85,7 @@ const stop = record({
   nights: opt(number(LIMITS.stop.nights)),
   meals: opt(choice('carried', 'provided')),
   resupply: opt(truth),
+  shop: opt(truth),
   leg: opt(leg),
 })
 
@@ -114,11 +116,18 @@ const pace = record({
   descendMPerH: opt(number(LIMITS.pace.descendMPerH)),
 })
 
+const weather = record({
+  airC: opt(number(LIMITS.leg.airC)),
+  humidity: opt(number(LIMITS.leg.humidity)),
+  sun: opt(truth),
+})
+
 const trip = record({
   stops: list(stop, 2, CAPS.stops, 'stops'),
   pace: opt(pace),
   water: opt(water),
   meals: opt(meals),
+  weather: opt(weather),
   wet: opt(truth),
 })
 

@@ -30,8 +30,10 @@ export interface Leg {
   descentM: number
   /** Walking hours the hiker knows better; null: computed. */
   hours: number | null
+  /** Null, as humidity and sun: as the trip's weather says. */
   airC: number | null
-  humidity: number
+  humidity: number | null
+  sun: boolean | null
   ground: Ground
 }
 
@@ -41,6 +43,8 @@ export interface Stop {
   nights: number
   meals: 'carried' | 'provided'
   resupply: boolean
+  /** Food can be bought here: a mark that changes no figure. */
+  shop: boolean
   /** The leg that leads here; null at the first stop only. */
   leg: Leg | null
 }
@@ -56,6 +60,15 @@ export interface WaterHabits {
   campLitres: number
   reserveLitres: number
   trustDoubtful: boolean
+}
+
+/** What stands for every leg that does not say its own. */
+export interface Weather {
+  /** Null: not known. */
+  airC: number | null
+  humidity: number
+  /** Walked in full sun. */
+  sun: boolean
 }
 
 export interface Meals {
@@ -74,6 +87,7 @@ export interface Trip {
   pace: Pace
   water: WaterHabits
   meals: Meals
+  weather: Weather
   wet: boolean
 }
 

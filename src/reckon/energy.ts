@@ -15,7 +15,7 @@ import type { Route } from './route'
 import type { Moment } from './types'
 
 /** Under this age no energy figure is given: the equations know adults only. */
-const ADULT_ENERGY_FROM_YEARS = 14
+export const ADULT_ENERGY_FROM_YEARS = 14
 export const ASSUMED = { heightCm: 170, ageYears: 35 }
 /** Hours off the trail cost this many times the resting energy: a judgement of ours. */
 export const CAMP_FACTOR = 1.4

@@ -35,10 +35,24 @@ export {
   dryStretchesOf,
   dryStretchSteps,
 } from './dry-stretches'
-export { ASSUMED as ASSUMED_BODY, type Body, bodyOf, CAMP_FACTOR, rationsFrom } from './energy'
+export {
+  ADULT_ENERGY_FROM_YEARS,
+  ASSUMED as ASSUMED_BODY,
+  type Body,
+  bodyOf,
+  CAMP_FACTOR,
+  rationsFrom,
+} from './energy'
 export { frontierOf, notBeaten } from './frontier'
 export { type Grounds, groundsOf } from './grounds'
-export { ASSUMED_AIR_C } from './heat'
+export {
+  ASSUMED_AIR_C,
+  airOfLeg,
+  type HeatRate,
+  heatRateAt,
+  LEAST_ON_ASSUMED_AIR,
+  type LegAir,
+} from './heat'
 export { stowsOf } from './ledger'
 export { type ItemMakeup, makeupAt } from './makeup'
 export { type Simulation, type SimulationOptions, simulate } from './monte-carlo'

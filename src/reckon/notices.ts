@@ -3,7 +3,7 @@
 import { maxLitresPerDay } from '../equations'
 import type { Plan } from '../plan/types'
 import type { Body, Energy } from './energy'
-import type { Rate } from './heat'
+import { heatTableRate, type Rate } from './heat'
 import type { Route } from './route'
 import type { Need, Notice, SetupReckoning } from './types'
 import type { WaterPlan } from './water'
@@ -37,6 +37,7 @@ export function noticesOf(
     ...onLegs('air-assumed', leg => rates[leg]!.airAssumed),
     ...onLegs('water-cap-hour', leg => rates[leg]!.capped),
     ...daysOverTheCap(plan, route, legLitres),
+    ...belowTheHeatTable(plan, route, energy),
   ]
 }
 
@@ -57,6 +58,19 @@ export function loadNotices(
       ? COMMON_SHARE.under18
       : COMMON_SHARE.adult
   return share > limit ? [{ code: 'load-over-common-practice', share, limit }] : []
+}
+
+/** Legs in the heat for which the hiker's own rate is less than the table's for their effort. */
+function belowTheHeatTable(plan: Plan, route: Route, energy: Energy | null): Notice[] {
+  const { stops, water } = plan.trip
+  const { litresPerHour } = water
+  if (litresPerHour === 'from-heat') return []
+  return route.legs.flatMap((_, leg): Notice[] => {
+    const tableLitresPerHour = heatTableRate(plan, leg, energy)
+    if (tableLitresPerHour === null || litresPerHour >= tableLitresPerHour) return []
+    const { name } = stops[leg + 1]!
+    return [{ code: 'water-below-heat-table', leg, name, litresPerHour, tableLitresPerHour }]
+  })
 }
 
 /** With water from heat: days whose drinking, on the trail and in the camp that ends them, passes the daily cap. */

@@ -148,6 +148,14 @@ export type Notice =
   | { code: 'air-assumed'; leg: number; name: string }
   | { code: 'water-cap-hour'; leg: number; name: string }
   | { code: 'water-cap-day'; day: number; litres: number }
+  | {
+      code: 'water-below-heat-table'
+      leg: number
+      name: string
+      litresPerHour: number
+      tableLitresPerHour: number
+    }
+  /** Of the set-ups the lightest to carry, or the contents alone without packs, as a share of body mass. */
   | { code: 'load-over-common-practice'; share: number; limit: number }
 
 export interface Reckoning {

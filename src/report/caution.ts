@@ -1,11 +1,15 @@
 // What a caution is: its signal word, its text, and the figures in it that the app has reckoned.
 
+import type { Reckoning } from '../reckon'
+
 export interface Caution {
   signal: 'WARNING' | 'CAUTION' | 'NOTICE'
-  about: 'water' | 'load' | 'heat' | 'food' | 'energy' | 'model'
+  about: 'water' | 'load' | 'heat' | 'food' | 'fuel' | 'energy' | 'model'
   text: string
   /** The same of the lesser cases, a sentence each. */
   more?: string[]
+  /** Belongs beside the answer itself, as every warning does. */
+  atAnswer?: true
   /** The figures in it that the app has reckoned, as "why?" asks for them; absent where there are none. */
   asks?: { figure: string; about: Asks }[]
 }
@@ -13,7 +17,7 @@ export interface Caution {
 type Asks =
   | { kind: 'carry'; stop: number }
   | { kind: 'load-share'; setup?: number }
-  | { kind: 'heat'; leg: number }
+  | { kind: 'heat' | 'heat-table'; leg: number }
   | { kind: 'day'; day: number }
   | { kind: 'resting-energy' }
 
@@ -24,6 +28,16 @@ export const inFull = ({ text, more = [] }: Caution): string => [text, ...more].
 export const ITS_FIGURES = 'Its figures'
 
 export const itsFigures = (about: Asks) => [{ figure: ITS_FIGURES, about }]
+
+/** Whether a caution stands beside the answer; the others wait under "Beware". */
+export const belongsAtAnswer = ({ signal, atAnswer }: Caution): boolean =>
+  signal === 'WARNING' || atAnswer === true
+
+/** Of the set-ups the lightest to carry; null without any: the contents alone then stand for it. */
+export function lightestSetup(packs: Reckoning['packs']): number | null {
+  if (packs.length === 0) return null
+  return packs.reduce((best, p, i) => (p.carriedKg < packs[best]!.carriedKg ? i : best), 0)
+}
 
 export function listText(names: string[]): string {
   return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`

@@ -2,10 +2,12 @@
 // kill or injure seriously, CAUTION for lesser injury, NOTICE for what is not about injury. Each says what the hazard
 // is, what may come of it and how to avoid it. Nothing here is more certain than the model.
 
-import { heatCategories, maxLitresPerHour, simplifiedWbgtC } from '../equations'
-import type { Plan } from '../plan'
-import type { Reckoning, WaterCarry } from '../reckon'
-import { type Caution, ITS_FIGURES, itsFigures, listText } from './caution'
+import { maxLitresPerHour } from '../equations'
+import { defaults, type Plan } from '../plan'
+import { ADULT_ENERGY_FROM_YEARS, type Reckoning, type WaterCarry } from '../reckon'
+import { type Caution, ITS_FIGURES, itsFigures, lightestSetup, listText } from './caution'
+import { fuelCautions } from './fuel-cautions'
+import { heatCautions } from './heat-cautions'
 import { noticeCautions } from './notice-cautions'
 import { placeText } from './places'
 import { densityNotices } from './plausible'
@@ -14,17 +16,25 @@ import { percentOver, type Shown } from './shown'
 export const GENERAL_LINE =
   'An estimate from published averages and rules of thumb, not medical advice. Your body, a health professional, your guide, local rules and the pack maker’s stated maximum overrule it.'
 
+/** Stands once above a list of packs, and on each pack's own page. */
+export const FIT_LINE = 'No answer here judges how a pack fits your back and hips: try it on, loaded.'
+
 const WATER_LINE =
-  'Ask the land manager about every source before you leave, treat the water, and plan for a source that is dry. Room to carry is not a drinking target.'
+  'Ask the land manager about every source before you leave, and plan for one that is dry. Room to carry is not a drinking target: drink to thirst, and eat salty food on long hot days.'
+
+/** As much energy as a hiker may choose to go without before it is said: judgement of ours. */
+const MOST_DEFICIT = 0.2
 
 export function cautionsOf(plan: Plan, reckoning: Reckoning, shown: Shown): Caution[] {
   return [
     ...waterCautions(plan, reckoning, shown),
     ...loadCautions(plan, reckoning, shown),
-    ...heatCautions(plan),
+    ...heatCautions(plan, shown),
     ...foodCautions(plan),
+    ...energyCautions(plan, shown),
+    ...fuelCautions(plan),
     ...densityNotices(plan, reckoning, shown),
-    ...noticeCautions(reckoning.notices, shown),
+    ...noticeCautions(reckoning, shown),
   ]
 }
 
@@ -43,8 +53,13 @@ function waterCautions(plan: Plan, reckoning: Reckoning, shown: Shown): Caution[
     cautions.push({
       signal: 'WARNING',
       about: 'water',
-      text: `You plan on ${water(habits.litresPerHour)} an hour. Drinking more than about ${water(maxLitresPerHour)} an hour can bring on overhydration, which can kill. Drink to thirst; change hour, pace or route instead.`,
+      text: `You plan on ${water(habits.litresPerHour)} an hour. Drinking more than about ${water(maxLitresPerHour)} an hour can bring on overhydration, which can kill. Drink to thirst, eat salty food, and change hour, pace or route: salt does not undo drinking too much.`,
     })
+  cautions.push({
+    signal: 'CAUTION',
+    about: 'water',
+    text: 'Water found outdoors can make you ill, however clear it is: treat all of it before you drink.',
+  })
   if (reckoning.need.waterCarryLitres > 0)
     cautions.push({ signal: 'NOTICE', about: 'water', text: WATER_LINE })
   return cautions
@@ -71,52 +86,66 @@ export function shortCautions({ trip }: Plan, { carries }: Reckoning, { water }:
   ]
 }
 
-function loadCautions(plan: Plan, { need, moments, packs }: Reckoning, shown: Shown): Caution[] {
+function loadCautions(plan: Plan, reckoning: Reckoning, shown: Shown): Caution[] {
+  const { need, moments, packs, notices } = reckoning
   const { massKg, loadShareLimit, ageYears } = plan.carrier
   const { kg, percent } = shown
-  // The pack's own mass counts: the lightest of those considered, or the contents alone while there is none.
-  const lightest = packs.reduce((best, p, i) => (p.carriedKg < packs[best]!.carriedKg ? i : best), 0)
-  const carriedKg = packs[lightest]?.carriedKg ?? need.peakLoadFullWaterKg
+  const lightest = lightestSetup(packs)
+  const carriedKg = lightest === null ? need.peakLoadFullWaterKg : packs[lightest]!.carriedKg
   const cautions: Caution[] = []
-  if (carriedKg > loadShareLimit * massKg)
+  // Over the common share as well, that is said instead.
+  const isOverCommon = notices.some(({ code }) => code === 'load-over-common-practice')
+  if (carriedKg > loadShareLimit * massKg && !isOverCommon)
     cautions.push({
       signal: 'CAUTION',
       about: 'load',
-      asks: itsFigures({ kind: 'load-share', ...(packs.length ? { setup: lightest } : {}) }),
+      asks: itsFigures({ kind: 'load-share', ...(lightest === null ? {} : { setup: lightest }) }),
       text: `${kg(carriedKg)} ${placeText(need.peakFullWaterAt, moments)} is ${percentOver(carriedKg / massKg, loadShareLimit, shown)} of your body mass, over the ${percent(loadShareLimit)} you set out from. Heavier packs are linked with more strain and probably more injury. Lighten it, or shorten the stretch between resupplies or sources.`,
     })
   if (ageYears !== null && ageYears < 18)
     cautions.push({
       signal: 'CAUTION',
       about: 'load',
+      atAnswer: true,
       text: 'Children and young people: common guidance is 10 to 15 % of body mass, and stop well before 20 %. Let adults carry the shared gear, and ask a doctor if in doubt.',
     })
   if (packs.some(p => p.verdicts.includes('frameless-overloaded')))
     cautions.push({
       signal: 'CAUTION',
       about: 'load',
-      text: `Without a frame the shoulders bear it all. Common practice, with no source behind it, is to stay near ${kg(plan.settings.framelessCeilingKg)}; the maker’s own limit comes first. Numb or tingling arms, strap marks or pain: stop, take it off and lighten it.`,
+      text: `Without a frame the shoulders bear it all. ${framelessLimit(plan, shown)}; a lower one of its maker comes first.`,
     })
+  cautions.push({
+    signal: 'CAUTION',
+    about: 'load',
+    text: 'With any pack: at pain in back, hips or knees, or numb or tingling arms or hands, stop, take it off, refit or lighten it.',
+  })
   return cautions
 }
 
-/** Legs so hot that the Army's table lets moderate work go on for two thirds of an hour at most (its category 3 up). */
-function heatCautions({ trip }: Plan): Caution[] {
-  const fromWbgtC = heatCategories[2]!.fromWbgtC
-  const isHot = ({ leg }: Plan['trip']['stops'][number]) => {
-    const wbgt = leg?.airC == null ? null : simplifiedWbgtC({ airC: leg.airC, humidity: leg.humidity })
-    return wbgt?.ok === true && wbgt.value >= fromWbgtC
-  }
-  const hot = trip.stops.filter(isHot)
-  if (hot.length === 0) return []
-  return [
-    {
-      signal: 'WARNING',
-      about: 'heat',
-      asks: itsFigures({ kind: 'heat', leg: trip.stops.findIndex(isHot) - 1 }),
-      text: `Heat on the way to ${listText(hot.map(stop => stop.name))}: by air and humidity about ${Math.round(fromWbgtC)} °C WBGT or more, fairly strong sun assumed. Hard walking there can end in heat stroke before water runs short, and drinking more does not prevent it. Change hour, pace or route, and rest in shade. Confusion or collapse: cool at once and call for help.`,
-    },
-  ]
+/** The ceiling without a frame: the hiker's own number is told as theirs. */
+function framelessLimit({ settings }: Plan, { kg }: Shown): string {
+  const { framelessCeilingKg } = settings
+  return framelessCeilingKg === defaults.SETTINGS.framelessCeilingKg
+    ? `Common practice, with no source behind it, is to stay near ${kg(framelessCeilingKg)}`
+    : `Your own limit without a frame is ${kg(framelessCeilingKg)}`
+}
+
+function energyCautions({ carrier: { ageYears }, trip: { meals } }: Plan, { percent }: Shown): Caution[] {
+  const cautions: Caution[] = []
+  if (meals.ration === 'energy' && meals.deficit > MOST_DEFICIT)
+    cautions.push({
+      signal: 'CAUTION',
+      about: 'energy',
+      text: `You plan to go without ${percent(meals.deficit)} of your energy. For days on end that costs strength, warmth and judgement: carry more food, or walk shorter days.`,
+    })
+  if (ageYears !== null && ageYears >= ADULT_ENERGY_FROM_YEARS && ageYears < 18)
+    cautions.push({
+      signal: 'NOTICE',
+      about: 'energy',
+      text: 'The energy equations know adults only: between 14 and 17 years they are a rough guide, and who grows may need more.',
+    })
+  return cautions
 }
 
 function foodCautions({ trip, gear }: Plan): Caution[] {
@@ -125,9 +154,9 @@ function foodCautions({ trip, gear }: Plan): Caution[] {
   if (!sleepsOut) return []
   return [
     {
-      signal: 'NOTICE',
+      signal: 'CAUTION',
       about: 'food',
-      text: 'How food must be stored is local law in many places, and it changes: follow the land manager’s current order. Toiletries and rubbish count as food.',
+      text: 'Food draws bears and other animals that can hurt you, and how to store it is law in many places: follow the land manager’s current order. Toiletries and rubbish count as food.',
     },
   ]
 }

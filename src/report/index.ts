@@ -1,6 +1,6 @@
 export { ANSWERS, isYes } from './answers'
-export { type Caution, inFull } from './caution'
-export { cautionsOf, GENERAL_LINE, shortCautions } from './cautions'
+export { belongsAtAnswer, type Caution, inFull } from './caution'
+export { cautionsOf, FIT_LINE, GENERAL_LINE, shortCautions } from './cautions'
 export { contentsLimits } from './contents-limits'
 export { loadThen, safeLoadKg } from './loads'
 export { type Missing, type MissingThing, missingOf, takesNothing, verbFor, withoutText } from './missing'

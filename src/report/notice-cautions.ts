@@ -1,16 +1,21 @@
 // The engine's notices as cautions: those of one cause are told as one, with all the legs or days they concern.
 
-import type { Notice } from '../reckon'
-import { type Caution, ITS_FIGURES, itsFigures, listText } from './caution'
-import type { Shown } from './shown'
+import { ASSUMED_AIR_C, type Notice, type Reckoning } from '../reckon'
+import { type Caution, ITS_FIGURES, itsFigures, lightestSetup, listText } from './caution'
+import { percentOver, type Shown } from './shown'
 import { capital } from './text'
 
-export function noticeCautions(notices: readonly Notice[], shown: Shown): Caution[] {
-  const codes = new Set(notices.map(({ code }) => code))
-  return [...codes].flatMap(code => worded(code, notices, shown))
+export function noticeCautions(reckoning: Pick<Reckoning, 'notices' | 'packs'>, shown: Shown): Caution[] {
+  const codes = new Set(reckoning.notices.map(({ code }) => code))
+  return [...codes].flatMap(code => worded(code, reckoning, shown))
 }
 
-function worded(code: Notice['code'], notices: readonly Notice[], { water }: Shown): Caution[] {
+function worded(
+  code: Notice['code'],
+  { notices, packs }: Pick<Reckoning, 'notices' | 'packs'>,
+  shown: Shown,
+): Caution[] {
+  const { water } = shown
   const all = <C extends Notice['code']>(of: C) =>
     notices.filter((notice): notice is Extract<Notice, { code: C }> => notice.code === of)
   switch (code) {
@@ -65,7 +70,7 @@ function worded(code: Notice['code'], notices: readonly Notice[], { water }: Sho
             figure: legs.length === 1 ? ITS_FIGURES : `Figures of the leg to ${name}`,
             about: { kind: 'heat', leg },
           })),
-          text: `No air temperature for ${legsText(legs)}: 20 °C is assumed. Hotter air asks for more water.`,
+          text: `No air temperature for ${legsText(legs)}: ${shown.degrees(ASSUMED_AIR_C)} is assumed. Hotter air asks for more water: give it under Weather.`,
         },
       ]
     }
@@ -92,6 +97,31 @@ function worded(code: Notice['code'], notices: readonly Notice[], { water }: Sho
             about: { kind: 'day', day: day - 1 },
           })),
           text: `${capital(listText([first!, ...others]))}, more than a body should take in a day. Change hour, pace or route; do not just drink more.`,
+        },
+      ]
+    }
+    case 'water-below-heat-table': {
+      const legs = all(code)
+      const thirstiest = legs.reduce((a, b) => (b.tableLitresPerHour > a.tableLitresPerHour ? b : a))
+      return [
+        {
+          signal: 'CAUTION',
+          about: 'water',
+          asks: itsFigures({ kind: 'heat-table', leg: thirstiest.leg }),
+          text: `You plan on ${shown.flow(thirstiest.litresPerHour)}. On ${legsText(legs)} the heat table asks for ${legs.length > 1 ? 'up to ' : ''}${shown.flow(thirstiest.tableLitresPerHour)} at that effort: raise it, or let the app work it out from heat.`,
+        },
+      ]
+    }
+    case 'load-over-common-practice': {
+      const [{ share, limit } = { share: 0, limit: 0 }] = all(code)
+      const lightest = lightestSetup(packs)
+      return [
+        {
+          signal: 'CAUTION',
+          about: 'load',
+          atAnswer: true,
+          asks: itsFigures({ kind: 'load-share', ...(lightest === null ? {} : { setup: lightest }) }),
+          text: `${lightest === null ? 'Without a pack the load' : 'With the lightest pack the load'} is ${percentOver(share, limit, shown)} of your body mass; common practice stops at ${shown.percent(limit)}. Heavier packs are linked with more strain and probably more injury: leave things at home, share the load, or shorten the stretch between resupplies or sources.`,
         },
       ]
     }

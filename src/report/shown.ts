@@ -26,6 +26,11 @@ function formattersFor(system: System) {
     metres: (m: number) => formatQuantity('climb', m, { system, digits: 0 }),
     cm: (cm: number) => formatQuantity('length', cm, { system }),
     hours: (hours: number) => formatQuantity('duration', hours, { system, unit: 'h min' }),
+    flow: (litresPerHour: number) => formatQuantity('flow', litresPerHour, { system, digits: 2 }),
+    /** Weather to whole degrees, which is finer than anybody knows it. */
+    degrees: (celsius: number) => formatQuantity('temperature', celsius, { system, digits: 0 }),
+    /** In a reason, so that a limit is seen to be passed. */
+    degreesFine: (celsius: number) => formatQuantity('temperature', celsius, { system, digits: 1 }),
     percent: (share: number, digits = 0) => formatQuantity('share', share, { system, digits }),
     gramsPerLitre: (value: number) => formatQuantity('gramsPerLitre', value, { system }),
     gramsPerKg: (value: number) => formatQuantity('gramsPerKg', value, { system }),

@@ -2,11 +2,15 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { reckon } from '../../src/reckon'
+import { bodyRanges } from '../../src/equations'
+import { defaults, LIMITS, type StopDocument } from '../../src/plan'
+import { ADULT_ENERGY_FROM_YEARS, bodyOf, type Reckoning, reckon } from '../../src/reckon'
 import { naive } from './naive'
 import { roughFuelKg } from './naive-energy'
 import { documents, planOf } from './plans'
-import { noWater, reckoned, reckonSmall, smallPlan } from './small-plans'
+import { noWater, reckoned, reckonSmall, type Small, smallPlan } from './small-plans'
+
+const { WATER } = defaults
 
 const kcalPerRation = (plan: ReturnType<typeof planOf>) =>
   plan.gear
@@ -66,16 +70,42 @@ describe('an energy ration', () => {
 
 describe('water from heat', () => {
   // Easy and hard efforts by weight of the gear; 40 °C and 50 % are above the last step of the table.
-  const rate = (airC: number, massKg: number) =>
+  const heated = (leg: Partial<NonNullable<StopDocument['leg']>>, small: Small = {}) =>
     reckonSmall({
-      stops: [{ name: 'Start' }, { name: 'End', leg: { km: 4, hours: 1, airC } }],
-      gear: [{ id: 'gear', massKg, litres: 20 }],
+      stops: [{ name: 'Start' }, { name: 'End', leg: { km: 4, hours: 1, ...leg } }],
       water: { ...noWater, litresPerHour: 'from-heat' },
-    }).legs[0]!.waterLitres
+      ...small,
+    })
+  const rate = (airC: number, massKg: number) =>
+    heated({ airC }, { gear: [{ id: 'gear', massKg, litres: 20 }] }).legs[0]!.waterLitres
 
-  it('is a quart an hour in the greatest heat, whatever the work', () => {
-    expect(rate(45, 0)).toBeCloseTo(0.946, 3)
-    expect(rate(45, 40)).toBeCloseTo(0.946, 3)
+  it('is a quart and a quarter an hour in the greatest heat, whatever the work; a quart and a half in full sun', () => {
+    expect(rate(45, 0)).toBeCloseTo(1.183, 3)
+    expect(rate(45, 40)).toBeCloseTo(1.183, 3)
+    expect(heated({ airC: 45, sun: true }).legs[0]!.litresPerHour).toBeCloseTo(1.4195, 4)
+  })
+
+  it('takes the trip’s weather for every leg that does not say its own', () => {
+    const weather = { airC: 45, humidity: 0.6, sun: true }
+    const alike = (a: Reckoning, b: Reckoning) => expect(a.legs).toEqual(b.legs)
+    alike(heated({}, { weather }), heated(weather))
+    alike(heated({ airC: 20 }, { weather }), heated({ ...weather, airC: 20 }))
+    alike(heated({ humidity: 0.2 }, { weather }), heated({ ...weather, humidity: 0.2 }))
+    alike(heated({ sun: false }, { weather }), heated({ ...weather, sun: false }))
+    expect(heated({}, { weather }).notices.map(({ code }) => code)).not.toContain('air-assumed')
+  })
+
+  it('is on assumed air never less than the plain rate, which an easy leg of known air may be', () => {
+    const dry = { humidity: 0.1, km: 1 }
+    expect(heated(dry).legs[0]!.litresPerHour).toBe(WATER.litresPerHour)
+    expect(heated({ ...dry, airC: 20 }).legs[0]!.litresPerHour).toBeLessThan(0.4)
+    expect(heated(dry).notices).toContainEqual({ code: 'air-assumed', leg: 0, name: 'End' })
+  })
+
+  it('of the trip’s sun counts on assumed air too', () => {
+    const humid = { humidity: 1 }
+    const rates = [false, true].map(sun => heated({ ...humid, sun }).legs[0]!.litresPerHour)
+    expect(rates[1]).toBeGreaterThan(rates[0]! + 0.1)
   })
 
   it('rises with the heat and with the work below that', () => {
@@ -85,8 +115,8 @@ describe('water from heat', () => {
   })
 
   it('says where it assumed the air, and which day asks for more than a body should take', () => {
-    // Some 10.4 L of walking on both days: only the first has a camp besides.
-    const leg = { km: 25, hours: 11, airC: 45 }
+    // Some 10.6 L of walking on both days: only the first has a camp besides.
+    const leg = { km: 20, hours: 9, airC: 45 }
     const { notices, legs } = reckonSmall({
       stops: [
         { name: 'Start' },
@@ -117,6 +147,59 @@ describe('water from heat', () => {
       })
       expect(reckon(plan), `a fixed ration is never refused: ${massKg} kg`).toMatchObject({ ok: true })
     }
+  })
+})
+
+describe('a rate of the hiker’s own', () => {
+  const leg = { km: 4, hours: 1 }
+  const noticed = (small: Small) =>
+    reckonSmall({ stops: [{ name: 'Start' }, { name: 'Dune', leg }, { name: 'End', leg }], ...small })
+      .notices // The rest is not about the table.
+      .filter(({ code }) => code === 'water-below-heat-table')
+
+  it('under the heat table’s for the effort of a leg is told with both rates', () => {
+    const stops = [{ name: 'Start' }, { name: 'Dune', leg: { ...leg, airC: 45 } }, { name: 'End', leg }]
+    expect(noticed({ stops, water: { litresPerHour: 0.9 } })).toEqual([
+      {
+        code: 'water-below-heat-table',
+        leg: 0,
+        name: 'Dune',
+        litresPerHour: 0.9,
+        tableLitresPerHour: expect.closeTo(0.9464, 4),
+      },
+    ])
+    expect(noticed({ stops, water: { litresPerHour: 0.95 } })).toEqual([])
+  })
+
+  it('is held to the table from 25.6 °C WBGT, which the trip’s weather may bring', () => {
+    // At no humidity WBGT is 0.567 T + 3.94: 38.2 °C of air makes 25.6.
+    const weather = (airC: number) => ({ weather: { airC, humidity: 0 }, water: { litresPerHour: 0.1 } })
+    expect(noticed(weather(38.19))).toEqual([])
+    expect(noticed(weather(38.21))).toHaveLength(2)
+  })
+
+  it('is not held to anything on assumed air, nor is a rate from heat', () => {
+    expect(noticed({ water: { litresPerHour: 0 } })).toEqual([])
+    expect(noticed({ weather: { airC: 45 }, water: { litresPerHour: 'from-heat' } })).toEqual([])
+  })
+
+  it('is for a child held to the table’s moderate work', () => {
+    const child = { carrier: { ageYears: 9 }, weather: { airC: 30 }, water: { litresPerHour: 0.7 } }
+    expect(noticed(child)).toMatchObject([
+      { tableLitresPerHour: expect.closeTo(0.7098, 4) },
+      { tableLitresPerHour: expect.closeTo(0.7098, 4) },
+    ])
+  })
+})
+
+describe('a body outside the equation’s range', () => {
+  it('counts as not given where it is the height, and cannot be where it is age or mass', () => {
+    const resting = (heightCm: number) => bodyOf({ ...smallPlan({}).carrier, heightCm })
+    expect(resting(99)).toEqual({ ...resting(170), assumed: true })
+    expect(resting(100)!.assumed).toBe(false)
+    const { massKg, ageYears } = LIMITS.carrier
+    expect(bodyRanges.massKg).toMatchObject({ min: massKg.min, max: massKg.max })
+    expect(bodyRanges.ageYears).toMatchObject({ min: ADULT_ENERGY_FROM_YEARS, max: ageYears.max })
   })
 })
 

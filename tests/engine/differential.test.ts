@@ -71,7 +71,7 @@ describe('the random plans', () => {
     expect([...new Set(codes)].filter(code => !code.startsWith('water-cap')).sort()).toEqual(
       [
         ...['air-assumed', 'energy-not-for-children', 'energy-out-of-range', 'resting-assumed'],
-        ...['water-containers-missing', 'water-short', 'load-over-common-practice'],
+        ...['water-containers-missing', 'water-short', 'load-over-common-practice', 'water-below-heat-table'],
         ...['undersized', 'tight', 'fits-with-collar', 'roomy', 'overloaded', 'near-rating'],
         ...['frameless-overloaded', 'outgrows-its-support', 'rating-unknown', 'outside-short'],
         ...['too-long', 'too-wide', 'heavy-for-carrier'],

@@ -2,7 +2,7 @@
 // plain numbers in, plain numbers out, nothing shared with the equations under src/.
 // Sources are those of the page: DIN 33466, Mifflin-St Jeor 1990, Looney et al. 2022, TB MED 507 (2003).
 
-import type { Carrier, Fuel, Leg, Pace } from '../../src/plan'
+import type { Carrier, Fuel, Leg, Pace, Trip } from '../../src/plan'
 
 export function walkingHours(leg: Leg, pace: Pace): number {
   if (leg.hours !== null) return leg.hours
@@ -77,18 +77,37 @@ const AT_5 = [0.2, 0.3, 0.45]
 const AT_15 = [0.3, 0.45, 0.6]
 const AT_25_6 = [0.5 * QUART, 0.75 * QUART, 0.75 * QUART]
 
-/** Litres an hour from the air and the effort; without an effort, as moderate. */
-export function heatLitresPerHour(air: { airC: number; humidity: number; watts: number | null }): number {
+/** What a leg is walked in: each word its own, or the trip's. `airC` null where neither says. */
+export function weatherOf({ stops, weather }: Trip, leg: number) {
+  const own = stops[leg + 1]!.leg!
+  return {
+    airC: own.airC === null ? weather.airC : own.airC,
+    humidity: own.humidity === null ? weather.humidity : own.humidity,
+    sun: own.sun === null ? weather.sun : own.sun,
+  }
+}
+
+export function wbgtOf(air: { airC: number; humidity: number }): number {
   const vapour = air.humidity * 6.105 * Math.exp((17.27 * air.airC) / (237.7 + air.airC))
-  const wbgt = 0.567 * air.airC + 0.393 * vapour + 3.94
-  const work =
-    air.watts === null || (air.watts >= 337 && air.watts < 512)
-      ? 'moderate'
-      : air.watts < 337
-        ? 'easy'
-        : 'hard'
+  return 0.567 * air.airC + 0.393 * vapour + 3.94
+}
+
+/** Litres to carry for an hour: the table's, what the thirsty want on top, the least on assumed air, the cap. */
+export function heatLitresPerHour(trip: Trip, leg: number, watts: number | null): number {
+  const { airC, humidity, sun } = weatherOf(trip, leg)
+  const wbgt = wbgtOf({ airC: airC ?? 20, humidity })
+  let thirst = 0.25 * QUART * (sun ? 2 : 1)
+  if (wbgt <= 15) thirst = 0
+  else if (wbgt < 25.6) thirst *= (wbgt - 15) / (25.6 - 15)
+  const rate = tableLitresPerHour(wbgt, watts) + thirst
+  return Math.min(1.42, airC === null ? Math.max(0.5, rate) : rate)
+}
+
+/** The table from 25.6 °C WBGT, the planning rates below; without an effort, as moderate. */
+export function tableLitresPerHour(wbgt: number, watts: number | null): number {
+  const work = watts === null || (watts >= 337 && watts < 512) ? 'moderate' : watts < 337 ? 'easy' : 'hard'
   const column = COLUMN[work]
-  for (const [from, ...quarts] of TABLE) if (wbgt >= from) return Math.min(1.42, quarts[column]! * QUART)
+  for (const [from, ...quarts] of TABLE) if (wbgt >= from) return quarts[column]! * QUART
   if (wbgt <= 5) return AT_5[column]!
   if (wbgt <= 15) return AT_5[column]! + ((wbgt - 5) / 10) * (AT_15[column]! - AT_5[column]!)
   return AT_15[column]! + ((wbgt - 15) / 10.6) * (AT_25_6[column]! - AT_15[column]!)

@@ -2,7 +2,15 @@
 // and written from the page, not from the engine. The engine is held to it in differential.test.ts.
 
 import { completePlan, type Item, type ItemDocument, type Plan } from '../../src/plan'
-import { heatLitresPerHour, legWatts, restingKcal, walkingHours } from './naive-energy'
+import {
+  heatLitresPerHour,
+  legWatts,
+  restingKcal,
+  tableLitresPerHour,
+  walkingHours,
+  wbgtOf,
+  weatherOf,
+} from './naive-energy'
 import { heapOf, type InPlay, litresOf, packing, sigmaM, sigmaV, wholeOf } from './naive-heap'
 import { answers, judge } from './naive-packs'
 import { daysOf, happenings, type Jugs, leftOf, ridesOf, usedOf, waterAlong } from './naive-trip'
@@ -48,12 +56,9 @@ type Gear = { gear: Item[] }
 function pass(plan: Plan & Gear, rations: number[], watts: (number | null)[]) {
   const { stops, pace, water } = plan.trip
   const hours = stops.flatMap(({ leg }) => (leg ? [walkingHours(leg, pace)] : []))
-  const litresPerHour = hours.map((_, i) => {
-    const { airC, humidity } = stops[i + 1]!.leg!
-    return water.litresPerHour === 'from-heat'
-      ? heatLitresPerHour({ airC: airC ?? 20, humidity, watts: watts[i]! })
-      : water.litresPerHour
-  })
+  const litresPerHour = hours.map((_, i) =>
+    water.litresPerHour === 'from-heat' ? heatLitresPerHour(plan.trip, i, watts[i]!) : water.litresPerHour,
+  )
   const legLitres = hours.map((h, i) => h * litresPerHour[i]!)
   const list = happenings(plan, hours, rations)
   const { sources, looks, room } = waterAlong(plan, list, legLitres, plan.gear)
@@ -270,11 +275,31 @@ function naiveAsSaid(plan: Plan) {
       leg.outOfRange ? [{ code: 'energy-out-of-range', leg: i, name: stops[i + 1]!.name }] : [],
     ),
     ...(fromHeat ? hours : []).flatMap((_, i) =>
-      stops[i + 1]!.leg!.airC === null ? [{ code: 'air-assumed', leg: i, name: stops[i + 1]!.name }] : [],
+      weatherOf(plan.trip, i).airC === null
+        ? [{ code: 'air-assumed', leg: i, name: stops[i + 1]!.name }]
+        : [],
     ),
     ...(fromHeat ? Array.from({ length: days }, (_, day) => day) : []).flatMap(day =>
       litresOfDay(day) > 11.36 ? [{ code: 'water-cap-day', day: day + 1, litres: litresOfDay(day) }] : [],
     ),
+    ...hours.flatMap((_, i) => {
+      const { litresPerHour } = plan.trip.water
+      const { airC, humidity } = weatherOf(plan.trip, i)
+      if (litresPerHour === 'from-heat' || airC === null) return []
+      const wbgt = wbgtOf({ airC, humidity })
+      const asked = tableLitresPerHour(wbgt, spent ? spent.legs[i]!.watts : null)
+      return wbgt >= 25.6 && litresPerHour < asked
+        ? [
+            {
+              code: 'water-below-heat-table',
+              leg: i,
+              name: stops[i + 1]!.name,
+              litresPerHour,
+              tableLitresPerHour: asked,
+            },
+          ]
+        : []
+    }),
   ]
   return {
     need,

@@ -46,6 +46,7 @@ const leg = fc
       hours: amount(9),
       airC: between(-15, 45),
       humidity: between(0, 1),
+      sun: fc.boolean(),
       ground: of('paved', 'trail', 'rough', 'brush', 'sand'),
     }),
   )
@@ -56,6 +57,7 @@ const stay = some({
   nights: of(0, 0, 1, 1, 2, 4),
   meals: of('carried', 'carried', 'provided'),
   resupply: fc.boolean(),
+  shop: fc.boolean(),
 })
 
 const stops = fc
@@ -218,6 +220,7 @@ export function documents({ ration, litresPerHour }: Kind): fc.Arbitrary<PlanDoc
         climbMPerH: fc.double({ min: 150, max: 800, noNaN: true }),
         descendMPerH: fc.double({ min: 200, max: 1200, noNaN: true }),
       }),
+      weather: some({ airC: between(-15, 45), humidity: between(0, 1), sun: fc.boolean() }),
       wet: fc.boolean(),
       gear,
       packs: fc.array(pack, { maxLength: 3 }),
@@ -234,6 +237,7 @@ export function documents({ ration, litresPerHour }: Kind): fc.Arbitrary<PlanDoc
           pace: it.pace,
           water: { ...it.water, ...(litresPerHour === 'from-heat' ? { litresPerHour } : {}) },
           meals: { ...it.meals, ration },
+          weather: it.weather,
           wet: it.wet,
         },
         gear: ration === 'energy' ? [...it.gear, food] : it.gear,

@@ -130,11 +130,12 @@ describe('the readable report', () => {
 })
 
 describe('cautions', () => {
-  it('use the signal words in their standard sense: water and heat warn, loads caution', () => {
+  it('use the signal words in their standard sense: what can kill warns, what can hurt cautions', () => {
     const { plan, reckoning } = worked()
     for (const { signal, about } of cautionsOf(plan, reckoning, metric)) {
-      if (signal === 'WARNING') expect(['water', 'heat']).toContain(about)
-      if (signal === 'CAUTION') expect(about).toBe('load')
+      if (signal === 'WARNING') expect(['water', 'heat', 'fuel']).toContain(about)
+      if (about === 'load') expect(signal).toBe('CAUTION')
+      if (about === 'model') expect(signal).toBe('NOTICE')
     }
   })
 
@@ -168,7 +169,8 @@ describe('cautions', () => {
         text: expect.stringContaining('body mass'),
       }),
     )
-    expect(signalsOf({ gear: [] }).filter(caution => caution.about === 'load')).toEqual([])
+    const always = signalsOf({ gear: [] }).filter(caution => caution.about === 'load')
+    expect(always.map(({ text }) => text)).toEqual([expect.stringMatching(/^With any pack: at pain/)])
   })
 
   it('do not warn of a shortfall that is only rounding', () => {
@@ -233,7 +235,9 @@ describe('warnings of one cause', () => {
   it('name every leg whose water the body cannot take', () => {
     const notices = camps.map((name, i) => ({ code: 'water-cap-hour' as const, leg: i, name }))
     const { plan, reckoning } = worked()
-    const told = cautionsOf(plan, { ...reckoning, notices }, metric).filter(({ about }) => about === 'heat')
+    const told = cautionsOf(plan, { ...reckoning, notices }, metric).filter(({ text }) =>
+      text.startsWith('On'),
+    )
     expect(told).toHaveLength(1)
     expect(told[0]!.text).toContain('On the legs to Cairn, Pass, Ridge and End the body')
   })

@@ -9,6 +9,7 @@ export interface Small {
   stops?: StopDocument[]
   water?: NonNullable<PlanDocument['trip']['water']>
   meals?: NonNullable<PlanDocument['trip']['meals']>
+  weather?: NonNullable<PlanDocument['trip']['weather']>
   wet?: boolean
   gear?: ItemDocument[]
   packs?: PackDocument[]
@@ -23,6 +24,7 @@ export function documentOf({
   stops,
   water,
   meals,
+  weather,
   wet,
   gear,
   packs,
@@ -32,7 +34,13 @@ export function documentOf({
     format: 'pack-reckoner/plan',
     version: 1,
     carrier: { massKg: 70, heightCm: 175, ageYears: 35, sex: 'male', ...carrier },
-    trip: { stops: stops ?? twoStops, water: water ?? {}, meals: meals ?? {}, wet: wet ?? true },
+    trip: {
+      stops: stops ?? twoStops,
+      water: water ?? {},
+      meals: meals ?? {},
+      weather: weather ?? {},
+      wet: wet ?? true,
+    },
     gear: gear ?? [],
     packs: packs ?? [],
     settings: settings ?? {},

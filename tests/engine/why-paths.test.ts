@@ -42,6 +42,32 @@ describe('the path of a fact', () => {
   })
 })
 
+describe('the path of the air on a leg', () => {
+  it('is the leg’s own where it says something, else that of the trip’s weather', () => {
+    const plan = smallPlan({
+      stops: [{ name: 'Start' }, { name: 'Pass', leg: { km: 8, airC: 30 } }, { name: 'End', leg: { km: 8 } }],
+      weather: { humidity: 0.3 },
+      water: { litresPerHour: 'from-heat' },
+    })
+    const context = { ...contextOf(plan), stopIds: ['a', 'the pass/2', 'c'] }
+    const pathsOf = (leg: number) =>
+      explain({ kind: 'leg-water', leg }, context).flatMap(({ inputs }) =>
+        inputs.flatMap(({ label, path }) => (/^(Air|Humidity|Full sun)$/.test(label) ? [path] : [])),
+      )
+    const trip = (field: string) => fieldPath('trip', 'weather', field)
+    const own = fieldPath('trip', 'stops', 'the pass/2', 'leg', 'airC')
+    expect(pathsOf(0)).toEqual([trip('sun'), own, trip('humidity')])
+    expect(pathsOf(1)).toEqual([trip('sun'), trip('airC'), trip('humidity')])
+    const [carry] = explain({ kind: 'carry', stop: 0 }, context)
+    expect(
+      carry!
+        .parts!.map(({ path }) => path)
+        .filter(path => path?.endsWith('airC'))
+        .sort(),
+    ).toEqual([own, trip('airC')].sort())
+  })
+})
+
 describe('the path of a dry night', () => {
   it('is that of the camp’s water, for an id with a blank in it too', () => {
     const plan = smallPlan({

@@ -61,7 +61,13 @@ const facts = some({
 const link = fc.record({ id, at: time })
 const item = withId(fc.tuple(facts, some({ shelf: link, inside: id })).map(([a, b]) => ({ ...a, ...b })))
 const stop = withId(
-  some({ name, nights: number, leg: some({ km: number, ascentM: number }), resupply: fc.boolean() }),
+  some({
+    name,
+    nights: number,
+    leg: some({ km: number, ascentM: number, sun: fc.boolean() }),
+    resupply: fc.boolean(),
+    shop: fc.boolean(),
+  }),
 )
 const setup = withId(some({ name, massKg: number, frame: fc.constantFrom('framed', 'frameless') }))
 const pack = withId(
@@ -72,7 +78,14 @@ const draft = fc
   .tuple(
     some({ name, settings: some({ linerKg: number, personalFactorSpread: fc.constant(null) }) }),
     some({ massKg: number, sex: fc.constantFrom('female', 'male') }),
-    fc.tuple(listOf(stop), some({ wet: fc.boolean(), water: some({ campLitres: number }) })),
+    fc.tuple(
+      listOf(stop),
+      some({
+        wet: fc.boolean(),
+        water: some({ campLitres: number }),
+        weather: some({ airC: number, humidity: number, sun: fc.boolean() }),
+      }),
+    ),
     listOf(item),
     listOf(pack),
   )

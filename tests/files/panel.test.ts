@@ -106,7 +106,7 @@ describe('the track panel', () => {
     fireEvent.input(await screen.findByLabelText('Days', { selector: 'input[type=text]' }), {
       target: { value: '0' },
     })
-    expect(screen.getByText('Days: write a whole number from 1 to 499.')).toBeTruthy()
+    expect(screen.getByText('Days: write a whole number from 1 to 401.')).toBeTruthy()
     expect(screen.queryByText('Use these stops')).toBeNull()
   })
 })

@@ -47,6 +47,15 @@ describe('a shared link', () => {
     expect(reckon(completePlan(read.document))).toEqual(reckon(completePlan(demoPlan)))
   })
 
+  test('brings the weather of the trip and of a leg, and the mark of a shop', async () => {
+    const [start, first, ...rest] = demoPlan.trip.stops
+    const stop = { ...first!, shop: true, leg: { ...first!.leg!, sun: false } }
+    const weather = { airC: 31, humidity: 0.25, sun: true }
+    const document = { ...demoPlan, trip: { ...demoPlan.trip, stops: [start!, stop, ...rest], weather } }
+    const read = await readLink(new URL(await linkOf(document)).hash)
+    expect(read).toMatchObject({ ok: true, document: { trip: document.trip } })
+  })
+
   test('stays below the length that most programs pass on, for the demo plan', async () => {
     expect((await linkOf(demoPlan)).length).toBeLessThanOrEqual(SHARE_CAPS.easyLinkChars)
   })

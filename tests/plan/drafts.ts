@@ -46,13 +46,18 @@ function fields(names: string, value: fc.Arbitrary<unknown> = number) {
 const part = (shape: Record<string, fc.Arbitrary<unknown>>) => fc.record(shape, { requiredKeys: [] })
 const choice = (...words: string[]) => maybe(fc.constantFrom(...words, 'other'))
 
-const leg = part({ ...fields('km ascentM descentM hours airC humidity'), ground: choice('trail', 'sand') })
+const leg = part({
+  ...fields('km ascentM descentM hours airC humidity'),
+  sun: maybe(fc.boolean()),
+  ground: choice('trail', 'sand'),
+})
 const stop = part({
   id,
   name: maybe(fc.string()),
   water: choice('sure', 'none'),
   ...fields('nights'),
   resupply: maybe(fc.boolean()),
+  shop: maybe(fc.boolean()),
   leg: maybe(leg),
 })
 const item = part({
@@ -92,6 +97,7 @@ const draft = part({
       meals: maybe(meals),
       water: maybe(part(fields('campLitres'))),
       pace: maybe(part(fields('flatKmh'))),
+      weather: maybe(part({ ...fields('airC humidity'), sun: maybe(fc.boolean()) })),
     }),
   ),
   gear: maybe(fc.array(maybe(item), { maxLength: 4 })),
@@ -112,6 +118,7 @@ export const anyTyped = fc.dictionary(
       'gear/a/litres',
       'trip/stops/a/leg/km',
       'trip/water/campLitres',
+      'trip/weather/airC',
       'packs/a/setups/b/massKg',
     ),
     fc.string(),

@@ -38,6 +38,7 @@ export const refused: [path: string, value: unknown, word: string][] = [
   ['trip.stops[1].water', 'some', '"sure", "doubtful", "none"'],
   ['trip.stops[1].meals', 'half', '"carried", "provided"'],
   ['trip.stops[1].resupply', 'yes', 'true or false'],
+  ['trip.stops[1].shop', 'yes', 'true or false'],
   ['trip.stops[1].leg.km', undefined, '0 to 500 km'],
   ['trip.stops[1].leg.km', -1, '0 to 500 km'],
   ['trip.stops[1].leg.ascentM', 1e5, '0 to 20000 m'],
@@ -45,6 +46,7 @@ export const refused: [path: string, value: unknown, word: string][] = [
   ['trip.stops[1].leg.hours', -1, '0 to 200 h'],
   ['trip.stops[1].leg.airC', 200, '-60 to 60 °C'],
   ['trip.stops[1].leg.humidity', 50, '0 to 1'],
+  ['trip.stops[1].leg.sun', 1, 'true or false'],
   ['trip.stops[1].leg.ground', 'mud', '"paved"'],
   ['trip.stops[2].nights', 1, 'trip ends here'],
   ['trip.stops[2].resupply', true, 'trip ends here'],
@@ -60,6 +62,10 @@ export const refused: [path: string, value: unknown, word: string][] = [
   ['trip.meals.deficit', 1, '0 to 0.9'],
   ['trip.meals.ration', 'more', '"fixed", "energy"'],
   ['trip.meals.supperAfterEnd', 'no', 'true or false'],
+  ['trip.weather', 24, 'braces'],
+  ['trip.weather.airC', 75, '-60 to 60 °C'],
+  ['trip.weather.humidity', 50, '0 to 1'],
+  ['trip.weather.sun', 'full', 'true or false'],
   ['trip.wet', 'yes', 'true or false'],
   ['gear', {}, 'square brackets'],
   ['gear[0].id', undefined, 'text'],
@@ -109,6 +115,13 @@ export const refused: [path: string, value: unknown, word: string][] = [
 
 export const unknownFields = [
   ...['weight', 'carrier.weight', 'trip.days', 'trip.stops[1].lat', 'trip.stops[1].leg.miles'],
-  ...['trip.pace.kmh', 'trip.water.litres', 'trip.meals.lunch', 'gear[0].weight', 'gear[2].fuel.grams'],
+  ...[
+    'trip.pace.kmh',
+    'trip.water.litres',
+    'trip.meals.lunch',
+    'trip.weather.wind',
+    'gear[0].weight',
+    'gear[2].fuel.grams',
+  ],
   ...['packs[0].brand', 'packs[0].setups[0].weight', 'settings.factor', 'carrier.constructor'],
 ]

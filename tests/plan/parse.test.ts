@@ -100,7 +100,10 @@ describe('a plan', () => {
     expect(parsed.plan).toMatchObject({
       carrier: { loadShareLimit: 0.2, heightCm: null, ageYears: null, sex: null },
       trip: {
-        stops: [{ water: 'sure', nights: 0, leg: null }, { leg: { humidity: 0.5, ground: 'trail' } }],
+        stops: [
+          { water: 'sure', nights: 0, leg: null },
+          { leg: { airC: null, humidity: null, sun: null, ground: 'trail' } },
+        ],
         pace: { flatKmh: 4, climbMPerH: 300, descendMPerH: 500 },
         meals: {
           breakfast: 0.25,

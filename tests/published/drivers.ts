@@ -22,6 +22,7 @@ import {
   simplifiedWbgtC,
   stullWetBulbC,
   swissMinPerKm,
+  thirstyRate,
   toblerKmh,
   typicalWatts,
   vapourPressureHPa,
@@ -59,6 +60,8 @@ export interface Driver {
 const din = (i: Inputs) => value(blendedHours(totals(i)))
 const swiss = (i: Inputs) => value(swissMinPerKm({ slope: i('slope') }))
 const rates = { equation: 'water rate', source: 'tb-med-507' }
+const thirsty = (i: Inputs, fullSun: boolean) =>
+  value(thirstyRate({ wbgtC: i('wbgtC'), watts: i('watts'), fullSun }))
 const lhv = { equation: 'heating value', source: 'fuel-enthalpies' }
 const heat = { equation: 'heat for water', source: 'water-heats' }
 const grams = { equation: 'fuel mass', source: 'fuel-enthalpies' }
@@ -153,6 +156,15 @@ export const drivers: Record<string, Driver> = {
   bom_wbgt_: { equation: 'simplified WBGT', source: 'bom-wbgt', run: i => value(simplifiedWbgtC(air(i))) },
   stull_: { equation: 'wet bulb', source: 'stull-2011', run: i => value(stullWetBulbC(air(i))) },
   tb507_cat: { ...rates, run: tableRow },
+  tb507_individual: { ...rates, run: i => thirsty(i, false).addedLitresPerHour / litresPerQuart },
+  tb507_sun: {
+    ...rates,
+    run: i => {
+      const [shade, sun] = [thirsty(i, false), thirsty(i, true)]
+      return (sun.addedLitresPerHour - shade.addedLitresPerHour) / litresPerQuart
+    },
+  },
+  thirsty_: { ...rates, run: i => thirsty(i, i.flag('sun')).litresPerHour },
   tb507_max_hour: { ...rates, run: () => maxLitresPerHour / litresPerQuart },
   tb507_max_day: { ...rates, run: () => maxLitresPerDay / litresPerQuart },
   tb507_watts: {

@@ -56,6 +56,10 @@ const calls: Record<string, [fields: Fields, call: Call]> = {
   simplifiedWbgtC: [airFields, eq.simplifiedWbgtC as unknown as Call],
   stullWetBulbC: [airFields, eq.stullWetBulbC as unknown as Call],
   waterRate: [{ wbgtC: 20, watts: 400 }, eq.waterRate as Call],
+  thirstyRate: [
+    { wbgtC: 20, watts: 400 },
+    fields => eq.thirstyRate({ ...(fields as { wbgtC: number; watts: number }), fullSun: true }),
+  ],
   cappedLitresPerHour: [{ litresPerHour: 0.5 }, eq.cappedLitresPerHour as Call],
   pressurePa: [{ altitudeM: 1200 }, eq.pressurePa as Call],
   saturationK: [{ pressurePa: 90_000 }, eq.saturationK as Call],

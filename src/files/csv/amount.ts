@@ -2,7 +2,7 @@
 // brought to bear.
 
 import type { Limit } from '../../plan'
-import { formatQuantity, parseQuantity, type Quantity, type Unit, unitChoices } from '../../units'
+import { bareUnitOf, formatQuantity, parseQuantity, type Quantity, type Unit, unitChoices } from '../../units'
 import { type Decimal, withPoints } from './decimal'
 import type { Amount } from './fields'
 
@@ -29,7 +29,8 @@ export function readAmount(
   if (parsed.value === null) return { value: null }
   const value = atLimit(parsed.value, limit)
   if (value < limit.min || value > limit.max) {
-    const show = (amount: number) => formatQuantity(kind, amount, { system: 'metric' })
+    const isUs = unit === bareUnitOf(kind, 'us', true) && unit !== bareUnitOf(kind, 'metric', true)
+    const show = (amount: number) => formatQuantity(kind, amount, { system: isUs ? 'us' : 'metric' })
     return { why: `it must lie between ${show(limit.min)} and ${show(limit.max)}` }
   }
   return { value }

@@ -210,7 +210,7 @@ export const FIELDS: Readonly<Record<FieldName, Field>> = {
   },
   startC: {
     label: 'Water starts at',
-    reading: amount('temperature', LIMITS.fuel.startC, '°C'),
+    reading: amount('temperature', LIMITS.fuel.startC, '°C', '°F'),
     path: ['fuel', 'startC'],
   },
   altitude: {

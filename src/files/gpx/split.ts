@@ -3,7 +3,7 @@
 // made for whole legs; the sum is scaled to the blend of the whole way. All distances here are judgements of ours.
 
 import type { Pace } from '../../equations'
-import { CAPS } from '../../plan'
+import { CAPS, MOST_DAYS } from '../../plan'
 import { hoursOf, kmAtShare, legBetween } from './legs'
 import { soundsLikeWater } from './name'
 import type { MeasuredTrack, Pass, Refused } from './types'
@@ -14,7 +14,7 @@ export const SNAP_KM = 1.5
 const END_KM = 0.2
 
 const SPLIT_LIMITS = {
-  days: { min: 1, max: CAPS.stops - 1, unit: 'days' },
+  days: { min: 1, max: MOST_DAYS, unit: 'days' },
   hours: { min: 0.5, max: 24, unit: 'h a day' },
 } as const
 

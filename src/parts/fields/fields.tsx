@@ -92,6 +92,7 @@ export function ToggleField({ path, label, usual, hint }: FieldProps & { usual: 
       <label class="toggle">
         <input
           type="checkbox"
+          data-path={path}
           checked={typeof value === 'boolean' ? value : usual}
           onChange={event => set(event.currentTarget.checked)}
         />

@@ -3,4 +3,4 @@ export { ChoiceField, type Option, SelectField, TextField, ToggleField } from '.
 export { QuantityField } from './QuantityField'
 export { SelectOne } from './SelectOne'
 export { UnitsChoice } from './UnitsChoice'
-export { type Edited, EditedFields, useEdited, useSystem } from './useField'
+export { type Edited, EditedFields, useEdited, useField, useSystem } from './useField'

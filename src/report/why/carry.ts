@@ -6,7 +6,7 @@ import { marginText } from '../shown'
 import { originOf } from './origins'
 import { sumOf, told, type Unshown } from './sum'
 import type { Explanation, WhyContext, WhyInput } from './types'
-import { flowText, legName, legPath } from './words'
+import { airPath, legName, legPath } from './words'
 
 /** The stretch from a source to the next: its legs, its dry camps and the reserve. */
 export function whyCarry(context: WhyContext, carry: WaterCarry): Explanation {
@@ -17,9 +17,9 @@ export function whyCarry(context: WhyContext, carry: WaterCarry): Explanation {
     const leg = stop + i
     const { hours, waterLitres, litresPerHour } = reckoning.legs[leg]!
     return {
-      label: `to ${legName(context, leg)}: ${shown.hours(hours)} at ${flowText(litresPerHour, shown.system)}`,
+      label: `to ${legName(context, leg)}: ${shown.hours(hours)} at ${shown.flow(litresPerHour)}`,
       value: waterLitres,
-      path: water.litresPerHour === 'from-heat' ? legPath(context, leg, 'airC') : 'trip/water/litresPerHour',
+      path: water.litresPerHour === 'from-heat' ? airPath(context, leg, 'airC') : 'trip/water/litresPerHour',
     }
   })
   const camps = stops.slice(stop + 1, to).flatMap((camp, i): Unshown[] => {
@@ -107,7 +107,7 @@ function rateInputs({ plan, shown }: WhyContext): WhyInput[] {
   return [
     {
       label: 'Drunk while walking',
-      value: flowText(litresPerHour, shown.system),
+      value: shown.flow(litresPerHour),
       from: originOf(litresPerHour, usual, DEFAULT_ORIGINS.litresPerHour),
       path: 'trip/water/litresPerHour',
     },

@@ -26,7 +26,7 @@ import { whyTag } from './tag'
 import { whyCover, whyTrips } from './trips'
 import type { About, Explanation, FoundAbout, PlanAbout, WhyContext } from './types'
 import { whyWalkingTime } from './walking-time'
-import { whyHeat, whyLegWater } from './water'
+import { whyHeat, whyHeatTable, whyLegWater } from './water'
 
 /** Empty where the figure is not computed: none is given, or the hiker's own stands. */
 export function explain(about: About, context: WhyContext): Explanation[] {
@@ -76,6 +76,8 @@ export function explain(about: About, context: WhyContext): Explanation[] {
         : whyBodyShare(setupContext(context, about.setup))
     case 'heat':
       return [whyHeat(context, about.leg)]
+    case 'heat-table':
+      return whyHeatTable(context, about.leg)
     case 'sure':
       return whySure(context)
     case 'carry':

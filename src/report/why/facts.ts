@@ -5,7 +5,7 @@ import { fieldPath } from '../../plan'
 import { type Moment, makeupAt, rigidInBody, stowsOf } from '../../reckon'
 import { momentAt, momentIndex, placeText } from '../places'
 import { whyCarry } from './carry'
-import { shareLimit } from './share-limit'
+import { commonShare, shareLimit } from './share-limit'
 import { sumOf, told } from './sum'
 import { litresPath, massPath, nameOf, thingParts } from './things'
 import type { Explanation, WhyContext } from './types'
@@ -150,6 +150,7 @@ export function whyLoadShare(context: WhyContext): Explanation {
       { label: 'Heaviest load', value: shown.kg(peakLoadFullWaterKg) },
       { label: 'Body mass', value: shown.kg(plan.carrier.massKg), path: 'carrier/massKg' },
       shareLimit(context),
+      ...commonShare(context),
     ],
     result: { value: share, text: shown.percent(share) },
   })

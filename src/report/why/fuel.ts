@@ -14,7 +14,7 @@ import {
 import { fieldPath, type Plan } from '../../plan'
 import { given } from '../given'
 import type { Explanation, WhyContext, WhyOther } from './types'
-import { degreesText, numberText } from './words'
+import { numberText } from './words'
 
 const KIND_NAMES = {
   gas: 'gas, 80 % isobutane with 20 % propane',
@@ -57,8 +57,8 @@ export function whyFuel(context: WhyContext, id: string): Explanation[] {
     inputs: [
       { label: 'Fuel', value: KIND_NAMES[kind], path: at('kind') },
       { label: 'Water brought to the boil', value: shown.litres(boilLitres), path: at('boilLitres') },
-      { label: 'It starts at', value: degreesText(startC, shown.system), path: at('startC') },
-      { label: 'It boils at', value: degreesText(boilsAtC, shown.system), path: at('altitudeM') },
+      { label: 'It starts at', value: shown.degreesFine(startC), path: at('startC') },
+      { label: 'It boils at', value: shown.degreesFine(boilsAtC), path: at('altitudeM') },
       { label: 'Heat to boil it', value: `${numberText(boilKj, 0)} kJ` },
       { label: 'Water melted from snow', value: shown.litres(meltLitres), path: at('meltLitres') },
       { label: 'Heat to melt it', value: `${numberText(meltKj, 0)} kJ` },
@@ -74,7 +74,7 @@ export function whyFuel(context: WhyContext, id: string): Explanation[] {
     range: { bounds: [], note: 'The ranges of the fields are ours; all inputs are inside.' },
     instead: null,
     sourceKeys: ['water-heats', 'fuel-enthalpies', 'our-judgement'],
-    ignores: 'simmering, priming, cold cartridges; snow counts as −10 °C and is melted to 10 °C.',
+    ignores: `simmering, priming, cold cartridges; snow counts as ${shown.degrees(snow.snowC)} and is melted to ${shown.degrees(snow.endC)}.`,
     others: {
       title: 'Of it',
       list: [
@@ -97,11 +97,11 @@ function whyBoiling(
     equation: 'Standard atmosphere, then the IAPWS saturation equation',
     says: 'Air pressure by altitude, and the temperature at which water boils under it.',
     inputs: [{ label: 'Altitude', value: shown.metres(altitudeM), path }],
-    result: { value: boilsAtC, text: degreesText(boilsAtC, shown.system) },
+    result: { value: boilsAtC, text: shown.degreesFine(boilsAtC) },
     range: { bounds: [], note: `From ${shown.metres(min)} to ${shown.metres(max)}: inside.` },
     instead: null,
     sourceKeys: ['isa-1975', 'iapws-if97'],
-    ignores: 'the weather, about ± 1 K, and salt in the water.',
+    ignores: 'the weather, worth a degree or so, and salt in the water.',
     others: null,
   }
 }

@@ -8,7 +8,6 @@ export { rationText } from './ration'
 export { restingKcalOf } from './resting'
 export type * from './types'
 export {
-  flowText,
   kcalRangeText,
   kcalRoughText,
   kcalText,

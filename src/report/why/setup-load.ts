@@ -5,7 +5,7 @@ import { momentAt, placeText } from '../places'
 import { marginText, percentOver } from '../shown'
 import { settingInput } from './origins'
 import { type SetupContext, setupPath, spareText } from './setup-words'
-import { shareLimit } from './share-limit'
+import { commonShare, shareLimit } from './share-limit'
 import { sumOf, told, type Unshown } from './sum'
 import type { Explanation } from './types'
 
@@ -133,6 +133,7 @@ function share(context: SetupContext): Explanation {
       { label: 'Carried', value: shown.kg(carriedKg) },
       { label: 'Body mass', value: shown.kg(plan.carrier.massKg), path: 'carrier/massKg' },
       shareLimit(context),
+      ...commonShare(context),
     ],
     result: { value: bodyMassShare, text: percentOver(bodyMassShare, plan.carrier.loadShareLimit, shown) },
   })

@@ -1,8 +1,23 @@
 // The share of body mass that a hiker wants to carry at most, as an input of a reason.
 
 import { defaults } from '../../plan'
+import { percentOver } from '../shown'
 import { originOf } from './origins'
 import type { WhyContext, WhyInput } from './types'
+
+/** The share at which common practice stops, where the load is over it. */
+export function commonShare({ reckoning, shown }: WhyContext): WhyInput[] {
+  return reckoning.notices.flatMap(notice =>
+    notice.code === 'load-over-common-practice'
+      ? [
+          {
+            label: 'Common practice stops at',
+            value: `${shown.percent(notice.limit)}; with the lightest pack it is ${percentOver(notice.share, notice.limit, shown)}`,
+          },
+        ]
+      : [],
+  )
+}
 
 export function shareLimit({ plan: { carrier }, shown }: WhyContext): WhyInput {
   const { loadShareLimit: value, ageYears } = carrier

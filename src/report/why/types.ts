@@ -15,7 +15,7 @@ export type About =
   | { kind: 'fuel' | 'cartridges'; item: string }
   | { kind: 'body-litres' | 'peak-load' | 'base-weight' | 'facts' | 'bears' | 'sure' }
   | { kind: 'load-share'; setup?: number }
-  | { kind: 'heat'; leg: number }
+  | { kind: 'heat' | 'heat-table'; leg: number }
   | { kind: 'moment-load' | 'moment-litres'; moment: number; pack?: number }
   | { kind: 'carry'; stop: number; camps?: readonly DryCamp[] }
   | { kind: 'set-up' | 'reach'; setup: number }

@@ -4,21 +4,19 @@
 import {
   airRanges,
   heatCategories,
-  litresPerQuart,
   maxLitresPerHour,
   planningAnchors,
-  simplifiedWbgtC,
+  thirstyLitresPerHour,
+  thirstyRamp,
   typicalWatts,
-  type WaterRate,
   type WorkClass,
-  waterRate,
   workClassLimits,
 } from '../../equations'
-import { ASSUMED_AIR_C } from '../../reckon'
-import { given } from '../given'
+import { airOfLeg, type HeatRate, heatRateAt, LEAST_ON_ASSUMED_AIR, type LegAir } from '../../reckon'
 import { effortOf } from './effort'
+import { sumOf, told } from './sum'
 import type { Explanation, WhyContext } from './types'
-import { degreesText, flowText, legName, legPath, numberText, wattsText } from './words'
+import { airPath, legName, legPath, wattsText } from './words'
 
 const CLASSES: WorkClass[] = ['easy', 'moderate', 'hard']
 const CLASS_LIMITS: Record<WorkClass, string> = {
@@ -26,31 +24,36 @@ const CLASS_LIMITS: Record<WorkClass, string> = {
   moderate: `${workClassLimits.moderateFromW} to ${workClassLimits.hardFromW} W`,
   hard: `${workClassLimits.hardFromW} W and more`,
 }
-/** What a person, and full sun or shade, may each add or take away: a quarter quart in the table's own words. */
-const quarterQuart = litresPerQuart / 4
+const MADE_FOR = 'Made for acclimatised soldiers in uniform, for at least four hours of work with rests.'
+const IGNORES = 'body size, acclimatisation, the rest minutes of the table.'
 const tableFromC = heatCategories[0]!.fromWbgtC
 
 /** None where the rate is the hiker's own. */
 export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
   const { plan, reckoning, shown } = context
   if (plan.trip.water.litresPerHour !== 'from-heat') return []
-  const { airC, humidity } = plan.trip.stops[leg + 1]!.leg!
-  const air = { airC: airC ?? ASSUMED_AIR_C, humidity }
-  const wbgtC = given(simplifiedWbgtC(air))
+  const air = airOfLeg(plan, leg)
+  const { wbgtC } = air
   const effort = effortOf(context, leg)
-  const { rate, held } = rateFor(wbgtC, effort?.watts ?? null, reckoning.legs[leg]!.litresPerHour)
-  const flow = (litresPerHour: number) => flowText(litresPerHour, shown.system)
+  const { rate, held } = rateFor(air, effort?.watts ?? null, reckoning.legs[leg]!.litresPerHour)
+  const { flow, degreesFine } = shown
   const rests = wbgtC >= tableFromC
   const category = heatCategories.findLast(({ fromWbgtC }) => wbgtC >= fromWbgtC)
 
-  const own: Explanation = {
+  const sum = sumOf({
     title: `Water for an hour on the way to ${legName(context, leg)}`,
     equation: rests ? 'Table of TB MED 507 (2003)' : 'Planning rates of ours',
-    says: rests
-      ? `Heat category ${category?.category}, ${rate.workClass} work. Room to carry, not a drinking target.`
-      : `The table begins at ${degreesText(tableFromC, shown.system)} WBGT; below it straight lines between ${planningAnchors.map(anchor => degreesText(anchor.wbgtC, shown.system)).join(', ')}. Room to carry, not a drinking target.`,
+    says: `${
+      rests
+        ? `Heat category ${category?.category}, ${rate.workClass} work.`
+        : `The table begins at ${degreesFine(tableFromC)} WBGT; below it straight lines between ${planningAnchors.map(anchor => degreesFine(anchor.wbgtC)).join(', ')}.`
+    } On top comes what thirsty people need, from nothing at ${degreesFine(thirstyRamp.fromWbgtC)} to all of it from ${degreesFine(thirstyRamp.fullWbgtC)}. Room to carry, not a drinking target.`,
+    kind: 'flow',
+    system: shown.system,
+    show: flow,
+    parts: partsOf(rate, air),
     inputs: [
-      { label: 'Heat of the air (WBGT)', value: degreesText(wbgtC, shown.system) },
+      { label: 'Heat of the air (WBGT)', value: degreesFine(wbgtC) },
       effort
         ? { label: 'Walking power', value: wattsText(effort.watts) }
         : { label: 'Walking power', value: 'none under 14 years: taken as moderate work' },
@@ -58,6 +61,7 @@ export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
         label: 'Work class',
         value: `${rate.workClass}: ${CLASS_LIMITS[rate.workClass]}; it stands for ${wattsText(typicalWatts[rate.workClass])}${held ? '. At the edge of two classes the harder stands' : ''}`,
       },
+      { label: 'Full sun', value: air.fullSun ? 'yes' : 'no', path: airPath(context, leg, 'sun') },
       {
         label: 'Never more than',
         value: `${flow(maxLitresPerHour)}${rate.capped ? ', which is met here' : ''}`,
@@ -69,78 +73,117 @@ export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
       },
       { label: 'Water of the leg', value: shown.water(reckoning.legs[leg]!.waterLitres) },
     ],
-    result: { value: rate.litresPerHour, text: flow(rate.litresPerHour) },
     range: {
       bounds: [],
       note: rests
-        ? 'Made for acclimatised soldiers in uniform, for at least four hours of work with rests.'
+        ? MADE_FOR
         : 'Outside the table: these lower rates join its first category and lie above the losses that ISO 7933 predicts for easy and moderate walking.',
     },
     instead: rate.capped
       ? `The rate would be higher; it is held at ${flow(maxLitresPerHour)}. Change hour, pace or route.`
-      : null,
-    sourceKeys: rests ? ['tb-med-507', 'montain-1999'] : ['our-judgement', 'montain-1999'],
-    ignores: 'body size, acclimatisation, the rest minutes of the table.',
+      : rate.raised
+        ? `The air is assumed, so no less than the usual ${flow(LEAST_ON_ASSUMED_AIR)} counts.`
+        : null,
+    sourceKeys: rests
+      ? ['tb-med-507', 'montain-1999', 'our-judgement']
+      : ['our-judgement', 'montain-1999', 'tb-med-507'],
+    ignores: IGNORES,
     others: {
       title: 'How far it may be off',
-      list: [
-        {
-          label: 'From person to person',
-          value: quarterQuart,
-          text: `± ${flow(quarterQuart)}`,
-          sourceKeys: ['tb-med-507'],
-        },
-        {
-          label: 'Full sun or full shade',
-          value: quarterQuart,
-          text: `± ${flow(quarterQuart)} more`,
-          sourceKeys: ['tb-med-507'],
-        },
-      ],
-      note: `So somewhere from ${flow(Math.max(0, rate.litresPerHour - 2 * quarterQuart))} to ${flow(rate.litresPerHour + 2 * quarterQuart)}, and never over ${flow(maxLitresPerHour)}.`,
+      list: ['From person to person', 'Full sun or full shade'].map((label, i) => ({
+        label,
+        value: thirstyLitresPerHour,
+        text: `± ${flow(thirstyLitresPerHour)}${i === 0 ? '' : ' more'}`,
+        sourceKeys: ['tb-med-507'],
+      })),
+      note: 'The rate counts them towards more and never towards less: it is for who drinks most.',
     },
-  }
-  return [own, whyWbgt(context, leg, wbgtC)]
+  })
+  // The parts add up to the engine's rate but for the last bit.
+  const own = { ...sum, result: { value: rate.litresPerHour, text: flow(rate.litresPerHour) } }
+  return [own, whyWbgt(context, leg, air)]
 }
+
+/** What the heat table asks for on a leg, where the hiker's own rate is less. */
+export function whyHeatTable(context: WhyContext, leg: number): Explanation[] {
+  const { plan, shown } = context
+  const air = airOfLeg(plan, leg)
+  const effort = effortOf(context, leg)
+  const { tableLitresPerHour, workClass } = heatRateAt(air, effort?.watts ?? null)
+  const { litresPerHour } = plan.trip.water
+  const own = told({
+    title: `The heat table on the way to ${legName(context, leg)}`,
+    equation: 'Table of TB MED 507 (2003)',
+    says: 'Water for an hour by heat and work, for who needs as much as most. Room to carry, not a drinking target.',
+    inputs: [
+      { label: 'Heat of the air (WBGT)', value: shown.degreesFine(air.wbgtC) },
+      {
+        label: 'Work class',
+        value: `${workClass}: ${CLASS_LIMITS[workClass]}${effort ? `; it is ${wattsText(effort.watts)}` : ', taken as such under 14 years'}`,
+      },
+      ...(typeof litresPerHour === 'number'
+        ? [{ label: 'Your rate', value: shown.flow(litresPerHour), path: 'trip/water/litresPerHour' }]
+        : []),
+    ],
+    result: { value: tableLitresPerHour, text: shown.flow(tableLitresPerHour) },
+    range: { bounds: [], note: MADE_FOR },
+    sourceKeys: ['tb-med-507', 'montain-1999'],
+    ignores: IGNORES,
+  })
+  return [own, whyWbgt(context, leg, air)]
+}
+
+function partsOf(
+  { litresPerHour, tableLitresPerHour, addedLitresPerHour, workClass }: HeatRate,
+  { fullSun }: LegAir,
+) {
+  const own = fullSun ? addedLitresPerHour / 2 : addedLitresPerHour
+  return [
+    { label: `for ${workClass} work in this heat`, value: tableLitresPerHour },
+    { label: 'for who is thirstier than most', value: own },
+    { label: 'for full sun', value: addedLitresPerHour - own },
+    {
+      label: 'held to the most, or raised to the usual rate',
+      value: roundedAway(litresPerHour - tableLitresPerHour - addedLitresPerHour),
+    },
+  ]
+}
+
+/** What is only rounding is nothing. */
+const roundedAway = (value: number) => (Math.abs(value) < 1e-12 ? 0 : value)
 
 /** The heat of the air on a leg, and from where it is dangerous. */
 export function whyHeat(context: WhyContext, leg: number): Explanation {
-  const { airC, humidity } = context.plan.trip.stops[leg + 1]!.leg!
-  const own = whyWbgt(context, leg, given(simplifiedWbgtC({ airC: airC ?? ASSUMED_AIR_C, humidity })))
-  const from = degreesText(heatCategories[2]!.fromWbgtC, context.shown.system)
+  const own = whyWbgt(context, leg, airOfLeg(context.plan, leg))
+  const from = context.shown.degreesFine(heatCategories[2]!.fromWbgtC)
   return {
     ...own,
-    says: `${own.says} From ${from} the table of TB MED 507 lets moderate work go on for two thirds of an hour at most.`,
+    says: `${own.says} The table of TB MED 507 begins at ${context.shown.degreesFine(tableFromC)}; from ${from} it lets moderate work go on for two thirds of an hour at most.`,
     sourceKeys: [...own.sourceKeys, 'tb-med-507'],
   }
 }
 
-function whyWbgt(context: WhyContext, leg: number, wbgtC: number): Explanation {
-  const { plan, shown } = context
-  const { airC, humidity } = plan.trip.stops[leg + 1]!.leg!
+function whyWbgt(context: WhyContext, leg: number, { airC, assumed, humidity, wbgtC }: LegAir): Explanation {
+  const { degrees, degreesFine, percent } = context.shown
   const { min, max } = airRanges.airC
   return {
     title: 'Heat of the air',
     equation: 'Simplified wet-bulb globe temperature (WBGT)',
-    says: 'One figure for heat from air temperature and humidity, in fairly strong sun and light wind.',
+    says: `One figure for heat from air temperature and humidity, in fairly strong sun and light wind: about ${degrees(wbgtC)}.`,
     inputs: [
       {
         label: 'Air',
-        value:
-          airC === null
-            ? `${degreesText(ASSUMED_AIR_C, shown.system)}, assumed`
-            : degreesText(airC, shown.system),
-        path: legPath(context, leg, 'airC'),
+        value: assumed ? `${degreesFine(airC)}, assumed` : degreesFine(airC),
+        path: airPath(context, leg, 'airC'),
       },
-      { label: 'Humidity', value: shown.percent(humidity), path: legPath(context, leg, 'humidity') },
+      { label: 'Humidity', value: percent(humidity), path: airPath(context, leg, 'humidity') },
     ],
-    result: { value: wbgtC, text: degreesText(wbgtC, shown.system) },
+    result: { value: wbgtC, text: degreesFine(wbgtC) },
     range: {
       bounds: [],
-      note: `The formula names no range. Here it takes air from ${degreesText(min, shown.system)} to ${degreesText(max, shown.system)}: inside.`,
+      note: `The formula names no range. Here it takes air from ${degrees(min)} to ${degrees(max)}: inside.`,
     },
-    instead:
-      airC === null ? `No air temperature was given: ${numberText(ASSUMED_AIR_C, 0)} °C stands in.` : null,
+    instead: assumed ? `No air temperature was given: ${degrees(airC)} stands in.` : null,
     sourceKeys: ['bom-wbgt'],
     ignores:
       'real sun and wind: too high under cloud, in wind or at night, perhaps too low in still air under full sun.',
@@ -149,11 +192,10 @@ function whyWbgt(context: WhyContext, leg: number, wbgtC: number): Explanation {
 }
 
 /** The rate the engine used. At the edge of two classes it may have held the harder one of two rounds. */
-function rateFor(wbgtC: number, watts: number | null, used: number): { rate: WaterRate; held: boolean } {
-  const rateAt = (power: number) => given(waterRate({ wbgtC, watts: power }))
-  const rate = rateAt(watts ?? typicalWatts.moderate)
+function rateFor(air: LegAir, watts: number | null, used: number): { rate: HeatRate; held: boolean } {
+  const rate = heatRateAt(air, watts)
   if (rate.litresPerHour === used) return { rate, held: false }
-  const other = CLASSES.map(work => rateAt(typicalWatts[work])).find(
+  const other = CLASSES.map(work => heatRateAt(air, typicalWatts[work])).find(
     ({ litresPerHour }) => litresPerHour === used,
   )
   return other ? { rate: other, held: true } : { rate, held: false }

@@ -16,10 +16,6 @@ export const kcalRangeText = (low: number, high: number) => {
 }
 export const wattsText = (watts: number) => `${formatQuantity('number', watts, plain(0))} W`
 export const numberText = (value: number, digits: number) => formatQuantity('number', value, plain(digits))
-export const flowText = (litresPerHour: number, system: System) =>
-  formatQuantity('flow', litresPerHour, { system, digits: 2 })
-export const degreesText = (celsius: number, system: System) =>
-  formatQuantity('temperature', celsius, { system, digits: 1 })
 export const speedText = (kmh: number, system: System) => formatQuantity('speed', kmh, { system })
 export const longText = (km: number, system: System) => formatQuantity('distance', km, { system, digits: 0 })
 export const climbRateText = (mPerH: number, system: System) =>
@@ -47,6 +43,12 @@ export function bound(
 export function legPath({ stopIds }: WhyContext, leg: number, field: string): string | undefined {
   const id = stopIds[leg + 1]
   return id === undefined ? undefined : fieldPath('trip', 'stops', id, 'leg', field)
+}
+
+/** The path of what the leg says of its air, or where it says nothing, of the trip's weather. */
+export function airPath(context: WhyContext, leg: number, field: 'airC' | 'humidity' | 'sun') {
+  const own = context.plan.trip.stops[leg + 1]!.leg![field]
+  return own === null ? fieldPath('trip', 'weather', field) : legPath(context, leg, field)
 }
 
 export const legName = ({ plan }: WhyContext, leg: number): string => plan.trip.stops[leg + 1]!.name

@@ -17,7 +17,7 @@ const KINDS = [
   { value: 'gas', label: 'Gas' },
   { value: 'white-gas', label: 'White gas' },
   { value: 'ethanol', label: 'Alcohol (ethanol)' },
-  { value: 'methanol', label: 'Methanol' },
+  { value: 'methanol', label: 'Methanol (poisonous)' },
   { value: 'tablet', label: 'Solid tablets' },
 ]
 

@@ -10,6 +10,7 @@ import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import {
+  belongsAtAnswer,
   cautionsOf,
   contentsLimits,
   GENERAL_LINE,
@@ -46,7 +47,7 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
       <h2>Need</h2>
       <Answer {...{ plan, reckoning, shown, missing, onGo }} />
       <OwnOffer plan={plan} />
-      <Cautions cautions={cautions.filter(caution => caution.signal === 'WARNING')} onGo={onGo} />
+      <Cautions cautions={cautions.filter(belongsAtAnswer)} onGo={onGo} />
       <LeftOut entries={leftOut} onGo={onGo} />
       {takesNothing(plan) ? null : (
         <>
@@ -59,7 +60,7 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
       <Days plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
       <section aria-labelledby="cautions">
         <h3 id="cautions">Beware</h3>
-        <Cautions cautions={cautions.filter(caution => caution.signal !== 'WARNING')} onGo={onGo} />
+        <Cautions cautions={cautions.filter(caution => !belongsAtAnswer(caution))} onGo={onGo} />
         <p class="hint">{GENERAL_LINE}</p>
       </section>
     </div>

@@ -10,6 +10,7 @@ import {
   LIMITS,
   removeSetup,
 } from '../../plan'
+import { FIT_LINE } from '../../report'
 import { actions, newId } from '../../store'
 
 export function PackEditor({ pack }: { pack: DraftPack }) {
@@ -17,6 +18,7 @@ export function PackEditor({ pack }: { pack: DraftPack }) {
   const name = pack.name ?? 'pack'
   return (
     <>
+      <p class="hint">{FIT_LINE}</p>
       <TextField path={at('name')} label="Name" />
       <div class="fields">
         <QuantityField

@@ -7,7 +7,7 @@ import { MissingFigures } from '../../parts/missing'
 import { Cautions, Row } from '../../parts/pieces'
 import { addPack, type DraftPack, duplicatePack, LIMITS, movePack, type Plan, removePack } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import { missingOf, type Shown, shortCautions, shownIn } from '../../report'
+import { FIT_LINE, missingOf, type Shown, shortCautions, shownIn } from '../../report'
 import { type Comparison, comparisonOf } from '../../report/choosing'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import { type Detail, firstId, rowActions } from '../rows'
@@ -69,7 +69,9 @@ export function PacksScreen({ detail, onDetail, onGo }: PacksProps) {
       <h2>Packs</h2>
       {packs.length === 0 ? (
         <p>Type a few figures from a pack’s tag to see whether it does for this trip.</p>
-      ) : null}
+      ) : (
+        <p class="hint">{FIT_LINE}</p>
+      )}
       <div class="actions">
         <button type="button" onClick={() => toTop('shop')}>
           At the shop

@@ -26,8 +26,9 @@ interface SheetProps extends SheetParts {
 }
 
 const UNITS = {
-  metric: 'Masses in kilograms or grams, room and water in litres, ways in kilometres, climbs in metres.',
-  us: 'Masses in pounds or ounces, room in litres, water in quarts, ways in miles, climbs in feet.',
+  metric:
+    'Masses in kilograms or grams, room and water in litres, ways in kilometres, climbs in metres, heat in °C.',
+  us: 'Masses in pounds or ounces, room in litres, water in quarts, ways in miles, climbs in feet, heat in °F.',
 } as const
 
 export function Sheet({ leftOut, printed, ...parts }: SheetProps) {

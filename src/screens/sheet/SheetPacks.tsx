@@ -1,6 +1,6 @@
 // Each pack's set-ups, a line each: the answer, its weightiest reason, and what else there is in a word.
 
-import { ANSWERS, setupInWords } from '../../report'
+import { ANSWERS, FIT_LINE, setupInWords } from '../../report'
 import type { SheetParts } from './parts'
 
 const MOST = 8
@@ -12,6 +12,7 @@ export function SheetPacks({ plan, reckoning, shown }: SheetParts) {
   return (
     <section class="sheet-packs">
       <h3>Packs</h3>
+      <p class="small">{FIT_LINE}</p>
       <ul>
         {packs.slice(0, MOST).map(setup => {
           const { answer, verdicts } = setupInWords(setup, context)

@@ -4,7 +4,7 @@ import { useMemo } from 'preact/hooks'
 import { Choice, useSystem } from '../../parts/fields'
 import { AskedCard } from '../../parts/loose'
 import { Cautions } from '../../parts/pieces'
-import { shortCautions, shownIn, takesNothing } from '../../report'
+import { FIT_LINE, shortCautions, shownIn, takesNothing } from '../../report'
 import { type Asked, allTripsOf, askedByTrip, askedWithPack } from '../../report/choosing'
 import { actions, library, openTrip, reckoned, tripList } from '../../store'
 import { tripsToCompare } from '../trips'
@@ -88,6 +88,7 @@ export function ShopScreen() {
         </div>
         <TagFields text={text} read={read} system={system} onText={set} />
         <Judgement judged={judged} />
+        <p class="hint">{FIT_LINE}</p>
         <MoreTagFields text={text} read={read} onText={set} />
         <Keep
           tag={read.tag}

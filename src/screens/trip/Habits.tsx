@@ -3,7 +3,8 @@
 import { ChoiceField, QuantityField, ToggleField, useSystem } from '../../parts/fields'
 import { Why } from '../../parts/why'
 import { defaults, LIMITS } from '../../plan'
-import { flowText, kcalText, rationText, restingKcalOf } from '../../report/why'
+import { shownIn } from '../../report'
+import { kcalText, rationText, restingKcalOf } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
 
 export function Carrier() {
@@ -21,6 +22,7 @@ export function Carrier() {
           usual={70}
           usualFrom="a stand-in"
         />
+        <QuantityField path="carrier/ageYears" label="Age" kind="number" limit={LIMITS.carrier.ageYears} />
         <QuantityField
           path="carrier/loadShareLimit"
           label="Carry at most"
@@ -31,7 +33,7 @@ export function Carrier() {
         />
       </div>
       <details class="more">
-        <summary>Height, age, sex (for energy)</summary>
+        <summary>Height and sex (for energy)</summary>
         <div class="fields">
           <QuantityField
             path="carrier/heightCm"
@@ -39,7 +41,6 @@ export function Carrier() {
             kind="length"
             limit={LIMITS.carrier.heightCm}
           />
-          <QuantityField path="carrier/ageYears" label="Age" kind="number" limit={LIMITS.carrier.ageYears} />
         </div>
         <ChoiceField
           path="carrier/sex"
@@ -83,7 +84,7 @@ export function Water() {
       </label>
       <p class="hint" data-figures="cited">
         {fromHeat
-          ? 'From 25.6 °C WBGT by the table of TB MED 507 (2003), below by planning rates of ours. Give each leg its air temperature. A rate to carry, not a drinking target.'
+          ? 'In heat by the table of TB MED 507 (2003), below it by planning rates of ours, for who drinks most. Give the air under Weather. A rate to carry, not a drinking target.'
           : 'Room to carry, not a drinking target.'}
       </p>
       {fromHeat ? <HottestLeg /> : null}
@@ -122,7 +123,7 @@ export function Water() {
 
 /** The leg that asks for most in an hour stands for the rule; each leg answers for itself in its editor. */
 function HottestLeg() {
-  const system = useSystem()
+  const { flow } = shownIn(useSystem())
   const open = reckoned.value
   if (!open?.reckoned.ok) return null
   const rates = open.reckoned.reckoning.legs.map(({ litresPerHour }) => litresPerHour)
@@ -131,7 +132,7 @@ function HottestLeg() {
     <div data-figures="why">
       <Why
         about={{ kind: 'leg-water', leg }}
-        figure={`At most ${flowText(rates[leg]!, system)}, to ${open.plan.trip.stops[leg + 1]!.name}`}
+        figure={`At most ${flow(rates[leg]!)}, to ${open.plan.trip.stops[leg + 1]!.name}`}
       />
     </div>
   )
@@ -222,7 +223,7 @@ export function Pace() {
   return (
     <details class="more section">
       <summary>
-        <h3>Pace and weather</h3>
+        <h3>Pace</h3>
       </summary>
       <div class="fields">
         <QuantityField
@@ -250,11 +251,6 @@ export function Pace() {
           usualFrom={defaults.DEFAULT_ORIGINS.pace}
         />
       </div>
-      <ToggleField
-        path="trip/wet"
-        label="Rain is likely: a pack that is not sealed gets a liner"
-        usual={defaults.WET}
-      />
     </details>
   )
 }

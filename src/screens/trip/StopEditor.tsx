@@ -11,8 +11,9 @@ import {
 import { Why } from '../../parts/why'
 import { type DraftStop, defaults, fieldPath, LIMITS, setField } from '../../plan'
 import { shownIn } from '../../report'
-import { flowText, kcalRoughText } from '../../report/why'
+import { kcalRoughText } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
+import { LegWeather } from './Weather'
 
 interface Props {
   stop: DraftStop
@@ -77,17 +78,9 @@ function LegFields({ stop, at, computedHours }: LegProps) {
       )}
       <LegFigures id={stop.id} />
       <details class="more">
-        <summary>Heat and ground</summary>
+        <summary>Weather and ground</summary>
         <div class="fields">
-          <QuantityField path={at('airC')} label="Air" kind="temperature" limit={LIMITS.leg.airC} />
-          <QuantityField
-            path={at('humidity')}
-            label="Humidity"
-            kind="share"
-            limit={LIMITS.leg.humidity}
-            usual={defaults.LEG.humidity}
-            usualFrom={defaults.DEFAULT_ORIGINS.humidity}
-          />
+          <LegWeather at={at} />
           <SelectField
             path={at('ground')}
             label="Ground"
@@ -125,7 +118,7 @@ function LegFigures({ id }: { id: string }) {
         about={{ kind: 'leg-water', leg }}
         figure={
           fromHeat
-            ? `Water ${flowText(litresPerHour, shown.system)}, ${shown.water(waterLitres)} in all`
+            ? `Water ${shown.flow(litresPerHour)}, ${shown.water(waterLitres)} in all`
             : `Water ${shown.water(waterLitres)} on the leg`
         }
       />
@@ -163,6 +156,7 @@ function StayFields({ at }: AtProps) {
         ]}
       />
       <ToggleField path={at('resupply')} label="Resupply here: food is bought again" usual={false} />
+      <ToggleField path={at('shop')} label="Food can be bought here" usual={defaults.STOP.shop} />
     </>
   )
 }

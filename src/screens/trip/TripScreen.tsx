@@ -11,6 +11,7 @@ import { FromTrack } from './FromTrack'
 import { Carrier, Food, Pace, Water } from './Habits'
 import { QuickStart } from './QuickStart'
 import { StopEditor } from './StopEditor'
+import { Weather } from './Weather'
 
 const EDITS = { what: 'stop', move: moveStop, duplicate: duplicateStop, remove: removeStop }
 
@@ -31,6 +32,7 @@ export function TripScreen({ detail, onDetail }: Detail) {
         <Stops stops={stops} detail={detail} onDetail={onDetail} taken={taken} />
       )}
       <Carrier />
+      <Weather />
       <Water />
       <Food />
       <Pace />
@@ -135,7 +137,7 @@ function Summary({
         WATERS[stop.water ?? 'none'],
         stop.nights ? `${stop.nights} ${stop.nights === 1 ? 'night' : 'nights'}` : '',
         stop.meals === 'provided' ? 'meals provided' : '',
-        stop.resupply ? 'resupply' : '',
+        stop.resupply ? 'resupply' : stop.shop ? 'shop' : '',
       ]
   return (
     <>

@@ -3,7 +3,7 @@
 import { useMemo } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
 import { AskedCard } from '../../parts/loose'
-import { shownIn } from '../../report'
+import { FIT_LINE, shownIn } from '../../report'
 import { type AllTrips, allTripsOf } from '../../report/choosing'
 import { tripList } from '../../store'
 import { Covered } from './Covered'
@@ -46,6 +46,7 @@ export function AllTripsScreen() {
         <p>Choose a trip to see which packs do for it.</p>
       ) : (
         <>
+          <p class="hint">{FIT_LINE}</p>
           <Covered result={result} trips={namedPlans(result)} shown={shown} />
           {result.asked ? (
             <section aria-labelledby="one-pack">

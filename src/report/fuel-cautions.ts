@@ -1,0 +1,25 @@
+// What burns in the stove: a poison by name, and snow whose water is only there while the fuel lasts.
+
+import type { Plan } from '../plan'
+import { type Caution, listText } from './caution'
+import { nameOf } from './text'
+
+export function fuelCautions({ gear }: Plan): Caution[] {
+  const taken = gear.filter(({ count, fuel }) => fuel !== null && count > 0)
+  const methanol = taken.filter(({ fuel }) => fuel!.kind === 'methanol')
+  const melting = taken.filter(({ fuel }) => fuel!.meltLitres > 0)
+  const cautions: Caution[] = []
+  if (methanol.length)
+    cautions.push({
+      signal: 'WARNING',
+      about: 'fuel',
+      text: `${listText(methanol.map(nameOf))}: methanol is poisonous. A mouthful can blind or kill, and so can its fumes and what soaks through skin: mark the bottle and keep it away from what you drink.`,
+    })
+  if (melting.length)
+    cautions.push({
+      signal: 'WARNING',
+      about: 'fuel',
+      text: 'You melt snow to drink. Where snow is the only water, no fuel means no water: carry some to spare and a second way to light it.',
+    })
+  return cautions
+}
