@@ -46,7 +46,7 @@ function needLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
   return [
     'THE NEED',
     ...wrap(
-      `Main body  ${litresUp(need.bodyLitres)}, likely ${likelyText(need, shown)}; ${enoughText(need, plan.settings, shown)}`,
+      `Main body  ${litresUp(need.bodyLitres)}, likely ${likelyText(need, shown)}; ${enoughText(need, shown)}`,
       11,
     ),
     ...wrap(`           fullest ${placeText(need.bodyAt, moments)}`, 11),

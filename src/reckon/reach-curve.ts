@@ -134,7 +134,7 @@ function limitsOf(parts: Parts, reckoning: Reckoning, setupIndex: number): { own
   const { plan } = parts
   const pack = plan.packs[judged.pack]!
   const { massKg, ratedKg, frame } = pack.setups[judged.index]!
-  const own: Limit[] = Object.values(packingTerms(plan.settings)).map(term =>
+  const own: Limit[] = Object.values(packingTerms(parts.packing)).map(term =>
     roomLimit(term, pack.bodyLitres, parts),
   )
   if (judged.loadLimitKg !== null) {

@@ -91,8 +91,8 @@ interface Heap {
 }
 
 /** How long a heap growing by `slope` a day stays within the litres, by each of the packing model's two terms. */
-function daysWithin(bodyLitres: number, at: Heap, slope: Heap, { plan }: Parts): number {
-  const { skeleton, softBulk } = packingTerms(plan.settings)
+function daysWithin(bodyLitres: number, at: Heap, slope: Heap, { packing }: Parts): number {
+  const { skeleton, softBulk } = packingTerms(packing)
   const litres = (heap: Heap, term: Term) => heap.rigid * term.perRigidLitre + heap.soft * term.perSoftLitre
   const daysBy = (term: Term) => lastDayUnder(litres(at, term), litres(slope, term), bodyLitres)
   return Math.min(daysBy(skeleton), daysBy(softBulk))

@@ -1,4 +1,4 @@
-// The engine in reading order: route → provisions → water → moments → need → verdicts → reach. A plan goes in, a
+// The engine in reading order: route → provisions → water → moments → spread → need → verdicts → reach. A plan goes in, a
 // Reckoning comes out; MODEL.md beside this file says what is computed.
 
 import type { Plan } from '../plan/types'
@@ -9,7 +9,9 @@ import { momentsOf } from './moments'
 import { fullestOf, needOf, type Parts } from './need'
 import { noticesOf } from './notices'
 import { spareRationsOf, stockAtMoments } from './provisions'
+import { packingOf } from './room'
 import { type Route, routeOf } from './route'
+import { spreadOf } from './spread'
 import type { Moment, Reckoning } from './types'
 import { judgePacks } from './verdicts'
 import { waterPlanOf, waterRoomOf } from './water'
@@ -42,7 +44,11 @@ export function reckon(plan: Plan): Reckoned {
     const legLitres = route.legs.map((leg, i) => leg.hours * rates[i]!.litresPerHour)
     const stocks = stockAtMoments(plan, route, rations)
     const water = waterPlanOf(plan, route, legLitres, room)
-    const moments = momentsOf(route, ledger, { stocks, water: water.aboard, packing: plan.settings })
+    const moments = momentsOf(route, ledger, {
+      stocks,
+      water: water.aboard,
+      packing: packingOf(plan.settings, 1),
+    })
     return { rations, rates, legLitres, stocks, water, moments, energy: energyOf(plan, route, moments, body) }
   }
 
@@ -54,10 +60,15 @@ export function reckon(plan: Plan): Reckoned {
   }
 
   const { pass, rounds } = settled
-  const { moments, rates, legLitres, energy, water } = pass
+  const { rates, legLitres, energy, water } = pass
+  const fullest = fullestOf(pass.moments)
+  const spread = spreadOf({ plan, gear, stowOf, ledger }, pass.moments[fullest]!, pass.stocks[fullest]!)
+  const { factor } = spread
+  const moments = pass.moments.map(moment => ({ ...moment, bodyLitres: factor * moment.bodyLitres }))
   const spareRations = spareRationsOf(plan, pass.rations)
-  const parts: Parts = { plan, gear, stowOf, ledger, stocks: pass.stocks, spareRations, water }
-  const need = needOf(moments, parts)
+  const packing = packingOf(plan.settings, factor)
+  const parts: Parts = { plan, gear, stowOf, ledger, packing, stocks: pass.stocks, spareRations, water }
+  const need = needOf(moments, spread, parts)
   return {
     ok: true,
     reckoning: {
@@ -78,12 +89,13 @@ export function reckon(plan: Plan): Reckoned {
       })),
       rationRounds: plan.trip.meals.ration === 'energy' ? rounds : 0,
       carries: water.carries,
-      packs: judgePacks(need, moments[fullestOf(moments)]!, parts),
+      packs: judgePacks(need, moments[fullest]!, parts),
       notices: noticesOf(plan, route, { body, energy, rates, legLitres, water }),
     },
   }
 }
 
+/** One round; its moments are those for a packing factor of 1. */
 interface Pass {
   rations: number[]
   rates: ReturnType<typeof ratesOf>

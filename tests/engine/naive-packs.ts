@@ -7,6 +7,7 @@ import { fillJugs, jugRoom, ridesOf } from './naive-trip'
 interface Need {
   bodyLitres: number
   sigmaV: number
+  factor: number
   outsideLitres: number
   peakLoadKg: number
   packedDensity: number | null
@@ -30,7 +31,7 @@ export function phi(z: number): number {
   return ((Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)) * sum * h) / 3
 }
 
-const BODY_WIDTH = { 'test-method': 0.05, measured: 0.05, stated: 0.1 }
+const BODY_WIDTH = { 'test-method': 0.05, measured: 0.05, stated: 0.1, guess: 0.18 }
 
 function limitOf({ frame, ratedKg }: Setup, ceilingKg: number): number | null {
   if (frame === 'framed') return ratedKg
@@ -125,7 +126,9 @@ export function judge(
       if (!verdicts.includes('fits-with-collar')) fails.push('undersized')
       const fits = (days: number) => {
         const { heap, loadKg } = atDays(days, plan, first, need.waterCarryLitres, spareRations)
-        return packing(plan, heap).V <= C && (limit === null || loadKg + liner + own <= limit)
+        return (
+          packing(plan, heap, { F: need.factor }).V <= C && (limit === null || loadKg + liner + own <= limit)
+        )
       }
       const eats = plan.gear.some(item => item.use === 'daily' && item.count > 0)
       return {

@@ -2,8 +2,9 @@
 // and written from the page, not from the engine. The engine is held to it in differential.test.ts.
 
 import type { Item, Plan } from '../../src/plan'
+import { calibrated } from './naive-calibration'
 import { heatLitresPerHour, legWatts, restingKcal, walkingHours } from './naive-energy'
-import { heapOf, type InPlay, litresOf, packing, sigmaM, sigmaV, wholeOf } from './naive-heap'
+import { heapOf, type InPlay, litresOf, packing, sigmaM, uncertain, wholeOf } from './naive-heap'
 import { judge } from './naive-packs'
 import { daysOf, happenings, type Jugs, leftOf, ridesOf, usedOf, waterAlong } from './naive-trip'
 
@@ -29,7 +30,7 @@ function look(plan: Plan, play: InPlay[], jugs: Jugs) {
   return {
     kg,
     bodyKg,
-    bodyLitres: packing(plan, heap).V,
+    bodyLitres: packing(plan, heap, { F: 1 }).V,
     rigidLitres: heap.rigid,
     softLitres: heap.soft,
     outsideLitres,
@@ -163,14 +164,18 @@ export function naive(plan: Plan) {
   const settled = settle(plan)
   if (settled === 'unsettled') return settled
   const { now, spent, rounds } = settled
-  const { moments, plays, hours, legLitres, sources } = now
+  const { plays, hours, legLitres, sources } = now
   const { stops } = plan.trip
   const { dayOfLeg, days } = daysOf(plan)
-  const full = earliestMax(moments.map(m => m.bodyLitres))
+  const full = earliestMax(now.moments.map(m => m.bodyLitres))
+  const fullHeap = { rigid: now.moments[full]!.rigidLitres, soft: now.moments[full]!.softLitres }
+  const { W, ...list } = uncertain(plan, plays[full]!, fullHeap)
+  const { F, s } = calibrated(plan, W, list)
+  const moments = now.moments.map(m => ({ ...m, bodyLitres: F * m.bodyLitres }))
   const heavy = earliestMax(moments.map(m => m.kg.total))
   const fullest = moments[full]!
   const heaviest = moments[heavy]!
-  const sV = sigmaV(plan, plays[full]!, { rigid: fullest.rigidLitres, soft: fullest.softLitres })
+  const sV = s * fullest.bodyLitres
   const sM = sigmaM(plan, plays[heavy]!)
   const place = ({ stop, phase }: typeof fullest) => ({ stop, name: stops[stop]!.name, phase })
   const { gear } = plan
@@ -199,6 +204,8 @@ export function naive(plan: Plan) {
     widestCm: largest(rigidInside.map(item => item.diameterCm)),
     waterCarryLitres: Math.max(...sources.map(s => s.carried)),
     waterShortLitres: Math.max(...sources.map(s => s.short)),
+    factor: F,
+    sigmaShare: s,
   }
   const litresOfDay = (day: number) => {
     const sleeps = stops.find(

@@ -44,7 +44,7 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
     <div class="screen">
       <h2>Need</h2>
       <Answer {...{ plan, reckoning, shown, missing, onGo }} />
-      <OwnOffer plan={plan} />
+      <OwnOffer />
       <Cautions cautions={cautions.filter(caution => caution.signal === 'WARNING')} onGo={onGo} />
       <LeftOut entries={leftOut} onGo={onGo} />
       <Pictures {...{ plan, reckoning, shown, missing, onGo }} />
