@@ -63,7 +63,7 @@ function needLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
     ...wrap(
       missing.litres.length
         ? `Main body  at least ${litresUp(need.bodyLitres)}; ${withoutText(missing, 'litres')} ${verbFor(missing, 'litres')} not in it`
-        : `Main body  ${litresUp(need.bodyLitres)}, likely ${likelyText(need, shown)}; ${enoughText(need, plan.settings, shown)}`,
+        : `Main body  ${litresUp(need.bodyLitres)}, likely ${likelyText(need, shown)}; ${enoughText(need, shown)}`,
       11,
     ),
     ...wrap(`           fullest ${placeText(need.bodyAt, moments)}`, 11),

@@ -1,8 +1,9 @@
 // Fills a checked document's gaps with the defaults: what the engine reads.
 
 import * as defaults from './defaults'
-import type { ItemDocument, PackDocument, PlanDocument, StopDocument } from './schema'
-import type { Item, LitresRange, Pack, Plan, Stop } from './types'
+import { withMainBody } from './main-body'
+import type { ItemDocument, PackDocument, PackingDocument, PlanDocument, StopDocument } from './schema'
+import type { Item, LitresRange, Pack, PastPacking, Plan, Stop } from './types'
 
 /**
  * The plan with every default in place. The document must have passed {@link parsePlan}; `gear` holds its items where
@@ -28,6 +29,7 @@ export function completePlan(document: PlanDocument, gear = (document.gear ?? []
     },
     gear,
     packs: (document.packs ?? []).map(completePack),
+    packings: (document.packings ?? []).map(completePacking),
     settings: { ...defaults.SETTINGS, ...settings },
   }
 }
@@ -72,7 +74,25 @@ const meanOf = ({ low, typical, high }: LitresRange): number => (low + typical +
 function completePack(pack: PackDocument): Pack {
   return {
     ...defaults.PACK,
-    ...pack,
+    ...withMainBody(pack),
     setups: pack.setups.map(setup => ({ ...defaults.SETUP, ...setup })),
   }
 }
+
+function completePacking({ overLitres = 0, ...packing }: PackingDocument): PastPacking {
+  const { p = fullnessNotClosing(packing.packLitres, overLitres) } = packing
+  return {
+    ...packing,
+    p,
+    pack: packing.pack ?? null,
+    packFrom: packing.packFrom ?? defaults.PACK.bodyFrom,
+    things: packing.things.map(thing => ({
+      ...thing,
+      litresFrom: thing.litresFrom ?? defaults.ITEM.litresFrom,
+    })),
+  }
+}
+
+/** How full a pack of `packLitres` is that would not close by `overLitres`: 1 or more. */
+export const fullnessNotClosing = (packLitres: number, overLitres: number): number =>
+  (packLitres + overLitres) / packLitres

@@ -42,6 +42,8 @@ export const SETTINGS: Settings = {
   habitCorrelation: 0.5,
   personalFactor: 1,
   personalFactorSpread: null,
+  handSpread: 0.08,
+  readingSpread: 0.03,
   linerKg: 0.05,
   framelessCeilingKg: 9.07,
   roomyRatio: 1.35,
@@ -135,6 +137,9 @@ export const PACK: Omit<Pack, 'name' | 'bodyLitres' | 'setups'> = {
   section: 'ellipse',
 }
 
+/** Of litres told with the pockets, when the pockets are not known: the main body's part. Our estimate. */
+export const BODY_SHARE_OF_TOTAL = 0.85
+
 export const SETUP: Omit<Setup, 'name' | 'massKg' | 'frame'> = {
   ratedKg: null,
   ratingCovers: 'contents-and-pack',
@@ -151,6 +156,7 @@ export const DEFAULT_ORIGINS = {
   framelessCeilingKg: 'common practice, no source',
   roomyRatio: 'our judgement',
   packing: 'our judgement inside published ranges',
+  handSpread: 'our judgement',
   linerKg: 'common practice, no source',
   leaves: 'common practice, no source',
   humidity: 'our judgement',

@@ -2,7 +2,16 @@
 // and stops, packs and set-ups carry an id as items do, so that edits and field paths can name them.
 
 import { PLAN_FORMAT, PLAN_VERSION } from './format'
-import type { ItemDocument, PackDocument, PlanDocument, SetupDocument, StopDocument } from './schema'
+import { withMainBody } from './main-body'
+import { withItemIds } from './packed-ids'
+import type {
+  ItemDocument,
+  PackDocument,
+  PackingDocument,
+  PlanDocument,
+  SetupDocument,
+  StopDocument,
+} from './schema'
 
 type Trip = PlanDocument['trip']
 
@@ -30,6 +39,8 @@ export interface Draft {
   trip: Omit<Trip, 'stops'> & { stops: DraftStop[] }
   gear: DraftItem[]
   packs: DraftPack[]
+  /** What was packed before; a thing on the shelf goes by its id there. */
+  packings?: PackingDocument[]
   settings?: NonNullable<PlanDocument['settings']>
 }
 
@@ -56,6 +67,7 @@ export function toPlanDocument(draft: Draft): DraftDocument {
     trip: { ...draft.trip, stops: draft.trip.stops.map(withoutId) },
     gear: draft.gear.map(({ shelf: _shelf, ...item }) => item),
     packs: draft.packs.map(pack => ({ ...withoutId(pack), setups: pack.setups.map(withoutId) })),
+    ...(draft.packings && { packings: withItemIds(draft.packings, draft.gear) }),
   }
 }
 
@@ -67,7 +79,7 @@ export function fromPlanDocument(document: PlanDocument, newId: () => string): D
     ...rest,
     trip: { ...document.trip, stops: document.trip.stops.map(withId) },
     gear: gear.map(asDraftItem),
-    packs: packs.map(pack => ({ ...withId(pack), setups: pack.setups.map(withId) })),
+    packs: packs.map(pack => ({ ...withId(withMainBody(pack)), setups: pack.setups.map(withId) })),
   }
 }
 

@@ -56,6 +56,7 @@ const WORDS: Readonly<Record<string, string>> = {
   altitudeM: 'altitude',
   efficiency: 'stove efficiency',
   bodyLitres: 'main-body litres',
+  totalLitres: 'litres of the whole pack',
   collarLitres: 'collar litres',
   outsideLitres: 'outside litres',
   bodyFrom: 'source of the litres',
@@ -74,6 +75,8 @@ const WORDS: Readonly<Record<string, string>> = {
   habitCorrelation: 'shared error of one habit',
   personalFactor: 'personal packing factor',
   personalFactorSpread: 'spread of the personal packing factor',
+  handSpread: 'difference between hands',
+  readingSpread: 'reading of how full a pack is',
   linerKg: 'mass of the liner',
   framelessCeilingKg: 'most for a frameless pack',
   roomyRatio: 'ratio from which a pack is roomy',
@@ -89,6 +92,7 @@ const THINGS: Readonly<Record<string, string>> = {
   settings: 'Settings',
   gear: 'Gear',
   packs: 'Packs',
+  packings: 'Your own packing',
 }
 
 /** The name of a stop, an item, a pack or a set-up, or what stands in for it while it has none. */

@@ -1,6 +1,6 @@
 export { type CheckedDraft, checkDraft, checkTyped } from './check-draft'
 export { cleanText, cleanWords } from './clean-words'
-export { completePlan } from './complete'
+export { completePlan, fullnessNotClosing } from './complete'
 export * as defaults from './defaults'
 export {
   type Draft,
@@ -37,6 +37,7 @@ export { fieldAt, fieldPath, hasPlace, pathParts, setField } from './field-path'
 export { describeField, fieldWord } from './field-words'
 export { CAPS, LIMITS, type Limit, MOST_DAYS } from './limits'
 export { copyName } from './lists'
+export { type MainBody, mainBodyOf } from './main-body'
 export { type LeftOut, MASS_KG as STAND_IN_MASS_KG } from './mend'
 export { depthOf, type Parsed, parseForeign, parsePlan, parsePlanText, pathText } from './parse'
 export { type QuickTrip, quickTrip } from './quick-trip'
@@ -44,10 +45,11 @@ export type { Problem } from './rules'
 export type {
   ItemDocument,
   PackDocument,
+  PackingDocument,
   PlanDocument,
   SetupDocument,
   StopDocument,
 } from './schema'
 export { type Settled, settle } from './settle'
-export { keepTag, type MainBody, mainBodyOf, type Rating, readRating, type Tag } from './tag'
+export { keepTag, type Rating, readRating, type Tag } from './tag'
 export type * from './types'

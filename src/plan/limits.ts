@@ -66,6 +66,7 @@ export const LIMITS = {
   },
   pack: {
     bodyLitres: limit(1, 300, 'L'),
+    totalLitres: limit(1, 500, 'L'),
     collarLitres: limit(0, 100, 'L'),
     outsideLitres: limit(0, 200, 'L'),
     denier: limit(1, 5000, 'denier'),
@@ -85,12 +86,24 @@ export const LIMITS = {
     habitCorrelation: limit(0, 1, 'as a share of 1'),
     personalFactor: limit(0.2, 5, 'times'),
     personalFactorSpread: limit(0, 1, 'as a share of 1'),
+    handSpread: limit(0, 0.5, 'as a share of 1'),
+    readingSpread: limit(0.005, 0.2, 'as a share of 1'),
     linerKg: limit(0, 2, 'kg'),
     framelessCeilingKg: limit(0.5, 100, 'kg'),
     roomyRatio: limit(1, 10, 'times'),
     packKgForEnergy: limit(0, 20, 'kg'),
     lightGramsPerLitre: limit(1, 500, 'g/L'),
     headroomLitres: limit(0, 100, 'L'),
+  },
+  packing: {
+    p: limit(0.3, 1.5, 'of the main body'),
+    overLitres: limit(0, 100, 'L'),
+    packLitres: limit(1, 300, 'L'),
+    W: limit(0, 1000, 'L'),
+    d: limit(0, 1, 'as a share of 1'),
+    u: limit(0, 1, 'as a share of 1'),
+    /** What a packing may say: beyond this, one of its figures is wrong. */
+    factor: limit(0.4, 2.5, 'times what is reckoned'),
   },
 } as const satisfies Record<string, Record<string, Limit>>
 
@@ -103,6 +116,7 @@ export const CAPS = {
   items: 20_000,
   packs: 1000,
   setups: 20,
+  packings: 50,
   nameLength: 200,
   depth: 20,
   /** Of any one part: an item has some thirty. */

@@ -44,7 +44,9 @@ const STAND_INS: Readonly<Record<string, { value: number | null; so: string }>> 
   'gear/litres': { value: null, so: 'it is counted as taking no room' },
 }
 
-export function mend(work: Work, { path, message }: Problem) {
+export function mend(work: Work, problem: Problem) {
+  const { path, message } = problem
+  if (path[0] === 'packings' && path.length > 1) return leaveOutPacking(work, problem)
   const spot = follow(work, path)
   if (!spot) return
   const { parent, kind, key, at } = spot
@@ -78,7 +80,19 @@ export function mend(work: Work, { path, message }: Problem) {
   }
 }
 
-const capOf = (key: string) => (key === 'gear' ? CAPS.items : CAPS[key as 'stops' | 'packs' | 'setups'])
+/** A packing tells nothing unless all of it is right. */
+function leaveOutPacking({ document, say }: Work, { path, message }: Problem) {
+  const packing = (document.packings as Branch[])[path[1] as number]!
+  REMOVED.add(packing)
+  const day = typeof packing.date === 'string' ? ` of ${packing.date}` : ''
+  say(
+    fieldPath('packings', String(path[1])),
+    `the packing${day} is left out: ${path.slice(2).join(' ')} ${message}`,
+  )
+}
+
+const capOf = (key: string) =>
+  key === 'gear' ? CAPS.items : CAPS[key as 'stops' | 'packs' | 'setups' | 'packings']
 
 /** Whether anything depends on the value: fuel is weighed by what it must boil, and worn things take no room. */
 const needed = (item: Branch, key: string) =>
@@ -163,5 +177,6 @@ const REMOVED = new WeakSet<object>()
 export function removeMarked(document: Branch) {
   const kept = (list: unknown) => (list as Branch[]).filter(entry => !REMOVED.has(entry))
   document.packs = kept(document.packs)
+  if (document.packings) document.packings = kept(document.packings)
   for (const pack of document.packs as Branch[]) pack.setups = kept(pack.setups)
 }

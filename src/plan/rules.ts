@@ -1,8 +1,10 @@
 // What a plan must keep beyond the shape of each field: how its parts refer to each other.
 
+import { fullnessNotClosing } from './complete'
 import { MEALS } from './defaults'
-import { CAPS } from './limits'
-import type { ItemDocument, PlanDocument } from './schema'
+import { CAPS, LIMITS, type Limit } from './limits'
+import { withMainBody } from './main-body'
+import type { ItemDocument, PackDocument, PackingDocument, PlanDocument } from './schema'
 
 export interface Problem {
   path: (string | number)[]
@@ -12,7 +14,13 @@ export interface Problem {
 const problem = (path: Problem['path'], message: string): Problem => ({ path, message })
 
 export function checkRules(plan: PlanDocument): Problem[] {
-  return [...checkStops(plan), ...checkMeals(plan), ...checkGear(plan.gear ?? [])]
+  return [
+    ...checkStops(plan),
+    ...checkMeals(plan),
+    ...checkGear(plan.gear ?? []),
+    ...checkPacks(plan.packs ?? []),
+    ...checkPackings(plan.packings ?? []),
+  ]
 }
 
 function checkStops({ trip: { stops } }: PlanDocument): Problem[] {
@@ -123,3 +131,63 @@ function containerProblem(item: ItemDocument, byId: Map<string, ItemDocument>): 
     return 'a container cannot ride in a container: take one of them out'
   return null
 }
+
+/** The litres of the whole pack stand in for those of the main body, and must come to as many as one may have. */
+function checkPacks(packs: readonly PackDocument[]): Problem[] {
+  const { min, max } = LIMITS.pack.bodyLitres
+  return packs.flatMap((pack, i) => {
+    if (pack.totalLitres === undefined) return []
+    const at = ['packs', i, 'totalLitres']
+    if (pack.bodyLitres !== undefined)
+      return [problem(at, 'stands in for bodyLitres, which is given as well: remove one of the two')]
+    const { bodyLitres } = withMainBody(pack)
+    if (isWithin(bodyLitres, LIMITS.pack.bodyLitres)) return []
+    const litres = +bodyLitres.toFixed(1)
+    return [
+      problem(at, `leaves ${litres} L of main body, outside ${min} to ${max} L: mend it or outsideLitres`),
+    ]
+  })
+}
+
+function checkPackings(packings: readonly PackingDocument[]): Problem[] {
+  return packings.flatMap((packing, i) => {
+    const at = (...rest: Problem['path']) => ['packings', i, ...rest]
+    const problems = fullnessProblems(packing).map(({ path, message }) => problem(at(...path), message))
+    if (packing.W <= 0) problems.push(problem(at('W'), 'nothing was packed: give the litres the things took'))
+    const seen = new Set<string>()
+    packing.things.forEach(({ id }, thing) => {
+      if (seen.has(id))
+        problems.push(problem(at('things', thing, 'id'), `"${id}" is in this packing twice: name it once`))
+      seen.add(id)
+    })
+    return problems
+  })
+}
+
+/** How full the pack was is said once, and in reason: by itself, and against what the things were reckoned to take. */
+function fullnessProblems({ p, overLitres, packLitres, W }: PackingDocument): Problem[] {
+  if (p !== undefined && overLitres !== undefined)
+    return [problem(['overLitres'], 'says once more how full it was: remove it, or remove p')]
+  if (p === undefined && overLitres === undefined)
+    return [problem(['p'], `missing: write how full the pack was, 1 to the brim, or give overLitres`)]
+  const full = p ?? fullnessNotClosing(packLitres, overLitres ?? 0)
+  const told = (value: number) => +value.toPrecision(3)
+  const { p: fullness, factor } = LIMITS.packing
+  if (!isWithin(full, fullness))
+    return [
+      problem(
+        ['overLitres'],
+        `makes the pack ${told(full)} times full, over ${fullness.max}: mend it or packLitres`,
+      ),
+    ]
+  const F = (full * packLitres) / W
+  if (W <= 0 || isWithin(F, factor)) return []
+  return [
+    problem(
+      ['W'],
+      `the things took ${told(F)} times what W says, outside ${factor.min} to ${factor.max}: one of p, packLitres and W is wrong`,
+    ),
+  ]
+}
+
+const isWithin = (value: number, { min, max }: Limit) => value >= min && value <= max

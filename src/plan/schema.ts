@@ -146,6 +146,8 @@ const litresRange = record({
   high: number(LIMITS.item.litres),
 })
 
+const litresFrom = choice('filled', 'dimensions', 'stated', 'guess', 'kind')
+
 const itemFields = record({
   id: name,
   name: opt(text),
@@ -170,7 +172,7 @@ const itemFields = record({
   optional: opt(truth),
   mayRideOutside: opt(truth),
   massFrom: opt(choice('scale', 'stated', 'guess')),
-  litresFrom: opt(choice('filled', 'dimensions', 'stated', 'guess', 'kind')),
+  litresFrom: opt(litresFrom),
   litresRange: opt(litresRange),
 })
 
@@ -191,12 +193,15 @@ const setup = record({
   ratingCovers: opt(choice('contents-and-pack', 'contents')),
 })
 
-const pack = record({
+const bodyFrom = choice('test-method', 'measured', 'stated', 'guess')
+
+const packFields = record({
   name,
-  bodyLitres: number(LIMITS.pack.bodyLitres),
+  bodyLitres: opt(number(LIMITS.pack.bodyLitres)),
+  totalLitres: opt(number(LIMITS.pack.totalLitres)),
   collarLitres: opt(number(LIMITS.pack.collarLitres)),
   outsideLitres: opt(number(LIMITS.pack.outsideLitres)),
-  bodyFrom: opt(choice('test-method', 'measured', 'stated')),
+  bodyFrom: opt(bodyFrom),
   sealed: opt(truth),
   fabric: opt(text),
   denier: opt(number(LIMITS.pack.denier)),
@@ -209,6 +214,42 @@ const pack = record({
   setups: list(setup, 1, CAPS.setups, 'set-ups'),
 })
 
+/** A pack gives the litres of its main body, or of all it holds. */
+const pack = packFields.check(
+  z.refine(({ bodyLitres, totalLitres }) => bodyLitres !== undefined || totalLitres !== undefined, {
+    path: ['bodyLitres'],
+    error: `missing: write a number from ${rangeText(LIMITS.pack.bodyLitres)}, or give totalLitres`,
+    when: ({ value }) =>
+      typeof value === 'object' &&
+      value !== null &&
+      !Object.hasOwn(value, 'bodyLitres') &&
+      !Object.hasOwn(value, 'totalLitres'),
+  }),
+)
+
+const date = z
+  .string({ error: 'write a day as "2026-05-02"' })
+  .check(z.regex(/^\d{4}-\d\d-\d\d$/, { error: 'write a day as "2026-05-02"' }))
+
+const packedThing = record({
+  id: name,
+  litres: number(LIMITS.item.litres),
+  litresFrom: opt(litresFrom),
+  u: number(LIMITS.packing.u),
+})
+
+const packing = record({
+  date,
+  p: opt(number(LIMITS.packing.p)),
+  overLitres: opt(number(LIMITS.packing.overLitres)),
+  pack: opt(name),
+  packLitres: number(LIMITS.packing.packLitres),
+  packFrom: opt(bodyFrom),
+  W: number(LIMITS.packing.W),
+  d: number(LIMITS.packing.d),
+  things: list(packedThing, 0, CAPS.items, 'things'),
+})
+
 const settings = record({
   rigidPacking: opt(number(LIMITS.settings.rigidPacking)),
   softPacking: opt(number(LIMITS.settings.softPacking)),
@@ -216,6 +257,8 @@ const settings = record({
   habitCorrelation: opt(number(LIMITS.settings.habitCorrelation)),
   personalFactor: opt(number(LIMITS.settings.personalFactor)),
   personalFactorSpread: opt(z.nullable(number(LIMITS.settings.personalFactorSpread))),
+  handSpread: opt(number(LIMITS.settings.handSpread)),
+  readingSpread: opt(number(LIMITS.settings.readingSpread)),
   linerKg: opt(number(LIMITS.settings.linerKg)),
   framelessCeilingKg: opt(number(LIMITS.settings.framelessCeilingKg)),
   roomyRatio: opt(number(LIMITS.settings.roomyRatio)),
@@ -232,6 +275,7 @@ export const planSchema = record({
   trip,
   gear: opt(list(itemSchema, 0, CAPS.items, 'items')),
   packs: opt(list(pack, 0, CAPS.packs, 'packs')),
+  packings: opt(list(packing, 0, CAPS.packings, 'packings')),
   settings: opt(settings),
 })
 
@@ -240,4 +284,5 @@ export type PlanDocument = z.infer<typeof planSchema>
 export type StopDocument = PlanDocument['trip']['stops'][number]
 export type ItemDocument = NonNullable<PlanDocument['gear']>[number]
 export type PackDocument = NonNullable<PlanDocument['packs']>[number]
+export type PackingDocument = NonNullable<PlanDocument['packings']>[number]
 export type SetupDocument = PackDocument['setups'][number]

@@ -9,6 +9,7 @@ import { PLAN_FORMAT, PLAN_VERSION } from './format'
 import { parseWithKnown } from './known-items'
 import { CAPS } from './limits'
 import { branch, instead, type LeftOut, MASS_KG, mend, removeMarked, type Work, why } from './mend'
+import { withItemIds } from './packed-ids'
 import { type Parsed, parsePlan } from './parse'
 import type { PlanDocument } from './schema'
 import type { Plan } from './types'
@@ -121,6 +122,9 @@ function workingCopy(untrusted: Draft, typed: Typed): Work {
     trip: { ...trip, stops },
     gear,
     packs,
+    ...(copy.packings !== undefined && {
+      packings: withItemIds(listOf(copy.packings, 'packings'), given as unknown as Draft['gear']),
+    }),
   }
   const own = new WeakSet()
   return { draft, typed: isBranch(typed) ? typed : {}, document, ids, own, said, say, later: [] }

@@ -21,18 +21,6 @@ export interface Tag {
   price?: number | undefined
 }
 
-export type MainBody =
-  | { ok: true; litres: number }
-  | { ok: false; reason: 'no-total' | 'no-pockets' | 'pockets-too-large' }
-
-/** The main body where the tag gives only a total: what is left of it once the pockets are taken off, L. */
-export function mainBodyOf(total: number | undefined, pockets: number | undefined): MainBody {
-  if (total === undefined) return { ok: false, reason: 'no-total' }
-  if (pockets === undefined) return { ok: false, reason: 'no-pockets' }
-  if (pockets >= total) return { ok: false, reason: 'pockets-too-large' }
-  return { ok: true, litres: total - pockets }
-}
-
 /** What was read of a rated load: kg, or nothing yet; `range` where the text gave one. */
 export type Rating =
   | { ok: true; kg: number | undefined; echo: boolean; range: { lowKg: number; highKg: number } | null }

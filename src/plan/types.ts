@@ -8,7 +8,7 @@ export type Build = 'soft' | 'rigid'
 export type Use = 'kept' | 'daily' | 'nightly' | 'spread'
 export type MassFrom = 'scale' | 'stated' | 'guess'
 export type LitresFrom = 'filled' | 'dimensions' | 'stated' | 'guess' | 'kind'
-export type BodyFrom = 'test-method' | 'measured' | 'stated'
+export type BodyFrom = 'test-method' | 'measured' | 'stated' | 'guess'
 export type Frame = 'framed' | 'frameless'
 export type RatingCovers = 'contents-and-pack' | 'contents'
 /** What the inside of a main body looks like cut across. */
@@ -180,7 +180,12 @@ export interface Settings {
   fillEfficiency: number
   habitCorrelation: number
   personalFactor: number
+  /** A number: how sure the factor is; it then stands for the hand and the packing model both. */
   personalFactorSpread: number | null
+  /** How far one hand's packing lies from the model's, one standard deviation as a share of the litres. */
+  handSpread: number
+  /** How well it is read how full a pack is, one standard deviation as a share of the pack. */
+  readingSpread: number
   linerKg: number
   framelessCeilingKg: number
   roomyRatio: number
@@ -191,11 +196,39 @@ export interface Settings {
   headroomLitres: number | null
 }
 
+/** A thing of a packing as it was then. */
+export interface PackedThing {
+  id: string
+  /** Each; of a kind the mean. */
+  litres: number
+  litresFrom: LitresFrom
+  /** Standard uncertainty of what it took of the main body, as a share of W. */
+  u: number
+}
+
+/** Known gear packed into a pack of known litres, and how full it was found. */
+export interface PastPacking {
+  /** YYYY-MM-DD. */
+  date: string
+  /** How full: 1 to the brim, more where it would not close. */
+  p: number
+  /** Packings of one name are of one pack. */
+  pack: string | null
+  packLitres: number
+  packFrom: BodyFrom
+  /** What the things were reckoned to take at a factor of 1, L. */
+  W: number
+  /** Spread of the packing model for them, as a share of W. */
+  d: number
+  things: PackedThing[]
+}
+
 export interface Plan {
   name: string
   carrier: Carrier
   trip: Trip
   gear: Item[]
   packs: Pack[]
+  packings: PastPacking[]
   settings: Settings
 }

@@ -1,11 +1,14 @@
-// Where the doubt about the main-body litres comes from: each thing's share of the variance, the packing model's, and
-// what measuring one thing by filling would make of it. Shares: GUM (JCGM 100:2008) eq. 13, each covariance halved.
+// Where the doubt about the main-body litres comes from: each thing's share of the variance, the packing model's, the
+// hand's, and what measuring things by filling, or packing them once, would make of it.
+// Shares: GUM (JCGM 100:2008) eq. 13, each covariance halved.
 
-import type { Plan } from '../plan/types'
-import { fullestOf, type LitresTerm, litresTerms, packingVariance } from './need'
+import type { BodyFrom, PastPacking, Plan } from '../plan/types'
+import { alikeByThing, modelSpreadOf } from './calibration'
+import { fullestOf } from './need'
 import { partsOf } from './remedies-parts'
+import { type Spread, spreadOf } from './spread'
 import type { Reckoning } from './types'
-import { correlationIn, groupedVariance, LITRES_HALF_WIDTH, uniformSigma, varianceOfSum } from './uncertainty'
+import { correlationIn } from './uncertainty'
 
 export interface ItemDoubt {
   of: 'item'
@@ -15,100 +18,131 @@ export interface ItemDoubt {
   share: number
   /** Standard uncertainty of the main-body litres it takes, by itself. */
   sigmaLitres: number
-  /** What sigmaV would be, had this one thing been measured by filling and found to take what it is said to. */
-  sigmaVIfFilled: number
 }
 
+/** How gaps fill, how one hand differs from another, and how well the hiker's own packings could be read. */
 export interface PackingDoubt {
-  of: 'packing'
+  of: 'packing' | 'hand' | 'reading'
   share: number
   sigmaLitres: number
 }
 
 export type Doubt = ItemDoubt | PackingDoubt
 
-/** The terms judged by one habit, or one of those judged apart, with their sums. */
-interface Group {
-  r: number
-  sigmas: number[]
-  sum: number
-  variance: number
-}
-
 /**
- * The doubts about `need.bodyLitres`, the greatest first: each thing that has a part in it, and the packing model.
- * `reckoning` must be what `reckon(plan)` gave. Empty when nothing rides in the main body.
+ * The doubts about `need.bodyLitres`, the greatest first: each thing that has a part in it, the packing model and the
+ * hand. `reckoning` must be what `reckon(plan)` gave. Empty when nothing rides in the main body.
  *
  * A covariance belongs to two things and is shared equally between them, so a thing's share is its covariance with the
- * whole over the variance of the whole.
+ * whole over the variance of the whole. Of what the hiker's packings have told, each share is what they leave open;
+ * one may then be less than nothing, where a thing errs against the others.
  */
 export function doubtsOf(plan: Plan, reckoning: Reckoning): Doubt[] {
-  const fullest = fullestOf(reckoning.moments)
-  const moment = reckoning.moments[fullest]!
-  const parts = partsOf(plan, reckoning)
-  const terms = litresTerms(parts, moment, parts.stocks[fullest]!).filter(term => term.sigma > 0)
-  const groups = groupsOf(terms, plan.settings.habitCorrelation)
-  const packing = packingVariance(plan, moment)
-  const variance = [...groups.values()].reduce((sum, group) => sum + group.variance, packing)
-  if (variance === 0) return []
+  const spread = fullestSpread(plan, reckoning)
+  const { modelLitres, factor, hand, list, gain, weights, share: s } = spread
+  const variance = s ** 2
+  if (modelLitres === 0 || variance === 0) return []
+  const litres = factor * modelLitres
+  const told = (part: (packing: PastPacking) => number) =>
+    gain * plan.packings.reduce((sum, packing, k) => sum + weights[k]! * part(packing), 0)
 
-  const items = terms.map((term): ItemDoubt => {
-    const { sigma, item } = term
-    const { r, sum } = groups.get(term.group)!
-    return {
-      of: 'item',
-      id: item.id,
-      share: ((1 - r) * sigma ** 2 + r * sigma * sum) / variance,
-      sigmaLitres: sigma,
-      sigmaVIfFilled: Math.sqrt(Math.max(0, variance + changeIfFilled(term, groups))),
-    }
-  })
-  const model: PackingDoubt = { of: 'packing', share: packing / variance, sigmaLitres: Math.sqrt(packing) }
-  const doubts: Doubt[] = packing > 0 ? [...items, model] : items
+  const of = itemParts(plan, spread)
+  const items = spread.terms.flatMap(({ item, sigma }, i): ItemDoubt[] =>
+    sigma > 0 ? [{ of: 'item', id: item.id, share: of[i]! / variance, sigmaLitres: factor * sigma }] : [],
+  )
+  const parts = {
+    packing: list.d ** 2 - told(({ d }) => (list.d * modelSpreadOf(plan.settings, d)) / 2),
+    hand: hand ** 2 - told(() => hand ** 2),
+  }
+  const known = of.reduce((sum, part) => sum + part, parts.packing + parts.hand)
+  const doubt = (name: PackingDoubt['of'], part: number, sigmaShare: number): PackingDoubt[] =>
+    part > ROUNDING * variance ? [{ of: name, share: part / variance, sigmaLitres: litres * sigmaShare }] : []
+  const doubts: Doubt[] = [
+    ...items,
+    ...doubt('packing', parts.packing, list.d),
+    ...doubt('hand', parts.hand, hand),
+    // However many packings there are, they were not read better than this.
+    ...doubt('reading', variance - known, plan.settings.readingSpread),
+  ]
   return doubts.sort((a, b) => b.share - a.share)
 }
 
+/** So small a part of the whole is rounding. */
+const ROUNDING = 1e-9
+
+/** What each thing's error has in common with that of the litres asked for, packings taken off; shares of W squared. */
+function itemParts({ settings, packings }: Plan, { list, gain, weights }: Spread): number[] {
+  const { habitCorrelation } = settings
+  const sums = new Map<string, number>()
+  for (const { litresFrom, u } of list.things) sums.set(litresFrom, (sums.get(litresFrom) ?? 0) + u)
+  const told = packings.map(({ things }) => alikeByThing(list.things, things, habitCorrelation))
+  return list.things.map(({ litresFrom, u }, i) => {
+    const r = correlationIn(litresFrom, habitCorrelation)
+    const own = (1 - r) * u ** 2 + r * u * sums.get(litresFrom)!
+    return own - gain * told.reduce((sum, parts, k) => sum + weights[k]! * parts[i]!, 0)
+  })
+}
+
+/** A thing worth measuring, and what sigmaV would then be. */
+export interface WorthMeasuring extends ItemDoubt {
+  sigmaVIfFilled: number
+}
+
+/** The things with so many of the greatest shares are asked what measuring them would do. */
+const MOST_ASKED = 12
+
 /** The things whose measuring by filling would narrow the litres most, `most` of them at most; none that would not. */
-export function worthMeasuring(doubts: readonly Doubt[], sigmaV: number, most = 3): ItemDoubt[] {
+export function worthMeasuring(
+  plan: Plan,
+  reckoning: Reckoning,
+  doubts: readonly Doubt[],
+  most = 3,
+): WorthMeasuring[] {
+  const { sigmaV } = reckoning.need
   return doubts
-    .filter((doubt): doubt is ItemDoubt => doubt.of === 'item' && doubt.sigmaVIfFilled < sigmaV * (1 - 1e-9))
+    .filter(doubt => doubt.of === 'item')
+    .slice(0, MOST_ASKED)
+    .map(doubt => ({ ...doubt, sigmaVIfFilled: sigmaVIfFilled(plan, reckoning, [doubt.id]) }))
+    .filter(({ sigmaVIfFilled: sigma }) => sigma < sigmaV * (1 - 1e-9))
     .sort((a, b) => a.sigmaVIfFilled - b.sigmaVIfFilled)
     .slice(0, most)
 }
 
 /** What sigmaV would be, had all these things been measured by filling and found to take what they are said to. */
 export function sigmaVIfFilled(plan: Plan, reckoning: Reckoning, ids: readonly string[]): number {
+  const asked = new Set(ids)
+  const { modelLitres, factor, share } = fullestSpread(plan, reckoning, parts => ({
+    ...parts,
+    gear: parts.gear.map(item => (asked.has(item.id) ? { ...item, litresFrom: 'filled' } : item)),
+  }))
+  return share * factor * modelLitres
+}
+
+/** What sigmaV would be, had the fullest list been packed once more, as reckoned, in a pack known so well. */
+export function sigmaVIfPacked(plan: Plan, reckoning: Reckoning, packFrom: BodyFrom = 'stated'): number {
+  const { modelLitres, factor, list } = fullestSpread(plan, reckoning)
+  if (modelLitres === 0) return 0
+  const packed: PastPacking = {
+    ...list,
+    date: '',
+    p: 1,
+    pack: null,
+    packLitres: factor * modelLitres,
+    packFrom,
+    W: modelLitres,
+    things: [...list.things],
+  }
+  const { share } = fullestSpread(plan, reckoning, parts => ({
+    ...parts,
+    plan: { ...plan, packings: [...plan.packings, packed] },
+  }))
+  return share * factor * modelLitres
+}
+
+type Parts = ReturnType<typeof partsOf>
+
+function fullestSpread(plan: Plan, reckoning: Reckoning, change = (parts: Parts): Parts => parts): Spread {
   const fullest = fullestOf(reckoning.moments)
-  const moment = reckoning.moments[fullest]!
   const parts = partsOf(plan, reckoning)
-  const terms = litresTerms(parts, moment, parts.stocks[fullest]!).map(term =>
-    ids.includes(term.item.id) ? { group: 'filled', sigma: sigmaFilled(term) } : term,
-  )
-  return Math.sqrt(groupedVariance(terms, plan.settings.habitCorrelation) + packingVariance(plan, moment))
-}
-
-const sigmaFilled = ({ slope, litres }: LitresTerm) => slope * litres * uniformSigma(LITRES_HALF_WIDTH.filled)
-
-function groupsOf(terms: LitresTerm[], habitCorrelation: number): Map<string, Group> {
-  const groups = new Map<string, Group>()
-  for (const { group, sigma } of terms) {
-    const found = groups.get(group)
-    if (found) found.sigmas.push(sigma)
-    else
-      groups.set(group, { r: correlationIn(group, habitCorrelation), sigmas: [sigma], sum: 0, variance: 0 })
-  }
-  for (const group of groups.values()) {
-    group.sum = group.sigmas.reduce((a, b) => a + b, 0)
-    group.variance = varianceOfSum(group.sigmas, group.r)
-  }
-  return groups
-}
-
-/** Change of the variance when one thing leaves its group and joins those filled, which err apart. */
-function changeIfFilled(term: LitresTerm, groups: Map<string, Group>): number {
-  const { item, group, sigma } = term
-  if (item.litresFrom === 'filled') return 0
-  const { r, sum } = groups.get(group)!
-  // (1 − r) Σu² + r (Σu)² without u.
-  return sigmaFilled(term) ** 2 - (sigma ** 2 + 2 * r * sigma * (sum - sigma))
+  return spreadOf(change(parts), reckoning.moments[fullest]!, parts.stocks[fullest]!)
 }

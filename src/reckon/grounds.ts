@@ -2,8 +2,9 @@
 
 import type { LitresFrom, MassFrom, Plan } from '../plan/types'
 import { unitsInPlay } from './ledger'
-import { fullestOf, litresTerms } from './need'
+import { fullestOf } from './need'
 import { partsOf } from './remedies-parts'
+import { spreadOf } from './spread'
 import type { Reckoning } from './types'
 
 export interface Grounds {
@@ -19,8 +20,8 @@ export function groundsOf(plan: Plan, reckoning: Reckoning): Grounds {
   const parts = partsOf(plan, reckoning)
   const fullest = fullestOf(moments)
   const litres: Grounds['litres'] = { filled: 0, dimensions: 0, stated: 0, kind: 0, guess: 0, water: 0 }
-  for (const term of litresTerms(parts, moments[fullest]!, parts.stocks[fullest]!))
-    litres[term.group] += term.slope * term.litres
+  for (const { group, bodyLitres } of spreadOf(parts, moments[fullest]!, parts.stocks[fullest]!).terms)
+    litres[group] += need.factor * bodyLitres
 
   const heaviest = moments.findIndex(
     ({ stop, phase }) => stop === need.peakAt.stop && phase === need.peakAt.phase,

@@ -1,16 +1,7 @@
 // The public face of the engine: `reckon` first, and what is asked of a Reckoning afterwards.
 
 export { type TooLarge, tooLargeIn } from './box-fit'
-export {
-  CALIBRATION_LIMITS,
-  type Calibration,
-  combineObservations,
-  FACTOR_SPREAD,
-  fullnessNotClosing,
-  type Observed,
-  observedFactor,
-  type Packed,
-} from './calibration'
+export { handSpreadOf, observedFactor } from './calibration'
 export {
   type Cover,
   type CoveringPack,
@@ -26,6 +17,8 @@ export {
   type ItemDoubt,
   type PackingDoubt,
   sigmaVIfFilled,
+  sigmaVIfPacked,
+  type WorthMeasuring,
   worthMeasuring,
 } from './doubts'
 export {
@@ -57,8 +50,9 @@ export { stowsOf } from './ledger'
 export { type ItemMakeup, makeupAt } from './makeup'
 export { type Simulation, type SimulationOptions, simulate } from './monte-carlo'
 export { drawsFrom, xoshiro128 } from './monte-carlo-draws'
-export { NINE_IN_TEN, rigidInBody } from './need'
-export { normalCdf } from './normal'
+export { rigidInBody } from './need'
+export { NINE_IN_TEN, normalCdf } from './normal'
+export { packedListAt } from './packed-list'
 export { stockAtMoments } from './provisions'
 export { type ReachBasis, reachBasisOf } from './reach-basis'
 export {
@@ -78,7 +72,7 @@ export { type Requirement, requirementOf, type Shortfall, shortfallOf } from './
 export { type Choosing, type Chosen, leastChoice } from './remedies-solve'
 export type * from './remedies-types'
 export { type Heap, ridingAt } from './riding'
-export { type Packing, roomFor, roomRange } from './room'
+export { meanFilling, type Packing, packingOf, roomFor, roomRange } from './room'
 export { type Route, routeOf } from './route'
 export { simulateNeed } from './simulate-need'
 export type * from './types'

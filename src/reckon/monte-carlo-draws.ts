@@ -38,6 +38,8 @@ export interface Draws {
   uniform: () => number
   /** Standard normal, by Box and Muller. */
   normal: () => number
+  /** From the beta distribution of two shapes over 0, by Jöhnk (1964, from memory): quick for shapes about 1. */
+  beta: (a: number, b: number) => number
 }
 
 export function drawsFrom(seed: number): Draws {
@@ -55,5 +57,12 @@ export function drawsFrom(seed: number): Draws {
     spare = radius * Math.sin(angle)
     return radius * Math.cos(angle)
   }
-  return { uniform, normal }
+  const beta = (a: number, b: number): number => {
+    for (;;) {
+      const x = uniform() ** (1 / a)
+      const y = uniform() ** (1 / b)
+      if (x + y > 0 && x + y <= 1) return x / (x + y)
+    }
+  }
+  return { uniform, normal, beta }
 }

@@ -1,15 +1,18 @@
 // The litres of the fullest moment once more, by trying: every thing's litres and the packing drawn at chance from a
 // seed, as JCGM 101:2008 does, to see what the formula of need.ts leaves out: the bend of the packing model's max(), and
-// that of a container that overflows in some trials and not in others.
+// that of a container that overflows in some trials and not in others. The hiker's packings are left aside: what is
+// tried is the model before they narrow it.
 // Things of one habit: a Gaussian copula with one common factor a group (see `correlationOfNormals`).
 
-import type { Item, LitresRange, Plan } from '../plan/types'
+import type { Item, LitresRange, Plan, Settings } from '../plan/types'
+import { handSpreadOf } from './calibration'
 import { unitsInPlay } from './ledger'
-import { drawsFrom } from './monte-carlo-draws'
+import { type Draws, drawsFrom } from './monte-carlo-draws'
 import { fullestOf, type Parts } from './need'
-import { normalCdf } from './normal'
+import { NINE_IN_TEN, normalCdf } from './normal'
 import { partsOf } from './remedies-parts'
-import { type Packing, roomFor } from './room'
+import { meanFilling, type Packing, packingOf, roomFor } from './room'
+import { spreadOf } from './spread'
 import type { Moment, Need, Reckoning } from './types'
 import { correlationIn, LITRES_HALF_WIDTH } from './uncertainty'
 
@@ -32,7 +35,7 @@ export interface Simulation {
   standardError: number
   /** Litres that so many of 100 heaps stay within. */
   quantiles: { p5: number; p10: number; p50: number; p90: number; p95: number }
-  /** What the formula says of the same, and how far the trials lie from it. */
+  /** What the formula says of the same, without the hiker's packings, and how far the trials lie from it. */
   formula: Pick<Need, 'bodyLitres' | 'sigmaV' | 'bodyLitresSafe'>
   /** Trials less formula, L. Where no term of the model overtakes the other these are sampling error. */
   bendLitres: { mean: number; sd: number; p90: number }
@@ -66,13 +69,13 @@ export function simulate(
   const fullest = fullestOf(reckoning.moments)
   const moment = reckoning.moments[fullest]!
   const parts = partsOf(plan, reckoning)
-  const { settings } = plan
+  const packing = packingOf(plan.settings, plan.settings.personalFactor)
   const drawn = drawnIn(parts, fullest)
   const groups = [...new Set(drawn.map(it => it.group))]
   const heapOf = heaps(parts, drawn, moment)
   const stated = roomOf(
     heapOf(it => it.litres),
-    settings,
+    packing,
   )
   const draws = drawsFrom(seed)
 
@@ -84,18 +87,35 @@ export function simulate(
       const z = Math.sqrt(correlation) * common.get(group)! + Math.sqrt(1 - correlation) * draws.normal()
       return litresAt(normalCdf(z))
     })
-    const room = roomOf(heap, packingDrawn())
+    const room = roomOf(heap, packingDrawn(plan.settings, packing, draws))
     if (room.rules !== stated.rules) others += 1
     return room.bodyLitres
   })
-  return summary(results, { need: reckoning.need, otherTermShare: others / runs })
-
-  /** Not calibrated: any filling of the gaps is as likely. Calibrated: the factor is known to its spread, normally. */
-  function packingDrawn() {
-    const { personalFactor, personalFactorSpread } = settings
-    if (personalFactorSpread === null) return { ...settings, fillEfficiency: draws.uniform() }
-    return { ...settings, personalFactor: personalFactor * (1 + personalFactorSpread * draws.normal()) }
+  const { share } = spreadOf({ ...parts, plan: { ...plan, packings: [] } }, moment, parts.stocks[fullest]!)
+  const sigmaV = share * stated.bodyLitres
+  const formula = {
+    bodyLitres: stated.bodyLitres,
+    sigmaV,
+    bodyLitresSafe: stated.bodyLitres + NINE_IN_TEN * sigmaV,
   }
+  return summary(results, { formula, otherTermShare: others / runs })
+}
+
+/**
+ * The hand is normal about the factor. How well gaps fill has the mean that the model takes and the variance of a
+ * filling that is anywhere from 0 to 1 as likely: the beta distribution of both, which at a setting of 0.5 is just that.
+ * Where the hiker says how sure the factor is, that stands for all of it.
+ */
+function packingDrawn(settings: Settings, packing: Packing, draws: Draws): Packing {
+  const factor = packing.factor * (1 + handSpreadOf(settings) * draws.normal())
+  if (settings.personalFactorSpread !== null) return { ...packing, factor }
+  return { ...packing, factor, filling: fillingAt(meanFilling(settings.fillEfficiency), draws) }
+}
+
+/** Of the beta distribution with this mean, 1/3 to 2/3, and the variance 1/12. */
+function fillingAt(mean: number, draws: Draws): number {
+  const weight = 12 * mean * (1 - mean) - 1
+  return draws.beta(mean * weight, (1 - mean) * weight)
 }
 
 interface Heap {
@@ -167,7 +187,7 @@ function triangularAt({ low, typical, high }: LitresRange, chance: number): numb
 
 function summary(
   results: number[],
-  { need, otherTermShare }: { need: Need; otherTermShare: number },
+  { formula, otherTermShare }: Pick<Simulation, 'formula' | 'otherTermShare'>,
 ): Simulation {
   const runs = results.length
   const meanLitres = results.reduce((sum, litres) => sum + litres, 0) / runs
@@ -180,7 +200,7 @@ function summary(
     const next = sorted[Math.min(below + 1, runs - 1)]!
     return sorted[below]! + (place - below) * (next - sorted[below]!)
   }
-  const { bodyLitres, sigmaV, bodyLitresSafe } = need
+  const { bodyLitres, sigmaV, bodyLitresSafe } = formula
   const quantiles = { p5: at(0.05), p10: at(0.1), p50: at(0.5), p90: at(0.9), p95: at(0.95) }
   return {
     runs,
@@ -188,7 +208,7 @@ function summary(
     sdLitres,
     standardError: sdLitres / Math.sqrt(runs),
     quantiles,
-    formula: { bodyLitres, sigmaV, bodyLitresSafe },
+    formula,
     bendLitres: {
       mean: meanLitres - bodyLitres,
       sd: sdLitres - sigmaV,

@@ -1,34 +1,35 @@
 // The need: the fullest and the heaviest moment of the trip, and how sure both are.
 
-import type { Item, LitresFrom, Plan, Stow } from '../plan/types'
-import { type Ledger, overflowOf, unitsInPlay } from './ledger'
+import type { Item } from '../plan/types'
+import { unitsInPlay } from './ledger'
+import { NINE_IN_TEN } from './normal'
 import type { Stock } from './provisions'
-import { roomFor, roomRange } from './room'
+import type { Packing } from './room'
+import type { Heap, Spread } from './spread'
 import type { Moment, Need, Place } from './types'
-import { groupedVariance, litresSigmaShare, MASS_HALF_WIDTH, uniformSigma } from './uncertainty'
+import { groupedVariance, MASS_HALF_WIDTH, uniformSigma } from './uncertainty'
 import type { WaterPlan } from './water'
 
-/** Nine times in ten: the normal quantile of 0.9, as the model page rounds it. */
-export const NINE_IN_TEN = 1.2816
-
-export interface Parts {
-  plan: Plan
-  gear: Item[]
-  stowOf: (item: Item) => Stow
-  ledger: Ledger
+export interface Parts extends Heap {
+  /** The packing model with the factor reckoned with. */
+  packing: Packing
   stocks: Stock[]
   spareRations: number
   water: WaterPlan
 }
 
-/** `withAllWater`: the moments had every source been left with all the water wanted. */
-export function needOf(moments: Moment[], withAllWater: Moment[], parts: Parts): Need {
+/** `withAllWater`: the moments had every source been left with all the water wanted; `spread`: of the fullest moment. */
+export function needOf(
+  { moments, withAllWater }: { moments: Moment[]; withAllWater: Moment[] },
+  { factor, share }: Pick<Spread, 'factor' | 'share'>,
+  parts: Parts,
+): Need {
   const fullest = indexOfMax(moments.map(m => m.bodyLitres))
   const heaviest = indexOfMax(moments.map(m => m.kg.total))
   const full = moments[fullest]!
   const heavy = moments[heaviest]!
   const heavyFull = withAllWater[indexOfMax(withAllWater.map(m => m.kg.total))]!
-  const sigmaV = Math.sqrt(litresVariance(parts, full, parts.stocks[fullest]!))
+  const sigmaV = share * full.bodyLitres
   const sigmaM = Math.sqrt(massVariance(parts, parts.stocks[heaviest]!))
   const placeOf = ({ stop, phase }: Moment): Place => ({
     stop,
@@ -54,6 +55,8 @@ export function needOf(moments: Moment[], withAllWater: Moment[], parts: Parts):
     widestCm: largest(parts, 'diameterCm'),
     waterCarryLitres: Math.max(...parts.water.carries.map(c => c.carriedLitres)),
     waterShortLitres: Math.max(...parts.water.carries.map(c => c.shortLitres)),
+    factor,
+    sigmaShare: share,
     waterCapacityLitres: parts.water.capacityLitres,
   }
 }
@@ -68,51 +71,6 @@ function indexOfMax(values: number[]): number {
     if (value > values[best]! * (1 + 1e-12)) best = i
   })
   return best
-}
-
-/** One thing's part in the main body at a moment, and how sure its litres are. */
-export interface LitresTerm {
-  item: Item
-  /** Main-body litres per litre of the thing. */
-  slope: number
-  /** Its litres in play there, L. */
-  litres: number
-  group: LitresFrom
-  /** Standard uncertainty of what it takes of the main body, L. */
-  sigma: number
-}
-
-/** The terms of the measuring variance at a moment, one for each thing of the gear. */
-export function litresTerms(
-  { plan, gear, stowOf, ledger }: Parts,
-  moment: Moment,
-  stock: Stock,
-): LitresTerm[] {
-  const room = roomFor(moment.rigidLitres, moment.softLitres, plan.settings)
-  const { shares } = overflowOf(ledger, stock)
-  return gear.map(item => {
-    const litres = item.litres * item.count * unitsInPlay(item, stock) * bodyShare(item)
-    const slope = item.build === 'rigid' && item.inside === null ? room.perRigidLitre : room.perSoftLitre
-    return { item, slope, litres, group: item.litresFrom, sigma: slope * litres * litresSigmaShare(item) }
-  })
-
-  /** Share of a thing's litres that counts in the main body: of things in a container, what overflows. */
-  function bodyShare(item: Item): number {
-    if (item.inside !== null) return shares.get(item.inside) ?? 0
-    return stowOf(item) === 'main-body' ? 1 : 0
-  }
-}
-
-/** Variance of the main-body litres that is the packing model's, L². */
-export function packingVariance({ settings }: Plan, { rigidLitres, softLitres, bodyLitres }: Moment): number {
-  if (settings.personalFactorSpread !== null) return (bodyLitres * settings.personalFactorSpread) ** 2
-  const { low, high } = roomRange(rigidLitres, softLitres, settings)
-  return (high - low) ** 2 / 12
-}
-
-function litresVariance(parts: Parts, moment: Moment, stock: Stock): number {
-  const measuring = groupedVariance(litresTerms(parts, moment, stock), parts.plan.settings.habitCorrelation)
-  return measuring + packingVariance(parts.plan, moment)
 }
 
 function massVariance({ plan, gear, stowOf }: Parts, stock: Stock): number {

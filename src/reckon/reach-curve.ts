@@ -135,7 +135,7 @@ function limitsOf(parts: Parts, reckoning: Reckoning, setupIndex: number): { own
   const { plan } = parts
   const pack = plan.packs[judged.pack]!
   const { massKg, ratedKg, frame } = pack.setups[judged.index]!
-  const own: Limit[] = Object.values(packingTerms(plan.settings)).map(term => roomLimit(term, pack, parts))
+  const own: Limit[] = Object.values(packingTerms(parts.packing)).map(term => roomLimit(term, pack, parts))
   const limitKg = contentsLimitKg(judged, reckoning.need)
   if (limitKg !== null) {
     const ceiling = frame === 'frameless' && (ratedKg === null || plan.settings.framelessCeilingKg < ratedKg)
@@ -167,7 +167,7 @@ function roomLimit(
     const stock = stockFor(day, parts)
     const softLitres =
       total(parts.ledger, stock, 'softLitres') + overflowOf(parts.ledger, stock).overflowLitres
-    const spill = spillLitres(total(parts.ledger, stock, 'pocketLitres'), outsideLitres, parts.plan.settings)
+    const spill = spillLitres(total(parts.ledger, stock, 'pocketLitres'), outsideLitres, parts.packing)
     return (
       total(parts.ledger, stock, 'rigidLitres') * term.perRigidLitre + softLitres * term.perSoftLitre + spill
     )

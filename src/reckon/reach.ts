@@ -52,7 +52,7 @@ function daysHeld({ bodyLitres, outsideLitres }: Limits, waterLitres: number, pa
         total(parts.ledger, stock, 'softLitres') +
         overflowOf(parts.ledger, stock).overflowLitres +
         waterSoftLitres,
-      spill: spillLitres(total(parts.ledger, stock, 'pocketLitres'), outsideLitres, parts.plan.settings),
+      spill: spillLitres(total(parts.ledger, stock, 'pocketLitres'), outsideLitres, parts.packing),
     }
   }
   // A hair of room, so that an exact fit is not lost to rounding.
@@ -94,8 +94,8 @@ interface Heap {
 }
 
 /** How long a heap growing by `slope` a day stays within the litres, by each of the packing model's two terms. */
-function daysWithin(bodyLitres: number, at: Heap, slope: Heap, { plan }: Parts): number {
-  const { skeleton, softBulk } = packingTerms(plan.settings)
+function daysWithin(bodyLitres: number, at: Heap, slope: Heap, { packing }: Parts): number {
+  const { skeleton, softBulk } = packingTerms(packing)
   const litres = (heap: Heap, term: Term) =>
     heap.rigid * term.perRigidLitre + heap.soft * term.perSoftLitre + heap.spill
   const daysBy = (term: Term) => lastDayUnder(litres(at, term), litres(slope, term), bodyLitres)

@@ -1,4 +1,4 @@
-// The engine in reading order: route → provisions → water → moments → need → verdicts → reach. A plan goes in, a
+// The engine in reading order: route → provisions → water → moments → spread → need → verdicts → reach. A plan goes in, a
 // Reckoning comes out; MODEL.md beside this file says what is computed.
 
 import type { Plan } from '../plan/types'
@@ -10,7 +10,9 @@ import { momentsOf } from './moments'
 import { fullestOf, needOf, type Parts } from './need'
 import { loadNotices, noticesOf } from './notices'
 import { spareRationsOf, stockAtMoments } from './provisions'
+import { packingOf } from './room'
 import { type Route, routeOf } from './route'
+import { spreadOf } from './spread'
 import type { Moment, Reckoning } from './types'
 import { type JudgedSetup, judgePacks } from './verdicts'
 import { type WaterRoom, waterPlanOf, waterRoomOf } from './water'
@@ -64,7 +66,11 @@ function reckonAsSaid(plan: Plan): Refused | { ok: true; judged: Judged } {
       const legLitres = route.legs.map((leg, i) => leg.hours * rates[i]!.litresPerHour)
       const stocks = stockAtMoments(plan, route, rations)
       const water = waterPlanOf(plan, route, legLitres, room)
-      const moments = momentsOf(route, ledger, { stocks, water: water.aboard, packing: plan.settings })
+      const moments = momentsOf(route, ledger, {
+        stocks,
+        water: water.aboard,
+        packing: packingOf(plan.settings, 1),
+      })
       return {
         rations,
         rates,
@@ -91,11 +97,18 @@ function reckonAsSaid(plan: Plan): Refused | { ok: true; judged: Judged } {
 
   const { pass, rounds } = settled
   const { rates, legLitres, energy, water } = pass
-  const moments = withWantedWater(pass, fullWater.pass)
+  const fullest = fullestOf(pass.moments)
+  const spread = spreadOf({ plan, gear, stowOf, ledger }, pass.moments[fullest]!, pass.stocks[fullest]!)
+  const { factor } = spread
+  const moments = withWantedWater(pass, fullWater.pass).map(moment => ({
+    ...moment,
+    bodyLitres: factor * moment.bodyLitres,
+  }))
   const spareRations = spareRationsOf(plan, pass.rations)
-  const parts: Parts = { plan, gear, stowOf, ledger, stocks: pass.stocks, spareRations, water }
-  const need = needOf(moments, fullWater.pass.moments, parts)
-  const packs = judgePacks(need, moments[fullestOf(moments)]!, parts)
+  const packing = packingOf(plan.settings, factor)
+  const parts: Parts = { plan, gear, stowOf, ledger, packing, stocks: pass.stocks, spareRations, water }
+  const need = needOf({ moments, withAllWater: fullWater.pass.moments }, spread, parts)
+  const packs = judgePacks(need, moments[fullest]!, parts)
   return {
     ok: true,
     judged: {
@@ -125,6 +138,7 @@ function reckonAsSaid(plan: Plan): Refused | { ok: true; judged: Judged } {
   }
 }
 
+/** One round; its moments are those for a packing factor of 1. */
 interface Pass {
   rations: number[]
   rates: ReturnType<typeof ratesOf>

@@ -27,8 +27,9 @@ const MOST_REFUSED = 8
  * grams), then moves fewest litres (hundredths). Null when none does. Mass and litres are the most ever aboard.
  *
  * Exact where rations and water rates are fixed. Where they follow the load, leaving things lightens the food as
- * well: the choice then is enough, but a smaller one may be (`proven` false). A collar makes the room a curve
- * instead of a line: the search takes the line outside it and asks the full reckoning about each better choice.
+ * well: the choice then is enough, but a smaller one may be (`proven` false). So too where packings of one's own set
+ * the factor, which is another for other things. A collar makes the room a curve instead of a line: the search takes
+ * the line outside it and asks the full reckoning about each better choice.
  */
 export function fewestItems(trial: Trial, ways: Ways): Found | null {
   const parts = partsOf(trial.plan, trial.reckoning)
@@ -49,7 +50,7 @@ export function fewestItems(trial: Trial, ways: Ways): Found | null {
 
 /** Whether even taking everything, with all the water out of the main body, would mend some shortfall too little. */
 function isHopeless(trial: Trial, parts: Parts, all: Candidate[]): boolean {
-  const { softBulk } = packingTerms(trial.plan.settings)
+  const { softBulk } = packingTerms(parts.packing)
   const waterLitres = trial.reckoning.need.waterCarryLitres * softBulk.perSoftLitre
   return rowsOf(
     trial,
@@ -82,14 +83,15 @@ function solve({ trial, start, bottles, things, mostRefused }: Solving) {
   const choices = things.map(it => ({ group: it.at, cost: gramsOf(it) * scale + centilitresOf(it) }))
   const rows = rowsOf(start, partsOf(start.plan, start.reckoning), things)
   const { outermost, sure } = roomOf(trial)
+  const isCalibrated = trial.plan.packings.length > 0
   const within = (roomLitres: number, asks: boolean) =>
     leastChoice(
       { choices, rows: rows(roomLitres) },
       { fewestFirst: true, mostRefused, ...(asks ? { accepts } : {}) },
     )
 
-  // Without a collar the rows say it all, but for rounding.
-  let answer = within(outermost, outermost > sure)
+  // Without a collar, and with one factor for all, the rows say it all, but for rounding.
+  let answer = within(outermost, outermost > sure || isCalibrated)
   if (outermost === sure && answer.chosen && !accepts(answer.chosen)) answer = within(sure, true)
   const { proven } = answer
   // Work ran out among choices between the line and the curve: what fits without the collar is enough.
@@ -99,7 +101,7 @@ function solve({ trial, start, bottles, things, mostRefused }: Solving) {
   const taken = all(answer.chosen)
   const found = {
     choice: choiceOf(taken),
-    proven: !(followsTheLoad(trial) && taken.some(it => it.way === 'leave')),
+    proven: !isCalibrated && !(followsTheLoad(trial) && taken.some(it => it.way === 'leave')),
     after: then,
     key: [taken.length, sumOf(taken, gramsOf), sumOf(taken, centilitresOf)],
   }

@@ -7,6 +7,7 @@ import { withFuelMass } from './energy'
 import { ledgerOf, stowsOf } from './ledger'
 import type { Parts } from './need'
 import { spareRationsOf, stockAtMoments } from './provisions'
+import { packingOf } from './room'
 import { routeOf } from './route'
 import type { Reckoning } from './types'
 import { waterPlanOf, waterRoomOf } from './water'
@@ -33,6 +34,7 @@ function rebuilt(plan: Plan, reckoning: Reckoning): Parts {
     gear,
     stowOf,
     ledger: ledgerOf(gear, stowOf),
+    packing: packingOf(plan.settings, reckoning.need.factor),
     stocks: stockAtMoments(plan, route, rations),
     spareRations: spareRationsOf(plan, rations),
     water: waterPlanOf(plan, route, legLitres, waterRoomOf(gear, stowOf)),

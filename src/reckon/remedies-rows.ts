@@ -19,8 +19,7 @@ const MOST_COMPARED = 200
 /** The rows for a main body that holds `roomLitres`. Rows that no choice needs to mend are left out. */
 export function rowsOf(trial: Trial, parts: Parts, things: Candidate[]): (roomLitres: number) => Row[] {
   const { moments } = trial.reckoning
-  const { plan } = trial
-  const pack = plan.packs[0]!
+  const pack = trial.plan.packs[0]!
   const judged = judgedIn(trial)
   const others = [...loadRows(), ...pocketRows(), ...sizeRows()]
   return roomLitres => withoutRepeats([...bodyRows(roomLitres), ...others])
@@ -58,7 +57,7 @@ export function rowsOf(trial: Trial, parts: Parts, things: Candidate[]): (roomLi
 
   function bodyRows(roomLitres: number): Row[] {
     const emptied = emptiedBy(things).emptied
-    const terms = Object.values(packingTerms(plan.settings))
+    const terms = Object.values(packingTerms(parts.packing))
     return moments.flatMap((moment, m) =>
       heaps(moment, m, emptied).flatMap(({ softLitres, overflowing }) =>
         terms.flatMap(term => {

@@ -1,13 +1,26 @@
 // How many main-body litres a heap of rigid and soft things takes: the two-class packing model of
-// Stovall, de Larrard and Buil, Powder Technol. 48 (1986) 1–12, written in litres. Fill efficiency 1 is
+// Stovall, de Larrard and Buil, Powder Technol. 48 (1986) 1–12, written in litres. Filling 1 is
 // Furnas' perfect filling (Ind. Eng. Chem. 23 (1931) 1052–1058), 0 no filling at all.
+
+import type { Settings } from '../plan/types'
 
 export interface Packing {
   rigidPacking: number
   softPacking: number
-  fillEfficiency: number
-  personalFactor: number
+  /** How well soft things fill the gaps between rigid ones, 0 to 1: e of the model. */
+  filling: number
+  /** What the hiker's own packing takes, times the model's: F. */
+  factor: number
 }
+
+/** The packing model with a plan's settings; `factor` is that of its Reckoning (`need.factor`). */
+export const packingOf = (
+  { rigidPacking, softPacking, fillEfficiency }: Settings,
+  factor: number,
+): Packing => ({ rigidPacking, softPacking, filling: meanFilling(fillEfficiency), factor })
+
+/** The setting is the likeliest filling; nothing and everything are as possible, so that the mean of the three counts. */
+export const meanFilling = (fillEfficiency: number): number => (1 + fillEfficiency) / 3
 
 /** Main-body litres per litre of rigid and of soft things, where one term of the model rules. */
 export interface Term {
@@ -22,15 +35,15 @@ export interface Room extends Term {
 }
 
 /** The two terms of the model; the one that asks for more litres rules. */
-export function packingTerms({ rigidPacking, softPacking, fillEfficiency, personalFactor }: Packing) {
-  const unfilled = 1 - fillEfficiency
+export function packingTerms({ rigidPacking, softPacking, filling, factor }: Packing) {
+  const unfilled = 1 - filling
   const skeleton: Term = {
-    perRigidLitre: personalFactor / rigidPacking,
-    perSoftLitre: (personalFactor * unfilled) / softPacking,
+    perRigidLitre: factor / rigidPacking,
+    perSoftLitre: (factor * unfilled) / softPacking,
   }
   const softBulk: Term = {
-    perRigidLitre: personalFactor * (1 + unfilled * (1 / rigidPacking - 1)),
-    perSoftLitre: personalFactor / softPacking,
+    perRigidLitre: factor * (1 + unfilled * (1 / rigidPacking - 1)),
+    perSoftLitre: factor / softPacking,
   }
   return { skeleton, softBulk }
 }
@@ -53,10 +66,10 @@ export function roomFor(rigidLitres: number, softLitres: number, packing: Packin
 export function spillLitres(
   neededLitres: number,
   pocketLitres: number | null,
-  { personalFactor, softPacking }: Pick<Packing, 'personalFactor' | 'softPacking'>,
+  { factor, softPacking }: Pick<Packing, 'factor' | 'softPacking'>,
 ): number {
   if (pocketLitres === null) return 0
-  return (personalFactor * Math.max(0, neededLitres - pocketLitres)) / softPacking
+  return (factor * Math.max(0, neededLitres - pocketLitres)) / softPacking
 }
 
 /** The same heap with perfect filling and with none: the range the model itself leaves open. */
@@ -65,7 +78,6 @@ export function roomRange(
   softLitres: number,
   packing: Packing,
 ): { low: number; high: number } {
-  const at = (fillEfficiency: number) =>
-    roomFor(rigidLitres, softLitres, { ...packing, fillEfficiency }).bodyLitres
+  const at = (filling: number) => roomFor(rigidLitres, softLitres, { ...packing, filling }).bodyLitres
   return { low: at(1), high: at(0) }
 }

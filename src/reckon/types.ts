@@ -83,6 +83,10 @@ export interface Need {
   widestCm: number | null
   waterCarryLitres: number
   waterShortLitres: number
+  /** What the hiker's own packing takes, times the model's. */
+  factor: number
+  /** Standard uncertainty of the litres as a share of them. */
+  sigmaShare: number
   /** Null: nothing in the gear holds water, so the carry has no limit. */
   waterCapacityLitres: number | null
   /** The largest load had every source been left with all the water wanted; `peakLoadKg` where nothing is short. */

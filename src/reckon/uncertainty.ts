@@ -11,7 +11,12 @@ export const LITRES_HALF_WIDTH: Record<Exclude<LitresFrom, 'kind'>, number> = {
   guess: 0.3,
 }
 export const MASS_HALF_WIDTH: Record<MassFrom, number> = { scale: 0.005, stated: 0.05, guess: 0.2 }
-export const BODY_HALF_WIDTH: Record<BodyFrom, number> = { 'test-method': 0.05, measured: 0.05, stated: 0.1 }
+export const BODY_HALF_WIDTH: Record<BodyFrom, number> = {
+  'test-method': 0.05,
+  measured: 0.05,
+  stated: 0.1,
+  guess: 0.18,
+}
 
 /** Groups judged by one habit: within each, two items err together with the plan's correlation. */
 const JUDGED_BY_HABIT = new Set(['stated', 'guess', 'kind'])
@@ -36,7 +41,7 @@ export const correlationIn = (group: string, habitCorrelation: number): number =
   JUDGED_BY_HABIT.has(group) ? habitCorrelation : 0
 
 /** Variance of a sum of terms with standard uncertainties `sigmas`, any two of them correlated by `r`. */
-export function varianceOfSum(sigmas: number[], r: number): number {
+function varianceOfSum(sigmas: number[], r: number): number {
   let squares = 0
   let sum = 0
   for (const sigma of sigmas) {

@@ -98,7 +98,7 @@ function figuresOf({ pack, setup, need, full, parts }: Case) {
   // The set-up's own mass, where its rating is for contents and pack together.
   const ratedSetupKg = setup.ratingCovers === 'contents' ? 0 : setup.massKg
   const outsideKg = full.kg.total - full.bodyKg
-  const bodyNeedLitres = need.bodyLitres + spillLitres(need.outsideLitres, pack.outsideLitres, settings)
+  const bodyNeedLitres = need.bodyLitres + spillLitres(need.outsideLitres, pack.outsideLitres, parts.packing)
   const chanceFor = (litres: number) =>
     fitChance(litres, { bodyNeedLitres, sigmaV: need.sigmaV }, pack.bodyFrom)
   return {

@@ -35,6 +35,12 @@ const draft = (name: string): Draft => ({
 })
 
 const settings = () => openTrip.value!.draft.settings
+const packings = () => openTrip.value!.draft.packings
+const need = () => {
+  const { reckoned: result } = reckoned.value!
+  if (!result.ok) throw new Error(result.problem.message)
+  return result.reckoning.need
+}
 const press = (name: string | RegExp) => fireEvent.click(screen.getByRole('button', { name }))
 const choose = (label: string) => fireEvent.click(screen.getByLabelText(label))
 const type = (label: string | RegExp, text: string) =>
@@ -70,39 +76,54 @@ describe('a packing', () => {
     expect(shelf.value.packings).toMatchObject([
       { gear: 'Ridge', pack: 'Grey pack', bodyLitres: 50, said: { how: 'full', fullness: 0.88 } },
     ])
-    expect(settings()).toEqual({
-      softPacking: 1,
-      personalFactor: expect.closeTo(1.1, 9),
-      personalFactorSpread: 0.06,
-    })
-    expect(reckoned.value!.reckoned).toMatchObject({
-      ok: true,
-      reckoning: { need: { bodyLitres: expect.closeTo(44, 6) } },
-    })
-    says('This trip reckons with it.')
+    // All that a reckoning needs goes into the trip.
+    expect(packings()).toEqual([
+      {
+        date: expect.stringMatching(/^\d{4}-\d\d-\d\d$/),
+        p: 0.88,
+        pack: 'Grey pack',
+        packLitres: 50,
+        packFrom: 'stated',
+        W: expect.closeTo(40, 9),
+        d: 0,
+        things: [{ id: 'kit', litres: 40, litresFrom: 'guess', u: expect.closeTo(0.3 / Math.sqrt(3), 9) }],
+      },
+    ])
+    expect(settings()).toEqual({ softPacking: 1 })
+    // Guessed litres and the hand leave ± 19 %: of the 10 % more most is believed.
+    expect(need().factor).toBeGreaterThan(1.08)
+    expect(need().factor).toBeLessThan(1.1)
+    says(
+      /This trip reckons with one packing of your own: it takes 9\s% more than reckoned \(factor 1\.09\)\./,
+    )
     actions.undo()
     expect(shelf.value.packings).toEqual([])
-    expect(settings()).toEqual({ softPacking: 1 })
+    expect(packings()).toBeUndefined()
+    expect(need().factor).toBe(1)
     actions.redo()
     expect(shelf.value.packings).toHaveLength(1)
-    expect(settings()).toMatchObject({ personalFactorSpread: 0.06 })
+    expect(packings()).toHaveLength(1)
   })
 
-  test('joins the others to a mean, and goes out of it again when it is withdrawn', () => {
+  test('joins the others, and goes out of them again when it is withdrawn', () => {
     render(<CalibrateScreen />)
     pack('84')
+    const once = need()
     pack('88')
-    expect(settings()).toMatchObject({ personalFactor: expect.closeTo(1.075, 9), personalFactorSpread: 0.03 })
-    says(/Two packings: what you pack takes (7|8)\s% more/)
+    expect(packings()).toHaveLength(2)
+    expect(need().factor).toBeGreaterThan(once.factor)
+    expect(need().sigmaShare).toBeLessThan(once.sigmaShare)
+    says(/This trip reckons with your own two packings: it takes \d\s% more/)
     says('All of them in one pack')
     const latest = within(screen.getAllByRole('listitem')[0]!)
     fireEvent.click(latest.getByRole('button', { name: /^Withdraw/ }))
     expect(shelf.value.packings).toHaveLength(1)
-    expect(settings()).toMatchObject({ personalFactor: expect.closeTo(1.05, 9), personalFactorSpread: 0.06 })
+    expect(need().factor).toBeCloseTo(once.factor, 12)
     press(/^Withdraw/)
-    expect(settings()).toEqual({ softPacking: 1 })
+    expect(packings()).toBeUndefined()
+    expect(need().factor).toBe(1)
     actions.undo()
-    expect(settings()).toMatchObject({ personalFactor: expect.closeTo(1.05, 9) })
+    expect(need().factor).toBeCloseTo(once.factor, 12)
   })
 
   test('that would not close counts as more than full', () => {
@@ -131,11 +152,11 @@ describe('a packing', () => {
     pack('80')
     choose('Would not close')
     type(/^Would not close by about/, '10')
-    says(/50\s% more than by your other packing\./)
+    says(/\d\d\s% more than by your other packing\./)
     press('Add this packing')
     expect(shelf.value.packings).toHaveLength(2)
     type(/^Would not close by about/, '90')
-    says('Write at most 50 L')
+    says('Write at most 25 L')
     expect(screen.queryByRole('button', { name: 'Add this packing' })).toBeNull()
   })
 
@@ -170,30 +191,90 @@ describe('a packing', () => {
   })
 })
 
+/** As earlier versions kept it: without what was along. */
+const olderPacking = {
+  id: 'older',
+  at: 1_700_000_000_000,
+  gear: 'Dale',
+  pack: 'Grey pack',
+  bodyLitres: 50,
+  said: { how: 'full', fullness: 0.9 },
+  reckonedLitresAtFactor1: 40,
+  factor: 1.125,
+} as const
+
+describe('a packing from before', () => {
+  test('stays as it was, and is said to count in no trip but one that has its factor', () => {
+    actions.editShelf('Older', it => ({ ...it, packings: [olderPacking] }))
+    actions.createTrip({
+      ...draft('Dale'),
+      settings: { softPacking: 1, personalFactor: 1.125, personalFactorSpread: 0.06 },
+    })
+    render(<CalibrateScreen />)
+    says('This trip reckons with a factor of its own, 1.13.')
+    says('One older packing does not say what was along')
+    says('not counted, as it does not say what was along')
+    expect(screen.queryByRole('button', { name: /^Reckon with your own packing/ })).toBeNull()
+    expect(need()).toMatchObject({ factor: 1.125, bodyLitres: expect.closeTo(45, 9) })
+    press(/^Withdraw/)
+    expect(need().factor).toBe(1.125)
+  })
+
+  test('gives way once the list is packed anew', () => {
+    actions.editShelf('Older', it => ({ ...it, packings: [olderPacking] }))
+    render(<CalibrateScreen />)
+    pack('84')
+    expect(shelf.value.packings).toHaveLength(2)
+    expect(packings()).toHaveLength(1)
+  })
+})
+
+describe('things from the shelf', () => {
+  test('are known again in another trip, whatever its items are called', () => {
+    const trip = (name: string, id: string): Draft => {
+      const { gear, ...rest } = draft(name)
+      return { ...rest, gear: [{ ...gear[0]!, id, shelf: { id: 'shelf kit', at: 1 } }] }
+    }
+    actions.createTrip(trip('Here', 'kit here'))
+    render(<CalibrateScreen />)
+    pack('88')
+    expect(shelf.value.packings[0]!.list!.things[0]!.id).toBe('shelf kit')
+    const { factor } = need()
+    cleanup()
+    actions.createTrip(trip('There', 'kit there'))
+    render(<CalibrateScreen />)
+    press('Reckon with your own packing (1 packing)')
+    expect(need().factor).toBeCloseTo(factor, 12)
+    expect(reckoned.value!.plan.packings[0]!.things[0]!.id).toBe('kit there')
+  })
+})
+
 describe('another trip', () => {
   test('is never changed; it offers one’s own packing, and takes it on a tap', () => {
     const other = openTrip.value!.id
     actions.createTrip(draft('Valley'))
     render(<CalibrateScreen />)
     pack('88')
-    expect(trips.value.get(other)!.draft.settings).toEqual({ softPacking: 1 })
+    expect(trips.value.get(other)!.draft.packings).toBeUndefined()
     cleanup()
     actions.openTripById(other)
     render(<NeedScreen onGo={() => undefined} />)
     says('the general packing model, not yet on your own packing')
-    press('Reckon with your own packing (1 packing, 1.10)')
-    expect(settings()).toMatchObject({ personalFactor: expect.closeTo(1.1, 9), personalFactorSpread: 0.06 })
+    press('Reckon with your own packing (1 packing)')
+    expect(packings()).toHaveLength(1)
+    expect(need().factor).toBeGreaterThan(1.08)
     says('Rests on one packing of your own')
-    expect(screen.queryByRole('button', { name: /1 packing, 1\.10/ })).toBeNull()
+    expect(screen.queryByRole('button', { name: /1 packing\)/ })).toBeNull()
   })
 
   test('on the general model stays there when a packing is withdrawn', () => {
     render(<CalibrateScreen />)
     pack('88')
     press('Reckon this trip with the general model instead')
-    expect(settings()).toEqual({ softPacking: 1 })
+    expect(packings()).toBeUndefined()
+    expect(need().factor).toBe(1)
     press(/^Withdraw/)
-    expect(settings()).toEqual({ softPacking: 1 })
+    expect(packings()).toBeUndefined()
     expect(shelf.value.packings).toEqual([])
   })
 })

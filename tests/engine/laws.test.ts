@@ -56,7 +56,7 @@ describe('food', () => {
       fc.pre((document.packs ?? []).length > 0)
       const weaker: PlanDocument = {
         ...document,
-        packs: document.packs!.map(pack => ({ ...pack, bodyLitres: 1 + pack.bodyLitres / 2 })),
+        packs: document.packs!.map(pack => ({ ...pack, bodyLitres: 1 + pack.bodyLitres! / 2 })),
       }
       const strong = reckonDocument(document).packs
       reckonDocument(weaker).packs.forEach((pack, i) => {
@@ -71,7 +71,7 @@ describe('a pack', () => {
     holds(document => {
       const bigger: PlanDocument = {
         ...document,
-        packs: (document.packs ?? []).map(pack => ({ ...pack, bodyLitres: pack.bodyLitres * 1.5 })),
+        packs: (document.packs ?? []).map(pack => ({ ...pack, bodyLitres: pack.bodyLitres! * 1.5 })),
       }
       const before = reckonDocument(document).packs
       reckonDocument(bigger).packs.forEach((pack, i) => {
@@ -112,10 +112,11 @@ describe('the gear list', () => {
       )
       const one = reckonDocument(doubled)
       const two = reckonDocument(apart)
-      const { sigmaV, sigmaM, bodyLitresSafe, peakLoadSafeKg, ...means } = one.need
+      const { sigmaV, sigmaShare, sigmaM, bodyLitresSafe, peakLoadSafeKg, ...means } = one.need
       expect(differences(two, { need: means, moments: one.moments })).toEqual([])
       // Two items err at most together, as the pieces of one do.
       atMost(two.need.sigmaV, sigmaV)
+      atMost(two.need.sigmaShare, sigmaShare)
       atMost(two.need.sigmaM, sigmaM)
     }))
 

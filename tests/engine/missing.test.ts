@@ -134,11 +134,8 @@ describe('a pack of which all is known', () => {
 })
 
 describe('what is enough in 9 of 10 cases', () => {
-  it('goes as far as the mean of one’s own packings where it rests on them', () => {
-    const { plan, reckoning } = judged(draftOf([kit]))
-    const enough = (personalFactorSpread: number | null) =>
-      enoughText(reckoning.need, { ...plan.settings, personalFactorSpread }, metric)
-    expect(enough(null)).toMatch(/in about 9 of 10 cases$/)
-    expect(enough(0.05)).toMatch(/cases, as far as the mean of your packings goes$/)
+  it('is told in litres', () => {
+    const { reckoning } = judged(draftOf([kit]))
+    expect(enoughText(reckoning.need, metric)).toMatch(/^\d+\sL is enough in about 9 of 10 cases$/)
   })
 })

@@ -73,6 +73,26 @@ describe('trying, where the model is a straight line', () => {
     expectAlike(found)
   })
 
+  it.each([0, 0.2, 1])(
+    'agrees for a filling of %f, whose mean lies between none, this and all',
+    fillEfficiency => {
+      const gear = [
+        thing('clothes', 40, { litresFrom: 'filled' }),
+        thing('pots', 15, { build: 'rigid', litresFrom: 'filled' }),
+      ]
+      const found = simulated(planOf(gear, { fillEfficiency, handSpread: 0.01 }))
+      expect(found.otherTermShare).toBe(0)
+      expectAlike(found)
+    },
+  )
+
+  it('leaves the hiker’s packings aside, and so does the formula beside it', () => {
+    const plan = planOf(soft)
+    const list = { W: 26, d: 0, things: [] }
+    const packing = { ...list, date: '2026-05-02', p: 1, pack: null, packLitres: 33, packFrom: 'measured' }
+    expect(simulated({ ...plan, packings: [packing] } as Plan)).toEqual(simulated(plan))
+  })
+
   it('agrees for a calibrated plan, whose factor is known to its spread', () => {
     expectAlike(simulated(planOf(soft, { personalFactor: 1.1, personalFactorSpread: 0.06 })))
   })

@@ -16,8 +16,15 @@ export interface InPlay {
   used: number
 }
 
-export function packing({ settings }: Plan, { rigid: R, soft: S }: Heap, e = settings.fillEfficiency) {
-  const { rigidPacking: Pr, softPacking: Ps, personalFactor: F } = settings
+interface Choice {
+  e?: number
+  F?: number
+}
+
+/** Litres of a heap; the hiker's packings are left to naive-calibration.ts, which gives F. */
+export function packing({ settings }: Plan, { rigid: R, soft: S }: Heap, choice: Choice = {}) {
+  const { rigidPacking: Pr, softPacking: Ps, fillEfficiency, personalFactor } = settings
+  const { e = (1 + fillEfficiency) / 3, F = personalFactor } = choice
   const Vc = R / Pr + ((1 - e) * S) / Ps
   const Vf = S / Ps + R * (1 + (1 - e) * (1 / Pr - 1))
   const skeleton = Vc > Vf
@@ -65,7 +72,7 @@ const WIDTH: Record<Exclude<LitresFrom, 'kind'>, number> = {
   stated: 0.15,
   guess: 0.3,
 }
-const BY_HABIT = ['stated', 'guess', 'kind']
+export const BY_HABIT = ['stated', 'guess', 'kind']
 const MASS_WIDTH = { scale: 0.005, stated: 0.05, guess: 0.2 }
 
 /** Of a kind: the triangular distribution's u = √((l² + t² + h² − lt − lh − th) / 18), over its mean. */
@@ -77,7 +84,7 @@ function relativeU(item: Item): number {
 }
 
 /** The GUM's full double sum: every item with every item. */
-function doubleSum(terms: { group: string; u: number }[], r: number): number {
+export function doubleSum(terms: { group: string; u: number }[], r: number): number {
   let variance = 0
   for (const [i, a] of terms.entries())
     for (const [j, b] of terms.entries()) {
@@ -87,25 +94,53 @@ function doubleSum(terms: { group: string; u: number }[], r: number): number {
   return variance
 }
 
-export function sigmaV(plan: Plan, play: InPlay[], heap: Heap): number {
-  const { V, slopeR, slopeS } = packing(plan, heap)
-  const terms = play.map(it => {
+/** A thing as section 9 lists it. */
+export interface Listed {
+  id: string
+  litres: number
+  litresFrom: LitresFrom
+  u: number
+}
+
+/** What section 6 says of a heap for F = 1: W, d and each thing's u. */
+export function uncertain(plan: Plan, play: InPlay[], heap: Heap) {
+  const { habitCorrelation: r, personalFactorSpread } = plan.settings
+  const { V: W, slopeR, slopeS } = packing(plan, heap, { F: 1 })
+  const none = packing(plan, heap, { F: 1, e: 0 }).V
+  const all = packing(plan, heap, { F: 1, e: 1 }).V
+  const d = W === 0 || personalFactorSpread !== null ? 0 : (none - all) / (W * Math.sqrt(12))
+  const slopeOf = ({ inside, build, stow }: Item): number => {
+    if (inside !== null) return slopeS * overflowWeight(inside, play, r)
+    if (stow !== 'main-body') return 0
+    return build === 'rigid' ? slopeR : slopeS
+  }
+  const things = play.map((it): Listed => {
     const { item } = it
-    const litres = wholeOf(it) * litresOf(item)
-    const a = relativeU(item)
-    if (item.inside !== null)
-      return {
-        group: item.litresFrom,
-        u: slopeS * litres * overflowShare(containerOf(item, play), play) * a,
-      }
-    const slope = item.stow !== 'main-body' ? 0 : item.build === 'rigid' ? slopeR : slopeS
-    return { group: item.litresFrom, u: slope * litres * a }
+    const c = slopeOf(item)
+    const v = wholeOf(it) * litresOf(item)
+    const u = W === 0 ? 0 : (c * v * relativeU(item)) / W
+    return { id: item.id, litres: litresOf({ ...item, count: 1 }), litresFrom: item.litresFrom, u }
   })
-  const measuring = doubleSum(terms, plan.settings.habitCorrelation)
-  const spread = plan.settings.personalFactorSpread
-  const model =
-    spread === null ? (packing(plan, heap, 0).V - packing(plan, heap, 1).V) ** 2 / 12 : (V * spread) ** 2
-  return Math.sqrt(measuring + model)
+  return { W, d, things }
+}
+
+/** w of section 6: what of an error inside a container reaches the main body. */
+function overflowWeight(id: string, play: InPlay[], r: number): number {
+  const container = play.find(({ item }) => item.id === id)!.item
+  const inside = play.filter(({ item }) => item.inside === id)
+  const t = inside.reduce((sum, it) => sum + wholeOf(it) * litresOf(it.item), 0)
+  const H = container.holdsLitres! * container.count
+  if (t >= H) return 1
+  const sigma = Math.sqrt(
+    doubleSum(
+      inside.map(it => ({
+        group: it.item.litresFrom,
+        u: wholeOf(it) * litresOf(it.item) * relativeU(it.item),
+      })),
+      r,
+    ),
+  )
+  return sigma === 0 ? 0 : Math.max(0, 1 - (H - t) / (1.2816 * sigma))
 }
 
 export function sigmaM(plan: Plan, play: InPlay[]): number {

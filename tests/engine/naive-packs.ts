@@ -7,6 +7,7 @@ import { fillJugs, jugRoom, ridesOf } from './naive-trip'
 interface Need {
   bodyLitres: number
   sigmaV: number
+  factor: number
   outsideLitres: number
   peakLoadKg: number
   packedDensity: number | null
@@ -31,7 +32,7 @@ export function phi(z: number): number {
   return ((Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)) * sum * h) / 3
 }
 
-const BODY_WIDTH = { 'test-method': 0.05, measured: 0.05, stated: 0.1 }
+const BODY_WIDTH = { 'test-method': 0.05, measured: 0.05, stated: 0.1, guess: 0.18 }
 
 function limitOf({ frame, ratedKg }: Setup, ceilingKg: number): number | null {
   if (frame === 'framed') return ratedKg
@@ -127,7 +128,7 @@ export function judge(
       const spilled = (outside: number) =>
         pack.outsideLitres === null
           ? 0
-          : (settings.personalFactor * Math.max(0, outside - pack.outsideLitres)) / settings.softPacking
+          : (need.factor * Math.max(0, outside - pack.outsideLitres)) / settings.softPacking
       const Vp = need.bodyLitres + spilled(need.outsideLitres)
       const chance = (litres: number) =>
         phi((litres - Vp) / Math.sqrt(need.sigmaV ** 2 + ((litres * a) / Math.sqrt(3)) ** 2))
@@ -160,7 +161,8 @@ export function judge(
       const fits = (days: number) => {
         const { heap, loadKg, outside } = atDays(days, plan, first, need.waterCarryLitres, spareRations)
         return (
-          packing(plan, heap).V + spilled(outside) <= C && (limit === null || loadKg + liner + own <= limit)
+          packing(plan, heap, { F: need.factor }).V + spilled(outside) <= C &&
+          (limit === null || loadKg + liner + own <= limit)
         )
       }
       const eats = plan.gear.some(item => item.use === 'daily' && item.count > 0)

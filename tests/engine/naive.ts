@@ -2,6 +2,7 @@
 // and written from the page, not from the engine. The engine is held to it in differential.test.ts.
 
 import { completePlan, type Item, type ItemDocument, type Plan } from '../../src/plan'
+import { calibrated } from './naive-calibration'
 import {
   heatLitresPerHour,
   legWatts,
@@ -11,7 +12,7 @@ import {
   wbgtOf,
   weatherOf,
 } from './naive-energy'
-import { heapOf, type InPlay, litresOf, packing, sigmaM, sigmaV, wholeOf } from './naive-heap'
+import { heapOf, type InPlay, litresOf, packing, sigmaM, uncertain, wholeOf } from './naive-heap'
 import { answers, judge } from './naive-packs'
 import { daysOf, happenings, type Jugs, leftOf, ridesOf, usedOf, waterAlong } from './naive-trip'
 
@@ -37,7 +38,7 @@ function look(plan: Plan, play: InPlay[], jugs: Jugs) {
   return {
     kg,
     bodyKg,
-    bodyLitres: packing(plan, heap).V,
+    bodyLitres: packing(plan, heap, { F: 1 }).V,
     rigidLitres: heap.rigid,
     softLitres: heap.soft,
     outsideLitres,
@@ -209,14 +210,18 @@ function naiveAsSaid(plan: Plan) {
   const { now, spent, rounds } = settled
   const watered = settle(withEndlessContainer(plan))
   if (watered === 'unsettled') return watered
-  const { moments, plays, hours, legLitres, sources } = now
+  const { plays, hours, legLitres, sources } = now
   const { stops } = plan.trip
   const { dayOfLeg, days } = daysOf(plan)
-  const full = earliestMax(moments.map(m => m.bodyLitres))
+  const full = earliestMax(now.moments.map(m => m.bodyLitres))
+  const fullHeap = { rigid: now.moments[full]!.rigidLitres, soft: now.moments[full]!.softLitres }
+  const { W, ...list } = uncertain(plan, plays[full]!, fullHeap)
+  const { F, s } = calibrated(plan, W, list)
+  const moments = now.moments.map(m => ({ ...m, bodyLitres: F * m.bodyLitres }))
   const heavy = earliestMax(moments.map(m => m.kg.total))
   const fullest = moments[full]!
   const heaviest = moments[heavy]!
-  const sV = sigmaV(plan, plays[full]!, { rigid: fullest.rigidLitres, soft: fullest.softLitres })
+  const sV = s * fullest.bodyLitres
   const sM = sigmaM(plan, plays[heavy]!)
   const place = ({ stop, phase }: typeof fullest) => ({ stop, name: stops[stop]!.name, phase })
   const { gear } = plan
@@ -246,6 +251,8 @@ function naiveAsSaid(plan: Plan) {
     waterCarryLitres: Math.max(...sources.map(s => s.carried)),
     waterShortLitres: Math.max(...sources.map(s => s.short)),
     peakLoadFullWaterKg: Math.max(...watered.now.moments.map(m => m.kg.total)),
+    factor: F,
+    sigmaShare: s,
   }
   const litresOfDay = (day: number) => {
     const sleeps = stops.find(

@@ -5,6 +5,7 @@ import fc from 'fast-check'
 import {
   type ItemDocument,
   type PackDocument,
+  type PackingDocument,
   type Plan,
   type PlanDocument,
   parsePlan,
@@ -89,6 +90,8 @@ const meals = fc
 export interface Kind {
   ration: 'fixed' | 'energy'
   litresPerHour: 'number' | 'from-heat'
+  /** With packings of one's own. */
+  packed?: boolean
 }
 
 /** One item in five is of a kind: its litres are a range, and what else it says of them is set aside. */
@@ -166,7 +169,7 @@ const pack = fc
     some({
       collarLitres: amount(20),
       outsideLitres: amount(15),
-      bodyFrom: of('test-method', 'measured', 'stated'),
+      bodyFrom: of('test-method', 'measured', 'stated', 'guess'),
       sealed: fc.boolean(),
       price: amount(500),
       innerHeightCm: between(20, 80),
@@ -184,11 +187,44 @@ const settings = some({
   habitCorrelation: between(0, 1),
   personalFactor: between(0.7, 1.6),
   personalFactorSpread: fc.oneof(fc.constant(null), between(0, 0.3)),
+  handSpread: between(0, 0.3),
+  readingSpread: between(0.005, 0.2),
   linerKg: amount(0.2),
   framelessCeilingKg: between(3, 15),
   roomyRatio: between(1, 2),
   packKgForEnergy: amount(3),
 })
+
+/** What was packed before: things that may be those of the list, as they are there or another way, and others. */
+const packing = fc
+  .record({
+    p: fc.double({ min: 0.7, max: 1.2, noNaN: true }),
+    pack: of('grey', 'blue', undefined),
+    packLitres: fc.double({ min: 40, max: 60, noNaN: true }),
+    packFrom: of('test-method', 'measured', 'stated', 'guess'),
+    W: fc.double({ min: 35, max: 70, noNaN: true }),
+    d: between(0, 0.1),
+    things: fc.uniqueArray(
+      fc.record({ at: fc.nat(16), isSame: of(true, true, true, false), u: between(0, 0.2) }),
+      { selector: ({ at }) => at, maxLength: 8 },
+    ),
+  })
+  .map(({ pack, ...rest }) => ({ ...rest, ...(pack && { pack }) }))
+
+/** The packings as they hold the things of a list. */
+function packingsOf(drawn: DrawnPacking[], gear: ItemDocument[]): PackingDocument[] {
+  return drawn.map(({ things, ...rest }) => ({
+    date: '2026-05-02',
+    ...rest,
+    things: things.map(({ at, isSame, u }) => {
+      const { id = `other ${at}`, litres, litresFrom = 'guess', litresRange: range } = gear[at] ?? {}
+      const each = litresFrom === 'kind' ? (range!.low + range!.typical + range!.high) / 3 : (litres ?? 1)
+      return { id, litres: isSame ? each : each / 2, litresFrom, u }
+    }),
+  }))
+}
+
+type DrawnPacking = typeof packing extends fc.Arbitrary<infer T> ? T : never
 
 const carrier = fc
   .tuple(
@@ -203,7 +239,7 @@ const carrier = fc
   .map(([massKg, more]) => ({ massKg, ...more }))
 
 /** Documents of the asked kind. With an energy ration one hearty food is always there. */
-export function documents({ ration, litresPerHour }: Kind): fc.Arbitrary<PlanDocument> {
+export function documents({ ration, litresPerHour, packed = false }: Kind): fc.Arbitrary<PlanDocument> {
   return fc
     .record({
       carrier,
@@ -224,6 +260,7 @@ export function documents({ ration, litresPerHour }: Kind): fc.Arbitrary<PlanDoc
       wet: fc.boolean(),
       gear,
       packs: fc.array(pack, { maxLength: 3 }),
+      packings: fc.array(packing, { maxLength: packed ? 4 : 0 }),
       settings,
     })
     .map(it => {
@@ -242,6 +279,7 @@ export function documents({ ration, litresPerHour }: Kind): fc.Arbitrary<PlanDoc
         },
         gear: ration === 'energy' ? [...it.gear, food] : it.gear,
         packs: it.packs,
+        packings: packingsOf(it.packings, it.gear),
         settings: it.settings,
       }
     })

@@ -50,7 +50,7 @@ describe('the readable report of the worked plan', () => {
 
   it('gives the need, the peak and where they are', () => {
     expect(text).toContain('Main body  49 L')
-    expect(text).toContain('52 L is enough in about 9 of 10')
+    expect(text).toContain('55 L is enough in about 9 of 10')
     expect(text).toMatch(/Load {7}16\.7\s*kg/)
     expect(text).toContain('leaving Larch Spring, day 2')
   })

@@ -20,6 +20,7 @@ const KEYS: Record<Origin, keyof typeof sources> = {
   loadShareLimit: 'common-practice',
   framelessCeilingKg: 'frameless-ceiling',
   roomyRatio: 'our-judgement',
+  handSpread: 'our-judgement',
   packing: 'our-judgement',
   linerKg: 'common-practice',
   leaves: 'common-practice',

@@ -125,19 +125,36 @@ const base = fc.record({
   name,
   lines: fc.array(fc.record({ thing: id, count: fc.nat(9) }, { requiredKeys: ['thing'] }), { maxLength: 3 }),
 })
-const packing = fc.record({
-  id,
-  at: time,
-  gear: name,
-  pack: name,
-  bodyLitres: fc.nat(90),
-  said: fc.oneof(
-    fc.record({ how: fc.constant('full' as const), fullness: fc.double({ min: 0, max: 1, noNaN: true }) }),
-    fc.record({ how: fc.constant('over' as const), overLitres: fc.nat(20) }),
+const list = fc.record({
+  packFrom: fc.constantFrom('stated' as const, 'measured' as const),
+  d: fc.double({ min: 0, max: 1, noNaN: true }),
+  things: fc.uniqueArray(
+    fc.record({
+      id,
+      litres: fc.nat(20),
+      litresFrom: fc.constantFrom('guess' as const, 'kind' as const),
+      u: fc.double({ min: 0, max: 1, noNaN: true }),
+    }),
+    { selector: thing => thing.id, maxLength: 3 },
   ),
-  reckonedLitresAtFactor1: fc.nat(90),
-  factor: fc.double({ min: 0.5, max: 2, noNaN: true }),
 })
+/** Those kept by earlier versions say nothing of what was along. */
+const packing = fc.tuple(fc.boolean(), list).chain(([isOlder, along]) =>
+  fc.record({
+    id,
+    at: time,
+    gear: name,
+    pack: name,
+    bodyLitres: fc.nat(90),
+    said: fc.oneof(
+      fc.record({ how: fc.constant('full' as const), fullness: fc.double({ min: 0, max: 1, noNaN: true }) }),
+      fc.record({ how: fc.constant('over' as const), overLitres: fc.nat(20) }),
+    ),
+    reckonedLitresAtFactor1: fc.nat(90),
+    factor: fc.double({ min: 0.5, max: 2, noNaN: true }),
+    ...(isOlder ? {} : { list: fc.constant(along) }),
+  }),
+)
 
 /** Any library that the app itself can have come to. */
 export const anyContents: fc.Arbitrary<Contents> = fc.record({

@@ -88,6 +88,14 @@ const meals = part({
   ration: choice('energy', 'fixed'),
 })
 
+const packing = part({
+  date: choice('2026-05-02'),
+  pack: maybe(fc.string()),
+  ...fields('p overLitres packLitres W d'),
+  things: maybe(
+    fc.array(maybe(part({ id, ...fields('litres u'), litresFrom: choice('guess') })), { maxLength: 3 }),
+  ),
+})
 const draft = part({
   name: maybe(fc.string()),
   carrier: maybe(part(fields('massKg heightCm ageYears loadShareLimit'))),
@@ -102,6 +110,7 @@ const draft = part({
   ),
   gear: maybe(fc.array(maybe(item), { maxLength: 4 })),
   packs: maybe(fc.array(maybe(pack), { maxLength: 4 })),
+  packings: maybe(fc.array(maybe(packing), { maxLength: 4 })),
   settings: maybe(part(fields('linerKg roomyRatio personalFactorSpread'))),
   ['__proto__' as string]: junk,
 })

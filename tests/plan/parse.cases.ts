@@ -110,6 +110,8 @@ export const refused: [path: string, value: unknown, word: string][] = [
   ['settings.rigidPacking', 0, '0.3 to 1'],
   ['settings.fillEfficiency', 2, '0 to 1'],
   ['settings.personalFactorSpread', 2, '0 to 1'],
+  ['settings.handSpread', 0.6, '0 to 0.5'],
+  ['settings.readingSpread', 0.001, '0.005 to 0.2'],
   ['settings.roomyRatio', 0.5, '1 to 10'],
 ]
 

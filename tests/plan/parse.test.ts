@@ -117,9 +117,11 @@ describe('a plan', () => {
       },
       gear: [],
       packs: [],
+      packings: [],
       settings: {
         ...{ rigidPacking: 0.75, softPacking: 0.95, fillEfficiency: 0.5, habitCorrelation: 0.5 },
-        ...{ personalFactor: 1, personalFactorSpread: null, linerKg: 0.05, framelessCeilingKg: 9.07 },
+        ...{ personalFactor: 1, personalFactorSpread: null, handSpread: 0.08, readingSpread: 0.03 },
+        ...{ linerKg: 0.05, framelessCeilingKg: 9.07 },
         ...{ roomyRatio: 1.35, packKgForEnergy: 1 },
       },
     })

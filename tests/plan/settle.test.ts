@@ -115,6 +115,34 @@ describe('what is said', () => {
     expect(settled.plan.packs).toEqual([])
   })
 
+  test('a packing that cannot be is left out, and the others count', () => {
+    const good = { date: '2026-05-02', p: 0.9, packLitres: 40, W: 38, d: 0.02, things: [] }
+    const settled = settle({ ...wholeDraft(), packings: [{ ...good, p: 2 }, good] })
+    expect(settled.plan.packings).toMatchObject([{ p: 0.9, pack: null, packFrom: 'stated' }])
+    expect(settled.leftOut).toEqual([
+      {
+        path: 'packings/0',
+        what: 'Your own packing',
+        message:
+          'Your own packing: the packing of 2026-05-02 is left out: p write a number from 0.3 to 1.5 of the main body.',
+      },
+    ])
+  })
+
+  test('what was packed goes by the ids of the shelf, and in the plan by those of this list', () => {
+    const thing = (id: string) => ({ id, litres: 1, litresFrom: 'guess' as const, u: 0.1 })
+    const draft = wholeDraft()
+    const gear = draft.gear.map(item => (item.id === 'pot' ? { ...item, shelf: { id: 'P', at: 1 } } : item))
+    const things = [thing('P'), thing('food'), thing('gone')]
+    const packings = [{ date: '2026-05-02', p: 0.9, packLitres: 40, W: 38, d: 0.02, things }]
+    const ids = (of: { things: { id: string }[] }[] = []) => of[0]?.things.map(({ id }) => id)
+    expect(ids(settle({ ...draft, gear, packings }).plan.packings)).toEqual(['pot', 'food', 'gone'])
+    expect(ids(toPlanDocument({ ...draft, gear, packings }).packings)).toEqual(['pot', 'food', 'gone'])
+    // Never one thing twice.
+    const twice = [{ ...packings[0]!, things: [thing('P'), thing('pot')] }]
+    expect(ids(settle({ ...draft, gear, packings: twice }).plan.packings)).toEqual(['P', 'pot'])
+  })
+
   test('a missing body mass is assumed to be 70 kg', () => {
     expect(said(without('carrier/massKg'))).toEqual(['Hiker: no mass yet, so 70 kg is assumed.'])
   })

@@ -9,8 +9,8 @@ import values from './packing.values.json'
 const packingOf = (packing: Partial<Packing>): Packing => ({
   rigidPacking: 0.75,
   softPacking: 0.95,
-  fillEfficiency: 0.5,
-  personalFactor: 1,
+  filling: 0.5,
+  factor: 1,
   ...packing,
 })
 
@@ -20,22 +20,22 @@ const densityAt = (coarseShare: number, packing: number) =>
   roomFor(
     coarseShare,
     1 - coarseShare,
-    packingOf({ rigidPacking: packing, softPacking: packing, fillEfficiency: 1 }),
+    packingOf({ rigidPacking: packing, softPacking: packing, filling: 1 }),
   ).bodyLitres
 
 const litres = fc.double({ min: 0, max: 100, noNaN: true })
 const packings = fc.record({
   rigidPacking: fc.double({ min: 0.3, max: 1, noNaN: true }),
   softPacking: fc.double({ min: 0.3, max: 1, noNaN: true }),
-  fillEfficiency: fc.double({ min: 0, max: 1, noNaN: true }),
-  personalFactor: fc.constant(1),
+  filling: fc.double({ min: 0, max: 1, noNaN: true }),
+  factor: fc.constant(1),
 })
 
 describe('the two-class packing model', () => {
   it.each(values.litres)(
     '$id: rigid $rigid L, soft $soft L, filled $fillEfficiency take $expected L ($kind, $source)',
-    ({ rigid, soft, expected, tolerance, rigidPacking, softPacking, fillEfficiency }) => {
-      const packing = packingOf({ rigidPacking, softPacking, fillEfficiency })
+    ({ rigid, soft, expected, tolerance, rigidPacking, softPacking, fillEfficiency: filling }) => {
+      const packing = packingOf({ rigidPacking, softPacking, filling })
       expect(Math.abs(roomFor(rigid, soft, packing).bodyLitres - expected)).toBeLessThanOrEqual(tolerance)
     },
   )
@@ -51,7 +51,7 @@ describe('the two-class packing model', () => {
 
   it('is Furnas’ perfect filling at e = 1: the larger of R/Pr and R + S (furnas-1931)', () => {
     const property = fc.property(litres, litres, packings, (R, S, packing) => {
-      const { bodyLitres } = roomFor(R, S, { ...packing, softPacking: 1, fillEfficiency: 1 })
+      const { bodyLitres } = roomFor(R, S, { ...packing, softPacking: 1, filling: 1 })
       expect(bodyLitres).toBeCloseTo(Math.max(R / packing.rigidPacking, R + S), 9)
     })
     fc.assert(property)
@@ -59,7 +59,7 @@ describe('the two-class packing model', () => {
 
   it('lays both kinds side by side at e = 0: R/Pr + S/Ps (stovall-1986, no filling)', () => {
     const property = fc.property(litres, litres, packings, (R, S, packing) => {
-      const { bodyLitres } = roomFor(R, S, { ...packing, fillEfficiency: 0 })
+      const { bodyLitres } = roomFor(R, S, { ...packing, filling: 0 })
       expect(bodyLitres).toBeCloseTo(R / packing.rigidPacking + S / packing.softPacking, 9)
     })
     fc.assert(property)

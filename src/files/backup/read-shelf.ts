@@ -51,6 +51,22 @@ const packingShape = z.object({
   ]),
   reckonedLitresAtFactor1: more,
   factor: more,
+  list: opt(
+    z.object({
+      packFrom: z.enum(['test-method', 'measured', 'stated', 'guess']),
+      d: more,
+      things: z
+        .array(
+          z.object({
+            id,
+            litres: more,
+            litresFrom: z.enum(['filled', 'dimensions', 'stated', 'guess', 'kind']),
+            u: more,
+          }),
+        )
+        .check(z.maxLength(BACKUP_CAPS.lines)),
+    }),
+  ),
 })
 
 const shelfShape = z.object({

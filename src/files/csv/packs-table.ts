@@ -29,7 +29,12 @@ const COLUMNS: readonly (readonly [string, (pack: DraftPack, setup: Partial<Draf
   ['Inner depth (cm)', pack => pack.innerDepthCm],
 ]
 
-const BODY_FROM = { 'test-method': 'by a test method', measured: 'measured', stated: 'stated' } as const
+const BODY_FROM = {
+  'test-method': 'by a test method',
+  measured: 'measured',
+  stated: 'stated',
+  guess: 'guessed',
+} as const
 const COVERS = { 'contents-and-pack': 'contents and pack', contents: 'contents' } as const
 
 /** The packs as a CSV file; a pack without a set-up has a row all the same. */

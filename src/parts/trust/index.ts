@@ -1,2 +1,2 @@
 export { OwnOffer } from './OwnOffer'
-export { useOwnPacking } from './own-packing'
+export { useOwnPackings } from './own-packing'

@@ -1,7 +1,6 @@
-// The hiker's own packings as one, from the shelf.
+// The hiker's own packings, from the shelf.
 
-import { type OwnPacking, ownPacking } from '../../report/trust'
+import { type OwnPackings, ownPackings } from '../../report/trust'
 import { shelf } from '../../store'
 
-/** Null while there are none. */
-export const useOwnPacking = (): OwnPacking | null => ownPacking(shelf.value.packings)
+export const useOwnPackings = (): OwnPackings => ownPackings(shelf.value.packings)

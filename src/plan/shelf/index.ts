@@ -36,6 +36,7 @@ export {
   emptyShelf,
   type Outside,
   type Packing,
+  type PackingList,
   type Said,
   type Shelf,
   type ShelfContents,

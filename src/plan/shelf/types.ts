@@ -2,7 +2,7 @@
 // trips; a trip takes things from it as items of its own, and keeps a link to each.
 
 import type { DraftItem, Typed } from '../draft'
-import type { Stow } from '../types'
+import type { BodyFrom, PackedThing, Stow } from '../types'
 
 /** A thing's facts: what is true of it wherever it goes, and its usual place. */
 export type ThingFacts = Omit<DraftItem, 'id' | 'inside' | 'shelf'>
@@ -53,6 +53,16 @@ export interface Packing {
   said: Said
   reckonedLitresAtFactor1: number
   factor: number
+  /** What was along, and how sure it was; packings kept before this was recorded have none, and tell no trip anything. */
+  list?: PackingList
+}
+
+export interface PackingList {
+  packFrom: BodyFrom
+  /** Spread of the packing model, as a share of the litres reckoned. */
+  d: number
+  /** Those with a thing on the shelf behind them under its id, the others under the id of the trip's item. */
+  things: PackedThing[]
 }
 
 /** What an edit of the shelf changes. */

@@ -1,11 +1,19 @@
 // How sure an answer is, what it rests on and what would make it surer, in words.
 
-export { FACTOR_SPREAD } from '../../reckon'
 export { numberWord } from './count'
 export { enoughText, likelyRange, likelyText } from './likely'
 export { type MeasureNext, measureNext, type PackingPart } from './measure-next'
-export { effectText, type OwnPacking, oddText, ownPacking, reckonsWith, reckonWith } from './own-packing'
-export { litresAtFactor1, type PackedWhen, packedLimits, packedSeen } from './packed'
-export { type Rests, restsFor, restsOn } from './rests'
+export {
+  effectText,
+  isCounted,
+  type OwnPackings,
+  oddText,
+  ownPackings,
+  reckonsWith,
+  reckonWith,
+  withNewPacking,
+} from './own-packing'
+export { listOnShelf, type PackedWhen, packedLimits, packedSeen, reckonedList } from './packed'
+export { packingsText, type Rests, restsFor, restsOn } from './rests'
 export { shareWords } from './shares'
 export { type TrialRow, type TrialWords, trialInWords } from './trial'

@@ -1,7 +1,6 @@
 // The likely litres in words. The range reaches as far below the need as above it and holds 8 cases of 10: 1 of 10 needs
 // less, 1 of 10 needs more, so that its upper end is enough in 9 of 10.
 
-import type { Settings } from '../../plan'
 import { type Need, NINE_IN_TEN } from '../../reckon'
 import { formatQuantity } from '../../units'
 import type { Shown } from '../shown'
@@ -26,10 +25,6 @@ export function narrowing(need: Sure, sigmaV: number): number {
   return width(need) - width({ ...need, sigmaV })
 }
 
-/** "40 L is enough in about 9 of 10 cases", and on one's own packing as far as that goes. */
-export function enoughText(need: Need, settings: Settings, shown: Shown): string {
-  const enough = `${shown.litresUp(need.bodyLitresSafe)} is enough in about 9 of 10 cases`
-  return settings.personalFactorSpread === null
-    ? enough
-    : `${enough}, as far as the mean of your packings goes`
-}
+/** "40 L is enough in about 9 of 10 cases". */
+export const enoughText = (need: Need, shown: Shown): string =>
+  `${shown.litresUp(need.bodyLitresSafe)} is enough in about 9 of 10 cases`

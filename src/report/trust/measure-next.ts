@@ -1,14 +1,7 @@
 // What to measure next: the things whose measuring would narrow the likely litres most, and what they would become.
 
 import { fieldPath, type Plan } from '../../plan'
-import {
-  doubtsOf,
-  FACTOR_SPREAD,
-  type Need,
-  type Reckoning,
-  sigmaVIfFilled,
-  worthMeasuring,
-} from '../../reckon'
+import { doubtsOf, type Reckoning, sigmaVIfFilled, sigmaVIfPacked, worthMeasuring } from '../../reckon'
 import type { Shown } from '../shown'
 import { likelyText, narrowing } from './likely'
 import { shareWords } from './shares'
@@ -31,7 +24,7 @@ export interface MeasureNext {
   together: string
   /** By how much it would be narrower with all of them. */
   narrower: string
-  /** The packing model's part in the doubt; null where it has none. */
+  /** How one packs: the hand's and the gaps' part in the doubt; null where it has none. */
   packing: PackingPart | null
 }
 
@@ -50,26 +43,28 @@ export function measureNext(plan: Plan, reckoning: Reckoning, shown: Shown): Mea
   const { need } = reckoning
   const doubts = doubtsOf(plan, reckoning)
   if (doubts.length === 0) return null
-  const worth = worthMeasuring(doubts, need.sigmaV).filter(
+  const worth = worthMeasuring(plan, reckoning, doubts).filter(
     ({ sigmaVIfFilled: sigma }) => narrowing(need, sigma) >= LEAST.alone,
   )
   const ids = worth.map(({ id }) => id)
   const allSigma = sigmaVIfFilled(plan, reckoning, ids)
   const gained = narrowing(need, allSigma)
   const names = new Map(plan.gear.map(item => [item.id, item.name]))
-  const packing = doubts.find(doubt => doubt.of === 'packing')
+  const packing = doubts.reduce((sum, { of, share }) => (of === 'item' ? sum : sum + share), 0)
+  const largest = doubts.find(({ of }) => of === 'item')?.share ?? 0
   return {
     things: gained >= LEAST.together ? worth.map(toMeasure) : [],
     now: likelyText(need, shown),
     together: likelyText({ ...need, sigmaV: allSigma }, shown),
     narrower: `${shown.litres(gained)} narrower`,
-    packing: packing
-      ? {
-          share: shareWords(packing.share),
-          isLargest: doubts[0] === packing,
-          gain: packingGain(plan, { need, sigmaLitres: packing.sigmaLitres, shown }),
-        }
-      : null,
+    packing:
+      packing > 0
+        ? {
+            share: shareWords(packing),
+            isLargest: packing >= largest,
+            gain: packingGain(plan, reckoning, shown),
+          }
+        : null,
   }
 
   function toMeasure({ id, share, sigmaVIfFilled: sigmaV }: (typeof worth)[number]): ToMeasure {
@@ -83,21 +78,12 @@ export function measureNext(plan: Plan, reckoning: Reckoning, shown: Shown): Mea
   }
 }
 
-/**
- * One's own packings always move the middle to where one packs; only sometimes do they narrow the range, because the
- * general model's covers how well gaps are filled and not how one hand differs from another.
- */
-function packingGain(
-  { settings }: Plan,
-  { need, sigmaLitres, shown }: { need: Need; sigmaLitres: number; shown: Shown },
-): string {
-  const { personalFactorSpread: spread } = settings
-  const others = Math.max(0, need.sigmaV ** 2 - sigmaLitres ** 2)
-  const best = Math.sqrt(others + (need.bodyLitres * FACTOR_SPREAD.least) ** 2)
-  const gained = narrowing(need, best)
+/** A packing always moves the middle to where one packs; whether it narrows the range depends on how much is open. */
+function packingGain(plan: Plan, reckoning: Reckoning, shown: Shown): string {
+  const gained = narrowing(reckoning.need, sigmaVIfPacked(plan, reckoning))
   if (gained >= LEAST.together)
-    return `A few packings of your own, if they agree, take about ${shown.litres(gained)} off the range.`
-  if (spread === null)
-    return 'Your own packing hardly narrows the range, but it moves its middle to where you pack: the general model has not seen you do it.'
-  return 'Your packings tell it as well as packings can.'
+    return `Pack this list once and say how full the pack is: that takes about ${shown.litres(gained)} off the range, should it take what is reckoned.`
+  return plan.packings.length === 0
+    ? 'Your own packing hardly narrows the range, but it moves its middle to where you pack.'
+    : 'Your packings tell it as well as packings can.'
 }

@@ -1,47 +1,71 @@
-// The hiker's own packings as one: the factor they come to, and whether a trip reckons with it.
+// The hiker's own packings, as far as a reckoning can use them, and whether a trip reckons with them.
 
-import type { Draft, Settings } from '../../plan'
-import { CALIBRATION_LIMITS, combineObservations } from '../../reckon'
+import { CAPS, type Draft, LIMITS, type PackingDocument } from '../../plan'
+import { type Packing, same } from '../../plan/shelf'
 
-export interface OwnPacking {
-  count: number
-  factor: number
-  /** As a share of the litres. */
-  spread: number
+export interface OwnPackings {
+  /** As a plan holds them, the oldest first; the latest where there are more than a plan takes. */
+  packings: PackingDocument[]
+  /** How many do not say what was along, and so tell no trip anything. */
+  older: number
 }
 
-/** Settings hold a spread up to 1: packings that differ by more say nothing in any case. */
-const MOST_SPREAD = 1
+export function ownPackings(kept: readonly Packing[]): OwnPackings {
+  const told = kept.flatMap(packing => documentOf(packing) ?? [])
+  return { packings: told.slice(-CAPS.packings), older: kept.length - told.length }
+}
 
-/** Null where there are none. */
-export function ownPacking(packings: readonly { factor: number }[]): OwnPacking | null {
-  // What was brought in from a file may hold anything.
-  const { min, max } = CALIBRATION_LIMITS.factor
-  const sound = packings.filter(({ factor }) => factor >= min && factor <= max)
-  const { personalFactor, personalFactorSpread } = combineObservations(sound)
-  if (personalFactorSpread === null) return null
+/** Whether a packing on the shelf says all that a reckoning needs; what came from a file may hold anything. */
+export const isCounted = (packing: Packing): boolean => documentOf(packing) !== null
+
+function documentOf({ at, pack, bodyLitres, said, reckonedLitresAtFactor1: W, factor, list }: Packing) {
+  const { min, max } = LIMITS.packing.factor
+  if (!list || !(factor >= min && factor <= max) || !(W > 0)) return null
   return {
-    count: sound.length,
-    factor: personalFactor,
-    spread: Math.min(MOST_SPREAD, personalFactorSpread),
+    date: dayOf(at),
+    ...fullness(said),
+    // A carton is measured anew each time.
+    ...(said.how !== 'box' && pack && { pack }),
+    packLitres: bodyLitres,
+    packFrom: list.packFrom,
+    W,
+    d: list.d,
+    things: list.things,
+  } satisfies PackingDocument
+}
+
+const fullness = (said: Packing['said']) => {
+  if (said.how === 'full') return { p: said.fullness }
+  return said.how === 'over' ? { overLitres: said.overLitres } : { p: 1 }
+}
+
+function dayOf(at: number): string {
+  const day = new Date(at)
+  const two = (number: number) => String(number).padStart(2, '0')
+  return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`
+}
+
+/** The trip with one packing more: with all that are kept, or where it came with others, with those and the new one. */
+export function withNewPacking(draft: Draft, before: OwnPackings, own: OwnPackings): Draft {
+  const { packings = [] } = draft
+  const isOurs = packings.every(packing => before.packings.some(kept => same(kept, packing)))
+  if (isOurs) return reckonWith(draft, own)
+  return reckonWith(draft, { packings: [...packings, ...own.packings.slice(-1)].slice(-CAPS.packings) })
+}
+
+/** Whether a trip reckons with just these packings. */
+export const reckonsWith = ({ packings = [] }: Pick<Draft, 'packings'>, own: OwnPackings): boolean =>
+  packings.length > 0 && same(packings, own.packings)
+
+/** The trip set to reckon with the packings, which a factor set before gives way to; none: with the general model. */
+export function reckonWith(draft: Draft, { packings }: Pick<OwnPackings, 'packings'>): Draft {
+  const { packings: _packings, ...others } = draft
+  const { personalFactor: _factor, personalFactorSpread: _spread, ...settings } = draft.settings ?? {}
+  return {
+    ...others,
+    ...(draft.settings && { settings }),
+    ...(packings.length > 0 && { packings }),
   }
-}
-
-const alike = (a: number, b: number) => Math.abs(a - b) < 1e-6
-
-/** Whether a trip's settings are those that the packings come to. */
-export function reckonsWith(
-  { personalFactor, personalFactorSpread }: Pick<Settings, 'personalFactor' | 'personalFactorSpread'>,
-  { factor, spread }: OwnPacking,
-): boolean {
-  return alike(personalFactor, factor) && personalFactorSpread !== null && alike(personalFactorSpread, spread)
-}
-
-/** The trip set to reckon with the packings; null: with the general model. */
-export function reckonWith(draft: Draft, own: OwnPacking | null): Draft {
-  const { personalFactor: _factor, personalFactorSpread: _spread, ...others } = draft.settings ?? {}
-  const settings = own ? { ...others, personalFactor: own.factor, personalFactorSpread: own.spread } : others
-  return { ...draft, settings }
 }
 
 /** Further than this share from the others, or from the general model where there are none, something may be amiss. */

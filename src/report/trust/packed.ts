@@ -1,29 +1,39 @@
 // One packing of the hiker's own, from what was seen to what it says of the packing model.
 
 import { filledBoxLitres, measuringRanges } from '../../equations'
-import { LIMITS, type Limit, type Plan } from '../../plan'
-import type { Said } from '../../plan/shelf'
-import { CALIBRATION_LIMITS, fullnessNotClosing, observedFactor, reckon } from '../../reckon'
+import { type Draft, fullnessNotClosing, LIMITS, type Limit, type PastPacking, type Plan } from '../../plan'
+import type { PackingList, Said } from '../../plan/shelf'
+import { observedFactor, packedListAt, reckon } from '../../reckon'
 
 /** When it was packed: at the first stop with all the plan carries there, or before food and water went in. */
 export type PackedWhen = 'start' | 'bare'
 
+const { packing } = LIMITS
+
 /** What may be typed. */
 export const packedLimits = {
-  bodyLitres: LIMITS.pack.bodyLitres,
-  fullness: { min: CALIBRATION_LIMITS.fullness.min, max: 1, unit: 'of the main body' },
-  overLitres: CALIBRATION_LIMITS.overLitres,
+  bodyLitres: packing.packLitres,
+  fullness: { min: packing.p.min, max: 1, unit: packing.p.unit },
+  overLitres: packing.overLitres,
   lengthCm: measuringRanges.lengthCm,
   widthCm: measuringRanges.widthCm,
   heightCm: measuringRanges.heightCm,
 } as const satisfies Record<string, Limit>
 
-/** What the model says the things take at that moment with the personal factor 1, L; null where the plan does not settle. */
-export function litresAtFactor1(plan: Plan, when: PackedWhen): number | null {
+/** What was reckoned of the list as it was packed: its litres W, how far the model is open, and each thing's part. */
+export type Reckoned = Pick<PastPacking, 'W' | 'd' | 'things'>
+
+/** The list of that moment by the packing model alone; null where the plan does not settle. */
+export function reckonedList(plan: Plan, when: PackedWhen): Reckoned | null {
   const settings = { ...plan.settings, personalFactor: 1, personalFactorSpread: null }
-  const asked = { ...(when === 'bare' ? withoutProvisions(plan) : plan), settings, packs: [] }
+  const asked = {
+    ...(when === 'bare' ? withoutProvisions(plan) : plan),
+    settings,
+    packs: [],
+    packings: [],
+  }
   const reckoned = reckon(asked)
-  return reckoned.ok ? reckoned.reckoning.moments[0]!.bodyLitres : null
+  return reckoned.ok ? packedListAt(asked, reckoned.reckoning, 0) : null
 }
 
 /** The plan with nothing to eat and nothing to drink: bottles and food boxes go along empty. */
@@ -41,49 +51,72 @@ function withoutProvisions({ trip, gear, ...plan }: Plan): Plan {
   }
 }
 
-export type PackedSeen =
-  | { ok: true; factor: number; bodyLitres: number; reckonedLitresAtFactor1: number }
-  | { ok: false; message: string }
+/** The list under ids that outlast the trip: those of the shelf, once each, for the items that came from there. */
+export function listOnShelf(
+  { d, things }: Reckoned,
+  { gear }: Pick<Draft, 'gear'>,
+): Omit<PackingList, 'packFrom'> {
+  const links = new Map(gear.flatMap(({ id, shelf }) => (shelf ? [[id, shelf.id] as const] : [])))
+  const taken = new Set(things.map(({ id }) => id))
+  return {
+    d,
+    things: things.map(thing => {
+      const link = links.get(thing.id)
+      if (link === undefined || taken.has(link)) return thing
+      taken.add(link)
+      return { ...thing, id: link }
+    }),
+  }
+}
+
+export type PackedSeen = { ok: true; factor: number; bodyLitres: number } | { ok: false; message: string }
 
 /** The factor that a packing observes, or why it cannot. `bodyLitres` is not used for a box, which measures them. */
-export function packedSeen(seen: {
-  said: Said
-  bodyLitres: number
-  reckonedLitresAtFactor1: number
-}): PackedSeen {
-  const { said, reckonedLitresAtFactor1 } = seen
-  if (reckonedLitresAtFactor1 < CALIBRATION_LIMITS.reckonedLitresAtFactor1.min)
+export function packedSeen(seen: { said: Said; bodyLitres: number; W: number }): PackedSeen {
+  const { said, W } = seen
+  if (W < LEAST_LITRES)
     return {
       ok: false,
       message:
         'By this list next to nothing rides in the main body then: give its things their litres first.',
     }
   const filled = filledOf(said, seen.bodyLitres)
-  if (!filled.ok && filled.field === 'fullness' && said.how === 'over')
-    return {
-      ok: false,
-      message: `Write at most ${seen.bodyLitres} L: what does not close by more than the pack holds tells nothing of the packing.`,
-    }
-  if (!filled.ok) return { ok: false, message: outside(filled.limit) }
-  const { fullness, bodyLitres } = filled
-  const observed = observedFactor({ fullness, bodyLitres, reckonedLitresAtFactor1 })
-  if (observed.ok) return { ok: true, factor: observed.value, bodyLitres, reckonedLitresAtFactor1 }
-  const { field, got, limit } = observed
-  if (field !== 'factor') return { ok: false, message: outside(limit) }
+  if (!filled.ok) return filled
+  const { p, bodyLitres } = filled
+  const factor = observedFactor({ p, packLitres: bodyLitres, W })
+  const { min, max } = packing.factor
+  if (factor >= min && factor <= max) return { ok: true, factor, bodyLitres }
   return {
     ok: false,
-    message: `That would be ${got.toFixed(2)} times what is reckoned, outside ${limit.min} to ${limit.max}: something other than the packing is wrong. Look at the litres of the pack, of the list, and at what was along.`,
+    message: `That would be ${factor.toFixed(2)} times what is reckoned, outside ${min} to ${max}: something other than the packing is wrong. Look at the litres of the pack, of the list, and at what was along.`,
   }
 }
 
-function filledOf(said: Said, packLitres: number) {
-  if (said.how === 'full') return { ok: true as const, fullness: said.fullness, bodyLitres: packLitres }
-  if (said.how === 'over') {
-    const full = fullnessNotClosing({ bodyLitres: packLitres, overLitres: said.overLitres })
-    return full.ok ? { ok: true as const, fullness: full.value, bodyLitres: packLitres } : full
+/** So little in the main body tells nothing, L. */
+const LEAST_LITRES = 0.5
+
+type Filled = { ok: true; p: number; bodyLitres: number } | { ok: false; message: string }
+
+function filledOf(said: Said, packLitres: number): Filled {
+  if (said.how === 'box') {
+    const box = filledBoxLitres(said)
+    return box.ok ? within(1, box.value.litres) : { ok: false, message: outside(box.limit) }
   }
-  const box = filledBoxLitres(said)
-  return box.ok ? { ok: true as const, fullness: 1, bodyLitres: box.value.litres } : box
+  if (said.how === 'full') return within(said.fullness, packLitres)
+  const most = packLitres * (packing.p.max - 1)
+  if (said.overLitres <= most) return within(fullnessNotClosing(packLitres, said.overLitres), packLitres)
+  return {
+    ok: false,
+    message: `Write at most ${+most.toFixed(1)} L: what does not close by more than half of what the pack holds tells nothing of the packing.`,
+  }
 }
+
+function within(p: number, bodyLitres: number): Filled {
+  if (!isIn(bodyLitres, packing.packLitres)) return { ok: false, message: outside(packing.packLitres) }
+  if (!isIn(p, packing.p)) return { ok: false, message: outside(packing.p) }
+  return { ok: true, p, bodyLitres }
+}
+
+const isIn = (value: number, { min, max }: Limit) => value >= min && value <= max
 
 const outside = ({ min, max, unit }: Limit) => `Write an amount from ${min} to ${max} ${unit}.`

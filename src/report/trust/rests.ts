@@ -1,18 +1,15 @@
 // What a verdict rests on: whose packing the litres come from, and how much of litres and load is measured.
 
-import type { Plan, Settings } from '../../plan'
+import type { Plan } from '../../plan'
 import { type Grounds, groundsOf, type Reckoning } from '../../reckon'
 import { inUnit } from '../../units'
 import type { Shown } from '../shown'
 import { numberWord } from './count'
-import { type OwnPacking, reckonsWith } from './own-packing'
 
 interface Context {
   plan: Plan
   reckoning: Reckoning
   shown: Shown
-  /** What the hiker's own packings come to; null or absent: none are known here. */
-  own?: OwnPacking | null
 }
 
 /** What the four sorts of verdicts rest on, a sentence each. */
@@ -41,12 +38,12 @@ const BY: Readonly<Record<string, keyof Rests>> = {
 /** The sentence for a verdict's code; every code not about load, pockets or sizes is about litres. */
 export const restsFor = (code: string, rests: Rests): string => rests[BY[code] ?? 'litres']
 
-export function restsOn({ plan, reckoning, shown, own }: Context): Rests {
+export function restsOn({ plan, reckoning, shown }: Context): Rests {
   const { litres, kg } = groundsIn(plan, reckoning)
   const { peakLoadKg, peakLoadFullWaterKg } = reckoning.need
   const withAllWater = { ...kg, water: kg.water + peakLoadFullWaterKg - peakLoadKg }
   return {
-    litres: `Rests on ${packingText(plan.settings, own ?? null)}; ${litresText(litres, reckoning.need.bodyLitres, shown)}.`,
+    litres: `Rests on ${packingText(plan)}; ${litresText(litres, reckoning.need.bodyLitres, shown)}.`,
     load: `Rests on masses: ${massText(withAllWater, peakLoadFullWaterKg, shown)}.`,
     pockets: 'Rests on the litres of what rides in pockets, taken as they are, without gaps.',
     sizes: 'Rests on the sizes as given, of the things and of the pack.',
@@ -55,19 +52,20 @@ export function restsOn({ plan, reckoning, shown, own }: Context): Rests {
 
 const percent = (share: number) => `${Math.round(share * 100)}\u00a0%`
 
-/** "the general packing model, not yet on your own packing", "your own 3 packings". */
-function packingText(settings: Settings, own: OwnPacking | null): string {
+/** "the general packing model, not yet on your own packing", "your own three packings". */
+function packingText({ settings, packings }: Plan): string {
   const { personalFactor, personalFactorSpread } = settings
   const factor = personalFactor.toFixed(2)
-  if (own && reckonsWith(settings, own))
-    return own.count === 1
-      ? `one packing of your own, give or take ${percent(own.spread)}: the next may differ by more`
-      : `your own ${numberWord(own.count)} packings, their mean give or take ${percent(own.spread)}: a single one may differ by more`
+  if (packings.length > 0) return packingsText(packings.length)
   if (personalFactorSpread !== null)
     return `this trip’s own packing factor, ${factor}, give or take ${percent(personalFactorSpread)}`
   if (personalFactor !== 1) return `the general packing model times ${factor}, set by hand`
   return 'the general packing model, not yet on your own packing'
 }
+
+/** "one packing of your own", "your own three packings". */
+export const packingsText = (count: number): string =>
+  count === 1 ? 'one packing of your own' : `your own ${numberWord(count)} packings`
 
 /** "11 of 42 L measured, 18 by kind, 9 guessed, 4 water"; what rounds to nothing is left out. */
 function litresText(litres: Grounds['litres'], whole: number, { litresUp }: Shown): string {

@@ -2,7 +2,8 @@
 // makes that. Standard errors of a trial of n: of the mean sd/√n; of the sd at most a normal's, sd/√(2n); of the ends
 // of the likely range those of a normal's quantiles, √(p q/n) over the density there, 1.71 sd/√n.
 
-import type { Simulation } from '../../reckon'
+import type { Plan } from '../../plan'
+import { handSpreadOf, meanFilling, type Simulation } from '../../reckon'
 import { formatQuantity } from '../../units'
 import { marginText, type Shown } from '../shown'
 import { likelyRange } from './likely'
@@ -33,7 +34,7 @@ const QUANTILE = 1.71
 /** What the shown need is rounded to, L. */
 const WHOLE = 0.5
 
-export function trialInWords(simulation: Simulation, packingIsOwn: boolean, shown: Shown): TrialWords {
+export function trialInWords(simulation: Simulation, plan: Plan, shown: Shown): TrialWords {
   const { runs, meanLitres, sdLitres, quantiles, formula, otherTermShare } = simulation
   const { low, high } = likelyRange(formula)
   const error = sdLitres / Math.sqrt(runs)
@@ -71,7 +72,7 @@ export function trialInWords(simulation: Simulation, packingIsOwn: boolean, show
     agrees,
     verdict: verdictOf(),
     reasons: allByChance ? [] : reasonsOf(),
-    shapes: shapesOf(packingIsOwn),
+    shapes: shapesOf(plan, shown),
   }
 
   function verdictOf(): string {
@@ -95,9 +96,14 @@ export function trialInWords(simulation: Simulation, packingIsOwn: boolean, show
   }
 }
 
-const shapesOf = (packingIsOwn: boolean): string =>
-  `The trial draws the litres of each thing anew for every packing: by kind from a triangle between its ends, every other evenly from its least to its most; things judged by one habit err together. ${
-    packingIsOwn
-      ? 'Your own packing factor is drawn from a bell shape with its spread, that of the mean of your packings.'
-      : 'How well soft things fill the gaps is drawn evenly from not at all to wholly.'
-  } Both rest on the same model and the same litres: a trial shows whether the formula adds up rightly, not whether they are true.`
+function shapesOf({ settings, packings }: Plan, { percent }: Shown): string {
+  const hand = percent(handSpreadOf(settings))
+  const filling = meanFilling(settings.fillEfficiency)
+  const evenly = filling === 0.5 ? 'evenly ' : ''
+  const gaps =
+    settings.personalFactorSpread === null
+      ? `Your hand is drawn from a bell shape of ±\u00a0${hand}, how well soft things fill the gaps ${evenly}from not at all to wholly${evenly ? '' : `, ${percent(filling)} on average`}.`
+      : `Your packing factor is drawn from a bell shape of ±\u00a0${hand}.`
+  const aside = packings.length > 0 ? ' Both leave your own packings aside, which narrow the range.' : ''
+  return `The trial draws the litres of each thing anew for every packing: by kind from a triangle between its ends, every other evenly from its least to its most; things judged by one habit err together. ${gaps}${aside} Both rest on the same model and the same litres: a trial shows whether the formula adds up rightly, not whether they are true.`
+}

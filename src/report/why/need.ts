@@ -2,7 +2,7 @@
 // each by its things. Source keys: stovall-1986, furnas-1931, gum-2008, our-judgement.
 
 import { fieldPath } from '../../plan'
-import { doubtsOf, roomFor, roomRange } from '../../reckon'
+import { type Doubt, doubtsOf, meanFilling, packingOf, roomFor, roomRange } from '../../reckon'
 import { safeLoadKg } from '../loads'
 import { momentIndex, placeText } from '../places'
 import { likelyRange, likelyText } from '../trust'
@@ -20,9 +20,9 @@ export function whyBodyLitres(context: WhyContext): Explanation {
   const { need, moments } = reckoning
   const at = momentIndex(moments, need.bodyAt)
   const own = whyMomentLitres(context, at)
-  const { settings } = context.plan
   const { rigidLitres, softLitres } = moments[at]!
-  const { low, high } = roomRange(rigidLitres, softLitres, settings)
+  const packing = packingOf(context.plan.settings, need.factor)
+  const { low, high } = roomRange(rigidLitres, softLitres, packing)
   const { litres, litresUp } = shown
   const { low: least, high: most } = likelyRange(need)
   return {
@@ -90,7 +90,9 @@ export function whyMomentLitres(context: WhyContext, index: number): Explanation
   const { plan, reckoning, shown } = context
   const moment = reckoning.moments[index]!
   const { settings } = plan
-  const { bodyLitres, rules } = roomFor(moment.rigidLitres, moment.softLitres, settings)
+  const { factor } = reckoning.need
+  const packing = packingOf(settings, factor)
+  const { bodyLitres, rules } = roomFor(moment.rigidLitres, moment.softLitres, packing)
   const bands = litresParts(context, index)
   const things = bands.reduce((sum, band) => sum + band.value, 0)
   const withGaps = bands.map(band => {
@@ -113,9 +115,8 @@ export function whyMomentLitres(context: WhyContext, index: number): Explanation
       settingInput(context, 'rigidPacking', shown.percent),
       settingInput(context, 'softPacking', shown.percent),
       settingInput(context, 'fillEfficiency', shown.percent),
-      ...(settings.personalFactor === 1
-        ? []
-        : [{ label: 'From your own packing', value: `${numberText(settings.personalFactor, 2)} times` }]),
+      ...fillingInput(settings.fillEfficiency, shown),
+      ...(factor === 1 ? [] : [{ label: 'From your own packing', value: `${numberText(factor, 2)} times` }]),
     ],
     sourceKeys: ['stovall-1986', 'furnas-1931', 'our-judgement'],
     ignores:
@@ -135,11 +136,24 @@ const placeOf = ({ plan, reckoning }: WhyContext, index: number) => {
   return { stop, phase, name: plan.trip.stops[stop]!.name }
 }
 
+/** As the setting is the likeliest filling, and not the mean. */
+function fillingInput(fillEfficiency: number, { percent }: WhyContext['shown']): WhyInput[] {
+  const filling = meanFilling(fillEfficiency)
+  if (percent(filling) === percent(fillEfficiency)) return []
+  return [{ label: 'Reckoned with: the mean of this, none and all', value: percent(filling) }]
+}
+
+const PACKING_DOUBTS: Record<Exclude<Doubt['of'], 'item'>, string> = {
+  packing: 'How well gaps fill',
+  hand: 'How one hand differs from another',
+  reading: 'How well your packings were read',
+}
+
 function doubtInputs({ plan, reckoning, shown }: WhyContext): WhyInput[] {
   const doubts = doubtsOf(plan, reckoning).slice(0, MOST_DOUBTS)
   return doubts.map(doubt => {
     const value = `${shown.percent(doubt.share)} of the doubt`
-    if (doubt.of === 'packing') return { label: 'How well gaps fill', value }
+    if (doubt.of !== 'item') return { label: PACKING_DOUBTS[doubt.of], value }
     const item = plan.gear.find(each => each.id === doubt.id)!
     return { label: `Litres of ${nameOf(item)}`, value, path: litresPath(item) }
   })

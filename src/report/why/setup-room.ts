@@ -9,7 +9,12 @@ import { sumOf, told } from './sum'
 import type { Explanation, WhyInput } from './types'
 import { numberText } from './words'
 
-const BODY_FROM = { 'test-method': 'by test method', measured: 'measured', stated: 'stated' } as const
+const BODY_FROM = {
+  'test-method': 'by test method',
+  measured: 'measured',
+  stated: 'stated',
+  guess: 'guessed',
+} as const
 
 export function whyRoom(context: SetupContext): Explanation[] {
   return [spare(context), chance(context), ...size(context), ...pockets(context), ...innerSizes(context)]

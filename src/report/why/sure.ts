@@ -1,6 +1,6 @@
 // Where the doubt about the litres comes from: how its parts are known, and what measuring would take off the range.
 
-import { groundsOf } from '../../reckon'
+import { groundsOf, handSpreadOf } from '../../reckon'
 import { likelyRange, measureNext } from '../trust'
 import { sumOf, told } from './sum'
 import type { Explanation, WhyContext } from './types'
@@ -15,7 +15,7 @@ export function whySure(context: WhyContext): Explanation[] {
     told({
       title: 'The likely range',
       equation: 'Law of propagation of uncertainty',
-      says: `Each thing is unsure by how its litres are known: measured by filling to 3 %, from its dimensions 10 %, stated 15 %, guessed 30 %, by kind between its ends. These are our judgement. Shares are of the variance. Together it is now ${next.now}; with all of them measured ${next.together}, ${next.narrower}.`,
+      says: `Each thing is unsure by how its litres are known: measured by filling to 3 %, from its dimensions 10 %, stated 15 %, guessed 30 %, by kind between its ends; and by how one hand differs from another, ${shown.percent(handSpreadOf(plan.settings))} as a standard deviation. These are our judgement. Shares are of the variance. Together it is now ${next.now}; with all of them measured ${next.together}, ${next.narrower}.`,
       inputs: [
         ...next.things.map(({ name, share, gain, path }) => ({
           label: name,

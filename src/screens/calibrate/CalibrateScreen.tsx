@@ -2,10 +2,10 @@
 
 import { useRef } from 'preact/hooks'
 import { QuantityField } from '../../parts/fields'
-import { OwnOffer, useOwnPacking } from '../../parts/trust'
+import { OwnOffer, useOwnPackings } from '../../parts/trust'
 import { defaults, LIMITS, type Plan } from '../../plan'
-import { effectText, FACTOR_SPREAD, numberWord, reckonsWith, reckonWith } from '../../report/trust'
-import { actions, reckoned, shelf } from '../../store'
+import { effectText, numberWord, packingsText, reckonsWith, reckonWith } from '../../report/trust'
+import { actions, openTrip, reckoned, shelf } from '../../store'
 import './calibrate.css'
 import { toTop } from '../../parts/frame'
 import { PackedForm } from './PackedForm'
@@ -30,7 +30,9 @@ export function CalibrateScreen() {
           ? 'The general packing model has not seen you pack. Tell it how full a pack was with this list, and it reckons with your own hand.'
           : 'Each packing you add tells more of your own hand: say how full a pack was with this list.'}
       </p>
-      {open ? <State plan={open.plan} /> : null}
+      {open ? (
+        <State plan={open.plan} factor={open.reckoned.ok ? open.reckoned.reckoning.need.factor : 1} />
+      ) : null}
       {open ? <PackedForm plan={open.plan} packIds={open.packIds} /> : null}
       <Packings packings={packings} onNoneLeft={() => heading.current?.focus()} />
       <ByHand />
@@ -38,62 +40,67 @@ export function CalibrateScreen() {
   )
 }
 
-/** What the packings come to, and whether this trip reckons with them. */
-function State({ plan }: { plan: Plan }) {
-  const own = useOwnPacking()
+/** What this trip reckons with, and what the packings do. */
+function State({ plan, factor }: { plan: Plan; factor: number }) {
+  const own = useOwnPackings()
   const { personalFactor, personalFactorSpread } = plan.settings
-  const isOwn = own !== null && reckonsWith(plan.settings, own)
-  const isGeneral = personalFactor === 1 && personalFactorSpread === null
+  const withPackings = plan.packings.length > 0
+  const isGeneral = !withPackings && personalFactor === 1 && personalFactorSpread === null
+  const isOwn = openTrip.value !== null && reckonsWith(openTrip.value.draft, own)
   return (
-    <section class="own-packing" aria-label="What your packings come to">
-      {own ? (
+    <section class="own-packing" aria-label="What this trip reckons with">
+      {withPackings ? (
         <p>
-          {packingsText(own.count)}: what you pack takes <strong>{effectText(own.factor)}</strong> (factor{' '}
-          {own.factor.toFixed(2)}), give or take {shareText(own.spread)}.
+          This trip reckons with {isOwn ? packingsText(plan.packings.length) : 'packings that came with it'}:
+          it takes <strong>{effectText(factor)}</strong> (factor {factor.toFixed(2)}).
         </p>
-      ) : null}
-      <p>
-        {isOwn
-          ? 'This trip reckons with it.'
-          : isGeneral
+      ) : (
+        <p>
+          {isGeneral
             ? 'This trip reckons with the general packing model.'
             : `This trip reckons with a factor of its own, ${personalFactor.toFixed(2)}.`}
-      </p>
-      <OwnOffer plan={plan} />
+        </p>
+      )}
+      <OwnOffer />
       {isGeneral ? null : (
         <button
           type="button"
           class="link"
           onClick={() =>
-            actions.edit('Reckon with the general packing model', draft => reckonWith(draft, null))
+            actions.edit('Reckon with the general packing model', draft =>
+              reckonWith(draft, { packings: [] }),
+            )
           }
         >
           Reckon this trip with the general model instead
         </button>
       )}
-      {own ? (
+      {own.packings.length > 0 ? (
         <>
           <p class="hint">
-            One packing is good to {shareText(FACTOR_SPREAD.ofOne)}, several that agree to{' '}
-            {shareText(FACTOR_SPREAD.least)} at the best. The general model’s range can read narrower than
-            that, because it leaves out how one hand differs from another. What this list’s litres are off by
-            goes into the factor too: it is surest for lists like those you packed.
+            A packing counts by how much of it was as in this list: the same things tell most, other things
+            only how you pack. So each trip has a factor of its own.
           </p>
           <p class="hint">
             Other trips stay as they are and offer it under Need. A copy of a trip keeps what it reckons with.
           </p>
         </>
       ) : null}
+      {own.older > 0 ? <p class="hint">{olderText(own.older)}</p> : null}
     </section>
   )
 }
 
-const shareText = (share: number) => `${Math.round(share * 100)}\u00a0%`
-
-const packingsText = (count: number) => {
-  const word = numberWord(count)
-  return `${word[0]!.toUpperCase()}${word.slice(1)} ${count === 1 ? 'packing' : 'packings'}`
+/** Kept before it was noted what was along. */
+function olderText(count: number): string {
+  const [which, it] =
+    count === 1
+      ? ['One older packing does', 'its']
+      : [`${capital(numberWord(count))} older packings do`, 'their']
+  return `${which} not say what was along, so no trip can be held against ${it} things. A trip that has ${it} factor keeps it. Pack that list again to count it.`
 }
+
+const capital = (word: string) => `${word[0]!.toUpperCase()}${word.slice(1)}`
 
 /** For those who know their factor from elsewhere. */
 function ByHand() {
@@ -116,7 +123,7 @@ function ByHand() {
           label="Give or take"
           kind="share"
           limit={settings.personalFactorSpread}
-          hint="One standard deviation. Empty: the model’s own range stands."
+          hint="One standard deviation, for your hand and the gaps. Empty: the usual."
         />
       </div>
     </details>

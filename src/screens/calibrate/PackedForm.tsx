@@ -3,9 +3,9 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { Choice, SelectOne, useSystem } from '../../parts/fields'
 import { LooseField } from '../../parts/loose'
-import type { Plan } from '../../plan'
+import type { BodyFrom, Plan } from '../../plan'
 import { shownIn } from '../../report'
-import { effectText, litresAtFactor1, oddText, packedSeen } from '../../report/trust'
+import { effectText, listOnShelf, oddText, packedSeen, reckonedList } from '../../report/trust'
 import { actions, library, openTrip, shelf } from '../../store'
 import { bareUnitOf } from '../../units'
 import { keepPacking } from './edit-packings'
@@ -43,7 +43,7 @@ export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly st
   const packs = plan.packs.map((pack, i) => ({ id: packIds[i]!, ...pack }))
   // The trip's first pack is the likeliest, until another is chosen.
   const pack = form.pack === 'other' ? undefined : (packs.find(({ id }) => id === form.pack) ?? packs[0])
-  const reckonedLitres = useMemo(() => litresAtFactor1(plan, form.when), [plan, form.when])
+  const list = useMemo(() => reckonedList(plan, form.when), [plan, form.when])
   const set = (part: Partial<FormText>) => {
     left = toDetail({ ...form, ...part })
     actions.setPlace({ screen: 'calibrate', detail: left, scrollY })
@@ -98,14 +98,8 @@ export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly st
           )}
         </>
       )}
-      {said && reckonedLitres !== null ? (
-        <Seen
-          {...said}
-          reckonedLitres={reckonedLitres}
-          gear={gearName(form.when)}
-          pack={pack?.name}
-          onKept={clear}
-        />
+      {said && list ? (
+        <Seen {...said} list={list} gear={gearName(form.when)} pack={pack} onKept={clear} />
       ) : null}
       <p ref={status} tabIndex={-1} role="status">
         {added === shelf.value.packings.length ? 'Added. This trip reckons with it now.' : ''}
@@ -170,39 +164,44 @@ function PackChoice({ packs, chosen, onChoose }: PackChoiceProps) {
 }
 
 type SeenProps = NonNullable<ReturnType<typeof readSaid>> & {
-  reckonedLitres: number
+  list: NonNullable<ReturnType<typeof reckonedList>>
   gear: string
-  pack: string | undefined
+  pack: { name: string; bodyFrom: BodyFrom } | undefined
   onKept: () => void
 }
 
 /** What the packing says, before it is kept. */
-function Seen({ said, bodyLitres, reckonedLitres, gear, pack, onKept }: SeenProps) {
+function Seen({ said, bodyLitres, list, gear, pack, onKept }: SeenProps) {
   const shown = shownIn(useSystem())
-  const seen = packedSeen({ said, bodyLitres, reckonedLitresAtFactor1: reckonedLitres })
+  const seen = packedSeen({ said, bodyLitres, W: list.W })
   if (!seen.ok) return <p class="problem">{seen.message}</p>
   const { factor } = seen
   const odd = oddText(
     factor,
     shelf.value.packings.map(other => other.factor),
   )
+  const isBox = said.how === 'box'
   const keep = () => {
     keepPacking({
       at: Date.now(),
       gear,
-      pack: said.how === 'box' ? 'a carton' : (pack ?? 'another pack'),
+      pack: isBox ? 'a carton' : (pack?.name ?? 'another pack'),
       bodyLitres: seen.bodyLitres,
       said,
-      reckonedLitresAtFactor1: reckonedLitres,
+      reckonedLitresAtFactor1: list.W,
       factor,
+      list: {
+        ...listOnShelf(list, openTrip.value?.draft ?? { gear: [] }),
+        packFrom: isBox ? 'measured' : (pack?.bodyFrom ?? 'stated'),
+      },
     })
     onKept()
   }
   return (
     <div class="seen">
       <p>
-        It took {shown.litres(factor * reckonedLitres)}; the general model says {shown.litres(reckonedLitres)}
-        . Your packing takes <strong>{effectText(factor)}</strong>: factor {factor.toFixed(2)}.
+        It took {shown.litres(factor * list.W)}; the general model says {shown.litres(list.W)}. Your packing
+        takes <strong>{effectText(factor)}</strong>: factor {factor.toFixed(2)}.
       </p>
       {odd ? <p class="odd">{odd}</p> : null}
       <button type="button" class="primary" onClick={keep}>

@@ -4,7 +4,7 @@ import { useRef } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
 import type { Packing } from '../../plan/shelf'
 import { type Shown, shownIn } from '../../report'
-import { effectText, oddText } from '../../report/trust'
+import { effectText, isCounted, oddText } from '../../report/trust'
 import { withdraw } from './edit-packings'
 
 interface PackingsProps {
@@ -31,6 +31,7 @@ export function Packings({ packings, onNoneLeft }: PackingsProps) {
             </span>
             <span>
               Takes {effectText(packing.factor)}: factor {packing.factor.toFixed(2)}
+              {isCounted(packing) ? '' : '; not counted, as it does not say what was along'}
             </span>
             <Odd packing={packing} packings={packings} />
             <button
@@ -69,8 +70,8 @@ function SamePack({ packings }: { packings: Packing[] }) {
   if (!first || others.length === 0 || !packings.every(isSame)) return null
   return (
     <p class="hint">
-      All of them in one pack: if its litres are stated wrongly, the factor is off with them, and by more than
-      the range says. A carton, or another pack, would show it.
+      All of them in one pack: if its litres are stated wrongly, the factor is off with them. The range allows
+      for that; a carton, or another pack, would narrow it.
     </p>
   )
 }

@@ -31,6 +31,14 @@ export function Packing() {
             usual={defaults.SETTINGS[field]}
           />
         ))}
+        <QuantityField
+          path="settings/handSpread"
+          label="Hands differ by"
+          kind="share"
+          limit={LIMITS.settings.handSpread}
+          usual={defaults.SETTINGS.handSpread}
+          hint={`One standard deviation: ${defaults.DEFAULT_ORIGINS.handSpread}.`}
+        />
       </div>
       <button
         type="button"

@@ -2,7 +2,7 @@
 
 import { useState } from 'preact/hooks'
 import { momentText } from '../../parts/pieces'
-import { useOwnPacking } from '../../parts/trust'
+import { useOwnPackings } from '../../parts/trust'
 import { emptyDraft } from '../../plan'
 import { reckonWith } from '../../report/trust'
 import { actions, library, openTrip, removedTrips, trips } from '../../store'
@@ -12,7 +12,7 @@ export function Trips({ onClose }: { onClose: () => void }) {
   const open = openTrip.value?.id
   const ids = library.value.order
   const [failed, setFailed] = useState(false)
-  const own = useOwnPacking()
+  const own = useOwnPackings()
   return (
     <section>
       <h2>Trips</h2>
@@ -91,7 +91,7 @@ export function Trips({ onClose }: { onClose: () => void }) {
           type="button"
           class="primary"
           onClick={() => {
-            actions.createTrip(own ? reckonWith(emptyDraft(), own) : emptyDraft())
+            actions.createTrip(reckonWith(emptyDraft(), own))
             onClose()
           }}
         >
@@ -101,9 +101,7 @@ export function Trips({ onClose }: { onClose: () => void }) {
           Open the demo trip
         </button>
       </div>
-      {own ? (
-        <p class="hint">A new trip starts with your own packing, factor {own.factor.toFixed(2)}.</p>
-      ) : null}
+      {own.packings.length > 0 ? <p class="hint">A new trip reckons with your own packing.</p> : null}
       <RemovedTrips />
     </section>
   )

@@ -1,6 +1,5 @@
 // The answer: how much room and how much load, when and where, with its likely range and what it rests on.
 
-import { useOwnPacking } from '../../parts/trust'
 import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
@@ -25,7 +24,7 @@ interface AnswerProps {
 
 export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
   const { need, moments } = reckoning
-  const rests = restsOn({ plan, reckoning, shown, own: useOwnPacking() })
+  const rests = restsOn({ plan, reckoning, shown })
   const noLitres = withoutText(missing, 'litres')
   const noMass = withoutText(missing, 'mass')
   if (takesNothing(plan)) return <NoGear onGo={onGo} />
@@ -49,7 +48,7 @@ export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
             <p>
               Likely {likelyText(need, shown)}. Fullest {placeText(need.bodyAt, moments)}.
             </p>
-            <p class="hint">{enoughText(need, plan.settings, shown)}.</p>
+            <p class="hint">{enoughText(need, shown)}.</p>
           </>
         )}
         <p class="hint">{rests.litres}</p>

@@ -46,7 +46,7 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
     <div class="screen">
       <h2>Need</h2>
       <Answer {...{ plan, reckoning, shown, missing, onGo }} />
-      <OwnOffer plan={plan} />
+      <OwnOffer />
       <Cautions cautions={cautions.filter(belongsAtAnswer)} onGo={onGo} />
       <LeftOut entries={leftOut} onGo={onGo} />
       {takesNothing(plan) ? null : (

@@ -35,9 +35,7 @@ export function Sure({ plan, reckoning, shown, missing, onGo }: SureProps) {
     <section class="sure" data-figures="why" aria-labelledby="sure">
       <h3 id="sure">How sure it is</h3>
       {unknown ? <First {...{ plan, missing, shown, onGo }} /> : null}
-      {packing?.isLargest ? (
-        <Packing part={packing} isOwn={plan.settings.personalFactorSpread !== null} onGo={onGo} />
-      ) : null}
+      {packing?.isLargest ? <Packing part={packing} isOwn={plan.packings.length > 0} onGo={onGo} /> : null}
       {things.length > 0 ? <h4>{titleOf(things.length)}</h4> : null}
       <Things next={next} onGo={onGo} />
       {packing?.isLargest ? null : (

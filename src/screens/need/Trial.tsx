@@ -97,7 +97,7 @@ function Tried({
   plan: Plan
   shown: Shown
 }) {
-  const words = trialInWords(simulation, plan.settings.personalFactorSpread !== null, shown)
+  const words = trialInWords(simulation, plan, shown)
   return (
     <>
       <p class={words.agrees ? undefined : 'trial-differs'}>{words.verdict}</p>

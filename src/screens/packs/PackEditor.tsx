@@ -51,6 +51,7 @@ export function PackEditor({ pack }: { pack: DraftPack }) {
           { value: 'stated', label: 'Stated' },
           { value: 'test-method', label: 'By test method' },
           { value: 'measured', label: 'Measured' },
+          { value: 'guess', label: 'Guessed' },
         ]}
       />
       <ToggleField path={at('sealed')} label="Waterproof with sealed seams: needs no liner" usual={false} />

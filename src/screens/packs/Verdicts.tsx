@@ -3,7 +3,6 @@
 import { useState } from 'preact/hooks'
 import { later } from '../../parts/frame'
 import { WhenOpen } from '../../parts/loose'
-import { useOwnPacking } from '../../parts/trust'
 import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, SetupReckoning } from '../../reckon'
@@ -57,7 +56,7 @@ function SetupVerdict({
   const { answer, verdicts } = setupInWords(setup, { plan, reckoning, shown })
   const [first, ...others] = verdicts
   const { always, rest } = roomAndLoad(first, others)
-  const rests = restsOn({ plan, reckoning, shown, own: useOwnPacking() })
+  const rests = restsOn({ plan, reckoning, shown })
   return (
     <div class="verdict" data-figures="why" data-answer={answer} id={setupDomId(setupIndex)} tabIndex={-1}>
       <p class="verdict-answer">

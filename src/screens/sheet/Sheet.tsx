@@ -1,6 +1,5 @@
 // One page of paper: the answer, the pictures, the days, the packs, what to pack where, and what to beware of.
 
-import { useOwnPacking } from '../../parts/trust'
 import type { LeftOut } from '../../plan'
 import {
   type Missing,
@@ -79,7 +78,7 @@ function Route({ plan: { trip }, reckoning, shown }: SheetParts) {
 
 function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Missing }) {
   const { need, moments } = reckoning
-  const rests = restsOn({ plan, reckoning, shown, own: useOwnPacking() })
+  const rests = restsOn({ plan, reckoning, shown })
   const noLitres = withoutText(missing, 'litres')
   const noMass = withoutText(missing, 'mass')
   if (takesNothing(plan))
@@ -106,8 +105,7 @@ function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Mis
           {noLitres
             ? `${noLitres} ${verbFor(missing, 'litres')} not in it`
             : `Likely ${likelyText(need, shown)}`}
-          ; fullest {placeText(need.bodyAt, moments)}.{' '}
-          {noLitres ? '' : `${enoughText(need, plan.settings, shown)}. `}
+          ; fullest {placeText(need.bodyAt, moments)}. {noLitres ? '' : `${enoughText(need, shown)}. `}
           {rests.litres}
         </p>
       </div>
