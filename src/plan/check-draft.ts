@@ -40,6 +40,7 @@ export function checkDraft(untrusted: Draft): CheckedDraft {
   }
   draft.gear.forEach((item, i) => {
     if ('shelf' in item && !isShelfLink(item.shelf)) takeOut(['gear', i, 'shelf'])
+    if ('litresPerKg' in item && !isRange(item.litresPerKg)) takeOut(['gear', i, 'litresPerKg'])
   })
   return { ok: true, draft, leftOut }
 }
@@ -67,6 +68,16 @@ function isOfItsKind({ code }: z.core.$ZodIssue, value: unknown): boolean {
 function isShelfLink(value: unknown): boolean {
   const { id, at, ...rest } = (value ?? {}) as Record<string, unknown>
   return typeof id === 'string' && Number.isFinite(at) && Object.keys(rest).length === 0
+}
+
+/** An ordered range of numbers, none below 0. */
+function isRange(value: unknown): boolean {
+  const { low, typical, high, ...rest } = (value ?? {}) as Record<string, unknown>
+  const ends = [0, low, typical, high]
+  const isOrdered = ends.every(
+    (end, i) => Number.isFinite(end) && (i === 0 || (end as number) >= (ends[i - 1] as number)),
+  )
+  return isOrdered && Object.keys(rest).length === 0
 }
 
 const valueAt = (root: unknown, path: Path): unknown =>
