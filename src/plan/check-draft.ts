@@ -42,6 +42,7 @@ export function checkDraft(untrusted: Draft): CheckedDraft {
     if ('shelf' in item && !isShelfLink(item.shelf)) takeOut(['gear', i, 'shelf'])
     // A plan says so where a figure is not known; a draft leaves it out.
     for (const field of ['massKg', 'litres'] as const) if (item[field] === null) takeOut(['gear', i, field])
+    if ('litresPerKg' in item && !isRange(item.litresPerKg)) takeOut(['gear', i, 'litresPerKg'])
   })
   return { ok: true, draft, leftOut }
 }
@@ -69,6 +70,16 @@ function isOfItsKind({ code }: z.core.$ZodIssue, value: unknown): boolean {
 function isShelfLink(value: unknown): boolean {
   const { id, at, ...rest } = (value ?? {}) as Record<string, unknown>
   return typeof id === 'string' && Number.isFinite(at) && Object.keys(rest).length === 0
+}
+
+/** An ordered range of numbers, none below 0. */
+function isRange(value: unknown): boolean {
+  const { low, typical, high, ...rest } = (value ?? {}) as Record<string, unknown>
+  const ends = [0, low, typical, high]
+  const isOrdered = ends.every(
+    (end, i) => Number.isFinite(end) && (i === 0 || (end as number) >= (ends[i - 1] as number)),
+  )
+  return isOrdered && Object.keys(rest).length === 0
 }
 
 const valueAt = (root: unknown, path: Path): unknown =>

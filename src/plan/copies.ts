@@ -1,6 +1,7 @@
 // Copies of what a draft holds, so that a document made of them can be mended. The copy of an item is made once and kept
 // as long as the item is the same in all its fields.
 
+import { APP_FIELDS, withoutAppFields } from './app-fields'
 import { CAPS } from './limits'
 
 export type Branch = Record<string, unknown>
@@ -19,10 +20,9 @@ export function copied(value: unknown, depth: number): unknown {
 /** An item lies in a list in the draft. */
 const ITEM_DEPTH = CAPS.depth - 3
 
-/** The item as a document has it, under this id and without its tie to the shelf. */
+/** The item as a document has it, under this id and without what only the app knows. */
 export function freshItem(item: Branch, id: string): Branch {
-  const { shelf: _shelf, ...rest } = item
-  return { ...(copied(rest, ITEM_DEPTH) as Branch), id }
+  return { ...(copied(withoutAppFields(item), ITEM_DEPTH) as Branch), id }
 }
 
 const known = new WeakMap<object, Branch>()
@@ -40,7 +40,7 @@ export function knownItem(item: Branch): Branch {
 function isStillLike(copy: Branch, item: Branch): boolean {
   let left = Object.keys(copy).length
   for (const key in item) {
-    if (key === 'shelf' || !Object.hasOwn(item, key)) continue
+    if (APP_FIELDS.has(key) || !Object.hasOwn(item, key)) continue
     if (!Object.hasOwn(copy, key) || !isCopyOf(copy[key], item[key], ITEM_DEPTH - 1)) return false
     left--
   }

@@ -1,6 +1,7 @@
 // The draft: a plan while it is being typed. It has the shape of a plan document, but every value may be missing,
 // and stops, packs and set-ups carry an id as items do, so that edits and field paths can name them.
 
+import { type AppField, withoutAppFields } from './app-fields'
 import { PLAN_FORMAT, PLAN_VERSION } from './format'
 import { withMainBody } from './main-body'
 import { withItemIds } from './packed-ids'
@@ -12,6 +13,7 @@ import type {
   SetupDocument,
   StopDocument,
 } from './schema'
+import type { LitresRange } from './types'
 
 type Trip = PlanDocument['trip']
 
@@ -29,6 +31,8 @@ export type DraftItem = Partial<Omit<ItemDocument, 'fuel' | 'massKg' | 'litres'>
   litres?: number
   fuel?: DraftFuel
   shelf?: ShelfLink
+  /** What its kind takes for each kg: while it is there, `litresRange` follows the mass. */
+  litresPerKg?: LitresRange
 }
 export type DraftSetup = Partial<SetupDocument> & { id: string }
 export type DraftPack = Partial<Omit<PackDocument, 'setups'>> & { id: string; setups: DraftSetup[] }
@@ -52,7 +56,7 @@ export type DraftDocument = Omit<Draft, 'trip' | 'gear' | 'packs'> & {
   format: typeof PLAN_FORMAT
   version: typeof PLAN_VERSION
   trip: Omit<Trip, 'stops'> & { stops: Omit<DraftStop, 'id'>[] }
-  gear: Omit<DraftItem, 'shelf'>[]
+  gear: Omit<DraftItem, AppField>[]
   packs: (Omit<DraftPack, 'id' | 'setups'> & { setups: Omit<DraftSetup, 'id'>[] })[]
 }
 
@@ -65,7 +69,7 @@ export function toPlanDocument(draft: Draft): DraftDocument {
     version: PLAN_VERSION,
     ...draft,
     trip: { ...draft.trip, stops: draft.trip.stops.map(withoutId) },
-    gear: draft.gear.map(({ shelf: _shelf, ...item }) => item),
+    gear: draft.gear.map(withoutAppFields),
     packs: draft.packs.map(pack => ({ ...withoutId(pack), setups: pack.setups.map(withoutId) })),
     ...(draft.packings && { packings: withItemIds(draft.packings, draft.gear) }),
   }

@@ -35,6 +35,28 @@ function freed(item: DraftItem): DraftItem {
   return rest
 }
 
+/** The food that may ride in a container: what is eaten daily, rides in nothing yet and is not worn. */
+export const foodFor = ({ gear }: Draft, containerId: string): DraftItem[] =>
+  gear.filter(
+    ({ id, use, inside, holdsLitres, stow }) =>
+      id !== containerId &&
+      use === 'daily' &&
+      inside === undefined &&
+      holdsLitres === undefined &&
+      stow !== 'worn',
+  )
+
+/** Puts that food into the container. */
+export function putFoodInto(draft: Draft, containerId: string): Draft {
+  const food = new Set(foodFor(draft, containerId))
+  const isContainer = draft.gear.some(
+    ({ id, holdsLitres }) => id === containerId && holdsLitres !== undefined,
+  )
+  if (!isContainer || food.size === 0) return draft
+  const gear = draft.gear.map(item => (food.has(item) ? { ...item, inside: containerId } : item))
+  return { ...draft, gear }
+}
+
 export const moveItem = (draft: Draft, id: string, to: number): Draft =>
   withGear(draft, moveId(draft.gear, id, to))
 

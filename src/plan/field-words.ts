@@ -47,6 +47,7 @@ const WORDS: Readonly<Record<string, string>> = {
   massFrom: 'source of the mass',
   litresFrom: 'source of the litres',
   litresRange: 'range of the litres',
+  litresPerKg: 'litres for each kg',
   low: 'least litres',
   typical: 'typical litres',
   high: 'most litres',

@@ -25,15 +25,17 @@ export {
   duplicateItem,
   duplicatePack,
   duplicateSetup,
+  foodFor,
   moveItem,
   movePack,
   moveSetup,
+  putFoodInto,
   removeItem,
   removePack,
   removeSetup,
   type Start,
 } from './edits'
-export { fieldAt, fieldPath, hasPlace, pathParts, setField } from './field-path'
+export { fieldAt, fieldPath, hasPlace, pathParts } from './field-path'
 export { describeField, fieldWord } from './field-words'
 export { CAPS, LIMITS, type Limit, MOST_DAYS } from './limits'
 export { copyName } from './lists'
@@ -50,6 +52,7 @@ export type {
   SetupDocument,
   StopDocument,
 } from './schema'
+export { setField } from './set-field'
 export { type Settled, settle } from './settle'
 export { keepTag, type Rating, readRating, type Tag } from './tag'
 export type * from './types'

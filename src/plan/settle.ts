@@ -6,6 +6,7 @@ import type { Draft, Typed } from './draft'
 import { fieldAt, fieldPath, hasPlace, pathParts } from './field-path'
 import { nameOf, stopStandIn, thingAt } from './field-words'
 import { PLAN_FORMAT, PLAN_VERSION } from './format'
+import { withKindsEnds } from './kinds'
 import { parseWithKnown } from './known-items'
 import { CAPS } from './limits'
 import { branch, instead, type LeftOut, MASS_KG, mend, removeMarked, type Work, why } from './mend'
@@ -49,7 +50,7 @@ export function settleBy(check: typeof parseWithKnown, draft: Draft, typed: Type
   sayTyped(work)
   const { document, plan } = parsed as Found
   const packIds = entries(work.document.packs).map(pack => work.ids.get(pack) ?? '')
-  return { document, plan, leftOut: [...work.said.values()], packIds }
+  return { document, plan: withKindsEnds(plan), leftOut: [...work.said.values()], packIds }
 }
 
 function bareDocument(): Branch {

@@ -10,6 +10,7 @@ import { KindPicker } from '../../src/screens/gear/KindPicker'
 import { Measure } from '../../src/screens/gear/Measure'
 import { PasteList } from '../../src/screens/gear/PasteList'
 import { actions, openTrip, reckoned } from '../../src/store'
+import { openDetails } from './choosing'
 
 const gear = () => openTrip.value!.draft.gear
 const item = () => gear()[0]!
@@ -44,12 +45,13 @@ describe('kinds', () => {
       massKg: 0.25,
       massFrom: 'scale',
       litresFrom: 'kind',
-      litresRange: { low: 0.8, typical: 1.3, high: 2.1 },
+      litresRange: { low: 0.925, typical: 1.08, high: 1.25 },
+      litresPerKg: { low: 3.7, typical: 4.33, high: 5 },
       build: 'soft',
       stow: 'main-body',
       group: 'Clothing',
     })
-    expect(screen.getByText(/typical, from memory, not measured/)).toBeTruthy()
+    expect(screen.getByText(/typical for its mass, from memory, not measured/)).toBeTruthy()
     actions.undo()
     expect(item()).toEqual({ id: 'a', name: 'Rain jacket', massKg: 0.25, massFrom: 'scale' })
   })
@@ -82,6 +84,22 @@ describe('kinds', () => {
     expect(screen.queryByRole('button')).toBeNull()
   })
 
+  test('follow the mass that is typed, until one end of the litres is', () => {
+    tripWith({ id: 'a', name: 'Quilt' })
+    render(<Live part={KindPicker} />)
+    press(/^down quilt, summer/)
+    cleanup()
+    render(<GearScreen detail="gear/a" onDetail={() => undefined} />)
+    type(/^Mass, each/, '500')
+    const at500 = item().litresRange!
+    type(/^Mass, each/, '740')
+    expect(item().litresRange).toEqual({ low: 5.79, typical: 7, high: 8.51 })
+    expect(item().litresRange!.typical).toBeGreaterThan(at500.high)
+    type(/At most/, '9')
+    type(/^Mass, each/, '500')
+    expect(item().litresRange).toEqual({ low: 5.79, typical: 7, high: 9 })
+  })
+
   test('give a range that the row shows, and that one number can replace', () => {
     tripWith({
       id: 'a',
@@ -103,6 +121,8 @@ describe('kinds', () => {
 describe('a pasted list', () => {
   const LIST = 'Rain jacket 300 g\n2 x tent peg 14g\nSleeping mat 450 g\n300 g\nTotal 778 g'
   const paste = (text: string) => type('One thing a line, with its mass', text)
+  /** The clear lines stand in one: this opens it. */
+  const openClear = () => openDetails(screen.getByText(/clear lines?/))
   const text = () => screen.getByLabelText<HTMLTextAreaElement>('One thing a line, with its mass').value
 
   test('shows what was understood, keeps what was not, and adds the rest in one edit', () => {
@@ -129,6 +149,7 @@ describe('a pasted list', () => {
     tripWith()
     render(<PasteList />)
     paste(LIST)
+    openClear()
     fireEvent.click(screen.getByRole('checkbox', { name: /tent peg/ }))
     fireEvent.change(screen.getByLabelText('Kind of Sleeping mat'), {
       target: { value: 'inflatable pad, rolled' },
@@ -171,6 +192,7 @@ describe('a pasted list', () => {
     render(<PasteList />)
     paste('Food 700 g\nFood 650 g per day\nFood bag 60 g')
     expect(screen.getAllByText(/^Comes in as gear that is not eaten/)).toHaveLength(1)
+    openClear()
     expect(screen.getByText(/650\sg, a day’s food/)).toBeTruthy()
     press('Add 3 items')
     expect(gear().map(({ use }) => use)).toEqual([undefined, 'daily', undefined])
@@ -183,6 +205,50 @@ describe('a pasted list', () => {
     expect(screen.getAllByText(/without a unit/).map(({ textContent }) => textContent)).toEqual([
       '2 lines end in a number without a unit, read as the mass in grams.',
     ])
+  })
+
+  test('shows only what is in doubt, and all the rest in one line', () => {
+    tripWith()
+    render(<PasteList />)
+    paste(
+      'Sleep\nQuilt 740 g\nSleeping mat 450 g\nWorn\nShirt 180 g\nKitchen\n2 x 1 L bottle 100 g\nFood 650 g a day\nGas 25 g a night\nPot 130 g\nTotal 2500 g',
+    )
+    expect([...document.querySelectorAll('.pasted .name')].map(name => name.textContent)).toEqual([
+      'Sleeping mat',
+      'Total',
+    ])
+    expect(screen.getByText('6 clear lines, in 3 groups, 1 worn, 1 a day, 1 a night')).toBeTruthy()
+    openClear()
+    expect(screen.getByText(/100\sg each, holds 1 L, Kitchen/)).toBeTruthy()
+  })
+
+  test('keeps a line of two masses until one is chosen by a tap', () => {
+    tripWith()
+    render(<PasteList />)
+    paste('Hat 60 g\nTent 1.2 kg (with poles 1.5 kg)')
+    expect(screen.getByText(/Two masses, 1.2 kg and 1.5 kg: leave one/)).toBeTruthy()
+    press('Keep 1.5 kg in line 2')
+    expect(text()).toBe('Hat 60 g\nTent (with poles 1.5 kg)')
+    expect(screen.queryByText(/not understood/)).toBeNull()
+    press('Add 2 items')
+    expect(gear().map(({ massKg }) => massKg)).toEqual([0.06, 1.5])
+  })
+
+  test('offers to put the food into a hard container by one tap', () => {
+    tripWith()
+    render(<PasteList />)
+    paste('Bear canister 1100 g\nFood 650 g a day\nHat 60 g')
+    press('Add 3 items')
+    press('Put the food in Bear canister')
+    const [box] = gear()
+    expect(gear().map(({ name, inside }) => [name, inside])).toEqual([
+      ['Bear canister', undefined],
+      ['Food', box!.id],
+      ['Hat', undefined],
+    ])
+    expect(document.activeElement?.textContent).toBe('The food rides in Bear canister.')
+    actions.undo()
+    expect(gear().map(({ inside }) => inside)).toEqual([undefined, undefined, undefined])
   })
 
   test('that is too long says by how much, and stays', () => {

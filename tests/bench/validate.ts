@@ -4,6 +4,7 @@
 import { readFileSync } from 'node:fs'
 import { cases, deviation } from '../published/cases'
 import { driverPrefix, drivers } from '../published/drivers'
+import { printTable } from './print-table'
 
 interface Row {
   equation: string
@@ -56,13 +57,5 @@ const table = [...rows.values()].map(row => [
   `${row.largestDeviation.toPrecision(2)} ${row.unit}`,
   `${Math.round(100 * row.shareOfTolerance)} %`,
 ])
-const widths = header.map((title, column) => Math.max(title.length, ...table.map(row => row[column]!.length)))
-for (const row of [header, ...table]) {
-  console.log(
-    row
-      .map((cell, column) => cell.padEnd(widths[column]!))
-      .join('  ')
-      .trimEnd(),
-  )
-}
+printTable(header, table)
 console.log(`${cases.length} values in all`)

@@ -107,7 +107,7 @@ describe('columns', () => {
   })
 
   test('of units give the unit of each mass', () => {
-    expect(rowsOf('name,weight,unit\n"Tent, red",1500,gram\nBag,30,ounce')).toMatchObject([
+    expect(rowsOf('name,weight,unit\n"Tent, red",1500,g\nBag,30,oz')).toMatchObject([
       { name: 'Tent, red', massKg: 1.5 },
       { name: 'Bag', massKg: 30 * 0.028349523125 },
     ])
@@ -231,7 +231,8 @@ describe('rows as items', () => {
       massKg: 0.3,
       massFrom: 'stated',
       litresFrom: 'kind',
-      litresRange: { low: 0.8, typical: 1.3, high: 2.1 },
+      litresRange: { low: 1.11, typical: 1.3, high: 1.5 },
+      litresPerKg: { low: 3.7, typical: 4.33, high: 5 },
       build: 'soft',
       stow: 'main-body',
       group: 'Clothing',

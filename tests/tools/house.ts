@@ -133,3 +133,15 @@ export function engineBreaches(file: string, names: Set<string>): string[] {
     rule.names.filter(name => names.has(name)).map(name => `${file} names ${name}: ${rule.because}`),
   )
 }
+
+// The folders at a machine's root that hold somebody's files, as the Filesystem Hierarchy Standard and its likes name
+// them (from memory). What every system of a sort has in one place, as under etc and usr, is no such place.
+const ROOTS = 'builds?|home|media|mnt|opt|private|root|srv|tmp|Users|var|Volumes|work|workspace'
+const ABSOLUTE = new RegExp(
+  String.raw`(?<![\w.~}\])*-])/(?:${ROOTS})/[\w.-]+|(?<![\w\\])[A-Za-z]:\\+[\w.-]+\\`,
+  'g',
+)
+
+/** Every absolute path to somebody's files that a text names, as a sentence. */
+export const placesOutside = (file: string, text: string): string[] =>
+  [...text.matchAll(ABSOLUTE)].map(([place]) => `${file} names ${place}: the repository holds on any machine`)

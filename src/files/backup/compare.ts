@@ -159,6 +159,7 @@ const FACT_WORDS: Readonly<Record<string, string>> = {
   massFrom: 'where the mass is from',
   litres: 'litres',
   litresRange: 'litres',
+  litresPerKg: 'litres',
   litresFrom: 'where the litres are from',
   kcalPerKg: 'energy',
   holdsLitres: 'what it holds',

@@ -1,7 +1,7 @@
 // One row of a table as an item, or as what is in the way.
 
 import type { Unit } from '../../units'
-import { isOwnPack, isSumName } from '../list'
+import { isOwnPack, isSumName, saidIn } from '../list'
 import { unitNamed } from './amount'
 import type { cellReader } from './cell'
 import type { FieldName } from './fields'
@@ -22,10 +22,11 @@ export interface Reading {
   readCell: ReturnType<typeof cellReader>
 }
 
-/** Reads the row at an index: an item, or one or more problems. */
+/** Reads the row at an index, under the heading of its group if it has one: an item, or one or more problems. */
 export function readRow(
   { grid, layout, readCell }: Reading,
   index: number,
+  heading?: string,
 ): { item: ReadItem | null; problems: RowProblem[] } {
   const row = index + 1
   const cells = grid.rows[index]!
@@ -63,6 +64,8 @@ export function readRow(
     tell(null, cells.filter(cell => cell.trim()).join(', '), noName(has('name')))
   if (problems.length > 0) return { item: null, problems }
 
+  if (values.group === undefined && heading !== undefined) values.group = heading
+  const doubts = readWords(values, has)
   const item = itemOf(values, has)
   const broken = brokenRule(item, values)
   if (broken) {
@@ -74,7 +77,28 @@ export function readRow(
     typeof values.inside === 'string' && values.inside !== '' ? { inside: { name: values.inside } } : {}
   const { name = '' } = item
   const looks = { isSum: isSumName(name), isPack: isOwnPack(name) }
-  return { item: { row, item, ...inside, thing: thingWordsOf(values), ...looks }, problems }
+  return { item: { row, item, ...inside, thing: thingWordsOf(values), doubts, ...looks }, problems }
+}
+
+/**
+ * Takes from the name and the group what no column of the table says, and gives what was in doubt. Tables of ours say
+ * all there is to say: their names are left as they are.
+ */
+function readWords(values: Values, has: (field: FieldName) => boolean): string[] {
+  if (has('massFrom') && has('litresFrom')) return []
+  const { name, group, count, holdsWater, holdsLitres, use, place, worn } = values
+  if (typeof name !== 'string') return []
+  const said = saidIn(name, {
+    ...(typeof group === 'string' && { group }),
+    ...(typeof count === 'number' && { count }),
+  })
+  values.name = said.name
+  if (said.count !== undefined) values.count = said.count
+  if (said.holdsWaterLitres !== undefined) values.holdsWater = holdsWater ?? said.holdsWaterLitres
+  if (said.holdsLitres !== undefined) values.holdsLitres = holdsLitres ?? said.holdsLitres
+  if (said.use !== undefined) values.use = use ?? said.use
+  if (said.worn && place === undefined) values.worn = worn ?? true
+  return said.doubts
 }
 
 /** The unit that the row itself names for its mass, if the table has a column of them. */

@@ -25,9 +25,9 @@ export function readRows(grid: Grid, layout: Layout, containers: readonly string
       read.groups++
       return
     }
-    const { item, problems } = readRow(reading, i)
+    const { item, problems } = readRow(reading, i, group)
     read.problems.push(...problems)
-    if (item) read.items.push(item.item.group || !group ? item : { ...item, item: { ...item.item, group } })
+    if (item) read.items.push(item)
   })
   return inContainers(read, columns, containers)
 }

@@ -12,6 +12,8 @@ export interface ReadItem {
   /** The row of the container that it rides in, or the name of one that is in the gear. */
   inside?: { row: number } | { name: string }
   thing: ThingWords
+  /** What was decided where the name could be read in another way, a sentence each. */
+  doubts: readonly string[]
   /** Whether it looks like the sum of the others. */
   isSum: boolean
   /** Whether it looks like one's own pack, which is no gear. */

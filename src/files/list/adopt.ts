@@ -12,7 +12,7 @@ export interface Taken {
 
 /** A row as an item without its id. Litres that the list states stand; a kind then gives only build, place and group. */
 export function itemOf({ row, kind }: Taken): Omit<DraftItem, 'id'> {
-  const { name, massKg, litres, count, group, worn, use } = row
+  const { name, massKg, litres, count, group, worn, use, holdsWaterLitres, holdsLitres } = row
   const stated: DraftItem = {
     id: '',
     name,
@@ -20,6 +20,8 @@ export function itemOf({ row, kind }: Taken): Omit<DraftItem, 'id'> {
     ...(count === undefined || count === 1 ? {} : { count }),
     ...(group ? { group } : {}),
     ...(use ? { use } : {}),
+    ...(holdsWaterLitres === undefined ? {} : { holdsWaterLitres }),
+    ...(holdsLitres === undefined ? {} : { holdsLitres }),
   }
   const known = kind ? itemOfKind(stated, kind) : stated
   const sized = litres === undefined ? known : withLitres(known, litres, 'stated')

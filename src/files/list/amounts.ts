@@ -17,11 +17,21 @@ const COUNTS = [
     String.raw`(?<![\p{N}.,])(?<n>\d{1,4})\s?[x×]\s?(?=(?:${NUMBER})\s?(?:${MASS_UNIT})${END})`,
     'iu',
   ),
+  // "2 x 1 L bottle"; not "3 x 3 m tarp".
+  new RegExp(String.raw`^(?<n>\d{1,4})\s?[x×]\s?(?=(?:${NUMBER})\s?(?:${VOLUME_UNIT})${END})`, 'iu'),
   /^(?<n>\d{1,4})\s?[x×]\s+(?!\d)/iu,
+  /[([]\s?(?:[x×]\s?(?<n>\d{1,4})|(?<m>\d{1,4})\s?[x×])\s?[)\]]/iu,
   /(?<![\d\s]\s*|\d)\s[x×]\s?(?<n>\d{1,4})(?=\s|$|[,;)])/iu,
-  /(?<![\p{L}\p{N}.,])(?<n>\d{1,4})\s?(?:pcs?|pieces?)\b\.?/iu,
+  /(?<=\p{L})\s+(?<n>\d{1,4})[x×](?=\s*$|[,;])/iu,
+  /(?<![\p{L}\p{N}.,])[([]?(?<n>\d{1,4})\s?(?:pcs?|pieces?|pairs?)\b\.?(?: of\b)?[)\]]?/iu,
+  /(?<!\p{L})(?:qty|quantity)\b\.?:?\s?(?<n>\d{1,4})(?![\p{L}\p{N}.,])/iu,
 ]
-const WHOLE_COUNT = /^(?:[x×]\s?(\d{1,4})|(\d{1,4})\s?[x×]|(\d{1,4})\s?(?:pcs?|pieces?)\.?)$/iu
+const WHOLE_COUNT = /^(?:[x×]\s?(\d{1,4})|(\d{1,4})\s?[x×]|(\d{1,4})\s?(?:pcs?|pieces?|pairs?)\.?)$/iu
+
+// "3 tent pegs"; not "2 person tent", "3 season bag", "10 mm rope".
+const PLAIN_COUNT = /^(?<n>[2-9]|[1-3]\d)\s+(?=(?<what>\p{L}[\p{L}\s'’-]*?)\s*(?:$|[,;:(–—\d]))/u
+const NO_PIECES =
+  /^(?:persons?|people|men|mans?|women|seasons?|ways?|days?|nights?|layers?|ply|inch|ins?|in|ft|mm|cm|m|ml|cl|dl|l|litres?|liters?|oz|ounces?|g|grams?|kg|lbs?|pounds?|ah|mah|wh|w|v|burners?|fingers?|poles?|hours?|h|of)\b/i
 
 export interface Found {
   kind: 'mass' | 'volume'
@@ -42,15 +52,30 @@ export function amountsIn(text: string): Found[] {
   })
 }
 
-/** A number of pieces said with "x" or "pieces", and the text without it. */
-export function takeCount(text: string): { count: number; rest: string } | null {
+interface Counted {
+  count: number
+  /** The text without the count. */
+  rest: string
+  /** A sentence, where the number could be another thing. */
+  doubt?: string
+}
+
+/** A number of pieces at the head, the end or in the middle of a text: "2 x", "x2", "3 pairs", "8 pegs". */
+export function takeCount(text: string): Counted | null {
   for (const pattern of COUNTS) {
     const match = pattern.exec(text)
     if (!match) continue
     const rest = `${text.slice(0, match.index)} ${text.slice(match.index + match[0].length)}`
-    return { count: Number(match.groups!.n), rest }
+    return { count: Number(match.groups!.n ?? match.groups!.m), rest }
   }
-  return null
+  const plain = PLAIN_COUNT.exec(text.trim())
+  const { n, what = '' } = plain?.groups ?? {}
+  if (!plain || NO_PIECES.test(what) || !/[^s]s$/i.test(what)) return null
+  return {
+    count: Number(n),
+    rest: text.trim().slice(plain[0].length),
+    doubt: `Read as ${n} of them, the mass as that of each.`,
+  }
 }
 
 export type Cell =

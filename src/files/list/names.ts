@@ -1,7 +1,8 @@
 // What a row's name says of it besides what thing it is: a sum, one's own pack, food. Judgements of ours, each said beside
 // the row. The head of a name is what stands before a mark, a bracket or "with": "Backpack, blue" is a backpack.
 
-function headOf(name: string): string {
+/** What stands before a mark, a bracket or "with", without the amounts at its end, in small letters. */
+export function headOf(name: string): string {
   const head = (name.toLowerCase().split(/[,;:(/[]| [-–—] | (?:with|incl\w*|for)\b/)[0] ?? '')
     .trim()
     .replace(/ (?:per|a|each) day$/, '')
@@ -12,7 +13,7 @@ function headOf(name: string): string {
 }
 
 /** A number, with its unit or without, or a unit that stands after one. */
-const AMOUNT = /^(?:\d[\d.,]*)?(?:l|litres?|liters?|days?|kg|g)?$/
+const AMOUNT = /^(?:\d[\d.,]*)?(?:l|litres?|liters?|ml|cl|dl|days?|kg|g)?$/
 
 /** Whether it looks like the sum of the others. */
 export const isSumName = (name: string): boolean => /^(?:grand |sub-?)?(?:total|sum)\b/i.test(name)
@@ -41,10 +42,6 @@ const FOOD =
 
 /** Whether it looks like something eaten; not "food bag" or "lunch box". */
 export const isFood = (name: string): boolean => FOOD.test(headOf(name))
-
-/** Whether a text says that it is for one day: "per day", "a day's food", "700 g/day", "daily". */
-export const isPerDay = (text: string): boolean =>
-  /(?:\b(?:per|a|each|every|one)\s+|\/\s?)(?:person[-\s])?day\b|\bdaily\b/i.test(text)
 
 /** What is said of a row that would come in as gear though it looks like food. */
 export const NOT_EATEN = 'Comes in as gear that is not eaten: set it to a day’s food in its row.'

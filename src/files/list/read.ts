@@ -1,13 +1,16 @@
 // A pasted gear list into rows: every line comes out as understood or as kept with the reason why it is not.
 
-import { CAPS, cleanText, LIMITS, type Limit } from '../../plan'
+import { CAPS, LIMITS, type Limit } from '../../plan'
 import { bareUnitOf, formatQuantity, parseQuantity, type System, type Unit } from '../../units'
 import { cellsOf } from './cells'
 import { type Columns, columnsOf } from './columns'
+import { headingsIn, seenOf } from './headings'
 import { LINE_END, LIST_CAPS } from './limits'
-import { isFood, isOwnPack, isPerDay, isSumName } from './names'
-import { type Parts, type Split, splitRow, tidy, withoutBullet } from './row'
-import type { ListRead, ListRow, Understood } from './types'
+import { isOwnPack, isSumName } from './names'
+import { type Parts, type Split, splitRow, withoutBullet } from './row'
+import { capacityOf, saidIn } from './said'
+import { tidy } from './tidy'
+import type { Fix, ListRead, ListRow, Understood } from './types'
 
 /** Reads a list; bare masses are grams or ounces by the system. Never throws; refuses only what is over the caps. */
 export function readList(text: string, { system }: { system: System }): ListRead {
@@ -20,6 +23,7 @@ export function readList(text: string, { system }: { system: System }): ListRead
   const rows: ListRow[] = []
   let columns: Columns | null = null
   let group: string | undefined
+  const headings = headingsIn(lines)
   lines.forEach((given, i) => {
     const text = given.trim()
     if (text.length > LIST_CAPS.lineLength) {
@@ -34,9 +38,12 @@ export function readList(text: string, { system }: { system: System }): ListRead
       columns = columnsOf(line)
       if (columns) return
     }
-    const heading = headingOf(line)
-    if (heading !== null) {
-      group = heading
+    const heading = headings.get(i)
+    if (heading) {
+      group = heading.group
+      if (heading.isSure) return
+      const row = rowOf({ line: i + 1, text }, { name: line, notes: [] }, system)
+      rows.push(row.ok ? { ...row, isHeading: true } : row)
       return
     }
     // Tabs at the line's start are empty cells where columns are named.
@@ -46,20 +53,8 @@ export function readList(text: string, { system }: { system: System }): ListRead
   return { ok: true, rows, unusedColumns: (columns as Columns | null)?.unused ?? [] }
 }
 
-/** A line without what cannot be seen, which would part a number or steer the words around it; its tabs stay. */
-const seenOf = (line: string) => line.split('\t').map(cleanText).join('\t')
-
 function refusal(has: string, cap: string): ListRead {
   return { ok: false, message: `This list has ${has}; up to ${cap} are read at a time. Paste it in parts.` }
-}
-
-/** "Shelter:" or "## Shelter" names the group of what follows. */
-function headingOf(line: string): string | null {
-  const marks = /^#+/.exec(line)?.[0].length
-  const words = marks === undefined ? withoutBullet(line) : line.slice(marks)
-  if (!/\p{L}/u.test(words)) return null
-  if (marks === undefined && (!words.endsWith(':') || /[\d\t;|]/.test(words))) return null
-  return tidy(words).slice(0, CAPS.nameLength)
 }
 
 const grouped = (parts: Split, group: string | undefined) =>
@@ -71,7 +66,7 @@ function splitByColumns(line: string, { separator, columns, units }: Columns): S
     return {
       why: `${cells.length} columns, where the first line names ${columns.length}: put a text with a ${separator === '\t' ? 'tab' : `"${separator}"`} in quotes`,
     }
-  const parts: Parts = { name: '', notes: [] }
+  const parts: Parts = { name: '', notes: [], isNamed: true }
   const unit = cells[columns.indexOf('unit')]
   cells.forEach((cell, i) => {
     const column = columns[i]
@@ -87,38 +82,49 @@ function splitByColumns(line: string, { separator, columns, units }: Columns): S
   return parts
 }
 
-/** "(worn)", "worn" at the end; not "worn-out". */
-const WORN = /[([]\s*worn\s*[)\]]|[,–—-]?\s+worn$/i
-
 type Place = Pick<ListRow, 'line' | 'text'>
 
 function rowOf(place: Place, parts: Split & { group?: string }, system: System): ListRow {
-  const no = (why: string): ListRow => ({
+  const no = (why: string, fixes?: Fix[]): ListRow => ({
     ok: false,
     ...place,
     why: `${why[0]!.toUpperCase()}${why.slice(1)}.`,
+    ...(fixes && { fixes }),
   })
-  if ('why' in parts) return no(parts.why)
+  if ('why' in parts) return no(parts.why, parts.fixes)
   const { notes, ofAll, group } = parts
-  const name = tidy(parts.name.replace(WORN, ' '))
+  const counted = countOf(parts.count, system)
+  if (typeof counted === 'object') return no(counted.why)
+  const said = saidIn(parts.name, { group, count: counted })
+  const { name, worn, use } = said
   if (!/\p{L}/u.test(name)) return no('no name: write what it is before its mass')
   if (name.length > CAPS.nameLength)
     return no(`the name has ${name.length} characters: shorten it to ${CAPS.nameLength} or fewer`)
 
+  // A volume beside a bottle that names no other is what it holds.
+  const inName = capacityOf(name)
+  const holds = Object.keys(inName).length > 0 || parts.isNamed ? inName : capacityOf(name, parts.litres)
+  const litres = holds === inName || Object.keys(holds).length === 0 ? parts.litres : undefined
   const row: Understood = {
     ok: true,
     ...place,
     name,
-    notes: [...notes],
+    ...holds,
+    notes: [...notes, ...said.doubts],
     isSum: isSumName(name),
     isPack: isOwnPack(name),
+    ...(group && { group }),
+    ...(worn && { worn }),
+    ...(use && { use }),
+    ...(said.count === undefined ? {} : { count: said.count }),
+    ...(parts.isBare && { isBare: true }),
   }
-  if (group) row.group = group
-  if (name !== parts.name && WORN.test(parts.name)) row.worn = true
-  const { count: counted, mass, litres } = parts
+  if (parts.inName !== undefined && litres === undefined && Object.keys(holds).length === 0)
+    row.notes.push(
+      `${parts.inName} is kept in the name: write it after the mass to make it the packed volume.`,
+    )
   const asked = [
-    ['count', counted === undefined ? undefined : String(counted), 'count', LIMITS.item.count],
-    ['massKg', mass, 'mass', LIMITS.item.massKg],
+    ['massKg', parts.mass, 'mass', LIMITS.item.massKg],
     ['litres', litres, 'volume', LIMITS.item.litres],
   ] as const
   for (const [field, text, kind, limit] of asked) {
@@ -129,10 +135,13 @@ function rowOf(place: Place, parts: Split & { group?: string }, system: System):
     if (read.note) row.notes.push(read.note)
   }
   if (ofAll && row.massKg !== undefined && row.count) row.massKg /= row.count
-  if (parts.isBare) row.isBare = true
-  // Several of a day's food would all be eaten on each day.
-  if (isFood(name) && isPerDay(place.text) && (row.count ?? 1) === 1) row.use = 'daily'
   return row
+}
+
+function countOf(text: number | string | undefined, system: System): number | undefined | { why: string } {
+  if (text === undefined) return undefined
+  const read = amount(String(text), { kind: 'count', limit: LIMITS.item.count, system })
+  return 'why' in read ? read : (read.value ?? undefined)
 }
 
 interface Asked {

@@ -3,6 +3,9 @@
 import type { System } from '../../units'
 import { amountsIn, cellKind, takeCount } from './amounts'
 import { cellsOf, separatorOf } from './cells'
+import { type Mass, oneMass } from './masses'
+import { tidy } from './tidy'
+import type { Fix } from './types'
 
 /** The parts of a row as texts, before they are read as amounts. */
 export interface Parts {
@@ -15,12 +18,19 @@ export interface Parts {
   group?: string
   /** Whether the mass is the last number of the words, without a unit. */
   isBare?: true
+  /** Whether named columns say what each part is. */
+  isNamed?: true
+  /** A volume that stays in the name, since it may be what the thing holds. */
+  inName?: string
   notes: string[]
 }
 
-export type Split = Parts | { why: string }
+export type Split = Parts | { why: string; fixes?: Fix[] }
 
 const BULLET = /^\s*(?:[-–—*•·‣◦▪●○☐☑✓✔]|\[[ x]?\]|\d{1,4}[.)])\s+/iu
+
+/** Whether a line begins with a bullet or its number. */
+export const isBulleted = (line: string): boolean => BULLET.test(line)
 
 /** A line without its bullet or number, also where it has several: "- [x] ". */
 export function withoutBullet(line: string): string {
@@ -35,19 +45,24 @@ export function splitRow(line: string, system: System): Split {
   const cells = texts.map(text => cellKind(text, system))
   const parts: Parts = { name: '', notes: [] }
   const bare: string[] = []
-  const words: string[] = []
   for (const cell of cells) {
-    if (cell.kind === 'words') words.push(cell.text)
-    else if (cell.kind === 'bare') bare.push(cell.text)
+    if (cell.kind === 'bare') bare.push(cell.text)
     else if (cell.kind === 'count') parts.count = cell.count
-    else if (cell.kind === 'mass') {
-      if (parts.mass !== undefined) return { why: `two masses, ${parts.mass} and ${cell.text}: leave one` }
-      parts.mass = cell.text
-    } else if (parts.litres !== undefined)
+    else if (cell.kind === 'volume' && parts.litres !== undefined)
       return { why: `two volumes, ${parts.litres} and ${cell.text}: leave one` }
-    else parts.litres = cell.text
+    else if (cell.kind === 'volume') parts.litres = cell.text
   }
-  const names = words.map(text => fromWords(text, parts))
+  const masses: Mass[] = []
+  const names = cells.flatMap(cell => {
+    if (cell.kind === 'mass') masses.push({ text: cell.text, ofAll: false })
+    return cell.kind === 'words' ? [fromWords(cell.text, parts, masses)] : []
+  })
+  const mass = oneMass(masses, { count: parts.count, system, line })
+  if (mass && 'why' in mass) return mass
+  if (mass) {
+    parts.mass = mass.text
+    if (mass.ofAll) parts.ofAll = true
+  }
   if (parts.mass === undefined && bare.length === 1) parts.mass = bare.pop()!
   if (bare.length > 0) return { why: bareWhy(bare) }
   parts.name = names.filter(Boolean).join(', ')
@@ -61,39 +76,35 @@ function bareWhy(bare: string[]): string {
   return `${which} no unit: write ${first} g, ${first} L or ${first} x, or name the columns in a first line`
 }
 
-/** Takes count and mass out of words, and litres only where they follow the mass: "Pot 0.8 L 130 g" is a pot of 0.8 L. */
-function fromWords(text: string, parts: Parts): string {
+/** Takes count and masses out of words, and litres only where they follow the mass: "Pot 0.8 L 130 g" is a pot of 0.8 L. */
+function fromWords(text: string, parts: Parts, masses: Mass[]): string {
   let name = text
   const counted = parts.count === undefined ? takeCount(name) : null
   if (counted) {
     parts.count = counted.count
     name = counted.rest
+    if (counted.doubt) parts.notes.push(counted.doubt)
   }
-  if (parts.mass !== undefined) return tidy(name)
   const found = amountsIn(name)
-  const mass = found.findLast(({ kind }) => kind === 'mass')
-  if (!mass) {
+  const here = found.filter(({ kind }) => kind === 'mass')
+  const last = here.at(-1)
+  if (!last) {
     const volume = found.at(-1)
-    if (volume && parts.litres === undefined)
-      parts.notes.push(
-        `${volume.text} is kept in the name: write it after the mass to make it the packed volume.`,
-      )
+    if (volume) parts.inName = volume.text
     return tidy(name)
   }
-  parts.mass = mass.text
-  parts.ofAll = mass.ofAll
+  masses.push(...here.map(({ text, ofAll }) => ({ text, ofAll })))
   const volume =
-    parts.litres === undefined ? found.find(({ kind, at }) => kind === 'volume' && at >= mass.end) : undefined
-  if (volume) {
-    parts.litres = volume.text
-    name = `${name.slice(0, volume.at)} ${name.slice(volume.end)}`
-  }
-  const before = /(\d)\s$/.exec(name.slice(0, mass.at))
-  if (before && /^\d{3}\D/.test(mass.text))
+    parts.litres === undefined ? found.find(({ kind, at }) => kind === 'volume' && at >= last.end) : undefined
+  if (volume) parts.litres = volume.text
+  const before = /(\d)\s$/.exec(name.slice(0, last.at))
+  if (before && /^\d{3}\D/.test(last.text))
     parts.notes.push(
-      `Read as ${mass.text}: write the number without a space if the digits before belong to it.`,
+      `Read as ${last.text}: write the number without a space if the digits before belong to it.`,
     )
-  return tidy(`${name.slice(0, mass.at)} ${name.slice(mass.end)}`)
+  for (const { at, end } of [...here, ...(volume ? [volume] : [])].sort((a, b) => b.at - a.at))
+    name = `${name.slice(0, at)} ${name.slice(end)}`
+  return tidy(name)
 }
 
 /** "Rain jacket 300": a last number of 10 or more, or with decimals, is a mass; a small one, as in "Tent 2", a name's. */
@@ -105,19 +116,4 @@ function trailingNumber(parts: Parts) {
   parts.name = tidy(name)
   parts.mass = number
   parts.isBare = true
-}
-
-const LEFT_OVER = /[\s\-–—:=~≈@,;/|…]/
-
-/** A name without what the amounts leave behind: empty brackets, dashes and marks at its ends, double spaces. */
-export function tidy(name: string): string {
-  const single = name
-    .replace(/\s+/g, ' ')
-    .replace(/\( ?\)|\[ ?\]/g, ' ')
-    .replace(/ +/g, ' ')
-  let from = 0
-  let to = single.length
-  while (from < to && (single[from] === '.' || LEFT_OVER.test(single[from]!))) from++
-  while (to > from && LEFT_OVER.test(single[to - 1]!)) to--
-  return single.slice(from, to).replace(/(?<=\p{L}{2})\.$/u, '')
 }

@@ -70,11 +70,12 @@ function Usual({ thing, plan, kinds, shown }: UsualProps) {
   const id = pathParts(thing.path)[1]
   const item = plan.gear.find(each => each.id === id)
   if (!item) return null
-  const known = { count: item.count, ...(item.massKg > 0 ? { massKg: item.massKg } : {}) }
-  const [best] = kinds.suggestKinds({ name: item.name, massKg: known.massKg })
-  if (!best?.sure) return null
-  const range = kinds.litresOfKind(best.kind, known)
-  const text = `${shown.litres(range.typical)}, usual for: ${best.kind.kind}`
+  const { name, use, count, massKg, massFrom } = item
+  const known = { name, use, count, ...(massKg > 0 ? { massKg, massFrom } : {}) }
+  const kind = kinds.kindOf(known)
+  if (!kind) return null
+  const range = kinds.litresOfKind(kind, known)
+  const text = `${shown.litres(range.typical)}, usual for: ${kind.kind}`
   return (
     <button
       type="button"

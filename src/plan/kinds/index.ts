@@ -1,5 +1,7 @@
 // Generic kinds of gear, apart from the rest of the plan so that the table is loaded only where it is asked for.
 
-export { applyKind, itemOfKind, litresOfKind, oddMass } from './apply'
+export { applyKind, isByMass, itemOfKind, litresOfKind, oddMass } from './apply'
+export { type HighEnd, highEndOf, kindOf, typicalLitresOf } from './guess'
 export { type Suggestion, suggestKinds } from './match'
-export { type Kind, kindNamed, kinds, originInShort, originText } from './table'
+export { isNameOfKind, type Kind, kindNamed, kinds, originInShort, originText } from './table'
+export { withKindsEnds } from './unknown'

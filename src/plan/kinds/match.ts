@@ -1,18 +1,27 @@
 // Which kinds a name may mean: by the words they share, rare words counting for more, and by the mass if there is one.
 // The weights are judgements of ours, tried on the names in tests/published/kinds.test.ts.
 
-import { type Kind, kinds } from './table'
+import type { LitresRange } from '../types'
+import { litresOfKind } from './apply'
+import { buildOf, type Kind, kinds, placeOf } from './table'
 import { wordsOf } from './words'
 
 export interface Suggestion {
   kind: Kind
-  /** Whether it stands out so far that it may be put in ahead of the reader's word. */
+  /**
+   * Whether it may be put in ahead of the reader's word: it stands out, or the others that the name may as well mean
+   * take the same room at this mass.
+   */
   sure: boolean
+  /** Whether the name says what it is, if not which: a "sleeping bag" may be any of them. */
+  likely: boolean
 }
 
 interface Named {
   name: string
   massKg?: number | undefined
+  /** A day's food is a kind of its own, whether or not its name says so; a night's gas is no cartridge. */
+  use?: string | undefined
   /** Whether the last word may still be in the middle of being typed. */
   typing?: boolean
 }
@@ -77,9 +86,9 @@ function weigh(): Map<string, number> {
 }
 
 /** Up to five kinds a name may mean, the likeliest first. */
-export function suggestKinds({ name, massKg, typing = false }: Named): Suggestion[] {
-  const words = wordsOf(name)
-  if (words.length === 0) return []
+export function suggestKinds({ name, massKg, use, typing = false }: Named): Suggestion[] {
+  const words = wordsOf(use === 'daily' && !typing ? `${name} per day` : name)
+  if (words.length === 0 || use === 'nightly') return []
   const best = new Map<Kind, { score: number; headed: boolean }>()
   // While a word is being typed it may be the start of any.
   const candidates = typing ? phrases : new Set(words.flatMap(word => holding.get(word) ?? []))
@@ -91,19 +100,26 @@ export function suggestKinds({ name, massKg, typing = false }: Named): Suggestio
   }
   const all = [...best].sort(([, a], [, b]) => b.score - a.score)
   const top = all[0]?.[1].score ?? 0
-  const second = all[1]?.[1].score ?? 0
+  // What the name may mean as well as the first.
+  const level = all.slice(1).filter(([, { score }]) => score * SURE_LEAD > top)
   return all
     .slice(0, MOST)
     .filter(([, { score }]) => score >= top * LEAST_OF_BEST)
-    .map(([kind, { score, headed }], i) => ({
-      kind,
-      sure:
-        i === 0 &&
-        headed &&
-        score >= SURE_SCORE &&
-        score >= second * SURE_LEAD &&
-        likelihood(kind, massKg) > ODD_MASS,
-    }))
+    .map(([kind, { score, headed }], i) => {
+      const likely = headed && score >= SURE_SCORE
+      const stands = () =>
+        likelihood(kind, massKg) > ODD_MASS && level.every(([other]) => isAlike(kind, other, massKg))
+      return { kind, likely, sure: i === 0 && likely && stands() }
+    })
+}
+
+/** Whether it makes no odds which of two kinds it is: each takes what the other may, and rides in the same place. */
+function isAlike(one: Kind, other: Kind, massKg: number | undefined): boolean {
+  if (massKg === undefined || buildOf(one) !== buildOf(other)) return false
+  if (placeOf(one).stow !== placeOf(other).stow) return false
+  const [a, b] = [one, other].map(kind => litresOfKind(kind, { massKg }))
+  const holds = ({ low, high }: LitresRange, { typical }: LitresRange) => low <= typical && typical <= high
+  return holds(a!, b!) && holds(b!, a!)
 }
 
 /** How much of the name and of the phrase is the same, 0 to 1; less where what it is differs. */
@@ -134,11 +150,14 @@ function scoreOf({ kind, words, head, details, known }: Phrase, name: string[], 
 }
 
 /** A mass far from the usual speaks against a kind, one among the usual for it. A set may be weighed by the piece. */
-function likelihood({ massLowG, massHighG, pieces = 1 }: Kind, massKg: number | undefined): number {
+function likelihood({ massG, massLowG, massHighG, pieces = 1 }: Kind, massKg: number | undefined): number {
   if (massKg === undefined) return 1
   const g = massKg * 1000
   const fits = (stretch: number) =>
     [1, pieces].some(n => g * n >= massLowG / stretch && g * n <= massHighG * stretch)
-  if (fits(1)) return 1.2
-  return fits(1.6) ? 1 : ODD_MASS
+  if (!fits(1)) return fits(1.6) ? 1 : ODD_MASS
+  // Of two that fit, the nearer one comes first, by too little to stand out.
+  return 1.2 - NEARER * Math.min(...[1, pieces].map(n => Math.abs(Math.log((g * n) / massG))))
 }
+
+const NEARER = 0.02

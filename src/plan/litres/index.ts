@@ -11,7 +11,7 @@ export function withLitres(
   litres: number,
   litresFrom: Exclude<LitresFrom, 'kind'>,
 ): DraftItem {
-  const { litresRange: _range, ...rest } = item
+  const { litresRange: _range, litresPerKg: _perKg, ...rest } = item
   return { ...rest, litres: Number(litres.toFixed(2)), litresFrom }
 }
 
@@ -29,19 +29,39 @@ export function withSizes(item: DraftItem, sizes: Sizes | undefined): DraftItem 
 type Sizes = Partial<Pick<Item, 'lengthCm' | 'diameterCm' | 'widthCm' | 'depthCm'>>
 
 /** The item with a range of litres, each: the ends and the mode of a triangular distribution. */
-export function withRange(item: DraftItem, { low, typical, high }: LitresRange): DraftItem {
-  const { litres: _litres, ...rest } = item
-  const short = (litres: number) => Number(litres.toPrecision(3))
-  return {
-    ...rest,
-    litresFrom: 'kind',
-    litresRange: { low: short(low), typical: short(typical), high: short(high) },
-  }
+export function withRange(item: DraftItem, range: LitresRange): DraftItem {
+  const { litres: _litres, litresPerKg: _perKg, ...rest } = item
+  return { ...rest, litresFrom: 'kind', litresRange: short(range) }
+}
+
+const short = ({ low, typical, high }: LitresRange): LitresRange => {
+  const digits = (litres: number) => Number(litres.toPrecision(3))
+  return { low: digits(low), typical: digits(typical), high: digits(high) }
+}
+
+/** What a mass takes by a range of L/kg, L. */
+export const litresByMass = (massKg: number, { low, typical, high }: LitresRange): LitresRange => ({
+  low: low * massKg,
+  typical: typical * massKg,
+  high: high * massKg,
+})
+
+/**
+ * The item after its field was changed: a range that follows the mass does so, until litres are given in another way. An
+ * empty mass leaves the range as it is.
+ */
+export function followingMass(item: DraftItem, changed: string): DraftItem {
+  const { litresPerKg, ...rest } = item
+  if (!litresPerKg) return item
+  if (['litres', 'litresRange', 'litresFrom'].includes(changed)) return rest
+  return changed === 'massKg' && item.massKg
+    ? { ...item, litresRange: short(litresByMass(item.massKg, litresPerKg)) }
+    : item
 }
 
 /** The item without its range: its litres are open again. */
 export function withoutRange(item: DraftItem): DraftItem {
-  const { litresRange: _range, litresFrom, ...rest } = item
+  const { litresRange: _range, litresPerKg: _perKg, litresFrom, ...rest } = item
   return litresFrom === undefined || litresFrom === 'kind' ? rest : { ...rest, litresFrom }
 }
 

@@ -1,8 +1,9 @@
 // One fact of a thing: what typing in a field changes. Apart from the other edits, which the first page does not need.
 
-import { fieldPath, pathParts, setField } from '../field-path'
+import { fieldPath, setField } from '../field-path'
 import { mapId } from '../lists'
-import type { Shelf, Thing } from './types'
+import { setItemField } from '../set-field'
+import type { Shelf, Thing, ThingFacts } from './types'
 
 /** One fact of a thing by its path inside it (`massKg`, `fuel/boilLitres`); undefined takes it away. */
 export function setThingFact(
@@ -10,15 +11,22 @@ export function setThingFact(
   id: string,
   { field, value, now }: { field: string; value: unknown; now: number },
 ): Shelf {
-  const things = mapId(shelf.things, id, thing => setFact(thing, field, value, now))
+  const things = mapId(shelf.things, id, thing =>
+    withFacts(thing, setItemField(thing.item, field, value), now),
+  )
   return things === shelf.things ? shelf : { ...shelf, things }
 }
 
-/** As `setThingFact`, of the thing itself. */
-export function setFact(thing: Thing, field: string, value: unknown, now: number): Thing {
-  const item = setField(thing.item, field, value)
+/** The thing with one fact set as it is given, and nothing that follows from it. */
+export const setFact = (thing: Thing, field: string, value: unknown, now: number): Thing =>
+  withFacts(thing, setField(thing.item, field, value), now)
+
+/** The thing with these facts; for each that is another it is noted when that was. */
+function withFacts(thing: Thing, item: ThingFacts, now: number): Thing {
   if (item === thing.item) return thing
-  return { ...thing, item, changed: { ...thing.changed, [pathParts(field)[0]!]: now } }
+  const fields = Object.keys({ ...thing.item, ...item }) as (keyof ThingFacts)[]
+  const stamped = fields.filter(field => item[field] !== thing.item[field]).map(field => [field, now])
+  return { ...thing, item, changed: { ...thing.changed, ...Object.fromEntries(stamped) } }
 }
 
 /** The path of a thing's field among the shelf's unread texts. */

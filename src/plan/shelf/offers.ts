@@ -3,6 +3,7 @@
 import type { Draft } from '../draft'
 import { setField } from '../field-path'
 import { mapId } from '../lists'
+import { followingMass } from '../litres'
 import { same } from './same'
 import type { Shelf, Thing, ThingFacts } from './types'
 
@@ -40,7 +41,9 @@ export function offersFor(draft: Draft, shelf: Shelf): Offer[] {
 export function takeOffer(draft: Draft, { itemId, thing, fields }: Offer, now: number): Draft {
   const gear = mapId(draft.gear, itemId, item => {
     const taken = fields.reduce((made, { field, to }) => setField(made, field, to), item)
-    return { ...taken, shelf: { id: thing.id, at: now } }
+    const given = new Set(fields.map(({ field }) => field))
+    const follows = given.has('massKg') && !given.has('litresRange') && !given.has('litres')
+    return { ...(follows ? followingMass(taken, 'massKg') : taken), shelf: { id: thing.id, at: now } }
   })
   return gear === draft.gear ? draft : { ...draft, gear }
 }

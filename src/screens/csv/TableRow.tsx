@@ -33,6 +33,9 @@ export function TableRow({ row, taken, isSame, kind, onTake }: TableRowProps) {
           {isSame ? <em> – like one that is there</em> : null}
           {row.isSum ? <em> – looks like the sum of the others</em> : null}
           {row.isPack ? <em> – your pack? Its mass belongs under Packs</em> : null}
+          {row.doubts.map(doubt => (
+            <em key={doubt}> – {doubt}</em>
+          ))}
           {isUneaten ? <em> – {NOT_EATEN}</em> : null}
         </span>
       </label>

@@ -18,6 +18,7 @@ export function factsOf({ item, inside, thing }: ReadItem, kind: Kind | null, sh
     use && use !== 'kept' && wordOf('use', use),
     kcalPerKg !== undefined && `${Math.round(kcalPerKg / 10)} kcal/100 g`,
     fuel && 'fuel by the water it heats',
+    item.holdsWaterLitres !== undefined && `holds ${shown.litres(item.holdsWaterLitres)} of water`,
     item.holdsLitres !== undefined && `holds ${shown.litres(item.holdsLitres)}`,
     inside && ('row' in inside ? `inside row ${inside.row}` : `inside ${inside.name}`),
     group,

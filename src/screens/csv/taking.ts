@@ -2,7 +2,7 @@
 // it is ticked.
 
 import { needsLitres, type ReadItem } from '../../files/csv'
-import { type Kind, suggestKinds } from '../../plan/kinds'
+import { type Kind, kindOf } from '../../plan/kinds'
 
 export interface Taking {
   /** Ticks of the reader, by row. */
@@ -23,11 +23,10 @@ export function kindFinder(): (item: ReadItem['item']) => Kind | null {
   const found = new Map<string, Kind | null>()
   return item => {
     if (!needsLitres(item) || !item.name) return null
-    const asked = `${item.name}\n${item.massKg}`
+    const asked = `${item.name}\n${item.massKg}\n${item.use}`
     const known = found.get(asked)
     if (known !== undefined) return known
-    const best = suggestKinds({ name: item.name, massKg: item.massKg })[0]
-    const kind = best?.sure ? best.kind : null
+    const kind = kindOf(item)
     found.set(asked, kind)
     return kind
   }

@@ -5,6 +5,7 @@ import { ChoiceField, QuantityField, SelectField, TextField, ToggleField } from 
 import { later } from '../../parts/frame'
 import { type DraftItem, defaults, LIMITS } from '../../plan'
 import { openTrip } from '../../store'
+import { FoodInto } from './FoodInto'
 import { FuelFields } from './FuelFields'
 import { useItemHome } from './item-home'
 import { KindLitres } from './KindLitres'
@@ -23,6 +24,7 @@ export function ItemEditor({ item }: { item: DraftItem }) {
     <>
       <TextField path={at('name')} label="Name" />
       {item.name ? <KindPicker item={item} /> : null}
+      <FoodInto item={item} />
       <div class="fields">
         {item.fuel ? null : (
           <QuantityField

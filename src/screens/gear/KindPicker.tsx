@@ -5,6 +5,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
 import type { DraftItem } from '../../plan'
 import {
+  isByMass,
   itemOfKind,
   type Kind,
   litresOfKind,
@@ -18,9 +19,9 @@ import { rangeInWords } from './kind-words'
 import './gear.css'
 
 export function KindPicker({ item }: { item: DraftItem }) {
-  const { name = '', massKg, count } = item
+  const { name = '', massKg, use } = item
   const editRange = useRangeEdit()
-  const found = useMemo(() => suggestKinds({ name, massKg, typing: true }), [name, massKg])
+  const found = useMemo(() => suggestKinds({ name, massKg, use, typing: true }), [name, massKg, use])
   const [taken, setTaken] = useState<{ kind: Kind; name: string } | null>(null)
   const isKnown = item.litres !== undefined || item.litresRange !== undefined
   // The offer is answered once: what was taken is said instead, until the name is another.
@@ -37,7 +38,7 @@ export function KindPicker({ item }: { item: DraftItem }) {
     <ul class="kinds" data-figures="cited">
       {found.map(({ kind }) => (
         <li key={kind.kind}>
-          <KindButton kind={kind} item={{ massKg, count }} onTake={take} />
+          <KindButton kind={kind} item={item} onTake={take} />
         </li>
       ))}
     </ul>
@@ -46,8 +47,8 @@ export function KindPicker({ item }: { item: DraftItem }) {
     <div class="kind-picker">
       {answer ? (
         <p ref={said} tabIndex={-1}>
-          Taken as <strong>{answer.kind}</strong>: {originText(answer)}. You can change every figure, or undo
-          it.
+          Taken as <strong>{answer.kind}</strong>: {originText(answer, isByMass(answer, item))}. You can
+          change every figure, or undo it.
         </p>
       ) : null}
       {isKnown ? (
@@ -69,20 +70,19 @@ export function KindPicker({ item }: { item: DraftItem }) {
 
 interface KindButtonProps {
   kind: Kind
-  item: { massKg: number | undefined; count: number | undefined }
+  item: DraftItem
   onTake: (kind: Kind) => void
 }
 
 function KindButton({ kind, item, onTake }: KindButtonProps) {
   const system = useSystem()
   const shown = shownIn(system)
-  const known = { ...(item.massKg && { massKg: item.massKg }), ...(item.count && { count: item.count }) }
   return (
     <button type="button" class="quiet kind" onClick={() => onTake(kind)}>
       <span class="name">{kind.kind}</span>
       <span class="facts-line">
-        {rangeInWords(litresOfKind(kind, known), system)}; about {shown.gear(kind.massG / 1000)}
-        {kind.pieces ? ` for ${kind.pieces}` : ''}; {originInShort(kind)}
+        {rangeInWords(litresOfKind(kind, item), system)}; about {shown.gear(kind.massG / 1000)}
+        {kind.pieces ? ` for ${kind.pieces}` : ''}; {originInShort(kind, isByMass(kind, item))}
       </span>
     </button>
   )

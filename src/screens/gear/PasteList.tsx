@@ -1,4 +1,4 @@
-// A pasted list as items: the text, what was understood of each line, what is taken, one edit that adds it all.
+// A pasted list as items: the text, the lines in doubt, the rest in one line, one edit that adds it all.
 // Loaded when it is opened. The text stays for this trip until its lines are in the gear.
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
@@ -7,25 +7,27 @@ import { useSystem } from '../../parts/fields'
 import { CAPS } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, lastLabel, newId, openTrip } from '../../store'
+import { FoodInto } from './FoodInto'
 import { useKept } from './kept'
-import { PastedRow } from './PastedRow'
-import { type Choices, choose, chosenOf, type Matched, withSuggestions } from './pasted'
+import { ClearRows, PastedRows, SHOWN_ROWS } from './PastedRows'
+import { type Choices, chosenOf, counted, isDoubtful, type Matched, withSuggestions } from './pasted'
 import './gear.css'
 
-const SHOWN_ROWS = 60
+const MOST_CONTAINERS = 3
 
 /** `onTable`: goes over to tables, where that can be done. */
 export function PasteList({ onTable }: { onTable?: () => void }) {
   const system = useSystem()
   const [text, setText] = useKept('list')
   const [choices, setChoices] = useState<Choices>({})
-  const [all, setAll] = useState(false)
   const [added, setAdded] = useState<{ label: string; text: string } | null>(null)
   const read = useMemo(() => readList(text, { system }), [text, system])
   const matched = useRef<Matched>(new Map())
   const rows = useMemo(() => (read.ok ? withSuggestions(read.rows, matched.current) : []), [read])
   const taken = rows.map(row => chosenOf(row, choices)).filter(each => each.take)
   const apart = read.ok ? read.rows.filter((row): row is NotUnderstood => !row.ok) : []
+  const doubtful = rows.filter(isDoubtful)
+  const clear = rows.filter(row => !doubtful.includes(row))
   const bare = rows.filter(({ row }) => row.isBare).length
   const room = CAPS.items - (openTrip.value?.draft.gear.length ?? 0)
 
@@ -53,7 +55,7 @@ export function PasteList({ onTable }: { onTable?: () => void }) {
         />
         <p id="pasted-hint" class="hint">
           Bare numbers are {system === 'us' ? 'ounces' : 'grams'}. Columns of a spreadsheet do as well. A line
-          that ends in a colon names a group. Up to {LIST_CAPS.lines} lines.
+          of its own names a group. Up to {LIST_CAPS.lines} lines.
         </p>
       </div>
       {onTable ? (
@@ -77,7 +79,9 @@ export function PasteList({ onTable }: { onTable?: () => void }) {
           in {system === 'us' ? 'ounces' : 'grams'}.
         </p>
       ) : null}
-      {apart.length > 0 ? <Apart rows={apart} /> : null}
+      {apart.length > 0 ? (
+        <Apart rows={apart} onFix={(line, fixed) => setText(withLine(text, line, fixed))} />
+      ) : null}
       {rows.length > 0 ? (
         <>
           <Sum taken={taken} />
@@ -88,51 +92,62 @@ export function PasteList({ onTable }: { onTable?: () => void }) {
               Add {counted(taken.length, 'item')}
             </button>
           )}
-          <ul class="rows">
-            {rows.slice(0, all ? undefined : SHOWN_ROWS).map(row => (
-              <PastedRow
-                key={row.key}
-                row={row}
-                chosen={chosenOf(row, choices)}
-                onChoose={change => setChoices(choose(choices, row, change))}
-              />
-            ))}
-          </ul>
-          {!all && rows.length > SHOWN_ROWS ? (
-            <button type="button" class="quiet" onClick={() => setAll(true)}>
-              Show all {rows.length} lines
-            </button>
+          {doubtful.length > 0 ? (
+            <>
+              <h4>{counted(doubtful.length, 'line')} to look at</h4>
+              <PastedRows rows={doubtful} choices={choices} onChoices={setChoices} />
+            </>
           ) : null}
+          {clear.length > 0 ? <ClearRows rows={clear} choices={choices} onChoices={setChoices} /> : null}
         </>
       ) : null}
     </section>
   )
 }
 
-const counted = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`
-
 /** What the ticked lines come to, so that it can be held against the list's own total. */
 function Sum({ taken }: { taken: readonly Taken[] }) {
   const shown = shownIn(useSystem())
   const kg = taken.reduce((sum, { row }) => sum + (row.massKg ?? 0) * (row.count ?? 1), 0)
-  const open = taken.filter(({ row, kind }) => row.litres === undefined && !kind && !row.worn).length
+  const without = (is: (each: Taken) => boolean) => taken.filter(is).length
+  const open = [
+    ['mass', without(({ row, kind }) => row.massKg === undefined && !kind)],
+    ['litres', without(({ row, kind }) => row.litres === undefined && !kind && !row.worn)],
+  ] as const
+  const kinds = without(({ row, kind }) => kind !== null && row.litres === undefined)
   return (
     <p role="status">
       {counted(taken.length, 'item')}, {shown.gear(kg)} together.
-      {open > 0 ? ` ${open} without litres: they count as taking no room until you give them some.` : ''}{' '}
-      Litres of a kind are typical, not measured; change them in the gear.
+      {open.map(([what, n]) => (n > 0 ? ` ${n} without ${what} yet.` : ''))}
+      {kinds > 0 ? ' Litres typical of their kind, not measured.' : ''}
     </p>
   )
 }
 
-function Apart({ rows }: { rows: readonly NotUnderstood[] }) {
+interface ApartProps {
+  rows: readonly NotUnderstood[]
+  onFix: (line: number, fixed: string) => void
+}
+
+function Apart({ rows, onFix }: ApartProps) {
   return (
     <div class="left-out">
       <h4>{counted(rows.length, 'line')} not understood, and kept</h4>
       <ul>
-        {rows.slice(0, SHOWN_ROWS).map(({ line, text, why }) => (
+        {rows.slice(0, SHOWN_ROWS).map(({ line, text, why, fixes = [] }) => (
           <li key={line}>
-            Line {line}, <q>{text.slice(0, 80)}</q>: {why}
+            Line {line}, <q>{text.slice(0, 80)}</q>: {why}{' '}
+            {fixes.map(fix => (
+              <button
+                key={fix.label}
+                type="button"
+                class="quiet"
+                aria-label={`${fix.label} in line ${line}`}
+                onClick={() => onFix(line, fix.text)}
+              >
+                {fix.label}
+              </button>
+            ))}
           </li>
         ))}
       </ul>
@@ -156,16 +171,28 @@ function Added({ added, onUndo, onGone }: AddedProps) {
     onGone()
     document.getElementById('pasted')?.focus()
   }
+  const containers = (openTrip.value?.draft.gear ?? []).filter(item => item.holdsLitres !== undefined)
   return (
-    <p class="added" ref={said} tabIndex={-1} role="status">
-      {added.label.replace('Add ', '')} added to the gear.{' '}
-      {lastLabel.value === added.label ? (
-        <button type="button" class="quiet" onClick={undo}>
-          Undo
-        </button>
-      ) : null}
-    </p>
+    <>
+      <p class="added" ref={said} tabIndex={-1} role="status">
+        {added.label.replace('Add ', '')} added to the gear.{' '}
+        {lastLabel.value === added.label ? (
+          <button type="button" class="quiet" onClick={undo}>
+            Undo
+          </button>
+        ) : null}
+      </p>
+      {containers.slice(0, MOST_CONTAINERS).map(item => (
+        <FoodInto key={item.id} item={item} />
+      ))}
+    </>
   )
+}
+
+/** The text with one of its lines, counted from 1, as another. */
+function withLine(text: string, line: number, fixed: string): string {
+  const lines = text.split(LINE_END)
+  return lines.with(line - 1, fixed).join('\n')
 }
 
 /** The text without the lines that are in the gear now; nothing once none is left. */

@@ -1,11 +1,11 @@
-// One line of a pasted list: whether it is taken, what was understood, and which kind gives its litres.
+// One line of a pasted list: whether it is taken, what was understood, what is in doubt, and which kind gives its litres.
 
-import { isFood, NOT_EATEN, type Taken } from '../../files/list'
+import type { Taken } from '../../files/list'
 import { useSystem } from '../../parts/fields'
-import { litresOfKind, oddMass, originInShort } from '../../plan/kinds'
+import { isByMass, type Kind, litresOfKind, oddMass, originInShort } from '../../plan/kinds'
 import { shownIn } from '../../report'
 import { rangeInWords } from './kind-words'
-import { NO_KIND, type PastedLine } from './pasted'
+import { doubtsOf, NO_KIND, type PastedLine } from './pasted'
 
 interface PastedRowProps {
   row: PastedLine
@@ -16,19 +16,17 @@ interface PastedRowProps {
 export function PastedRow({ row: line, chosen, onChoose }: PastedRowProps) {
   const { row, suggestions } = line
   const { kind, take } = chosen
-  const system = useSystem()
-  const shown = shownIn(system)
-  const { name, massKg, litres, count = 1, group, worn, notes } = row
-  const isDaily = row.use === 'daily' || kind?.use === 'daily'
-  const isUneaten = take && !isDaily && isFood(name)
+  const shown = shownIn(useSystem())
+  const { name, massKg, litres, count = 1, group, worn, holdsWaterLitres, holdsLitres } = row
+  const holds = holdsWaterLitres ?? holdsLitres
   const facts = [
     massKg === undefined ? 'no mass' : shown.gear(massKg) + (count === 1 ? '' : ' each'),
     litres === undefined ? null : shown.litres(litres),
+    holds === undefined ? null : `holds ${shown.litres(holds)}`,
     worn ? 'worn' : null,
-    isDaily ? 'a day’s food' : null,
+    row.use === 'daily' || kind?.use === 'daily' ? 'a day’s food' : row.use === 'nightly' ? 'a night' : null,
     group,
   ]
-  const odd = kind ? oddMass(kind, massKg) : null
   return (
     <li class="row pasted" data-figures="cited">
       <label class="toggle">
@@ -45,14 +43,9 @@ export function PastedRow({ row: line, chosen, onChoose }: PastedRowProps) {
           <span class="facts-line"> {facts.filter(Boolean).join(', ')}</span>
         </span>
       </label>
-      {row.isSum ? <p class="hint">Looks like the sum of the others, so it is left.</p> : null}
-      {row.isPack ? (
-        <p class="hint">Your pack? Its mass belongs under Packs{take ? '' : ', so it is left'}.</p>
-      ) : null}
-      {isUneaten ? <p class="hint">{NOT_EATEN}</p> : null}
-      {notes.map(note => (
-        <p key={note} class="hint">
-          {note}
+      {doubtsOf(line, chosen).map(doubt => (
+        <p key={doubt} class="hint">
+          {doubt}
         </p>
       ))}
       {take && suggestions.length > 0 ? (
@@ -69,18 +62,27 @@ export function PastedRow({ row: line, chosen, onChoose }: PastedRowProps) {
               </option>
             ))}
           </select>
-          {kind ? (
-            <p class="hint">
-              {litres === undefined ? `${rangeInWords(litresOfKind(kind, row), system)}, ` : ''}
-              {massKg === undefined ? `about ${shown.gear(kind.massG / 1000)}, ` : ''}
-              {originInShort(kind)}.
-              {odd
-                ? ` It is ${odd === 'light' ? 'lighter' : 'heavier'} than most of its kind (${shown.gear(kind.massLowG / 1000)} to ${shown.gear(kind.massHighG / 1000)}).`
-                : ''}
-            </p>
-          ) : null}
+          {kind ? <KindHint row={row} kind={kind} /> : null}
         </>
       ) : null}
     </li>
+  )
+}
+
+/** What the kind gives, and where that comes from. */
+function KindHint({ row, kind }: { row: Taken['row']; kind: Kind }) {
+  const system = useSystem()
+  const shown = shownIn(system)
+  const { massKg, litres } = row
+  const odd = oddMass(kind, massKg)
+  return (
+    <p class="hint">
+      {litres === undefined ? `${rangeInWords(litresOfKind(kind, row), system)}, ` : ''}
+      {massKg === undefined ? `about ${shown.gear(kind.massG / 1000)}, ` : ''}
+      {originInShort(kind, isByMass(kind, row))}.
+      {odd
+        ? ` It is ${odd === 'light' ? 'lighter' : 'heavier'} than most of its kind (${shown.gear(kind.massLowG / 1000)} to ${shown.gear(kind.massHighG / 1000)}).`
+        : ''}
+    </p>
   )
 }
