@@ -30,8 +30,6 @@ function worded(
           text: 'No item in the gear list holds water: all of it is counted inside the main body, without limit. Add your bottles or bags with what they hold.',
         },
       ]
-    case 'load-over-common-practice':
-      return []
     case 'resting-assumed':
       return [
         {
