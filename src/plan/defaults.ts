@@ -5,12 +5,12 @@ import type { Carrier, Fuel, Item, Leg, Meals, Pace, Pack, Settings, Setup, Stop
 
 export const PACE: Pace = { flatKmh: 4, climbMPerH: 300, descendMPerH: 500 }
 
-export const WATER: WaterHabits = {
+export const WATER = {
   litresPerHour: 0.5,
   campLitres: 3,
   reserveLitres: 0.5,
   trustDoubtful: false,
-}
+} satisfies WaterHabits
 
 export const MEALS: Meals = {
   breakfast: 0.25,
@@ -56,6 +56,7 @@ export const STOP: Omit<Stop, 'name' | 'leg'> = {
   nights: 0,
   meals: 'carried',
   resupply: false,
+  shop: false,
 }
 
 export const LEG: Omit<Leg, 'km'> = {
@@ -92,7 +93,7 @@ export const ITEM: Omit<Item, 'id' | 'massKg' | 'litres' | 'leaves' | 'resupplie
   widthCm: null,
   depthCm: null,
   optional: false,
-  mayRideOutside: false,
+  mayRideOutside: null,
   massFrom: 'stated',
   litresFrom: 'guess',
   litresRange: null,

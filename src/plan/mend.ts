@@ -44,7 +44,7 @@ const STAND_INS: Readonly<Record<string, { value: number; so: string }>> = {
   'gear/litres': { value: 0, so: 'it is counted as taking no room' },
 }
 
-export function mend(work: Work, { path, message }: Problem) {
+export function mend(work: Work, { path, message: written, said: message = written }: Problem) {
   const spot = follow(work, path)
   if (!spot) return
   const { parent, kind, key, at } = spot

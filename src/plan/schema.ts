@@ -84,6 +84,7 @@ const stop = record({
   nights: opt(number(LIMITS.stop.nights)),
   meals: opt(choice('carried', 'provided')),
   resupply: opt(truth),
+  shop: opt(truth),
   leg: opt(leg),
 })
 

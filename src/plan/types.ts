@@ -41,6 +41,8 @@ export interface Stop {
   nights: number
   meals: 'carried' | 'provided'
   resupply: boolean
+  /** Food can be bought here; changes no figure. */
+  shop: boolean
   /** The leg that leads here; null at the first stop only. */
   leg: Leg | null
 }
@@ -119,7 +121,8 @@ export interface Item {
   widthCm: number | null
   depthCm: number | null
   optional: boolean
-  mayRideOutside: boolean
+  /** Null: nobody said. */
+  mayRideOutside: boolean | null
   massFrom: MassFrom
   litresFrom: LitresFrom
   /** With `litresFrom: 'kind'` and never else. */

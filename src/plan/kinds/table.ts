@@ -30,11 +30,11 @@ export const kinds: readonly Kind[] = (table.kinds as Kind[]).filter(kind => !ki
 
 export const kindNamed = (name: string): Kind | undefined => kinds.find(({ kind }) => kind === name)
 
-/** Where its figures come from, in words: "typical, from memory, not measured". */
+/** Where its figures come from, in words: "typical, computed from usual dimensions, not measured". */
 export const originText = ({ origin }: Kind): string =>
   table.origins[origin as keyof typeof table.origins].says
 
-/** The same in short, where "typical, not measured" is said once for all: "from memory". */
+/** The same in short, where "typical, not measured" is said once for all: "computed from usual dimensions". */
 export const originInShort = (kind: Kind): string =>
   originText(kind).replace(/^typical, |, not measured$/g, '')
 

@@ -2,7 +2,7 @@
 
 import { ChoiceField, QuantityField, ToggleField, useSystem } from '../../parts/fields'
 import { Why } from '../../parts/why'
-import { defaults, LIMITS } from '../../plan'
+import { defaults, LIMITS, STAND_IN_MASS_KG } from '../../plan'
 import { flowText, kcalText, rationText, restingKcalOf } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
 
@@ -18,7 +18,7 @@ export function Carrier() {
           label="Body mass"
           kind="mass"
           limit={LIMITS.carrier.massKg}
-          usual={70}
+          usual={STAND_IN_MASS_KG}
           usualFrom="a stand-in"
         />
         <QuantityField
@@ -94,7 +94,7 @@ export function Water() {
             label="Drunk while walking"
             kind="flow"
             limit={LIMITS.water.litresPerHour}
-            usual={0.5}
+            usual={defaults.WATER.litresPerHour}
             usualFrom={defaults.DEFAULT_ORIGINS.litresPerHour}
           />
         )}
@@ -115,7 +115,11 @@ export function Water() {
           usualFrom={defaults.DEFAULT_ORIGINS.reserveLitres}
         />
       </div>
-      <ToggleField path="trip/water/trustDoubtful" label="Count on doubtful sources" usual={false} />
+      <ToggleField
+        path="trip/water/trustDoubtful"
+        label="Count on doubtful sources"
+        usual={defaults.WATER.trustDoubtful}
+      />
     </details>
   )
 }
@@ -201,7 +205,7 @@ export function Food() {
       <ToggleField
         path="trip/meals/supperAfterEnd"
         label="The last supper is eaten after the end"
-        usual={true}
+        usual={defaults.MEALS.supperAfterEnd}
       />
       <details class="more">
         <summary>Meals as shares of a day</summary>
