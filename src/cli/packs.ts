@@ -15,9 +15,9 @@ import {
 } from '../reckon'
 
 export interface PackInFull extends SetupReckoning {
-  /** Null: not looked for, the plan is too large for that. Empty where the set-up does, or where nothing helps. */
+  /** Null: not looked for, the plan is too large for that. Empty where the set-up fits nine times in ten, or where nothing helps. */
   remedies: Remedy[] | null
-  /** Null: the set-up does. */
+  /** Null: the set-up fits nine times in ten. */
   shortfall: Shortfall | null
   /** Null: nothing is eaten daily, or not looked for. */
   reach: ReachPoint[] | null

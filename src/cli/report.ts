@@ -25,6 +25,7 @@ import {
   walkOf,
   withoutText,
 } from '../report'
+import { helpQuestion } from '../report/choosing'
 import { enoughText, likelyText, restsOn } from '../report/trust'
 import type { System } from '../units'
 import { lookedInto, type PackInFull } from './packs'
@@ -145,12 +146,13 @@ function packSections(plan: Plan, reckoning: Reckoning, shown: Shown): string[][
   })
 }
 
-/** The first remedies under a set-up that will not do, or what pack would. */
-function remedyLines({ remedies, shortfall }: PackInFull, plan: Plan, shown: Shown): string[] {
+/** The first remedies under a set-up that will not do or may not fit, or what pack would. */
+function remedyLines(setup: PackInFull, plan: Plan, shown: Shown): string[] {
+  const { remedies, shortfall } = setup
   if (!remedies || !shortfall) return []
   if (remedies.length === 0) return wrap(`  ${shortfallInWords(shortfall, { shown })}`, 2)
   const told = remedies.slice(0, 3).map(remedy => remedyInWords(remedy, { plan, shown }))
-  return ['  What would make it do:', ...told.flatMap(sentence => wrap(`  - ${sentence}`, 4))]
+  return [`  ${helpQuestion(setup)}`, ...told.flatMap(sentence => wrap(`  - ${sentence}`, 4))]
 }
 
 function cautionLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {

@@ -63,7 +63,7 @@ export function saturationK(state: { pressurePa: number }): Outcome<number> {
  * Symbols: h = altitudeM. Ignores: weather.
  *
  * @example
- * boilingPointC({ altitudeM: 3000 }) // 89.97134
+ * boilingPointC({ altitudeM: 3000 }) // 89.97229
  */
 export function boilingPointC(place: { altitudeM: number }): Outcome<number> {
   const pressure = pressurePa(place)

@@ -54,7 +54,7 @@ const itemRanges = { fillG, shellG }
  * law must not be carried to; damp.
  *
  * @example
- * fillDensityGPerLitre({ fill: 'down', pressurePa: 3000 }) // 69.6025
+ * fillDensityGPerLitre({ fill: 'down', pressurePa: 3000 }) // 69.6041
  */
 export function fillDensityGPerLitre(state: { fill: Fill; pressurePa: number }): Outcome<number> {
   const refusal = firstOutside({ pressurePa }, { pressurePa: state.pressurePa })
@@ -93,7 +93,7 @@ export interface Squeezed {
  * Symbols: fillG and shellG add up to the item’s mass. Ignores: stuff sack, damp, wear.
  *
  * @example
- * insulatedLitres({ fill: 'down', fillG: 350, shellG: 400, squeeze: 'hand' }) // { low: 4.77141, typical: 6.36188, high: 7.95235 }
+ * insulatedLitres({ fill: 'down', fillG: 350, shellG: 400, squeeze: 'hand' }) // { low: 4.77133, typical: 6.36177, high: 7.95221 }
  */
 export function insulatedLitres(item: {
   fill: Fill

@@ -31,7 +31,7 @@ const vapourFormula = ({ airC, humidity }: Air) =>
  * Symbols: T = airC, RH/100 = humidity. Ignores: ice below 0 °C.
  *
  * @example
- * vapourPressureHPa({ airC: 20, humidity: 0.5 }) // 11.66078
+ * vapourPressureHPa({ airC: 20, humidity: 0.5 }) // 11.66134
  */
 export function vapourPressureHPa(air: Air): Outcome<number> {
   return firstOutside(airRanges, air) ?? found(vapourFormula(air))
@@ -46,7 +46,7 @@ export function vapourPressureHPa(air: Air): Outcome<number> {
  * at night, perhaps too low in still air under full sun.
  *
  * @example
- * simplifiedWbgtC({ airC: 30, humidity: 0.5 }) // 29.25941
+ * simplifiedWbgtC({ airC: 30, humidity: 0.5 }) // 29.25943
  */
 export function simplifiedWbgtC(air: Air): Outcome<number> {
   return firstOutside(airRanges, air) ?? found(0.567 * air.airC + 0.393 * vapourFormula(air) + 3.94)

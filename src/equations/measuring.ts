@@ -90,7 +90,7 @@ export function boxLitres(box: {
  * Symbols: D = diameterCm, h = lengthCm. Ignores: a section that is not round; a soft roll is better read by its girth.
  *
  * @example
- * cylinderLitres({ diameterCm: 22, lengthCm: 30 }) // { litres: 11.403981, sigmaLitres: 0.3187610 }
+ * cylinderLitres({ diameterCm: 22, lengthCm: 30 }) // { litres: 11.403981, sigmaLitres: 0.3187607 }
  */
 export function cylinderLitres(cylinder: {
   diameterCm: number
@@ -111,8 +111,8 @@ export function cylinderLitres(cylinder: {
  * Symbols: C = girthCm, h = lengthCm. Ignores: a section that is not round, which this takes for too large.
  *
  * @example
- * girthLitres({ girthCm: 50, lengthCm: 28 }) // { litres: 5.570423, sigmaLitres: 0.0862286 }
- * girthLitres({ girthCm: 50, lengthCm: 28, squeezeShare: 0.1 }) // { litres: 5.570423, sigmaLitres: 0.3329694 }
+ * girthLitres({ girthCm: 50, lengthCm: 28 }) // { litres: 5.570423, sigmaLitres: 0.0862293 }
+ * girthLitres({ girthCm: 50, lengthCm: 28, squeezeShare: 0.1 }) // { litres: 5.570423, sigmaLitres: 0.3329678 }
  */
 export function girthLitres(roll: {
   girthCm: number

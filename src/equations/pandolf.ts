@@ -43,7 +43,7 @@ function pandolfFormula({ bodyKg: w, loadKg: l, speedMPerS: v, gradePercent: g, 
  * Ignores: age, height, altitude; reads 12 to 33 % low for heavy modern loads. Downhill is `ok: false`.
  *
  * @example
- * pandolfWatts({ bodyKg: 70, loadKg: 20, speedMPerS: 1.34, gradePercent: 5, terrainFactor: 1 }) // 573.1546
+ * pandolfWatts({ bodyKg: 70, loadKg: 20, speedMPerS: 1.34, gradePercent: 5, terrainFactor: 1 }) // 573.1499
  */
 export function pandolfWatts(walk: LoadedWalk): Outcome<number> {
   return firstOutside(pandolfRanges, walk) ?? found(pandolfFormula(walk))

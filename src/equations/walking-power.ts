@@ -50,7 +50,7 @@ export function backpackingFormula(state: BackpackingState): number {
  * Outside a range: `ok: false` with the field and its limit.
  *
  * @example
- * backpackingWPerKg({ speedMPerS: 1.34, gradePercent: 10, loadShare: 0.2, terrainFactor: 1, restingWPerKg: 1.092812 }) // 10.112077
+ * backpackingWPerKg({ speedMPerS: 1.34, gradePercent: 10, loadShare: 0.2, terrainFactor: 1, restingWPerKg: 1.092812 }) // 10.112078
  */
 export function backpackingWPerKg(state: BackpackingState): Outcome<number> {
   return firstOutside(backpackingRanges, state) ?? found(backpackingFormula(state))
@@ -62,7 +62,7 @@ export function backpackingWPerKg(state: BackpackingState): Outcome<number> {
  * Source: looney-2022, eq. 4: 1 + 1.96 l^1.36. Symbols: l = loadShare. Ignores: where the load rides.
  *
  * @example
- * loadFactor({ loadShare: 0.2 }) // 1.219609
+ * loadFactor({ loadShare: 0.2 }) // 1.219612
  */
 export function loadFactor({ loadShare }: { loadShare: number }): Outcome<number> {
   const { loadShare: range } = backpackingRanges

@@ -4,7 +4,7 @@
 import type { z } from 'zod/mini'
 import { type Draft, type Typed, toPlanDocument } from './draft'
 import { hasPlace, pathParts } from './field-path'
-import { pathText } from './parse'
+import { placeInWords } from './field-words'
 import { planSchema } from './schema'
 
 /** A longer text was typed by nobody. */
@@ -19,7 +19,7 @@ export type CheckedDraft =
   | { ok: false; message: string }
 
 /**
- * The draft without the values that no field of a plan can hold, and their places as `gear[3].stow`. Its lists must be
+ * The draft without the values that no field of a plan can hold, and their places in words. Its lists must be
  * lists and their entries have ids; nothing else is trusted. Refused when it holds more of anything than a plan may.
  */
 export function checkDraft(untrusted: Draft): CheckedDraft {
@@ -29,7 +29,7 @@ export function checkDraft(untrusted: Draft): CheckedDraft {
   const takeOut = (path: Path) => {
     // Copied only once there is something to take out: most drafts are sound, and some are long.
     if (draft === untrusted) draft = structuredClone(untrusted)
-    if (removeAt(draft, path)) leftOut.push(pathText(path))
+    if (removeAt(draft, path)) leftOut.push(placeInWords(path))
   }
   for (const issue of found.success ? [] : found.error.issues) {
     const path = issue.path.filter(part => typeof part !== 'symbol')

@@ -11,6 +11,15 @@ const OF_LINES = new Set(['note'])
 
 export const cleanText = (text: string): string => text.replace(STEERING, '')
 
+/** No field of a plan has a longer name. */
+const MOST_NAME = 60
+
+/** The name of a field that no plan has: it may be anything, and as long as the file. */
+export function shortName(name: string): string {
+  const seen = cleanText(name.slice(0, MOST_NAME)).trim()
+  return (seen || '(a name that cannot be seen)') + (name.length > MOST_NAME ? '…' : '')
+}
+
 const cleanLines = (text: string): string =>
   text
     .split(/\r\n|[\r\n]/)

@@ -18,12 +18,12 @@ import type {
 
 export const PACE: Pace = { flatKmh: 4, climbMPerH: 300, descendMPerH: 500 }
 
-export const WATER: WaterHabits = {
+export const WATER = {
   litresPerHour: 0.5,
   campLitres: 3,
   reserveLitres: 0.5,
   trustDoubtful: false,
-}
+} satisfies WaterHabits
 
 export const MEALS: Meals = {
   breakfast: 0.25,
@@ -111,7 +111,7 @@ export const ITEM: Omit<Item, 'id' | 'massKg' | 'litres' | 'leaves' | 'resupplie
   widthCm: null,
   depthCm: null,
   optional: false,
-  mayRideOutside: false,
+  mayRideOutside: null,
   massFrom: 'stated',
   litresFrom: 'guess',
   litresRange: null,

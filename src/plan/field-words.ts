@@ -1,9 +1,35 @@
 // What a field path is called when a message or an undo step speaks of it: the thing, and the field in words.
 
+import { shortName } from './clean-words'
 import type { Draft } from './draft'
 import { fieldAt, fieldPath, pathParts } from './field-path'
 
 const WORDS: Readonly<Record<string, string>> = {
+  format: 'kind of file',
+  version: 'version of the file',
+  id: 'own mark',
+  name: 'name',
+  sex: 'sex',
+  carrier: 'hiker',
+  trip: 'trip',
+  stops: 'stops',
+  pace: 'pace',
+  water: 'water',
+  meals: 'meals',
+  gear: 'gear',
+  packs: 'packs',
+  settings: 'settings',
+  leg: 'way there',
+  resupply: 'resupply',
+  shop: 'shop',
+  humidity: 'humidity',
+  ground: 'ground',
+  ration: 'way to count rations',
+  wet: 'rain',
+  group: 'group',
+  count: 'number of pieces',
+  build: 'soft or rigid',
+  fuel: 'fuel',
   massKg: 'mass',
   heightCm: 'height',
   ageYears: 'age',
@@ -68,6 +94,11 @@ const WORDS: Readonly<Record<string, string>> = {
   setups: 'set-ups',
   frame: 'word on its frame',
   kind: 'kind',
+  sealed: 'being sealed',
+  fabric: 'fabric',
+  denier: 'denier',
+  price: 'price',
+  currency: 'currency',
   ratedKg: 'load rating',
   ratingCovers: 'what the rating covers',
   rigidPacking: 'packing of rigid things',
@@ -82,6 +113,8 @@ const WORDS: Readonly<Record<string, string>> = {
   framelessCeilingKg: 'most for a frameless pack',
   roomyRatio: 'ratio from which a pack is roomy',
   packKgForEnergy: 'pack mass for the energy',
+  lightGramsPerLitre: 'mass a litre of a light pack',
+  headroomLitres: 'room to spare',
 }
 
 const THINGS: Readonly<Record<string, string>> = {
@@ -106,10 +139,10 @@ export function nameOf(thing: unknown, standIn: string): string {
 export const stopStandIn = (index: number, count: number): string =>
   index === 0 ? 'Start' : index === count - 1 ? 'End' : `Stop ${index + 1}`
 
-/** The field in words: `mass`, `water for a dry camp`. */
+/** The field in words: `mass`, `water for a dry camp`. A field that no plan has is quoted. */
 export function fieldWord(path: string): string {
   const field = pathParts(path).at(-1) ?? ''
-  return WORDS[field] ?? field
+  return Object.hasOwn(WORDS, field) ? WORDS[field]! : `“${shortName(field)}”`
 }
 
 /** The thing a path leads into, by name: `Food`, `Camp 2`, `Water habits`, `Big pack, as sold`. */
@@ -132,3 +165,24 @@ export function thingAt(draft: Draft, path: string): string {
 /** A field in words with its thing: `Food, mass`. */
 export const describeField = (draft: Draft, path: string): string =>
   `${thingAt(draft, path)}, ${fieldWord(path)}`
+
+/** Lists of a plan, and what one of their entries is called. */
+const ENTRIES: Readonly<Record<string, string>> = {
+  stops: 'Stop',
+  gear: 'Item',
+  packs: 'Pack',
+  setups: 'Set-up',
+}
+
+/** A place in a plan file in words: `['gear', 3, 'massKg']` is "Item 4, mass"; the file itself is "The plan". */
+export function placeInWords(path: readonly (string | number)[]): string {
+  const words = path.flatMap((part, i) => {
+    const next = path[i + 1]
+    if (typeof part === 'number') return []
+    if (typeof next === 'number' && Object.hasOwn(ENTRIES, part)) return `${ENTRIES[part]} ${next + 1}`
+    if (i === path.length - 1) return fieldWord(fieldPath(part))
+    return part === 'trip' || part === 'leg' ? [] : (THINGS[part] ?? fieldWord(fieldPath(part)))
+  })
+  const [first, ...rest] = words
+  return first ? [first[0]!.toUpperCase() + first.slice(1), ...rest].join(', ') : 'The plan'
+}

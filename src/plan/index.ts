@@ -41,8 +41,17 @@ export { CAPS, LIMITS, type Limit, MOST_DAYS } from './limits'
 export { copyName } from './lists'
 export { type MainBody, mainBodyOf } from './main-body'
 export { type LeftOut, MASS_KG as STAND_IN_MASS_KG } from './mend'
-export { depthOf, type Parsed, parseForeign, parsePlan, parsePlanText, pathText } from './parse'
-export { type QuickTrip, quickTrip } from './quick-trip'
+export { withoutOldNo } from './old-no'
+export {
+  depthOf,
+  type Parsed,
+  parseForeign,
+  parsePlan,
+  parsePlanText,
+  pathText,
+  problemInWords,
+} from './parse'
+export { QUICK_DAY, type QuickTrip, quickTrip } from './quick-trip'
 export type { Problem } from './rules'
 export type {
   ItemDocument,

@@ -45,7 +45,7 @@ const STAND_INS: Readonly<Record<string, { value: number | null; so: string }>> 
 }
 
 export function mend(work: Work, problem: Problem) {
-  const { path, message } = problem
+  const { path, message: written, said: message = written } = problem
   if (path[0] === 'packings' && path.length > 1) return leaveOutPacking(work, problem)
   const spot = follow(work, path)
   if (!spot) return

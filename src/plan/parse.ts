@@ -1,8 +1,9 @@
 // From bytes or a value of unknown origin to a plan, or to the list of what is wrong with it, field by field.
 
 import type { z } from 'zod/mini'
-import { cleanText, cleanWords } from './clean-words'
+import { cleanText, cleanWords, shortName } from './clean-words'
 import { completePlan } from './complete'
+import { placeInWords } from './field-words'
 import { PLAN_FORMAT, PLAN_VERSION } from './format'
 import { CAPS } from './limits'
 import { checkRules, type Problem } from './rules'
@@ -13,9 +14,9 @@ export type Parsed =
   | { ok: true; document: PlanDocument; plan: Plan }
   | { ok: false; problems: [Problem, ...Problem[]] }
 
-const refuse = (message: string, path: Problem['path'] = []): Parsed => ({
+const refuse = (message: string, path: Problem['path'] = [], said = message): Parsed => ({
   ok: false,
-  problems: [{ path, message }],
+  problems: [said === message ? { path, message } : { path, message, said }],
 })
 
 /** Reads a plan file's text. Never throws: a file that is no plan comes back as problems. */
@@ -84,7 +85,11 @@ export function checkKind(value: unknown): Parsed | null {
   if (tooMuch) return { ok: false, problems: [tooMuch] }
   const { format, version } = value as Record<string, unknown>
   if (format !== PLAN_FORMAT)
-    return refuse(`this is not a Pack Reckoner plan: write "${PLAN_FORMAT}"`, ['format'])
+    return refuse(
+      `this is not a Pack Reckoner plan: write "${PLAN_FORMAT}"`,
+      ['format'],
+      'this is no plan of Pack Reckoner: choose another file',
+    )
   if (typeof version === 'number' && version > PLAN_VERSION && Number.isFinite(version))
     return refuse(
       `${version} is newer than this program reads (${PLAN_VERSION}): update Pack Reckoner, or export the plan as version ${PLAN_VERSION}`,
@@ -141,22 +146,31 @@ export function withoutNulls(value: unknown): unknown {
 export function problemsOf(issue: z.core.$ZodIssue): Problem[] {
   const path = issue.path.filter(part => typeof part !== 'symbol')
   if (issue.code === 'unrecognized_keys')
-    return issue.keys.map(key => ({ path: [...path, key], message: issue.message }))
-  return [{ path, message: issue.message }]
+    return issue.keys.map(key => ({
+      path: [...path, key],
+      message: issue.message,
+      said: 'no plan has such a part: remove it',
+    }))
+  const said = saidOf(issue)
+  return [said === null ? { path, message: issue.message } : { path, message: issue.message, said }]
 }
 
-/** No field of a plan has a longer name. */
-const MOST_NAME = 60
+/** For people, where the message tells how the value is written in a file; else null. */
+function saidOf(issue: z.core.$ZodIssue): string | null {
+  // A number, or a word for "worked out".
+  if (issue.code === 'invalid_union') return issue.message.replace(/, or ".*"$/, '')
+  const isWritten = issue.code === 'invalid_type' && issue.expected !== 'number'
+  return isWritten || issue.code === 'invalid_value' ? 'it cannot be read: choose it anew' : null
+}
 
-/** A path as the command line and the messages write it: `gear[3].massKg`. */
+/** A problem as a sentence for people, who see no file: its place, what is wrong and how to mend it, all in words. */
+export const problemInWords = ({ path, message, said = message }: Problem): string =>
+  `${placeInWords(path)}: ${said}`
+
+/** A path as the command line writes it: `gear[3].massKg`. */
 export function pathText(path: Problem['path']): string {
   if (path.length === 0) return 'plan'
-  // A field that no plan has may be called anything, and be as long as the file.
-  const short = (name: string) => {
-    const seen = cleanText(name.slice(0, MOST_NAME)).trim()
-    return (seen || '(a name that cannot be seen)') + (name.length > MOST_NAME ? '…' : '')
-  }
   return path
-    .map((part, i) => (typeof part === 'number' ? `[${part}]` : `${i ? '.' : ''}${short(part)}`))
+    .map((part, i) => (typeof part === 'number' ? `[${part}]` : `${i ? '.' : ''}${shortName(part)}`))
     .join('')
 }

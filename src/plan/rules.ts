@@ -8,10 +8,14 @@ import type { ItemDocument, PackDocument, PackingDocument, PlanDocument } from '
 
 export interface Problem {
   path: (string | number)[]
+  /** For who writes the file: it may name fields as the file does. */
   message: string
+  /** The same for people who see no file, where the message would name fields. */
+  said?: string
 }
 
-const problem = (path: Problem['path'], message: string): Problem => ({ path, message })
+const problem = (path: Problem['path'], message: string, said?: string): Problem =>
+  said === undefined ? { path, message } : { path, message, said }
 
 export function checkRules(plan: PlanDocument): Problem[] {
   return [
@@ -36,7 +40,13 @@ function checkStops({ trip: { stops } }: PlanDocument): Problem[] {
     if (i === last && stop.nights)
       problems.push(problem(at('nights'), 'the trip ends here: write 0, or add the stop that follows'))
     if (i === last && stop.resupply)
-      problems.push(problem(at('resupply'), 'the trip ends here: write false, or add the stop that follows'))
+      problems.push(
+        problem(
+          at('resupply'),
+          'the trip ends here: write false, or add the stop that follows',
+          'the trip ends here: take it away, or add the stop that follows',
+        ),
+      )
   })
   return [...problems, ...checkNights(stops)]
 }
@@ -75,6 +85,7 @@ function checkMeals({ trip, gear, carrier }: PlanDocument): Problem[] {
       problem(
         ['trip', 'meals', 'ration'],
         '"energy" needs a daily item with kcalPerKg: give one its kcalPerKg, or write "fixed"',
+        'no food says its energy: give it, or eat the same each day',
       ),
     )
   return problems
@@ -85,19 +96,37 @@ function checkGear(gear: readonly ItemDocument[]): Problem[] {
   const byId = new Map<string, ItemDocument>()
   gear.forEach((item, i) => {
     if (byId.has(item.id))
-      problems.push(problem(['gear', i, 'id'], `"${item.id}" is used twice: give each item its own id`))
+      problems.push(
+        problem(
+          ['gear', i, 'id'],
+          `"${item.id}" is used twice: give each item its own id`,
+          'another item has the same one: give each its own',
+        ),
+      )
     else byId.set(item.id, item)
   })
   gear.forEach((item, i) => {
     const at = (field: string) => ['gear', i, field]
     const use = item.use ?? 'kept'
     if (item.resupplied && use !== 'daily' && use !== 'nightly')
-      problems.push(problem(at('resupplied'), `only daily and nightly items are bought again: write false`))
+      problems.push(
+        problem(
+          at('resupplied'),
+          'only daily and nightly items are bought again: write false',
+          'only what is used daily or nightly is bought again: take it away',
+        ),
+      )
     if (item.fuel && use !== 'nightly')
-      problems.push(problem(at('fuel'), 'belongs to a nightly item: set use to "nightly", or remove it'))
+      problems.push(
+        problem(
+          at('fuel'),
+          'belongs to a nightly item: set use to "nightly", or remove it',
+          'only what is used nightly is fuel: say so, or remove it',
+        ),
+      )
     problems.push(...rangeProblems(item, at))
     const why = containerProblem(item, byId)
-    if (why) problems.push(problem(at('inside'), why))
+    if (why) problems.push(problem(at('inside'), ...why))
   })
   return problems
 }
@@ -109,26 +138,41 @@ function rangeProblems({ litresFrom, litresRange }: ItemDocument, at: (field: st
       problem(
         at('litresFrom'),
         '"kind" needs litresRange: give its low, typical and high litres, or write another source of the litres',
+        'the litres of its kind are missing: choose the kind anew, or give litres',
       ),
     ]
   if (!litresRange) return []
   const { low, typical, high } = litresRange
   if (litresFrom !== 'kind')
-    return [problem(at('litresRange'), 'belongs to litresFrom "kind": write that, or remove the range')]
+    return [
+      problem(
+        at('litresRange'),
+        'belongs to litresFrom "kind": write that, or remove the range',
+        'belongs to litres of a kind: choose the kind anew, or remove the range',
+      ),
+    ]
   if (low <= typical && typical <= high) return []
   const order = `low, typical and high are ${low}, ${typical} and ${high} L`
   return [problem(at('litresRange'), `${order}: order them from the least to the most`)]
 }
 
-function containerProblem(item: ItemDocument, byId: Map<string, ItemDocument>): string | null {
+/** What is wrong with where an item rides, for who writes the file and for who sees none. */
+function containerProblem(item: ItemDocument, byId: Map<string, ItemDocument>): [string, string?] | null {
   if (item.inside === undefined) return null
-  if (item.inside === item.id) return 'an item cannot be inside itself: name another container'
+  if (item.inside === item.id) return ['an item cannot be inside itself: name another container']
   const container = byId.get(item.inside)
-  if (!container) return `there is no item with the id "${item.inside}": name a container in this gear list`
+  if (!container)
+    return [
+      `there is no item with the id "${item.inside}": name a container in this gear list`,
+      'its container is not in the list: choose another',
+    ]
   if (container.holdsLitres === undefined)
-    return `"${item.inside}" has no holdsLitres: give it its inner room, or name another container`
+    return [
+      `"${item.inside}" has no holdsLitres: give it its inner room, or name another container`,
+      'its container has no room inside: give it some, or choose another',
+    ]
   if (container.inside !== undefined || item.holdsLitres !== undefined)
-    return 'a container cannot ride in a container: take one of them out'
+    return ['a container cannot ride in a container: take one of them out']
   return null
 }
 

@@ -139,7 +139,8 @@ export interface Item {
   widthCm: number | null
   depthCm: number | null
   optional: boolean
-  mayRideOutside: boolean
+  /** Null: nobody said. */
+  mayRideOutside: boolean | null
   massFrom: MassFrom
   litresFrom: LitresFrom
   /** With `litresFrom: 'kind'` and never else. */

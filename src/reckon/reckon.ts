@@ -91,7 +91,7 @@ function reckonAsSaid(plan: Plan): Refused | { ok: true; judged: Judged } {
       : settled
   if (!settled || !fullWater) {
     const message =
-      'does not settle: the food gives too little energy for its weight; raise kcalPerKg, or write "fixed"'
+      'the food gives too little energy for its weight, so that the rations never settle: give food with more energy, or eat the same each day'
     return { ok: false, problem: { path: ['trip', 'meals', 'ration'], message } }
   }
 
@@ -127,7 +127,8 @@ function reckonAsSaid(plan: Plan): Refused | { ok: true; judged: Judged } {
         kcalTotal: energy ? energy.days[i]!.kcalTotal : null,
         ration: pass.rations[i]!,
       })),
-      rationRounds: plan.trip.meals.ration === 'energy' ? rounds : 0,
+      // Without energy figures, as of a child, no ration is iterated, whatever the water needs.
+      rationRounds: plan.trip.meals.ration === 'energy' && body ? rounds : 0,
       carries: water.carries,
       packs,
       notices: [

@@ -16,7 +16,8 @@ export interface Row {
 
 export interface Choosing {
   choices: Choice[]
-  rows: Row[]
+  /** A function: what a set of so many choices has to mend. */
+  rows: Row[] | ((size: number) => Row[])
 }
 
 export interface Bounds {
@@ -31,37 +32,52 @@ export interface Bounds {
   leastCost: (from: number, count: number, needs: number[]) => number
 }
 
-/** Of a row's largest number: so little is let off from the start, so that no bound takes rounding for a shortfall. */
+/** Of the most that one choice gives: so little is let off from the start, so that no bound takes rounding for a shortfall. */
 const ROUNDING = 1e-9
 
 /** Rounds of pricing. The bound holds at any prices; more rounds only sharpen it. */
 const PRICE_ROUNDS = 60
 
+/** A row's gives over the largest of them, and the most that so many of them come to. */
+interface Prepared {
+  scale: number
+  gives: number[]
+  most: number[][]
+}
+
 /** Bounds for sets of exactly so many choices; null when no such set mends every row. */
 export function boundsOf({ choices, rows }: Choosing, groups: number[][]): (size: number) => Bounds | null {
-  const scaled = rows.map(({ need, gives }) => {
-    const scale = Math.max(...gives.map(Math.abs), Math.abs(need)) || 1
-    return { need: need / scale - ROUNDING, gives: gives.map(give => give / scale) }
-  })
   const costs = choices.map(choice => choice.cost)
   const free = costs.map(() => 0)
   const plain = tails(groups, groups.length, choice => costs[choice]!)
-  const mostOf = (row: Row) => tails(groups, groups.length, choice => -row.gives[choice]!)
-  const most = scaled.map(mostOf)
-  const hopeless = (table: number[][], row: Row, size: number) => row.need > -table[0]![size]!
+  const mostOf = (gives: number[]) => tails(groups, groups.length, choice => -gives[choice]!)
+  // What a row's choices give is the same for every number of them; only what is needed may differ.
+  const prepared = new Map<number[], Prepared>()
+  const preparedOf = ({ gives }: Row): Prepared => {
+    const known = prepared.get(gives)
+    if (known) return known
+    const scale = Math.max(...gives.map(Math.abs)) || 1
+    const scaled = gives.map(give => give / scale)
+    const made = { scale, gives: scaled, most: mostOf(scaled) }
+    prepared.set(gives, made)
+    return made
+  }
 
   return size => {
-    if (scaled.some((row, r) => hopeless(most[r]!, row, size))) return null
+    const asked = rowsFor(rows, size).map(row => ({ row, ...preparedOf(row) }))
+    const scaled = asked.map(({ row, scale, gives }) => ({ need: row.need / scale - ROUNDING, gives }))
+    const most = asked.map(it => it.most)
+    if (scaled.some(({ need }, r) => need > -most[r]![0]![size]!)) return null
     const all = [...scaled]
     const tables = [...most]
     if (scaled.length > 1) {
       // The rows weighed together make one more that must be mended; it often shows first that a branch is dead.
-      const { prices, bound } = priced(scaled, groups, { size, costs: free, target: 1 })
+      const { prices, bound } = priced(scaled, groups, { size, costs: free, target: 1, enough: 0 })
       if (bound > 0) return null
       const gives = costs.map((_, c) => sum(scaled.map((row, r) => prices[r]! * row.gives[c]!)))
       const joint = { need: sum(scaled.map((row, r) => prices[r]! * row.need)), gives }
       all.push(joint)
-      tables.push(mostOf(joint))
+      tables.push(mostOf(joint.gives))
     }
     const target = sum([...costs].sort((a, b) => b - a).slice(0, size)) || 1
     const { prices } = priced(all, groups, { size, costs, target })
@@ -79,6 +95,10 @@ export function boundsOf({ choices, rows }: Choosing, groups: number[][]): (size
     }
   }
 }
+
+/** The rows that a set of so many choices has to mend. */
+export const rowsFor = (rows: Choosing['rows'], size: number): Row[] =>
+  typeof rows === 'function' ? rows(size) : rows
 
 const sum = (numbers: number[]) => numbers.reduce((total, n) => total + n, 0)
 
@@ -104,28 +124,53 @@ function tails(groups: number[][], size: number, value: (choice: number) => numb
   return table
 }
 
+interface Pricing {
+  size: number
+  costs: number[]
+  target: number
+  /** A bound above this needs no sharpening. */
+  enough?: number
+}
+
 /** Prices ≥ 0 of the rows at which the bound is high, by subgradient steps. */
 function priced(
   rows: Row[],
   groups: number[][],
-  { size, costs, target }: { size: number; costs: number[]; target: number },
+  { size, costs, target, enough = Number.POSITIVE_INFINITY }: Pricing,
 ): { prices: number[]; bound: number } {
   let prices = rows.map(() => 0)
   let best = { prices, bound: Number.NEGATIVE_INFINITY }
   let stride = 1.5
+  const reduced = new Float64Array(costs.length)
+  const values = new Float64Array(groups.length)
+  const choices = new Int32Array(groups.length)
+  const order = new Int32Array(groups.length)
   for (let round = 0; round < PRICE_ROUNDS; round++) {
-    const cheapest = groups
-      .map(group => {
-        const values = group.map(choice => reducedCost(costs[choice]!, choice, rows, prices))
-        const value = Math.min(...values)
-        return { value, choice: group[values.indexOf(value)]! }
-      })
-      .sort((a, b) => a.value - b.value)
-      .slice(0, size)
-    const bound = sum(cheapest.map(c => c.value)) + sum(rows.map((row, r) => prices[r]! * row.need))
+    reduced.set(costs)
+    for (let r = 0; r < rows.length; r++) {
+      const { gives } = rows[r]!
+      const price = prices[r]!
+      if (price !== 0) for (let c = 0; c < reduced.length; c++) reduced[c]! -= price * gives[c]!
+    }
+    for (let g = 0; g < groups.length; g++) {
+      let least = groups[g]![0]!
+      for (const choice of groups[g]!) if (reduced[choice]! < reduced[least]!) least = choice
+      choices[g] = least
+      values[g] = reduced[least]!
+      order[g] = g
+    }
+    const cheapest = order.sort((a, b) => values[a]! - values[b]!).subarray(0, size)
+    let bound = 0
+    for (const g of cheapest) bound += values[g]!
+    for (let r = 0; r < rows.length; r++) bound += prices[r]! * rows[r]!.need
     if (bound > best.bound) best = { prices, bound }
     else stride *= 0.85
-    const short = rows.map(row => row.need - sum(cheapest.map(c => row.gives[c.choice]!)))
+    if (best.bound > enough) break
+    const short = rows.map(({ need, gives }) => {
+      let left = need
+      for (const g of cheapest) left -= gives[choices[g]!]!
+      return left
+    })
     const steepness = sum(short.map(s => s * s))
     if (steepness < ROUNDING ** 2) break
     const step = (stride * Math.max(target - bound, target * 1e-3)) / steepness

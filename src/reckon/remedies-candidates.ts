@@ -1,16 +1,18 @@
-// Which things may be moved outside or left at home to make a set-up do. What holds water is never left: that would
-// mend the pack by leaving the hiker dry. A soft water bag is not moved either: full, it takes more pocket room than
-// its own litres say.
+// Which things may be moved outside or left at home to make a set-up do. What the hiker has said of a thing counts
+// first. What holds water is never left: that would mend the pack by leaving the hiker dry. A soft water bag is not
+// moved either: full, it takes more pocket room than its own litres say.
 
 import type { Item } from '../plan/types'
 import { unitsInPlay } from './ledger'
 import type { Parts } from './need'
+import { isNeeded, ridesOutsideUnasked } from './remedies-purpose'
 import type { Trial } from './remedies-trial'
 import type { ItemChoice } from './remedies-types'
 
 export interface Ways {
   move: boolean
-  leave: boolean
+  /** Left at home: nothing, what the hiker has marked as optional, or whatever is not needed on the way. */
+  leave: 'none' | 'optional' | 'any'
 }
 
 export interface Candidate {
@@ -51,7 +53,7 @@ export function candidatesOf({ plan }: Trial, parts: Parts, ways: Ways): Candida
     const it = { at, item, ...amounts }
     return [
       ...(ways.move && mayMove(item) ? [{ ...it, way: 'move' } as const] : []),
-      ...(ways.leave && mayLeave(item) ? [{ ...it, way: 'leave' } as const] : []),
+      ...(mayLeave(item) ? [{ ...it, way: 'leave' } as const] : []),
     ]
   })
   const isBottle = (it: Candidate) => it.way === 'move' && within(it.item).some(holdsWater)
@@ -62,13 +64,14 @@ export function candidatesOf({ plan }: Trial, parts: Parts, ways: Ways): Candida
   return { things, bottles: bottles.slice(0, MOST_BOTTLES), whole }
 
   function mayMove(item: Item): boolean {
-    if (!item.mayRideOutside || stowOf(item) !== 'main-body') return false
+    if (stowOf(item) !== 'main-body' || !(item.mayRideOutside ?? ridesOutsideUnasked(item))) return false
     if (plan.packs[0]!.outsideLitres === null) return false
     return !within(item).some(it => holdsWater(it) && it.build === 'soft')
   }
 
   function mayLeave(item: Item): boolean {
-    if (!item.optional || stowOf(item) === 'worn' || contents.has(item.id) || holdsWater(item)) return false
+    if (ways.leave === 'none' || !(item.optional || (ways.leave === 'any' && !isNeeded(item)))) return false
+    if (stowOf(item) === 'worn' || contents.has(item.id) || holdsWater(item)) return false
     // Without it the other food would have to give the same energy.
     return !(plan.trip.meals.ration === 'energy' && item.use === 'daily')
   }

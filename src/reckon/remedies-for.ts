@@ -7,8 +7,8 @@ import type { Remedy } from './remedies-types'
 import type { Reckoning } from './types'
 
 /**
- * The smallest changes that make the set-up at `setupIndex` of `reckoning.packs` do, the least inconvenient first;
- * none when it does already, or when nothing helps (then see `shortfallOf`). `reckoning` is what `reckon(plan)` gave.
+ * The smallest changes that make the set-up at `setupIndex` of `reckoning.packs` do and fit nine times in ten, the
+ * least inconvenient first; none when it does already, or when nothing helps (then see `shortfallOf`). `reckoning` is what `reckon(plan)` gave.
  * Throws RangeError when there is no such set-up.
  */
 export function remediesFor(plan: Plan, reckoning: Reckoning, setupIndex: number): Remedy[] {

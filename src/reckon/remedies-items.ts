@@ -1,17 +1,18 @@
-// The fewest things to move outside or leave at home so that a set-up does. Exact: what a thing takes of the main
-// body, the pockets and the load does not depend on the others, and "the litres fit" is two straight lines a moment.
-// Water held apart: where it rides does depend on its containers, so those that may move are tried in every way.
+// The fewest things to move outside or leave at home so that a set-up does and fits nine times in ten. Exact: what a
+// thing takes of the main body, the pockets and the load does not depend on the others, and "the litres keep under a
+// line" is two straight rows a moment. Water held apart: where it rides does depend on its containers, so those that
+// may move are tried in every way.
 
 import type { Parts } from './need'
 import { withItems } from './remedies-apply'
 import { type Candidate, candidatesOf, choiceOf, type Ways } from './remedies-candidates'
+import { type Line, lineAsItStands, surestLine, touchingLine } from './remedies-line'
 import { partsOf } from './remedies-parts'
 import { rowsOf } from './remedies-rows'
 import { leastChoice } from './remedies-solve'
 import { mends, type Trial, tried } from './remedies-trial'
 import type { ItemChoice } from './remedies-types'
 import { packingTerms } from './room'
-import { BODY_HALF_WIDTH, uniformSigma } from './uncertainty'
 
 export interface Found {
   choice: ItemChoice
@@ -19,8 +20,8 @@ export interface Found {
   after: Trial
 }
 
-/** Choices that the full reckoning refuses, where a collar leaves room for doubt. */
-const MOST_REFUSED = 8
+/** Choices between the line and the curve that the full reckoning may refuse before the line is taken as it stands. */
+const MOST_REFUSED = 24
 
 /**
  * The choice that mends the trial with the fewest things; among those the one that leaves least mass behind (whole
@@ -28,8 +29,8 @@ const MOST_REFUSED = 8
  *
  * Exact where rations and water rates are fixed. Where they follow the load, leaving things lightens the food as
  * well: the choice then is enough, but a smaller one may be (`proven` false). So too where packings of one's own set
- * the factor, which is another for other things. A collar makes the room a curve instead of a line: the search takes
- * the line outside it and asks the full reckoning about each better choice.
+ * the factor, which is another for other things, and where pockets spill. How sure the litres are makes their limit a
+ * curve: the search takes the line outside it and asks the full reckoning about each better choice.
  */
 export function fewestItems(trial: Trial, ways: Ways): Found | null {
   const parts = partsOf(trial.plan, trial.reckoning)
@@ -52,11 +53,14 @@ export function fewestItems(trial: Trial, ways: Ways): Found | null {
 function isHopeless(trial: Trial, parts: Parts, all: Candidate[]): boolean {
   const { softBulk } = packingTerms(parts.packing)
   const waterLitres = trial.reckoning.need.waterCarryLitres * softBulk.perSoftLitre
+  const line = surestLine(trial)
+  const drier = { ...line, capacityLitres: line.capacityLitres + waterLitres }
   return rowsOf(
     trial,
     parts,
     all,
-  )(roomOf(trial).outermost + waterLitres).some(
+    drier,
+  )(all.length).some(
     ({ need, gives }) => need > gives.reduce((sum, give) => sum + Math.max(0, give), 0) + 1e-9,
   )
 }
@@ -81,47 +85,43 @@ function solve({ trial, start, bottles, things, mostRefused }: Solving) {
   }
   const scale = 1 + sumOf(things, centilitresOf)
   const choices = things.map(it => ({ group: it.at, cost: gramsOf(it) * scale + centilitresOf(it) }))
-  const rows = rowsOf(start, partsOf(start.plan, start.reckoning), things)
-  const { outermost, sure } = roomOf(trial)
   const isCalibrated = trial.plan.packings.length > 0
-  const within = (roomLitres: number, asks: boolean) =>
+  const parts = partsOf(start.plan, start.reckoning)
+  const within = (line: Line, known: number[] | null) =>
     leastChoice(
-      { choices, rows: rows(roomLitres) },
-      { fewestFirst: true, mostRefused, ...(asks ? { accepts } : {}) },
+      { choices, rows: rowsOf(start, parts, things, line) },
+      { fewestFirst: true, mostRefused, accepts, known },
     )
 
-  // Without a collar, and with one factor for all, the rows say it all, but for rounding.
-  let answer = within(outermost, outermost > sure || isCalibrated)
-  if (outermost === sure && answer.chosen && !accepts(answer.chosen)) answer = within(sure, true)
+  // The line as it stands is close to the curve: what it finds is near the least there is, which the search for better
+  // ones then needs to look at only where a line touches the curve there. With packings of one's own the curve is
+  // another for each choice.
+  const near = within(lineAsItStands(start), null)
+  const chosen = near.chosen?.map(i => things[i]!) ?? things
+  const line = touchingLine(start, parts, { things, chosen, mostOut: chosen.length })
+  const answer = isCalibrated ? near : within(line, near.chosen)
   const { proven } = answer
-  // Work ran out among choices between the line and the curve: what fits without the collar is enough.
-  if (!answer.chosen && !proven && outermost > sure) answer = within(sure, true)
   const then = answer.chosen && after(answer.chosen)
   if (!answer.chosen || !mends(trial, then)) return { proven, refused, found: null }
   const taken = all(answer.chosen)
   const found = {
     choice: choiceOf(taken),
-    proven: !isCalibrated && !(followsTheLoad(trial) && taken.some(it => it.way === 'leave')),
+    proven:
+      !isCalibrated && !spills(start) && !(followsTheLoad(trial) && taken.some(it => it.way === 'leave')),
     after: then,
     key: [taken.length, sumOf(taken, gramsOf), sumOf(taken, centilitresOf)],
   }
   return { proven, refused, found }
 }
 
-/** z of 0.9, rounded down, so that nothing is left out that fits nine times in ten. */
-const SURE_Z = 1.2815
-
-/** Litres that the need must not pass for the set-up to do (`outermost`), and that are enough (`sure`). */
-function roomOf({ plan }: Trial): { outermost: number; sure: number } {
-  const { bodyLitres, collarLitres, bodyFrom } = plan.packs[0]!
-  const withCollar = (bodyLitres + collarLitres) * (1 - SURE_Z * uniformSigma(BODY_HALF_WIDTH[bodyFrom]))
-  return { outermost: collarLitres > 0 ? Math.max(bodyLitres, withCollar) : bodyLitres, sure: bodyLitres }
-}
-
 const gramsOf = ({ way, mostKg }: Candidate) => (way === 'leave' ? Math.round(1000 * mostKg) : 0)
 const centilitresOf = ({ way, mostLitres }: Candidate) => (way === 'move' ? Math.round(100 * mostLitres) : 0)
 const sumOf = (them: Candidate[], figure: (it: Candidate) => number) =>
   them.reduce((sum, it) => sum + figure(it), 0)
+
+/** What the pockets cannot take rides inside: a choice may change that, which the rows do not see. */
+const spills = ({ reckoning }: Trial): boolean =>
+  judgedIn({ reckoning }).bodyNeedLitres > reckoning.need.bodyLitres
 
 function followsTheLoad({ plan: { trip } }: Trial): boolean {
   return trip.meals.ration === 'energy' || trip.water.litresPerHour === 'from-heat'

@@ -3,33 +3,43 @@
 
 import type { Item } from '../plan/types'
 import { tooLargeIn } from './box-fit'
-import { insideLitres, unitsInPlay } from './ledger'
+import { unitsInPlay } from './ledger'
 import { type Parts, rigidInBody } from './need'
 import { type Candidate, emptiedBy } from './remedies-candidates'
+import type { Line } from './remedies-line'
+import { overflowingBy } from './remedies-parts'
 import type { Row } from './remedies-solve'
 import { judgedIn, type Trial } from './remedies-trial'
 import { packingTerms } from './room'
 import type { Moment } from './types'
+import { contentsLimitKg } from './verdicts'
 
 /** Litres and kilograms: less than this is no shortfall, and mended but for this is mended. */
 const ROUNDING = 1e-9
 /** Above so many rows, comparing them with each other costs more than it saves. */
 const MOST_COMPARED = 200
 
-/** The rows for a main body that holds `roomLitres`. Rows that no choice needs to mend are left out. */
-export function rowsOf(trial: Trial, parts: Parts, things: Candidate[]): (roomLitres: number) => Row[] {
+/**
+ * The rows for a choice of so many things, whose main-body litres must keep under the line. Rows that no choice needs to
+ * mend are left out.
+ */
+export function rowsOf(trial: Trial, parts: Parts, things: Candidate[], line: Line): (size: number) => Row[] {
   const { moments } = trial.reckoning
   const pack = trial.plan.packs[0]!
   const judged = judgedIn(trial)
-  const others = [...loadRows(), ...pocketRows(), ...sizeRows()]
-  return roomLitres => withoutRepeats([...bodyRows(roomLitres), ...others])
+  const others = withoutRepeats([...loadRows(), ...pocketRows(), ...sizeRows()])
+  const body = withoutRepeats(bodyRows())
+  return size => {
+    const less = line.besides(0) - line.besides(size)
+    const wanting = body.filter(({ need }) => need > less)
+    return [...wanting.map(({ need, gives }) => ({ need: need - less, gives })), ...others]
+  }
 
   function loadRows(): Row[] {
-    if (judged.loadLimitKg === null) return []
-    const ownKg = judged.ratedAgainstKg - trial.reckoning.need.peakLoadKg
-    const limitKg = judged.loadLimitKg - ownKg
+    const limitKg = contentsLimitKg(judged, trial.reckoning.need)
+    if (limitKg === null) return []
     return moments.flatMap((moment, m) => {
-      const need = moment.kg.total - limitKg
+      const need = moment.kg.total + moment.wantedLitres - limitKg
       if (need <= ROUNDING) return []
       return [row(need, it => (it.way === 'leave' ? it.item.massKg * pieces(it.item, m) : 0))]
     })
@@ -39,7 +49,8 @@ export function rowsOf(trial: Trial, parts: Parts, things: Candidate[]): (roomLi
     const { outsideLitres } = pack
     if (outsideLitres === null) return []
     return moments.map((moment, m) =>
-      row(moment.outsideLitres - outsideLitres, ({ item, way }) => {
+      // Pockets that are too full may stay so, and what they cannot take rides inside; nothing is added to them.
+      row(Math.min(0, moment.outsideLitres - outsideLitres), ({ item, way }) => {
         const litres = item.litres * pieces(item, m)
         if (way === 'move') return -litres
         return item.inside === null && item.stow === 'outside-pocket' ? litres : 0
@@ -55,15 +66,23 @@ export function rowsOf(trial: Trial, parts: Parts, things: Candidate[]): (roomLi
       )
   }
 
-  function bodyRows(roomLitres: number): Row[] {
+  function bodyRows(): Row[] {
+    const { perLitre, forThing, besides, capacityLitres } = line
     const emptied = emptiedBy(things).emptied
+    const beside = [...forThing.values()].reduce((sum, more) => sum + more, besides(0))
     const terms = Object.values(packingTerms(parts.packing))
     return moments.flatMap((moment, m) =>
       heaps(moment, m, emptied).flatMap(({ softLitres, overflowing }) =>
         terms.flatMap(term => {
-          const need = moment.rigidLitres * term.perRigidLitre + softLitres * term.perSoftLitre - roomLitres
+          const litres = moment.rigidLitres * term.perRigidLitre + softLitres * term.perSoftLitre
+          const need = litres * perLitre + beside - capacityLitres
           if (need <= ROUNDING) return []
-          return [row(need, it => it.item.litres * pieces(it.item, m) * slope(it.item, term, overflowing))]
+          return [
+            row(need, ({ item }) => {
+              const taken = item.litres * pieces(item, m) * slope(item, term, overflowing)
+              return taken * perLitre + (forThing.get(item.id) ?? 0)
+            }),
+          ]
         }),
       ),
     )
@@ -77,10 +96,7 @@ export function rowsOf(trial: Trial, parts: Parts, things: Candidate[]): (roomLi
 
   /** The soft litres at a moment for each set of containers taken as overflowing; the true one is the largest. */
   function heaps(moment: Moment, m: number, emptied: string[]) {
-    const over = (id: string) => {
-      const { contents, roomLitres } = parts.ledger.containers.get(id)!
-      return insideLitres(contents, parts.stocks[m]!) - roomLitres
-    }
+    const over = (id: string) => overflowingBy(parts, m, id)
     const dry = emptied.reduce((soft, id) => soft - Math.max(0, over(id)), moment.softLitres)
     return Array.from({ length: 1 << emptied.length }, (_, bits) => {
       const overflowing = emptied.filter((_, i) => bits & (1 << i))

@@ -1,6 +1,7 @@
 // By how much a set-up fails, and what pack would do for the trip: what to look for where no change helps.
 
 import type { Plan } from '../plan/types'
+import { isMended } from './remedies-trial'
 import type { Reckoning } from './types'
 
 /** What a pack must offer for a trip; null where the trip asks for nothing of the kind. */
@@ -42,11 +43,11 @@ export function requirementOf(plan: Plan, { need }: Reckoning, packKg: number): 
   }
 }
 
-/** For the set-up at `setupIndex` of `reckoning.packs`; null when it does. Throws RangeError when there is none. */
+/** For the set-up at `setupIndex` of `reckoning.packs`; null when it does and fits nine times in ten. Throws RangeError when there is none. */
 export function shortfallOf(plan: Plan, reckoning: Reckoning, setupIndex: number): Shortfall | null {
   const judged = reckoning.packs[setupIndex]
   if (!judged) throw new RangeError(`set-up ${setupIndex}: there are ${reckoning.packs.length}`)
-  if (judged.suffices) return null
+  if (isMended(judged)) return null
   const pack = plan.packs[judged.pack]!
   const { need } = reckoning
   const over = (needed: number | null, ...rooms: (number | null)[]) => {

@@ -1,7 +1,7 @@
 // Which few of many choices mend every shortfall at the least cost: an exact 0/1 search of our own (branch and bound;
 // the bounds are Lagrangian, Held & Karp, Math. Program. 1 (1971) 6–25, from memory). It knows nothing of packs.
 
-import { type Bounds, boundsOf, type Choosing } from './remedies-bounds'
+import { type Bounds, boundsOf, type Choosing, rowsFor } from './remedies-bounds'
 
 export type { Choice, Choosing, Row } from './remedies-bounds'
 
@@ -17,6 +17,8 @@ export interface Search {
   fewestFirst: boolean
   /** The last word on a set of choices that mends every row; once refused, the next cheapest is asked about. */
   accepts?: (chosen: number[]) => boolean
+  /** A set that is accepted, to do better than; only with the fewest first. */
+  known?: number[] | null
   /** Branches looked at, and sets that `accepts` refuses, at most. */
   mostSteps?: number
   mostRefused?: number
@@ -30,7 +32,7 @@ export interface Search {
  * rounding count as mended: `accepts` has the last word.
  */
 export function leastChoice(problem: Choosing, search: Search): Chosen {
-  const { fewestFirst, accepts = () => true, mostSteps = 120_000, mostRefused = 30 } = search
+  const { fewestFirst, accepts = () => true, known = null, mostSteps = 120_000, mostRefused = 30 } = search
   const groups = groupsOf(problem)
   const boundsAt = boundsOf(problem, groups)
   const excluded = new Set<string>()
@@ -38,8 +40,11 @@ export function leastChoice(problem: Choosing, search: Search): Chosen {
   let steps = 0
   const spent = () => steps > mostSteps || excluded.size > mostRefused
 
-  for (let size = 0; size <= groups.length && !spent(); size++) {
+  const most = known ? known.length : groups.length
+  for (let size = 0; size <= most && !spent(); size++) {
     const bounds = boundsAt(size)
+    // Fewer things are better at any cost.
+    if (known && size === most) best = { chosen: known, cost: costOf(known) }
     for (let asking = bounds !== null; bounds && asking && !spent(); ) {
       const better = cheaper(best, bounds)
       asking = better !== null && !accepts(better.chosen)
@@ -48,7 +53,11 @@ export function leastChoice(problem: Choosing, search: Search): Chosen {
     }
     if (fewestFirst && best) break
   }
-  return { chosen: best?.chosen ?? null, proven: !spent() }
+  return { chosen: best?.chosen ?? known, proven: !spent() }
+
+  function costOf(chosen: number[]): number {
+    return chosen.reduce((sum, i) => sum + problem.choices[i]!.cost, 0)
+  }
 
   /** The cheapest set of the bounds' size that costs less than `than` and is not excluded. */
   function cheaper(than: Answer | null, bounds: Bounds): Answer | null {
@@ -97,7 +106,8 @@ interface SoFar {
 }
 
 /** Choices by group, the groups that give most (against what is needed) first. */
-function groupsOf({ choices, rows }: Choosing): number[][] {
+function groupsOf({ choices, rows: asked }: Choosing): number[][] {
+  const rows = rowsFor(asked, 0)
   const byGroup = new Map<number, number[]>()
   choices.forEach(({ group }, i) => {
     const members = byGroup.get(group)

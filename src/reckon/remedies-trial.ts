@@ -37,24 +37,28 @@ export function tried(trial: Trial, plan: Plan): Trial | null {
   return reckoned.ok ? { ...trial, plan, reckoning: reckoned.reckoning } : null
 }
 
-/** It does, and not by walking with less water than before. */
+/** What every remedy aims at: it does, and fits nine times in ten, if need be with the collar raised. */
+export const isMended = ({ suffices, verdicts }: SetupReckoning): boolean =>
+  suffices && (!verdicts.includes('tight') || verdicts.includes('fits-with-collar'))
+
+/** The aim is met, and not by walking with less water than before. */
 export function mends(before: Trial, after: Trial | null): after is Trial {
-  if (!after || !judgedIn(after).suffices) return false
+  if (!after || !isMended(judgedIn(after))) return false
   return after.reckoning.need.waterShortLitres <= before.reckoning.need.waterShortLitres + 1e-9
 }
 
 const FAILING: Partial<Record<VerdictCode, Failing>> = {
   undersized: 'room',
+  tight: 'room',
   overloaded: 'load',
   'frameless-overloaded': 'load',
-  'outside-short': 'pockets',
   'too-long': 'size',
   'too-wide': 'size',
 }
 
 export function failingsOf({ verdicts }: SetupReckoning): Failing[] {
   const collar = verdicts.includes('fits-with-collar')
-  const found = verdicts.flatMap(code => (code === 'undersized' && collar ? [] : (FAILING[code] ?? [])))
+  const found = verdicts.flatMap(code => (FAILING[code] === 'room' && collar ? [] : (FAILING[code] ?? [])))
   return [...new Set(found)]
 }
 
@@ -65,7 +69,7 @@ export function afterOf(before: SetupReckoning, { need }: Reckoning, setup: Setu
     peakLoadKg: need.peakLoadFullWaterKg,
     carriedKg: setup.carriedKg,
     fitChance: setup.fitChance,
-    collarChance: setup.verdicts.includes('undersized') ? setup.fitChanceWithCollar : null,
+    collarChance: setup.verdicts.includes('fits-with-collar') ? setup.fitChanceWithCollar : null,
     mends: failingsOf(before),
   }
 }

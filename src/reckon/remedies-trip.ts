@@ -55,13 +55,14 @@ function camps(plan: Plan, { carries }: Reckoning, peaks: number[]): TripChange[
     )
 }
 
-/** Stops with nights or water between a failing moment and the end of its section. */
+/** Stops with a shop, nights or water between a failing moment and the end of its section. */
 function resupplies({ trip: { stops }, gear }: Plan, peaks: number[]): TripChange[] {
   if (!gear.some(item => item.resupplied && item.count > 0)) return []
   return range(1, stops.length - 2).flatMap((stop): TripChange[] => {
-    const { resupply, nights, water } = stops[stop]!
+    const { resupply, shop, nights, water } = stops[stop]!
     const shares = peaks.some(peak => peak <= stop && !stops.slice(peak + 1, stop).some(s => s.resupply))
-    return !resupply && shares && (nights > 0 || water !== 'none') ? [{ kind: 'resupply', stop }] : []
+    const isReached = shop || nights > 0 || water !== 'none'
+    return !resupply && shares && isReached ? [{ kind: 'resupply', stop, shop }] : []
   })
 }
 

@@ -14,7 +14,8 @@ export type TripChange =
   | { kind: 'trust-doubtful'; stops: number[]; caution: 'confirm-sources' }
   /** All nights of the dry stop `from` are spent at the source `to`, the stop before or after it. */
   | { kind: 'camp-at-water'; from: number; to: number; nights: number; longestDayHours: number }
-  | { kind: 'resupply'; stop: number }
+  /** `shop`: the hiker says that there is one; else never to be shown without saying that there must be. */
+  | { kind: 'resupply'; stop: number; shop: boolean }
 
 export type Change =
   /** Index into `Reckoning.packs`. */

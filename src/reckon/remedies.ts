@@ -1,10 +1,10 @@
-// What would make a set-up do that does not: the smallest changes to gear or trip, each reckoned in full before it
-// is offered, the least inconvenient first. The order is a judgement of ours.
+// What would make a set-up do, and fit nine times in ten: the smallest changes to gear or trip, each reckoned in full
+// before it is offered, the least inconvenient first. The order is a judgement of ours.
 
 import type { Plan } from '../plan/types'
 import { withItems, withTrip } from './remedies-apply'
 import { type Found, fewestItems } from './remedies-items'
-import { afterOf, judgedIn, mends, type Reckon, type Trial, trialOf, tried } from './remedies-trial'
+import { afterOf, isMended, judgedIn, mends, type Reckon, type Trial, trialOf, tried } from './remedies-trial'
 import { mostSpare, spared, told, tripChanges } from './remedies-trip'
 import type { Change, Remedy, TripChange } from './remedies-types'
 import type { Reckoning, SetupReckoning } from './types'
@@ -16,21 +16,27 @@ const MOST_PAIRED = 12
 /** Of one kind, and of pairs, so many are offered: those with the lightest pack. */
 const MOST_OF_A_KIND = 3
 
-/** Changes that make the set-up at `setupIndex` of `reckoning.packs` do; none when it does already. */
+/** Changes that make the set-up at `setupIndex` of `reckoning.packs` do and fit nine times in ten; none when it does. */
 export function remediesBy(
   reckon: Reckon,
   asked: { plan: Plan; reckoning: Reckoning; setupIndex: number },
 ): Remedy[] {
   const trial = trialOf(reckon, asked)
   const before = judgedIn(trial)
-  if (before.suffices) return []
+  if (isMended(before)) return []
   const attempts = tripChanges(trial).map(change => ({
     change,
     after: tried(trial, withTrip(trial.plan, change)),
   }))
-  const single = [...otherSetups(asked, before), ...itemRemedies(trial), ...tripRemedies(trial, attempts)]
-  const remedies = single.length ? single : pairs(trial, attempts)
-  return remedies.sort((a, b) => rank(a) - rank(b))
+  const moved = fewestItems(trial, { move: true, leave: 'none' })
+  const gentle = [...otherSetups(asked, before), ...moves(trial, moved), ...tripRemedies(trial, attempts)]
+  const marked = leaves(trial, 'optional', moved)
+  const single = [...gentle, ...marked]
+  const made = single.length ? single : pairs(trial, attempts, 'optional')
+  // What is not marked as optional is named only where nothing marked would do.
+  const unmarked = marked.length ? [] : leaves(trial, 'any', moved)
+  const remedies = [...made, ...unmarked]
+  return (remedies.length ? remedies : pairs(trial, attempts, 'any')).sort((a, b) => rank(a) - rank(b))
 }
 
 function otherSetups(
@@ -38,27 +44,33 @@ function otherSetups(
   before: SetupReckoning,
 ): Remedy[] {
   const { pack } = reckoning.packs[setupIndex]!
+  // One that does is worth naming where this one does not, sure to fit or not: both have the same main body.
+  const helps = (setup: SetupReckoning) => setup.pack === pack && setup.suffices && !before.suffices
   return reckoning.packs.flatMap((setup, i): Remedy[] =>
-    setup.pack === pack && setup.suffices
-      ? [{ kind: 'other-setup', setup: i, after: afterOf(before, reckoning, setup) }]
-      : [],
+    helps(setup) ? [{ kind: 'other-setup', setup: i, after: afterOf(before, reckoning, setup) }] : [],
   )
 }
 
-function itemRemedies(trial: Trial): Remedy[] {
-  const moved = fewestItems(trial, { move: true, leave: false })
-  const left = fewestItems(trial, { move: false, leave: true })
-  const both = fewestItems(trial, { move: true, leave: true })
-  const mixed = both && both.choice.move.length > 0 && both.choice.leave.length > 0 ? both : null
-  return [
-    ...offer(moved, ({ choice: { move }, proven }) => ({ kind: 'move-outside', move, proven })),
-    ...offer(left, ({ choice: { leave }, proven }) => ({ kind: 'leave', leave, proven })),
-    ...offer(mixed, ({ choice, proven }) => ({ kind: 'move-and-leave', ...choice, proven })),
-  ]
+function moves(trial: Trial, found: Found | null): Remedy[] {
+  if (!found) return []
+  const { choice, proven, after } = found
+  return [remedyOf(trial, { kind: 'move-outside', move: choice.move, proven }, after)]
+}
 
-  function offer(found: Found | null, change: (found: Found) => Change): Remedy[] {
-    return found ? [remedyOf(trial, change(found), found.after)] : []
-  }
+/** Things left at home, alone and together with things moved outside where that means fewer of them. */
+function leaves(trial: Trial, leave: 'optional' | 'any', moved: Found | null): Remedy[] {
+  const left = fewestItems(trial, { move: false, leave })
+  const isOneEnough = moved?.choice.move.length === 1 || left?.choice.leave.length === 1
+  const both = isOneEnough ? null : fewestItems(trial, { move: true, leave })
+  const isMixed = both !== null && both.choice.move.length > 0 && both.choice.leave.length > 0
+  return [
+    ...(left
+      ? [remedyOf(trial, { kind: 'leave', leave: left.choice.leave, proven: left.proven }, left.after)]
+      : []),
+    ...(isMixed
+      ? [remedyOf(trial, { kind: 'move-and-leave', ...both.choice, proven: both.proven }, both.after)]
+      : []),
+  ]
 }
 
 interface Attempt {
@@ -73,14 +85,21 @@ function tripRemedies(trial: Trial, attempts: Attempt[]): Remedy[] {
   )
   return [
     ...(spare ? [remedyOf(trial, spare.change, spare.after)] : []),
-    ...(['trust-doubtful', 'camp-at-water', 'resupply'] as const).flatMap(kind =>
+    ...(['trust-doubtful', 'camp-at-water'] as const).flatMap(kind =>
       lightest(others.filter(remedy => remedy.kind === kind)),
     ),
+    ...lightest(atShops(others.filter(remedy => remedy.kind === 'resupply'))),
   ]
 }
 
+/** Where a shop is known to be, that is where to buy. */
+function atShops(remedies: Remedy[]): Remedy[] {
+  const known = remedies.filter(remedy => remedy.kind === 'resupply' && remedy.shop)
+  return known.length ? known : remedies
+}
+
 /** One change of the trip and a choice of things, where neither is enough alone. */
-function pairs(trial: Trial, attempts: Attempt[]): Remedy[] {
+function pairs(trial: Trial, attempts: Attempt[], leave: 'optional' | 'any'): Remedy[] {
   const { spareDays } = trial.plan.trip.meals
   const spares = [Math.max(0, spareDays - SPARE_EASILY_LEFT), 0]
     .filter((spare, i, all) => spare < spareDays && all.indexOf(spare) === i)
@@ -89,7 +108,7 @@ function pairs(trial: Trial, attempts: Attempt[]): Remedy[] {
   const found = [...spares, ...attempts]
     .slice(0, MOST_PAIRED)
     .flatMap(({ change, after: start }): Remedy[] => {
-      const items = start && fewestItems(start, { move: true, leave: true })
+      const items = start && fewestItems(start, { move: true, leave })
       if (!items || !mends(trial, items.after)) return []
       const more =
         change.kind === 'fewer-spare-rations' ? mostSpare(trial, plan => withItems(plan, items.choice)) : null
@@ -118,11 +137,25 @@ function lightest(remedies: Remedy[]): Remedy[] {
   return [...remedies].sort((a, b) => a.after.carriedKg - b.after.carriedKg).slice(0, MOST_OF_A_KIND)
 }
 
-const ORDER = ['other-setup', 'move-outside', 'spare', 'leave', 'trust-doubtful', 'camp-at-water', 'resupply']
+/** Leaving things at home comes last: what it costs is known to the hiker alone. */
+const ORDER = [
+  'other-setup',
+  'move-outside',
+  'spare',
+  'trust-doubtful',
+  'camp-at-water',
+  'resupply',
+  'no-spare',
+  'combined',
+  'leave',
+  'move-and-leave',
+]
 
 function rank(change: Change): number {
-  if (change.kind === 'move-and-leave') return ORDER.length + 1
-  if (change.kind === 'combined') return ORDER.length + 2 + rank(change.trip) / 100
+  if (change.kind === 'combined') {
+    const leaves = change.items.leave.length > 0
+    return ORDER.indexOf(leaves ? 'move-and-leave' : 'combined') + rank(change.trip) / 100
+  }
   if (change.kind !== 'fewer-spare-rations') return ORDER.indexOf(change.kind)
-  return change.lessDays <= SPARE_EASILY_LEFT + 1e-9 ? ORDER.indexOf('spare') : ORDER.length
+  return ORDER.indexOf(change.lessDays <= SPARE_EASILY_LEFT + 1e-9 ? 'spare' : 'no-spare')
 }

@@ -1,7 +1,7 @@
 // What would make a set-up do, one short sentence each; and what pack to look for where nothing would.
 
-import type { Plan } from '../plan'
-import type { ItemChoice, Remedy, Shortfall, TripChange } from '../reckon'
+import type { Item, Plan } from '../plan'
+import { type ItemChoice, type Remedy, type Shortfall, suffersOutside, type TripChange } from '../reckon'
 import { listText } from './caution'
 import { chanceText, type Shown } from './shown'
 import { capital } from './text'
@@ -11,25 +11,47 @@ interface Context {
   shown: Shown
 }
 
-/** "Move Rain jacket to a pocket: then 41.2 L are needed, and it fits in about 9 of 10 cases." */
+/** "Move Rain jacket to a pocket: then 41.2 L are needed, and it fits in about 9 of 10 cases." And what to mind. */
 export function remedyInWords(remedy: Remedy, context: Context): string {
   const sentence = `${changeText(remedy, context)}: then ${afterText(remedy, context)}.`
-  const trip = remedy.kind === 'combined' ? remedy.trip : remedy
-  const caution = trip.kind === 'trust-doubtful' ? ' Confirm it before you leave: it may be dry.' : ''
-  const several = trip.kind === 'trust-doubtful' && trip.stops.length > 1
-  return sentence + (several ? ' Confirm them before you leave: they may be dry.' : caution)
+  return [sentence, ...mindText(remedy, context)].join(' ')
 }
+
+function mindText(remedy: Remedy, { plan }: Context): string[] {
+  const trip = remedy.kind === 'combined' ? remedy.trip : remedy
+  const { move } = itemsOf(remedy)
+  const toWrap = plan.gear.filter(item => move.includes(item.id) && suffersOutside(item)).map(nameOf)
+  return [
+    ...(toWrap.length ? [`Wrap ${listText(toWrap)} well: rain and branches reach what rides outside.`] : []),
+    ...(trip.kind === 'trust-doubtful' ? [sourcesText(trip.stops.length > 1)] : []),
+    ...(trip.kind === 'fewer-spare-rations' ? ['You then have less to eat if a day goes wrong.'] : []),
+  ]
+}
+
+const sourcesText = (areSeveral: boolean) =>
+  areSeveral
+    ? 'Confirm them before you leave: they may be dry.'
+    : 'Confirm it before you leave: it may be dry.'
+
+/** The things a remedy is about. */
+function itemsOf(remedy: Remedy): ItemChoice {
+  if (remedy.kind === 'combined') return remedy.items
+  return {
+    move: 'move' in remedy ? remedy.move : [],
+    leave: 'leave' in remedy ? remedy.leave : [],
+  }
+}
+
+const nameOf = (item: Item) => item.name || item.id
 
 function changeText(remedy: Remedy, context: Context): string {
   switch (remedy.kind) {
     case 'other-setup':
       return `Use its set-up “${setupName(remedy.setup, context.plan)}”`
     case 'move-outside':
-      return capital(itemsText({ move: remedy.move, leave: [] }, context.plan))
     case 'leave':
-      return capital(itemsText({ move: [], leave: remedy.leave }, context.plan))
     case 'move-and-leave':
-      return capital(itemsText(remedy, context.plan))
+      return capital(itemsText(itemsOf(remedy), context.plan))
     case 'combined':
       return capital(`${itemsText(remedy.items, context.plan)}, and ${tripText(remedy.trip, context)}`)
     default:
@@ -38,15 +60,13 @@ function changeText(remedy: Remedy, context: Context): string {
 }
 
 function itemsText({ move, leave }: ItemChoice, { gear }: Plan): string {
-  const named = (ids: string[]) =>
-    listText(
-      ids.map(id => {
-        const item = gear.find(it => it.id === id)
-        return item?.name || id
-      }),
-    )
+  const itemsBy = (ids: string[]) => ids.flatMap(id => gear.find(it => it.id === id) ?? [])
+  const named = (ids: string[]) => listText(itemsBy(ids).map(nameOf))
   const moved = move.length ? [`move ${named(move)} to ${move.length > 1 ? 'pockets' : 'a pocket'}`] : []
-  const left = leave.length ? [`leave ${named(leave)} at home`] : []
+  const asks = itemsBy(leave).every(item => item.optional)
+    ? ''
+    : `, if you can do without ${leave.length > 1 ? 'them' : 'it'}`
+  const left = leave.length ? [`leave ${named(leave)} at home${asks}`] : []
   return [...moved, ...left].join(' and ')
 }
 
@@ -61,7 +81,7 @@ function tripText(change: TripChange, { plan, shown }: Context): string {
     case 'camp-at-water':
       return `spend the ${change.nights > 1 ? `${change.nights} nights` : 'night'} at ${name(change.to)}, a source, instead of ${name(change.from)} (the longest day is then ${shown.hours(change.longestDayHours)})`
     case 'resupply':
-      return `resupply at ${name(change.stop)} as well`
+      return `resupply at ${name(change.stop)} as well${change.shop ? '' : ', if there is a shop'}`
   }
 }
 
@@ -74,7 +94,8 @@ function afterText({ kind, after }: Remedy, { shown }: Context): string {
       : `with the collar raised it fits ${chanceText(collarChance)}`
   const room = `${shown.litres(bodyLitres)} are needed, and ${fits}`
   const load = `${shown.kg(carriedKg)} are carried`
-  if (kind === 'other-setup') return mends.includes('load') ? `${load}, which it bears` : 'it does'
+  if (kind === 'other-setup')
+    return mends.includes('load') ? `${load}, which it bears, and ${fits}` : `it does, and ${fits}`
   if (mends.includes('room') && mends.includes('load')) return `${load}, ${room}`
   if (mends.includes('room')) return room
   if (mends.includes('load')) return `${load}, which it bears`
@@ -92,7 +113,7 @@ export function shortfallInWords({ wanted }: Shortfall, { shown }: Pick<Context,
     ...(wanted.innerHeightCm === null ? [] : [`${cm(wanted.innerHeightCm)} of height inside`]),
     ...(wanted.innerWidthCm === null ? [] : [`${cm(wanted.innerWidthCm)} of width`]),
   ]
-  return `No small change makes it do. Look for ${listText(asks)}.`
+  return `No small change makes it do nine times in ten. Look for ${listText(asks)}.`
 }
 
 function setupName(index: number, { packs }: Plan): string {

@@ -107,7 +107,7 @@ export function createActions(state: State, { now, newId }: Clock) {
     { label, open, at, ...rest }: Pick<TripDocument, 'demo' | 'typed' | 'profile'> & AddNote,
   ): string {
     const id = newId()
-    const head = { format: 'pack-reckoner/trip', version: 1, id, changedAt: now(), revision: 0 } as const
+    const head = { format: 'pack-reckoner/trip', version: 2, id, changedAt: now(), revision: 0 } as const
     const trip: TripDocument = { ...head, draft, ...rest }
     const world = state.world()
     const place = at ?? world.order.length

@@ -3,13 +3,13 @@
 
 import * as z from 'zod/mini'
 import type { ProfilePoint } from '../files'
-import type { Draft, Typed } from '../plan'
+import { type Draft, type Typed, withoutOldNo } from '../plan'
 import type { Shelf } from '../plan/shelf'
 import type { Patch } from './patch'
 
 export interface TripDocument {
   format: 'pack-reckoner/trip'
-  version: 1
+  version: 2
   id: string
   demo: boolean
   /** Milliseconds since 1970; no two states of a trip share it. */
@@ -54,7 +54,7 @@ export type StepPart =
 /** One step that undo can take back, or redo bring again. */
 export interface Step {
   format: 'pack-reckoner/step'
-  version: 1
+  version: 2
   id: string
   label: string
   /** Milliseconds since 1970; no two steps of a tab share it. */
@@ -66,7 +66,7 @@ export interface Step {
 /** A trip that was removed, or whose making was undone, as it was. */
 export interface RemovedTrip {
   format: 'pack-reckoner/removed'
-  version: 1
+  version: 2
   trip: TripDocument
   /** When, in milliseconds since 1970. */
   at: number
@@ -76,7 +76,7 @@ export interface RemovedTrip {
 /** The undo steps of one trip as they were kept before the journal: each with the whole state it leads to. */
 export interface History {
   format: 'pack-reckoner/history'
-  version: 1
+  version: 2
   past: { label: string; at: number; draft: Draft; typed: Typed }[]
   future: { label: string; at: number; draft: Draft; typed: Typed }[]
 }
@@ -84,7 +84,7 @@ export interface History {
 /** What was unsaved when a page went away. */
 export interface Parting {
   format: 'pack-reckoner/parting'
-  version: 2
+  version: 3
   /** Trips, and the states of each that it may replace, by their `changedAt`. */
   trips: { document: TripDocument; over: number[] }[]
   /** Of the shelf only what differs: as it is, and the states it was made from, of which the last may be stored or not. */
@@ -151,7 +151,10 @@ const shelfShape = z.object({
   typed,
 })
 
-export const TRIP: Kind<TripDocument> = { format: 'pack-reckoner/trip', ladder: [], shape: tripShape }
+/** 1 to 2 of a trip, the shelf and a step: "no" is said, and no more what nobody said. */
+const said = (old: unknown) => ({ ...(withoutOldNo(old) as object), version: 2 })
+
+export const TRIP: Kind<TripDocument> = { format: 'pack-reckoner/trip', ladder: [said], shape: tripShape }
 
 export const LIBRARY: Kind<Library> = {
   format: 'pack-reckoner/library',
@@ -165,32 +168,48 @@ export const LIBRARY: Kind<Library> = {
   }),
 }
 
-export const SHELF: Kind<Shelf> = { format: 'pack-reckoner/shelf', ladder: [], shape: shelfShape }
+export const SHELF: Kind<Shelf> = { format: 'pack-reckoner/shelf', ladder: [said], shape: shelfShape }
 
-export const STEP: Kind<Step> = { format: 'pack-reckoner/step', ladder: [], shape: stepShape }
+export const STEP: Kind<Step> = { format: 'pack-reckoner/step', ladder: [said], shape: stepShape }
 
 export const REMOVED: Kind<RemovedTrip> = {
   format: 'pack-reckoner/removed',
-  ladder: [],
+  // 1 to 2: as its trip.
+  ladder: [old => ({ ...(old as object), version: 2, trip: said((old as RemovedTrip).trip) })],
   shape: z.object({ trip: tripShape, at: z.number(), how: z.enum(['removed', 'undone']) }),
 }
 
 /** Read, and made into steps of the journal; never written any more. */
 export const HISTORY: Kind<History> = {
   format: 'pack-reckoner/history',
-  ladder: [],
+  // As the trips of its time.
+  ladder: [said],
   shape: z.object({ past: list(oldStep), future: list(oldStep) }),
 }
 
 export const PARTING: Kind<Parting> = {
   format: 'pack-reckoner/parting',
-  // 1 to 2: the shelf and the undo steps are put aside too.
-  ladder: [old => ({ ...(old as object), version: 2, shelf: null, steps: [] })],
+  ladder: [
+    // 1 to 2: the shelf and the undo steps are put aside too.
+    old => ({ ...(old as object), version: 2, shelf: null, steps: [] }),
+    // 2 to 3: as the trips, the shelf and the steps in it.
+    old => partingSaid(old as Parting),
+  ],
   shape: z.object({
     trips: list(z.object({ document: tripShape, over: list(z.number()) })),
     shelf: z.nullable(z.object({ before: list(shelfShape), after: shelfShape })),
     steps: list(stepShape),
   }),
+}
+
+function partingSaid({ trips, shelf, steps, ...rest }: Parting) {
+  return {
+    ...rest,
+    version: 3,
+    trips: trips.map(trip => ({ ...trip, document: said(trip.document) })),
+    shelf: shelf && { before: shelf.before.map(said), after: said(shelf.after) },
+    steps: steps.map(said),
+  }
 }
 
 const head = z.object({ format: z.string(), version: z.number().check(z.gte(1), z.multipleOf(1)) })

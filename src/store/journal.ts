@@ -70,7 +70,7 @@ export function stepOf(
   { now, ...step }: Pick<Step, 'id' | 'label' | 'parts'> & { now: number },
 ): Step {
   const at = Math.max(now, (journal.at(-1)?.at ?? 0) + 1)
-  return { format: 'pack-reckoner/step', version: 1, ...step, at, undone: false }
+  return { format: 'pack-reckoner/step', version: 2, ...step, at, undone: false }
 }
 
 /** Two states of a trip or of the shelf never share their time, so that it tells them apart. */
@@ -155,7 +155,7 @@ export function takenAway(
   // No two share their time, so that they stand in order.
   const last = Math.max(0, ...[...world.removed.values()].map(({ at }) => at))
   const time = Math.max(at, last + 1)
-  const record: RemovedTrip = { format: 'pack-reckoner/removed', version: 1, trip, at: time, how }
+  const record: RemovedTrip = { format: 'pack-reckoner/removed', version: 2, trip, at: time, how }
   return {
     ...world,
     trips,

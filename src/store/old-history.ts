@@ -17,7 +17,7 @@ export function stepsOfHistory({ past, future }: History, trip: TripDocument): S
     if (!patch) return []
     const step = { id: `${trip.id}-${i}`, label, at: last, undone: i >= past.length }
     return [
-      { format: 'pack-reckoner/step', version: 1, ...step, parts: [{ on: 'trip', id: trip.id, patch }] },
+      { format: 'pack-reckoner/step', version: 2, ...step, parts: [{ on: 'trip', id: trip.id, patch }] },
     ]
   })
 }

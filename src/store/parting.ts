@@ -6,7 +6,7 @@ import { type Change, isTripKey, SHELF_KEY } from './write'
 
 /** Null when nothing that counts is unsaved. `inFlight`: what a save under way may yet write. */
 export function partingOf(changes: readonly Change[], inFlight: readonly Change[]): Parting | null {
-  const parting: Parting = { format: 'pack-reckoner/parting', version: 2, trips: [], shelf: null, steps: [] }
+  const parting: Parting = { format: 'pack-reckoner/parting', version: 3, trips: [], shelf: null, steps: [] }
   for (const { key, value, known } of changes) {
     if (!value) continue
     if (key.startsWith('step/')) parting.steps.push(value as Step)

@@ -46,7 +46,8 @@ export function restore(env: ShadowEnvironment, losses: Loss[], replaced: Map<st
     }
   })
   const said = (names: string[], words: string) => {
-    if (names.length > 0) state.tell(words.replace('…', listed(names)))
+    // By a function: a "$" in a name is no sign of a pattern.
+    if (names.length > 0) state.tell(words.replace('…', () => listed(names)))
   }
   said(
     restored.back,

@@ -51,7 +51,9 @@ describe('kinds', () => {
       stow: 'main-body',
       group: 'Clothing',
     })
-    expect(screen.getByText(/typical for its mass, from memory, not measured/)).toBeTruthy()
+    expect(
+      screen.getByText(/typical for its mass, our estimate, not checked against a source, not measured/),
+    ).toBeTruthy()
     actions.undo()
     expect(item()).toEqual({ id: 'a', name: 'Rain jacket', massKg: 0.25, massFrom: 'scale' })
   })
@@ -71,7 +73,7 @@ describe('kinds', () => {
     const offers = within(screen.getByRole('list')).getAllByRole('button')
     expect(offers.length).toBeGreaterThan(1)
     expect(offers.length).toBeLessThanOrEqual(5)
-    for (const offer of offers) expect(offer.textContent).toMatch(/from memory|computed|derived|published/)
+    for (const offer of offers) expect(offer.textContent).toMatch(/our estimate|computed|derived|published/)
   })
 
   test('step back behind litres that are known, and are not offered for a name they do not fit', () => {
@@ -436,6 +438,6 @@ describe('a measure', () => {
     // 450 g at 69.6 g/L and 400 g at 300 g/L.
     expect(item().litresRange!.typical).toBeCloseTo(7.8, 1)
     expect(item().litresFrom).toBe('kind')
-    expect(screen.getByText(/constants from memory/)).toBeTruthy()
+    expect(screen.getByText(/constants are our estimate/)).toBeTruthy()
   })
 })

@@ -141,7 +141,7 @@ describe('gas', () => {
     expect(
       screen.getByText(/of gas needed with margin for 3 nights; the empties stay in the load/),
     ).toBeTruthy()
-    expect(screen.getByText(/from memory/)).toBeTruthy()
+    expect(screen.getByText(/our estimate, not checked against a source/)).toBeTruthy()
     fireEvent.click(screen.getByText('Add these cartridges to the gear'))
     expect(openTrip.value!.draft.gear.length).toBeGreaterThan(before)
     cleanup()

@@ -52,6 +52,16 @@ describe('an energy ration', () => {
     expect(notices).toContainEqual({ code: 'energy-not-for-children' })
   })
 
+  it('is not iterated for a child, also where the water follows the heat', () => {
+    const { rationRounds } = reckonSmall({
+      carrier: { ageYears: 13 },
+      gear: [food],
+      meals: { ration: 'energy' },
+      water: { litresPerHour: 'from-heat' },
+    })
+    expect(rationRounds).toBe(0)
+  })
+
   it('that never settles is refused by the field that mends it', () => {
     const straw = { id: 'straw', massKg: 10, litres: 10, use: 'daily', kcalPerKg: 30 } as const
     const stops = [

@@ -126,7 +126,7 @@ describe('damaged entries', () => {
   })
 
   test('of a newer kind are left out with the reason', () => {
-    const found = opened(textOf({ trips: [trip('a'), { ...trip('b'), version: 2 }] }))
+    const found = opened(textOf({ trips: [trip('a'), { ...trip('b'), version: 3 }] }))
     expect(found.leftOut[0]).toMatch(/Trip 2 “Ridge” was saved by a newer version/)
   })
 

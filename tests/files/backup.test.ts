@@ -22,7 +22,7 @@ const plain = (contents: Contents) => canonical(cleanWords(contents))
 
 const tripOf = (id: string, name: string, changedAt = 1): Contents['trips'][number] => ({
   format: 'pack-reckoner/trip',
-  version: 1,
+  version: 2,
   id,
   demo: false,
   changedAt,

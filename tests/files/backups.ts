@@ -103,7 +103,7 @@ const trip: fc.Arbitrary<BackupTrip> = fc
   .tuple(id, fc.boolean(), time, draft, name, fc.option(profile))
   .map(([key, demo, changedAt, made, text, terrain]) => ({
     format: 'pack-reckoner/trip',
-    version: 1,
+    version: 2,
     id: key,
     demo,
     changedAt,

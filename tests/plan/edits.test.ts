@@ -268,6 +268,23 @@ describe('a quick trip', () => {
     expect(at).toEqual(['Camp 2', 'Camp 4'])
   })
 
+  test('buys food where there is water: the dry stretch lies between two resupplies', () => {
+    const stops = (days: number, dryStretchDays: number, resupplyEveryDays: number) =>
+      trip({ days, dryStretchDays, resupplyEveryDays })
+        .trip.stops.map(({ water, resupply }) => (water === 'none' ? '-' : resupply ? 'R' : 'w'))
+        .join('')
+    expect(stops(6, 2, 3)).toBe('ww-Rwww')
+    expect(stops(8, 3, 4)).toBe('w--wRwwww')
+    // Longer than the way from one resupply to the next: that one is left out.
+    expect(stops(6, 4, 2)).toBe('ww---ww'.replace(/^/, ''))
+    fc.assert(
+      fc.property(fc.nat(30), fc.nat(8), fc.nat(8), (days, dry, every) => {
+        const { stops: made } = trip({ days, dryStretchDays: dry, resupplyEveryDays: every }).trip
+        expect(made.filter(({ water, resupply }) => resupply && water !== 'sure')).toEqual([])
+      }),
+    )
+  })
+
   test('is a whole trip for any numbers, and the rest of the draft stays', () => {
     const any = fc.oneof(fc.double(), fc.integer({ min: -3, max: 60 }))
     fc.assert(

@@ -3,7 +3,11 @@
 
 import { keys, set } from 'idb-keyval'
 import { describe, expect, test } from 'vitest'
-import { PARTING, readRecord } from '../../src/store/documents'
+import { emptyDraft } from '../../src/plan'
+import { type Kind, PARTING, REMOVED, readRecord, SHELF, STEP, TRIP } from '../../src/store/documents'
+import { contentsOf } from '../../src/store/journal'
+import { difference, type Patch, patched } from '../../src/store/patch'
+import { opened } from '../files/backups'
 import { raw } from './copied'
 import records from './fixtures/before-journal.json'
 import { nameOf, names, newDevice, rename, startTab, type Tab, told } from './tab'
@@ -69,12 +73,90 @@ describe('undo steps stored with each trip', () => {
   })
 })
 
-test('a page’s last words of version 1 are read as such of version 2, without shelf and steps', () => {
+test('a page’s last words of version 1 are read as such of today, without shelf and steps', () => {
   const [stored] = Object.entries(records).flatMap(([key, value]) =>
     key.startsWith('parting') ? [value] : [],
   )
+  const { trips } = stored as { trips: { document: object }[] }
+  const climbed = trips.map(trip => ({ ...trip, document: { ...trip.document, version: 2 } }))
   expect(readRecord(PARTING, stored)).toEqual({
     ok: true,
-    value: { ...stored, version: 2, shelf: null, steps: [] },
+    value: { ...stored, version: 3, trips: climbed, shelf: null, steps: [] },
+  })
+})
+
+describe('a “no” to riding outside from before “nobody said” could be told from it', () => {
+  const gear = [
+    { id: 'a', mayRideOutside: false },
+    { id: 'b', mayRideOutside: true },
+    { id: 'c', name: 'mayRideOutside' },
+  ]
+  const forgotten = [{ id: 'a' }, ...gear.slice(1)]
+  const draft = { ...emptyDraft(), gear }
+  const trip = {
+    ...{ format: 'pack-reckoner/trip', version: 1, id: 't', demo: false, changedAt: 1, revision: 1 },
+    draft,
+    typed: {},
+  }
+  const thing = { id: 'x', item: { mayRideOutside: false, massKg: 1 }, changed: { mayRideOutside: 5 } }
+  const shelf = {
+    ...{ format: 'pack-reckoner/shelf', version: 1, changedAt: 1, revision: 1, typed: {} },
+    ...{ things: [thing], bases: [], packings: [] },
+  }
+  const read = <T>(kind: Kind<T>, stored: unknown): T => {
+    const found = readRecord(kind, stored)
+    if (!found.ok) throw new Error(found.message)
+    return found.value
+  }
+
+  test('says nothing, in trips, removed trips and on the shelf', () => {
+    expect(read(TRIP, trip)).toMatchObject({ version: 2, draft: { gear: forgotten } })
+    const removed = { format: 'pack-reckoner/removed', version: 1, trip, at: 1, how: 'removed' }
+    expect(read(REMOVED, removed)).toMatchObject({
+      version: 2,
+      trip: { version: 2, draft: { gear: forgotten } },
+    })
+    expect(read(SHELF, shelf).things[0]!.item).toEqual({ massKg: 1 })
+  })
+
+  test('leaves the steps that said it to be undone and redone', () => {
+    const was = { ...draft, gear: [{ id: 'a', mayRideOutside: true }] }
+    const patch = difference(
+      contentsOf({ ...trip, draft: was }),
+      contentsOf({ ...trip, draft: { ...was, gear: gear.slice(0, 1) } }),
+    )
+    const step = {
+      ...{ format: 'pack-reckoner/step', version: 1, id: 's', label: 'l', at: 1, undone: false },
+      parts: [{ on: 'trip', id: 't', patch }],
+    }
+    const { parts } = read(STEP, step)
+    const climbed = { ...was, gear: [{ id: 'a' }] }
+    const undone = patched(
+      contentsOf({ ...trip, draft: climbed }),
+      (parts[0] as { patch: Patch }).patch,
+      'back',
+    )
+    expect(undone).toMatchObject({ draft: was })
+  })
+
+  test('is kept from now on', () => {
+    expect(read(TRIP, { ...trip, version: 2 }).draft.gear).toEqual(gear)
+    expect(read(SHELF, { ...shelf, version: 2 }).things[0]).toEqual(thing)
+  })
+
+  test('says nothing in an old backup either', () => {
+    const backup = (version: number) => ({
+      ...{ format: 'pack-reckoner/backup', version: 1, savedOn: '2026-01-01' },
+      ...{ settings: { system: 'metric', theme: 'auto' }, trips: [{ ...trip, version }] },
+      shelf: { ...shelf, version },
+    })
+    const of = (version: number) => {
+      const found = opened(JSON.stringify(backup(version)))
+      return [found.trips[0]!.draft.gear[0]!.mayRideOutside, found.shelf!.things[0]!.item.mayRideOutside]
+    }
+    expect([of(1), of(2)]).toEqual([
+      [undefined, undefined],
+      [false, false],
+    ])
   })
 })

@@ -53,6 +53,14 @@ describe('a database lost in part', () => {
     expect(told(next)).toContain('had lost “Lake”')
   })
 
+  test('a name is told as it is, with what would be signs of a pattern in it too', async () => {
+    const { device, tab, ridge } = await twoTrips()
+    rename(tab, 'Cheap, $& $1 $$')
+    await tab.keep()
+    await del(`trip/${ridge}`, raw(device))
+    expect(told(await copiedTab(device))).toContain('had lost “Cheap, $& $1 $$” from')
+  })
+
   test('an older state becomes the newest again, and the older one is an undo step', async () => {
     const { device, tab, ridge } = await twoTrips()
     const old = await get(`trip/${ridge}`, raw(device))

@@ -12,7 +12,7 @@ const library = (name: string): Contents => ({
   trips: [
     {
       format: 'pack-reckoner/trip',
-      version: 1,
+      version: 2,
       id: 'a',
       demo: false,
       changedAt: 1,

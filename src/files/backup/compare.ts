@@ -1,7 +1,7 @@
 // What a backup holds against what is here, before anything changes: which trips and things are new, the same or
 // different, which of two is the newer, and in words what differs.
 
-import { cleanWords, type Draft } from '../../plan'
+import { cleanWords, type Draft, fieldWord } from '../../plan'
 import type { Base, Packing, Thing } from '../../plan/shelf'
 import { canonical } from './canonical'
 import type { Backup, BackupTrip, Contents } from './types'
@@ -147,26 +147,15 @@ const THINGS: Sort<Thing> = {
     const fields = [...new Set([...Object.keys(a!), ...Object.keys(b!)])].filter(
       field => !sameAs(a![field], b![field]),
     )
-    const words = fields.map(field => FACT_WORDS[field] ?? field)
+    const words = fields.map(fieldWord)
     const marks = (['note', 'weighedOn', 'retired'] as const).filter(mark => !sameAs(here[mark], file[mark]))
-    return [...new Set([...words, ...marks.map(mark => FACT_WORDS[mark] ?? mark)])]
+    return [...new Set([...words, ...marks.map(mark => MARK_WORDS[mark])])]
   },
 }
 
-/** What the facts of a thing are called, where their field's name does not say it. */
-const FACT_WORDS: Readonly<Record<string, string>> = {
-  massKg: 'mass',
-  massFrom: 'where the mass is from',
-  litres: 'litres',
-  litresRange: 'litres',
-  litresPerKg: 'litres',
-  litresFrom: 'where the litres are from',
-  kcalPerKg: 'energy',
-  holdsLitres: 'what it holds',
-  holdsWaterLitres: 'water it holds',
-  lengthCm: 'length',
-  diameterCm: 'diameter',
-  mayRideOutside: 'whether it may ride outside',
+/** What the shelf alone says of a thing. */
+const MARK_WORDS = {
+  note: 'note',
   weighedOn: 'the day it was weighed',
   retired: 'whether it is in use',
 }

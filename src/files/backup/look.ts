@@ -1,7 +1,7 @@
 // What a file from outside is, by what is in it rather than by its name: the one place where files opened, dropped,
 // pasted and shared are told apart. Reads no more of a file than it needs, and none of one that is too large.
 
-import { CAPS, type PlanDocument, parsePlanText, pathText } from '../../plan'
+import { CAPS, type PlanDocument, parsePlanText, problemInWords } from '../../plan'
 import { BACKUP_CAPS } from './limits'
 import { parseJson, readingBackup } from './read'
 import type { ReadTrip } from './read-trips'
@@ -73,7 +73,7 @@ async function lookIntoJson(file: File, readTrip: ReadTrip): Promise<Looked> {
     return unread(`The file is neither a plan nor a backup of Pack Reckoner. ${OPENS}`)
   const parsed = parsePlanText(text)
   if (parsed.ok) return { kind: 'plan', document: parsed.document }
-  return unread(...parsed.problems.map(({ path, message }) => `${pathText(path)}: ${message}`))
+  return unread(...parsed.problems.map(problemInWords))
 }
 
 /** The page is let go on after this long. */

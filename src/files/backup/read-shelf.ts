@@ -1,8 +1,8 @@
 // The shelf and the settings of a backup. Things, bases and packings are checked one by one; what is damaged is left out
-// and said. A shelf of a later version climbs to the current one here.
+// and said. A shelf of an older version climbs to the current one here.
 
 import * as z from 'zod/mini'
-import { checkDraft, pathParts } from '../../plan'
+import { checkDraft, pathParts, withoutOldNo } from '../../plan'
 import { type Base, factsOf, type Packing, type ShelfContents, type Thing } from '../../plan/shelf'
 import { BACKUP_CAPS } from './limits'
 import { listed } from './read-trips'
@@ -71,7 +71,7 @@ const packingShape = z.object({
 
 const shelfShape = z.object({
   format: z.literal('pack-reckoner/shelf'),
-  version: z.literal(1),
+  version: z.literal([1, 2]),
   things: z.array(z.unknown()),
   bases: z.array(z.unknown()),
   packings: z.array(z.unknown()),
@@ -80,7 +80,8 @@ const shelfShape = z.object({
 
 /** The parts of a shelf that can be read; null where it is none, and what is here is to stay. */
 export function readShelf(record: unknown): { shelf: ShelfContents | null; leftOut: string[] } {
-  const found = shelfShape.safeParse(record)
+  const isOld = (record as { version?: unknown } | null)?.version === 1
+  const found = shelfShape.safeParse(isOld ? withoutOldNo(record) : record)
   if (!found.success) return { shelf: null, leftOut: ['The shelf cannot be read: yours stays as it is.'] }
   const leftOut: string[] = []
   const { things, bases, packings, typed } = found.data
@@ -119,7 +120,7 @@ function withSoundFacts(things: Thing[], leftOut: string[]): Thing[] {
   const gear = things.map(({ item }, i) => ({ ...item, id: String(i) }))
   const checked = checkDraft({ carrier: {}, trip: { stops: [] }, gear, packs: [] })
   if (!checked.ok) return []
-  const bad = checked.leftOut.map(path => path.replace(/^gear\[(\d+)\]/, (_, i) => `thing ${Number(i) + 1}`))
+  const bad = checked.leftOut.map(path => path.replace(/^Item (?=\d)/, 'thing '))
   if (bad.length > 0) leftOut.push(`The shelf: ${listed(bad)} cannot be read.`)
   return things.map((thing, i) => {
     const item = factsOf(checked.draft.gear[i]!)

@@ -55,7 +55,7 @@ function readOne(record: unknown, readTrip: ReadTrip): ReadOne {
   if (!checked.ok) return { ok: false, why: checked.message }
   const trip: BackupTrip = {
     format: 'pack-reckoner/trip',
-    version: 1,
+    version: 2,
     id,
     demo,
     changedAt,

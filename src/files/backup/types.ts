@@ -11,7 +11,7 @@ export const BACKUP_VERSION = 1
 /** A trip as the store keeps it, without the count of its saves. */
 export interface BackupTrip {
   format: 'pack-reckoner/trip'
-  version: 1
+  version: 2
   id: string
   demo: boolean
   changedAt: number

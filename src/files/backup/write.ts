@@ -30,7 +30,7 @@ function tripRecord({ format, version, id, demo, changedAt, draft, typed, profil
 
 const shelfRecord = ({ things, bases, packings, typed }: ShelfContents) => ({
   format: 'pack-reckoner/shelf',
-  version: 1,
+  version: 2,
   things,
   bases,
   packings,

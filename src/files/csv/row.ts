@@ -1,6 +1,6 @@
 // The cells of one row as an item, and what its parts must keep together: the same rules as a plan's.
 
-import { type DraftItem, LIMITS } from '../../plan'
+import { type DraftItem, defaults, LIMITS } from '../../plan'
 import type { ThingFacts } from '../../plan/shelf'
 import type { CellValue } from './cell'
 import { FIELDS, type FieldName } from './fields'
@@ -29,7 +29,7 @@ export function itemOf(values: Values, has: Has): ThingFacts {
   }
   const item = made as ThingFacts
   if (item.count === 1) delete item.count
-  const count = item.count ?? 1
+  const count = item.count ?? defaults.ITEM.count
   const { massOfAll, kcalEach, worn } = values
   if (item.massKg === undefined && typeof massOfAll === 'number') item.massKg = massOfAll / (count || 1)
   if (item.kcalPerKg === undefined && typeof kcalEach === 'number' && item.massKg)

@@ -1,7 +1,7 @@
 // From the fragment of a link, which anybody may have written, to a plan, or to a sentence that says why it is none.
 // Every step has its cap: characters, unpacked bytes, depth (in the plan's own parser), then schema and rules.
 
-import { cleanText, type Parsed, type PlanDocument, parseForeign, pathText } from '../../plan'
+import { cleanText, type Parsed, type PlanDocument, parseForeign, problemInWords } from '../../plan'
 import { fromBase64url } from './base64url'
 import { crc32 } from './crc32'
 import { SHARE_CAPS } from './limits'
@@ -55,7 +55,6 @@ function readJson(bytes: Uint8Array): ReadLink {
   return parsed.ok ? { ok: true, document: parsed.document } : wrongPlan(parsed)
 }
 
-function wrongPlan({ problems: [{ path, message }] }: Extract<Parsed, { ok: false }>) {
-  const place = pathText(path).slice(0, 100)
-  return refuse(`The plan in this link cannot be used. ${place}: ${cleanText(message).slice(0, 200)}.`)
+function wrongPlan({ problems: [first] }: Extract<Parsed, { ok: false }>) {
+  return refuse(`The plan in this link cannot be used. ${cleanText(problemInWords(first)).slice(0, 300)}.`)
 }

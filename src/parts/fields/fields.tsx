@@ -85,6 +85,30 @@ export function SelectField({
   )
 }
 
+/** Yes, no, or nobody said: then nothing is stored. */
+export function YesNoField({ path, label, hint }: FieldProps & { hint?: string }) {
+  const { value, set } = useField(path)
+  const chosen = value === true ? 'yes' : value === false ? 'no' : 'unsaid'
+  return (
+    <>
+      <Choice
+        path={path}
+        label={label}
+        options={YES_NO}
+        chosen={chosen}
+        onChoose={said => set(said === 'unsaid' ? undefined : said === 'yes')}
+      />
+      {hint ? <p class="hint">{hint}</p> : null}
+    </>
+  )
+}
+
+const YES_NO = [
+  { value: 'unsaid', label: 'Not said' },
+  { value: 'yes', label: 'Yes' },
+  { value: 'no', label: 'No' },
+] as const
+
 export function ToggleField({ path, label, usual, hint }: FieldProps & { usual: boolean; hint?: string }) {
   const { value, set } = useField(path)
   return (

@@ -1,5 +1,5 @@
 export { Choice } from './Choice'
-export { ChoiceField, type Option, SelectField, TextField, ToggleField } from './fields'
+export { ChoiceField, type Option, SelectField, TextField, ToggleField, YesNoField } from './fields'
 export { QuantityField } from './QuantityField'
 export { SelectOne } from './SelectOne'
 export { UnitsChoice } from './UnitsChoice'

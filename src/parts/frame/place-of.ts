@@ -1,5 +1,6 @@
 // Which screen a field is changed on, and the way to a screen.
 
+import { pathParts } from '../../plan'
 import { actions } from '../../store'
 
 /** Settings about how things pack; the others are thresholds for packs. */
@@ -7,15 +8,16 @@ const PACKING = ['rigidPacking', 'softPacking', 'fillEfficiency', 'handSpread']
 
 /**
  * Where a field is changed: the screen, and the entry of a list that has to be open there (`gear/<id>/massKg` is in
- * `gear/<id>`). The name of a screen leads to that screen.
+ * `gear/<id>`, the id as it is). The name of a screen leads to that screen.
  */
 export function placeOf(path: string): { screen: string; detail: string | null } {
-  const [head = '', field = ''] = path.split('/')
+  const parts = pathParts(path)
+  const [head = '', field = ''] = parts
   if (field.startsWith('personalFactor') || head === 'packings') return { screen: 'calibrate', detail: null }
   if (head === 'settings') return { screen: PACKING.includes(field) ? 'gear' : 'packs', detail: null }
   const depth = path.startsWith('trip/stops/') ? 3 : /^(gear|packs)\//.test(path) ? 2 : 0
   const screen = head === 'carrier' ? 'trip' : head
-  return { screen, detail: depth ? path.split('/').slice(0, depth).join('/') : null }
+  return { screen, detail: depth ? parts.slice(0, depth).join('/') : null }
 }
 
 /** Goes to a screen, and an entry on it, at its top. */

@@ -76,7 +76,7 @@ export interface ShelfContents {
 
 export interface Shelf extends ShelfContents {
   format: 'pack-reckoner/shelf'
-  version: 1
+  version: 2
   /** Milliseconds since 1970; no two states of the shelf share it. */
   changedAt: number
   /** Counts the saves of the shelf, in whichever tab. */
@@ -91,7 +91,7 @@ export interface Outside {
 
 export const emptyShelf = (): Shelf => ({
   format: 'pack-reckoner/shelf',
-  version: 1,
+  version: 2,
   changedAt: 0,
   revision: 0,
   things: [],

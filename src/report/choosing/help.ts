@@ -1,7 +1,15 @@
-// What would make a set-up do, with what pack to look for where nothing would: worked out only when it is asked for.
+// What would make a set-up do and fit, with what pack to look for where nothing would: worked out only when it is asked for.
 
 import type { Plan } from '../../plan'
-import { type Reckoning, type Remedy, reckon, remediesBy, shortfallOf } from '../../reckon'
+import {
+  isMended,
+  type Reckoning,
+  type Remedy,
+  reckon,
+  remediesBy,
+  type SetupReckoning,
+  shortfallOf,
+} from '../../reckon'
 import { type Caution, listText } from '../caution'
 import { remedyInWords, shortfallInWords } from '../remedies'
 import type { Shown } from '../shown'
@@ -28,9 +36,15 @@ export function helpFor(
   return { remedies, shortfall: shortfall && shortfallInWords(shortfall, { shown }) }
 }
 
-/** A source that nobody vouched for is never offered without its warning. */
+/** What can hurt is never offered without its warning: a source that nobody vouched for, and food for a bad day. */
 function cautionOf(remedy: Remedy, { trip: { stops } }: Plan): Caution | null {
   const change = remedy.kind === 'combined' ? remedy.trip : remedy
+  if (change.kind === 'fewer-spare-rations')
+    return {
+      signal: 'CAUTION',
+      about: 'food',
+      text: 'Spare food is for the day that goes wrong: bad weather, an injury, a wrong turn. Carry less only where help or a shop is never far.',
+    }
   if (change.kind !== 'trust-doubtful') return null
   const names = listText(change.stops.map(stop => stops[stop]!.name))
   return {
@@ -38,4 +52,10 @@ function cautionOf(remedy: Remedy, { trip: { stops } }: Plan): Caution | null {
     about: 'water',
     text: `You would count on ${names}, marked doubtful. A source that is dry when you reach it can leave you without water: confirm it before you leave.`,
   }
+}
+
+/** What to ask about a set-up that does not do, or may not fit; null: nothing, it fits nine times in ten. */
+export function helpQuestion(setup: SetupReckoning): string | null {
+  if (isMended(setup)) return null
+  return setup.suffices ? 'What would make it fit nine times in ten?' : 'What would make it do?'
 }

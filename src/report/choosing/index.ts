@@ -1,5 +1,5 @@
 export { type Comparison, comparisonOf, NOT_BEATEN, priceText, type Standing } from './compare'
-export { type Help, helpFor } from './help'
+export { type Help, helpFor, helpQuestion } from './help'
 export { type KnownPack, type Partly, partlyJudged, wholePack } from './known-pack'
 export { daysText, type ReachInWords, reachInWords, type StretchInWords } from './reach'
 export { remedyLabel } from './remedy-label'

@@ -21,7 +21,7 @@ const squeezeNames: readonly { squeeze: Squeeze; label: string }[] = [
   { squeeze: 'strap', label: 'Strapped down hard' },
 ]
 
-export const squeezeStanding = `From a published law of fibres with constants from memory: good to about ± ${compressionHalfWidth * 100} %. The shell counts at 300 g a litre, our judgement. Fill power plays no part: it tells loft, not packed litres.`
+export const squeezeStanding = `From a published law of fibres; its constants are our estimate, not checked against a source: good to about ± ${compressionHalfWidth * 100} %. The shell counts at 300 g a litre, our judgement. Fill power plays no part: it tells loft, not packed litres.`
 
 /** Litres with their ends under each squeeze; none where a mass is outside its limit or both are 0. */
 export function squeezed(thing: { fill: Fill; fillKg: number; shellKg: number }) {

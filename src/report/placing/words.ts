@@ -56,7 +56,7 @@ export function placingWords(
     lean:
       now.leanDeg === null || after.leanDeg === null
         ? null
-        : `A forward lean of about ${degrees(now.leanDeg)} balances it${moved.length > 0 && degrees(now.leanDeg) !== degrees(after.leanDeg) ? `, then ${degrees(after.leanDeg)}` : ''}. It is reckoned from usual shares of the body’s mass, which are from memory.`,
+        : `A forward lean of about ${degrees(now.leanDeg)} balances it${moved.length > 0 && degrees(now.leanDeg) !== degrees(after.leanDeg) ? `, then ${degrees(after.leanDeg)}` : ''}. It is reckoned from usual shares of the body’s mass, our estimate, not checked against a source.`,
   }
 }
 

@@ -103,7 +103,7 @@ function rateInputs({ plan, shown }: WhyContext): WhyInput[] {
   const { litresPerHour } = plan.trip.water
   if (litresPerHour === 'from-heat') return []
   const { WATER, DEFAULT_ORIGINS } = defaults
-  const usual = WATER.litresPerHour === 'from-heat' ? Number.NaN : WATER.litresPerHour
+  const usual = WATER.litresPerHour
   return [
     {
       label: 'Drunk while walking',

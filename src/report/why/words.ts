@@ -57,6 +57,7 @@ const STANDINGS: Record<string, string> = {
   'abstract read': 'read in the abstract',
   'abstract read, formula by third-party copy': 'read in the abstract, the formula by third-party copy',
   'judgement of ours': 'our judgement',
+  'from memory': 'our estimate, not checked against a source',
 }
 
 export interface Source {

@@ -39,7 +39,10 @@ export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly st
   useEffect(() => {
     if (added !== null) status.current?.focus()
   }, [added])
-  const form = fromDetail(place.screen === 'calibrate' ? (place.detail ?? left) : left)
+  const form = fromDetail(
+    place.screen === 'calibrate' ? (place.detail ?? left) : left,
+    openTrip.value?.id ?? '',
+  )
   const packs = plan.packs.map((pack, i) => ({ id: packIds[i]!, ...pack }))
   // The trip's first pack is the likeliest, until another is chosen.
   const pack = form.pack === 'other' ? undefined : (packs.find(({ id }) => id === form.pack) ?? packs[0])

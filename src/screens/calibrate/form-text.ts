@@ -7,6 +7,8 @@ import { type PackedWhen, packedLimits } from '../../report/trust'
 import type { System } from '../../units'
 
 export interface FormText {
+  /** The id of the trip it was typed for. */
+  trip: string
   how: Said['how']
   when: PackedWhen
   /** The id of a pack of the trip; none: another pack. */
@@ -20,6 +22,7 @@ export interface FormText {
 }
 
 const EMPTY: FormText = {
+  trip: '',
   how: 'full',
   when: 'start',
   pack: '',
@@ -36,14 +39,16 @@ const HOW = ['full', 'over', 'box'] as const
 
 export function toDetail(form: FormText): string | null {
   const said = Object.entries(form).filter(([key, text]) => text !== EMPTY[key as keyof FormText])
-  return said.length ? new URLSearchParams(said).toString() : null
+  return said.some(([key]) => key !== 'trip') ? new URLSearchParams(said).toString() : null
 }
 
-/** Whatever a stored detail holds: what is no part of a packing is passed over. */
-export function fromDetail(detail: string | null): FormText {
-  const stored = new URLSearchParams(detail ?? '')
+/** Whatever a stored detail holds: what is no part of a packing, or of another trip’s, is passed over. */
+export function fromDetail(detail: string | null, trip: string): FormText {
+  const found = new URLSearchParams(detail ?? '')
+  const stored = found.get('trip') === trip ? found : new URLSearchParams()
   const text = (key: keyof FormText) => (stored.get(key) ?? EMPTY[key]).slice(0, LONGEST)
   return {
+    trip,
     how: HOW.find(how => how === text('how')) ?? 'full',
     when: text('when') === 'bare' ? 'bare' : 'start',
     pack: text('pack'),

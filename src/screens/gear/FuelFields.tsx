@@ -114,8 +114,9 @@ function Cartridges({ item }: { item: DraftItem }) {
         <strong>{piecesText(choice)}:</strong> {need}; the empties stay in the load until a bin.
       </p>
       <p class="hint">
-        {shown.gear(choice.emptyG / 1000)} and {shown.litres(choice.outerLitres)} for the empties are from
-        memory: weigh and measure yours. As gear they count to the end of the trip.
+        {shown.gear(choice.emptyG / 1000)} and {shown.litres(choice.outerLitres)} for the empties are our
+        estimate, not checked against a source: weigh and measure yours. As gear they count to the end of the
+        trip.
         {item.litres ? ' The gas rides inside them: give it 0 L.' : ''}
       </p>
       {hasCartridges(gear, choice) ? (

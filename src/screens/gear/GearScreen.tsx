@@ -15,7 +15,7 @@ import {
 } from '../../parts/long-list'
 import { Row } from '../../parts/pieces'
 import { Why } from '../../parts/why'
-import { addItem, type DraftItem, duplicateItem, removeItem } from '../../plan'
+import { addItem, type DraftItem, defaults, duplicateItem, removeItem } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import type { System } from '../../units'
@@ -163,7 +163,7 @@ function DrawnItemRow({ item, at, of, index, count, open, onDetail, system, move
 }
 
 function Summary({ item, name, system }: { item: DraftItem; name: string; system: System }) {
-  const count = item.count ?? 1
+  const count = item.count ?? defaults.ITEM.count
   return (
     <>
       <bdi class="name">

@@ -1,7 +1,14 @@
 // Everything about one item: what it weighs and takes, where it rides, how it is used up.
 
 import { useState } from 'preact/hooks'
-import { ChoiceField, QuantityField, SelectField, TextField, ToggleField } from '../../parts/fields'
+import {
+  ChoiceField,
+  QuantityField,
+  SelectField,
+  TextField,
+  ToggleField,
+  YesNoField,
+} from '../../parts/fields'
 import { later } from '../../parts/frame'
 import { type DraftItem, defaults, LIMITS } from '../../plan'
 import { openTrip } from '../../store'
@@ -115,8 +122,17 @@ export function ItemEditor({ item }: { item: DraftItem }) {
       <details class="more">
         <summary>Containers, size, options</summary>
         <ContainerFields item={item} at={at} />
-        <ToggleField path={at('mayRideOutside')} label="May ride outside if need be" usual={false} />
-        <ToggleField path={at('optional')} label="Could stay at home" usual={false} />
+        <YesNoField
+          path={at('mayRideOutside')}
+          label="May ride outside if need be?"
+          hint="Not said: soft things may, and long slim ones."
+        />
+        <ToggleField
+          path={at('optional')}
+          label="Could stay at home"
+          usual={defaults.ITEM.optional}
+          hint="It is then named first where something has to stay."
+        />
       </details>
       {inTrip ? <OnShelf item={item} /> : null}
     </>

@@ -43,8 +43,7 @@ const USUAL: Readonly<Partial<Record<keyof ThingFacts, unknown>>> = {
   massFrom: defaults.ITEM.massFrom,
   litresFrom: defaults.ITEM.litresFrom,
   build: defaults.ITEM.build,
-  optional: false,
-  mayRideOutside: false,
+  optional: defaults.ITEM.optional,
 }
 
 /** "mass", "place" */
@@ -54,7 +53,7 @@ export const factWord = (field: keyof ThingFacts): string => FACTS[field] ?? fie
 export function factText(field: keyof ThingFacts, stored: unknown, system: System): string {
   const shown = shownIn(system)
   const value = stored ?? USUAL[field]
-  if (value === undefined) return 'none'
+  if (value === undefined) return field === 'mayRideOutside' ? 'not said' : 'none'
   if (typeof value === 'boolean') return value ? 'yes' : 'no'
   if (typeof value === 'string') return WORDS[value] ?? value
   if (field === 'litresRange') {

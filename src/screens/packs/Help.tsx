@@ -1,4 +1,4 @@
-// "What would make it do?" under a set-up that fails: the changes in words, each one tap away and one step to undo.
+// "What would make it do?" under a set-up that fails or may not fit: the changes in words, each one tap away and one step to undo.
 
 import { useEffect, useState } from 'preact/hooks'
 import { WhenOpen } from '../../parts/loose'
@@ -13,6 +13,7 @@ import { applyRemedyToDraft } from './apply-remedy'
 import { setupDomId } from './setup-id'
 
 interface HelpProps {
+  question: string
   setupIndex: number
   plan: Plan
   reckoning: Reckoning
@@ -21,9 +22,9 @@ interface HelpProps {
   onDone: (label: string) => void
 }
 
-export function Help(props: HelpProps) {
+export function Help({ question, ...props }: HelpProps) {
   return (
-    <WhenOpen class="why" summary="What would make it do?">
+    <WhenOpen class="why" summary={question}>
       {() => <Remedies {...props} />}
     </WhenOpen>
   )
@@ -32,7 +33,7 @@ export function Help(props: HelpProps) {
 /** Typing elsewhere while this is open: worked out anew only once it has paused. */
 const PAUSE_MS = 500
 
-function Remedies({ setupIndex, plan, reckoning, shown, onDone }: HelpProps) {
+function Remedies({ setupIndex, plan, reckoning, shown, onDone }: Omit<HelpProps, 'question'>) {
   const [found, setFound] = useState<{ help: Found; plan: Plan; shown: Shown } | null>(null)
   const current = found?.plan === plan && found.shown === shown ? found.help : null
   useEffect(() => {

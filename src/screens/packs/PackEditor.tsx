@@ -54,7 +54,11 @@ export function PackEditor({ pack }: { pack: DraftPack }) {
           { value: 'guess', label: 'Guessed' },
         ]}
       />
-      <ToggleField path={at('sealed')} label="Waterproof with sealed seams: needs no liner" usual={false} />
+      <ToggleField
+        path={at('sealed')}
+        label="Waterproof with sealed seams: needs no liner"
+        usual={defaults.PACK.sealed}
+      />
       {pack.setups.map((setup, i) => (
         <SetupEditor key={setup.id} pack={pack} setup={setup} index={i} />
       ))}

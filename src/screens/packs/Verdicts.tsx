@@ -7,7 +7,7 @@ import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, SetupReckoning } from '../../reckon'
 import { ANSWERS, type Shown, setupInWords, type Verdict } from '../../report'
-import { NOT_BEATEN } from '../../report/choosing'
+import { helpQuestion, NOT_BEATEN } from '../../report/choosing'
 import { type Rests, restsFor, restsOn } from '../../report/trust'
 import { actions, lastLabel } from '../../store'
 import { FitLine, Fitting } from './Fitting'
@@ -57,6 +57,7 @@ function SetupVerdict({
   const [first, ...others] = verdicts
   const { always, rest } = roomAndLoad(first, others)
   const rests = restsOn({ plan, reckoning, shown })
+  const question = helpQuestion(setup)
   return (
     <div class="verdict" data-figures="why" data-answer={answer} id={setupDomId(setupIndex)} tabIndex={-1}>
       <p class="verdict-answer">
@@ -85,7 +86,7 @@ function SetupVerdict({
           </button>
         </p>
       ) : null}
-      {setup.suffices ? null : <Help {...{ setupIndex, plan, reckoning, shown }} onDone={setDone} />}
+      {question ? <Help {...{ question, setupIndex, plan, reckoning, shown }} onDone={setDone} /> : null}
       <Why about={{ kind: 'set-up', setup: setupIndex }} figure="All reasons and figures">
         <ul class="reasons">
           {rest.map(verdict => (

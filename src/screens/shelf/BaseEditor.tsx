@@ -1,7 +1,7 @@
 // One base: its name and its lines, each with how many and where as it is usually packed.
 
 import { useId } from 'preact/hooks'
-import { CAPS } from '../../plan'
+import { CAPS, defaults } from '../../plan'
 import { type Base, type BaseLine, renameBase, setBaseLines } from '../../plan/shelf'
 import { actions } from '../../store'
 import { nameOf } from './thing-words'
@@ -48,7 +48,7 @@ export function BaseEditor({ base }: { base: Base }) {
               <div class="pack-uses">
                 <CountField
                   name={name}
-                  count={line.count ?? thing.item.count ?? 1}
+                  count={line.count ?? thing.item.count ?? defaults.ITEM.count}
                   onCount={count => change({ count }, 'how many')}
                 />
                 <PlaceField

@@ -2,7 +2,7 @@
 
 import { useState } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
-import { CAPS, type Stow } from '../../plan'
+import { CAPS, defaults, type Stow } from '../../plan'
 import { type BaseLine, packThings, type Thing } from '../../plan/shelf'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip } from '../../store'
@@ -32,7 +32,7 @@ export function PackMany({ title, lines, onDone, onBack }: PackManyProps) {
     const thing = byId.get(line.thing)
     if (!thing) return []
     const { take, isUnread, ...choice } = choices[thing.id] ?? {}
-    const count = choice.count ?? line.count ?? thing.item.count ?? 1
+    const count = choice.count ?? line.count ?? thing.item.count ?? defaults.ITEM.count
     const stow = choice.stow ?? line.stow ?? thing.item.stow ?? 'main-body'
     // A thing of which there is one is not packed twice by itself.
     const isTaken = take ?? !(there.has(thing.id) || thing.retired)

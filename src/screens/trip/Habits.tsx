@@ -2,9 +2,9 @@
 
 import { ChoiceField, QuantityField, ToggleField, useSystem } from '../../parts/fields'
 import { Why } from '../../parts/why'
-import { defaults, LIMITS } from '../../plan'
+import { defaults, LIMITS, STAND_IN_MASS_KG } from '../../plan'
 import { shownIn } from '../../report'
-import { kcalText, rationText, restingKcalOf } from '../../report/why'
+import { flowText, kcalText, rationText, restingKcalOf } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
 
 export function Carrier() {
@@ -19,7 +19,7 @@ export function Carrier() {
           label="Body mass"
           kind="mass"
           limit={LIMITS.carrier.massKg}
-          usual={70}
+          usual={STAND_IN_MASS_KG}
           usualFrom="a stand-in"
         />
         <QuantityField path="carrier/ageYears" label="Age" kind="number" limit={LIMITS.carrier.ageYears} />
@@ -95,7 +95,7 @@ export function Water() {
             label="Drunk while walking"
             kind="flow"
             limit={LIMITS.water.litresPerHour}
-            usual={0.5}
+            usual={defaults.WATER.litresPerHour}
             usualFrom={defaults.DEFAULT_ORIGINS.litresPerHour}
           />
         )}
@@ -116,7 +116,11 @@ export function Water() {
           usualFrom={defaults.DEFAULT_ORIGINS.reserveLitres}
         />
       </div>
-      <ToggleField path="trip/water/trustDoubtful" label="Count on doubtful sources" usual={false} />
+      <ToggleField
+        path="trip/water/trustDoubtful"
+        label="Count on doubtful sources"
+        usual={defaults.WATER.trustDoubtful}
+      />
     </details>
   )
 }
@@ -202,7 +206,7 @@ export function Food() {
       <ToggleField
         path="trip/meals/supperAfterEnd"
         label="The last supper is eaten after the end"
-        usual={true}
+        usual={defaults.MEALS.supperAfterEnd}
       />
       <details class="more">
         <summary>Meals as shares of a day</summary>

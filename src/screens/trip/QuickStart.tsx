@@ -2,7 +2,7 @@
 
 import { useState } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
-import { type QuickTrip, quickTrip } from '../../plan'
+import { QUICK_DAY, type QuickTrip, quickTrip } from '../../plan'
 import { actions, newId } from '../../store'
 import { bareUnitOf, parseQuantity, type Quantity, type System } from '../../units'
 
@@ -18,8 +18,18 @@ interface Question {
 
 const QUESTIONS: Question[] = [
   { field: 'days', label: 'Days', kind: 'count', start: { metric: '4', us: '4' } },
-  { field: 'kmPerDay', label: 'Distance a day', kind: 'distance', start: { metric: '15', us: '9' } },
-  { field: 'ascentMPerDay', label: 'Climb a day', kind: 'climb', start: { metric: '500', us: '1600' } },
+  {
+    field: 'kmPerDay',
+    label: 'Distance a day',
+    kind: 'distance',
+    start: { metric: String(QUICK_DAY.kmPerDay), us: '9' },
+  },
+  {
+    field: 'ascentMPerDay',
+    label: 'Climb a day',
+    kind: 'climb',
+    start: { metric: String(QUICK_DAY.ascentMPerDay), us: '1600' },
+  },
   {
     field: 'dryStretchDays',
     label: 'Longest stretch without water, days',

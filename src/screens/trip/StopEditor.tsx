@@ -47,13 +47,19 @@ function LegFields({ stop, at, computedHours }: LegProps) {
       <legend>The leg that leads here</legend>
       <div class="fields">
         <QuantityField path={at('km')} label="Distance" kind="distance" limit={LIMITS.leg.km} />
-        <QuantityField path={at('ascentM')} label="Climb" kind="climb" limit={LIMITS.leg.ascentM} usual={0} />
+        <QuantityField
+          path={at('ascentM')}
+          label="Climb"
+          kind="climb"
+          limit={LIMITS.leg.ascentM}
+          usual={defaults.LEG.ascentM}
+        />
         <QuantityField
           path={at('descentM')}
           label="Descent"
           kind="climb"
           limit={LIMITS.leg.descentM}
-          usual={0}
+          usual={defaults.LEG.descentM}
         />
         <QuantityField
           path={at('hours')}
@@ -144,7 +150,13 @@ function StayFields({ at }: AtProps) {
         ]}
       />
       <div class="fields">
-        <QuantityField path={at('nights')} label="Nights" kind="count" limit={LIMITS.stop.nights} usual={0} />
+        <QuantityField
+          path={at('nights')}
+          label="Nights"
+          kind="count"
+          limit={LIMITS.stop.nights}
+          usual={defaults.STOP.nights}
+        />
       </div>
       <ChoiceField
         path={at('meals')}
@@ -155,8 +167,12 @@ function StayFields({ at }: AtProps) {
           { value: 'provided', label: 'Provided' },
         ]}
       />
-      <ToggleField path={at('resupply')} label="Resupply here: food is bought again" usual={false} />
-      <ToggleField path={at('shop')} label="Food can be bought here" usual={defaults.STOP.shop} />
+      <ToggleField
+        path={at('resupply')}
+        label="Resupply here: food is bought again"
+        usual={defaults.STOP.resupply}
+      />
+      <ToggleField path={at('shop')} label="A shop is here: food can be bought" usual={defaults.STOP.shop} />
     </>
   )
 }
