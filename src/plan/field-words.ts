@@ -21,7 +21,6 @@ const WORDS: Readonly<Record<string, string>> = {
   settings: 'settings',
   leg: 'way there',
   resupply: 'resupply',
-  shop: 'shop',
   humidity: 'humidity',
   ground: 'ground',
   ration: 'way to count rations',

@@ -10,7 +10,7 @@ import { type Line, lineAsItStands, surestLine, touchingLine } from './remedies-
 import { partsOf } from './remedies-parts'
 import { rowsOf } from './remedies-rows'
 import { leastChoice } from './remedies-solve'
-import { mends, type Trial, tried } from './remedies-trial'
+import { judgedIn, mends, type Trial, tried } from './remedies-trial'
 import type { ItemChoice } from './remedies-types'
 import { packingTerms } from './room'
 

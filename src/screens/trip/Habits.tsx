@@ -4,7 +4,7 @@ import { ChoiceField, QuantityField, ToggleField, useSystem } from '../../parts/
 import { Why } from '../../parts/why'
 import { defaults, LIMITS, STAND_IN_MASS_KG } from '../../plan'
 import { shownIn } from '../../report'
-import { flowText, kcalText, rationText, restingKcalOf } from '../../report/why'
+import { kcalText, rationText, restingKcalOf } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
 
 export function Carrier() {
