@@ -1,6 +1,6 @@
 // The engine's notices as cautions: those of one cause are told as one, with all the legs or days they concern.
 
-import { ASSUMED_AIR_C, type Notice, type Reckoning } from '../reckon'
+import { ASSUMED_AIR_C, ASSUMED_BODY, type Notice, type Reckoning } from '../reckon'
 import { type Caution, ITS_FIGURES, itsFigures, lightestSetup, listText } from './caution'
 import { percentOver, type Shown } from './shown'
 import { capital } from './text'
@@ -36,7 +36,7 @@ function worded(
           signal: 'NOTICE',
           about: 'energy',
           asks: itsFigures({ kind: 'resting-energy' }),
-          text: 'Energy figures assume 170 cm and 35 years: give your height and age to make them yours.',
+          text: `Where height or age is not given, energy figures assume ${shown.cm(ASSUMED_BODY.heightCm)} and ${ASSUMED_BODY.ageYears} years: give yours.`,
         },
       ]
     case 'energy-not-for-children':
