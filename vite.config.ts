@@ -83,6 +83,12 @@ const shared = {
   root: import.meta.dirname,
 }
 
+const journeys = {
+  environment: 'node',
+  globalSetup: [here('tests/browser/prepare.ts')],
+  expect: { poll: { timeout: 15_000 } },
+}
+
 export default defineConfig({
   root: 'src',
   base: './',
@@ -119,29 +125,31 @@ export default defineConfig({
       },
     }),
   ],
+  // Every test file is in exactly one project: by its folder, journeys that break something by "faults" in their name,
+  // and all else is a unit test. Files share their worker and its modules, which costs a third of a worker each.
   test: {
     maxWorkers: 2,
+    isolate: false,
+    unstubGlobals: true,
+    // No gate on speed: a busy machine is no defect.
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
     projects: [
       {
         ...shared,
         test: {
           name: 'unit',
           environment: 'node',
+          pool: 'threads',
           setupFiles: [here('tests/tools/seed.ts')],
-          // No gate on speed: a busy machine is no defect.
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
-          include: [
-            'tests/{units,plan,engine,published,report,files,cli,store}/**/*.test.ts',
-            'tests/*.test.ts',
-          ],
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: ['tests/{app,browser}/**'],
         },
       },
       {
         ...shared,
         test: {
           name: 'app',
-          testTimeout: 60_000,
           environment: 'happy-dom',
           setupFiles: [here('tests/tools/seed.ts'), here('tests/app/setup.ts')],
           include: ['tests/app/**/*.test.{ts,tsx}'],
@@ -150,13 +158,22 @@ export default defineConfig({
       {
         ...shared,
         test: {
+          ...journeys,
           name: 'browser',
-          environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
-          globalSetup: [`${import.meta.dirname}/tests/browser/prepare.ts`],
-          testTimeout: 60_000,
-          hookTimeout: 120_000,
-          fileParallelism: false,
+          exclude: ['tests/browser/**/*faults*.test.ts'],
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        ...shared,
+        // One after the other: they wait for what takes its time, and must not wait for each other.
+        test: {
+          ...journeys,
+          name: 'faults',
+          include: ['tests/browser/**/*faults*.test.ts'],
+          sequence: { groupOrder: 2 },
+          maxWorkers: 1,
         },
       },
     ],

@@ -14,7 +14,7 @@ import {
   useUndoKeys,
 } from './parts/frame'
 import { Welcome } from './screens/welcome'
-import { actions, library, loadEngine, openTrip } from './store'
+import { actions, isStoring, library, loadEngine, openTrip } from './store'
 
 /** What shows an open trip needs the engine as much as its own code. */
 const withEngine: typeof later = load =>
@@ -234,15 +234,20 @@ function takeLink() {
   return hash
 }
 
-/** Fetches the other screens while nothing else happens, so that they open at once. */
+/**
+ * Fetches the other screens while nothing else happens, so that they open at once. Not while the whole app is stored:
+ * they would be fetched twice, and would be missing where the network goes before they have come.
+ */
 function useHeadStart() {
+  const isFree = !isStoring.value
   useEffect(() => {
+    if (!isFree) return
     const timer = setTimeout(() => {
       for (const screen of [TripScreen, GearScreen, NeedPlace, PacksScreen, MoreScreen, ShelfScreen])
         screen.ahead()
     }, 1000)
     return () => clearTimeout(timer)
-  }, [])
+  }, [isFree])
 }
 
 function useTheme() {

@@ -1,4 +1,4 @@
-// The whole check of the repository, in stages from cheap to dear; stops at the first that fails.
+// The whole check of the repository, in stages; stops at the first that fails, once what runs beside it has ended.
 //   npm test            everything
 //   npm test -- unit    one stage, or several: types lint unused unit build budgets browser
 import { spawn } from 'node:child_process'
@@ -28,8 +28,16 @@ const stages = [
   { name: 'unit', what: 'unit and component tests', commands: [vitest('unit', 'unit', 'app')], counts: true },
   { name: 'build', what: 'production build', commands: [['vite', 'build']] },
   { name: 'budgets', what: 'byte budgets of the build', commands: [['node', 'tests/budgets.mjs']] },
-  { name: 'browser', what: 'journeys in Chromium', commands: [vitest('browser', 'browser')], counts: true },
+  {
+    name: 'browser',
+    what: 'journeys in Chromium',
+    commands: [vitest('browser', 'browser', 'faults')],
+    counts: true,
+  },
 ]
+
+// Steps one after the other; in each, rows of stages side by side.
+const steps = [[['unit'], ['types', 'lint', 'unused', 'build', 'budgets']], [['browser']]]
 
 const asked = process.argv.slice(2)
 const unknown = asked.filter(name => !stages.some(stage => stage.name === name))
@@ -46,17 +54,11 @@ let failed = null
 const begun = performance.now()
 
 await mkdir(reports, { recursive: true })
-for (const stage of stages) {
-  if (asked.length > 0 && !asked.includes(stage.name)) continue
-  console.log(`\n== ${stage.name}: ${stage.what}`)
-  const start = performance.now()
-  const right = await passes(stage)
-  console.log(`${right ? 'PASS' : 'FAIL'} ${stage.name} (${secondsSince(start)})`)
-  if (!right) {
-    failed = stage.name
-    break
-  }
-  finished.push(stage.name)
+for (const step of steps) {
+  const rows = step.map(row => row.filter(name => asked.length === 0 || asked.includes(name)))
+  const side = rows.filter(row => row.length > 0).length > 1
+  await Promise.all(rows.map(row => inTurn(row, side)))
+  if (failed) break
 }
 
 console.log(
@@ -68,13 +70,30 @@ if (totals.skipped > 0) console.log(`${totals.skipped} skipped`)
 console.log(`${totals.passed} passed, ${totals.failed} failed`)
 process.exitCode = failed ? 1 : 0
 
-/** Runs one stage's commands in order and adds its tests to the totals; a failed stage is never without a failure. */
-async function passes(stage) {
+/** Runs stages one after the other until one fails, here or beside. What runs beside others is printed as a whole. */
+async function inTurn(names, beside) {
+  for (const name of names) {
+    if (failed) return
+    const stage = stages.find(each => each.name === name)
+    const head = `\n== ${stage.name}: ${stage.what}`
+    if (!beside) console.log(head)
+    const start = performance.now()
+    const printed = []
+    const right = await passes(stage, beside ? printed : null)
+    if (beside) process.stdout.write(Buffer.concat([Buffer.from(`${head}\n`), ...printed]))
+    console.log(`${right ? 'PASS' : 'FAIL'} ${stage.name} (${secondsSince(start)})`)
+    if (right) finished.push(stage.name)
+    else failed ??= stage.name
+  }
+}
+
+/** Runs one stage's commands in order, what they print kept in a list or passed on, and adds its tests to the totals; a failed stage is never without a failure. */
+async function passes(stage, printed) {
   const report = join(reports, `${stage.name}.json`)
   await rm(report, { force: true })
   let right = true
   for (const command of stage.commands) {
-    right = (await exitCode(command)) === 0
+    right = (await exitCode(command, printed)) === 0
     if (!right) break
   }
   const counted = stage.counts ? await countsIn(report) : { passed: 0, failed: 0, skipped: 0 }
@@ -86,17 +105,18 @@ async function passes(stage) {
   return right
 }
 
-function exitCode([program, ...args]) {
+function exitCode([program, ...args], printed) {
   return new Promise((resolve, reject) => {
     const path = [join(root, 'node_modules', '.bin'), process.env.PATH].join(delimiter)
     const child = spawn(program, args, {
       cwd: root,
       env: { ...process.env, PATH: path },
       shell: process.platform === 'win32',
-      stdio: 'inherit',
+      stdio: printed ? ['ignore', 'pipe', 'pipe'] : 'inherit',
     })
+    for (const stream of [child.stdout, child.stderr]) stream?.on('data', bytes => printed.push(bytes))
     child.on('error', reject)
-    child.on('exit', code => resolve(code ?? 1))
+    child.on('close', code => resolve(code ?? 1))
   })
 }
 

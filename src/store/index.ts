@@ -1,6 +1,6 @@
 // What the screens may use: signals to read, actions to change, and the start of both.
 
-import type { ReadonlySignal } from '@preact/signals'
+import { computed, type ReadonlySignal } from '@preact/signals'
 import type { Shelf } from '../plan/shelf'
 import * as backupSignals from './backup-signals'
 import type { Library, RemovedTrip, TripDocument } from './documents'
@@ -55,16 +55,21 @@ export const snapshotProblem: ReadonlySignal<string | null> = backupSignals.snap
 export const backupsChanged: ReadonlySignal<number> = backupSignals.backupsChanged
 
 const signals = updateSignals()
+const container = import.meta.env.PROD ? globalThis.navigator?.serviceWorker : undefined
 export const updateWaiting: ReadonlySignal<boolean> = signals.updateWaiting
 export const offlineReady: ReadonlySignal<boolean> = signals.offlineReady
 export const updateProblem: ReadonlySignal<string | null> = signals.updateProblem
+/** The whole app is being stored, and this page is not served from there yet. */
+export const isStoring: ReadonlySignal<boolean> = computed(
+  () => container !== undefined && !offlineReady.value && updateProblem.value === null,
+)
 
 let updates: Updates | null = null
 
 /** Registers the service worker. Its code is not needed for the first picture, so it comes after it. Never rejects. */
 export async function startUpdates(): Promise<void> {
   const environment = {
-    container: import.meta.env.PROD ? globalThis.navigator?.serviceWorker : undefined,
+    container,
     settleEdits: async () => {
       await flush()
       const isEmpty = state.trips.peek().size === 0 && state.shelf.peek().changedAt === 0

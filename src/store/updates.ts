@@ -14,7 +14,6 @@ interface Registration extends Listens {
 }
 interface Container extends Listens {
   readonly controller: unknown
-  readonly ready: Promise<unknown>
   register: (url: string) => Promise<Registration>
 }
 
@@ -49,7 +48,11 @@ export function createUpdates(
   async function start() {
     if (!container) return
     let controlled = container.controller !== null
+    // A worker becomes active only after its precache is complete, and takes charge of a page later than that: what the
+    // page asks for before goes to the network all the same.
+    if (controlled) offlineReady.value = true
     container.addEventListener('controllerchange', () => {
+      offlineReady.value = true
       if (asked) return reload()
       // The first worker taking charge of a page is no update.
       if (controlled) {
@@ -58,10 +61,6 @@ export function createUpdates(
         void settleEdits()
       }
       controlled = true
-    })
-    // A worker becomes active only after its precache is complete.
-    void container.ready.then(() => {
-      offlineReady.value = true
     })
     try {
       registration = await container.register(trustedUrl(WORKER))

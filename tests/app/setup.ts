@@ -1,5 +1,12 @@
-// The engine is fetched on demand in the app; here it is there before each file's tests.
+// Each file starts with an empty page and a store of its own, in which the engine, fetched on demand in the app, is
+// there already.
 
-import { loadEngine } from '../../src/store'
+import { configure } from '@testing-library/preact'
+import { vi } from 'vitest'
 
+// No gate on speed: parts of the app are fetched on demand, and a busy machine is no defect.
+configure({ asyncUtilTimeout: 15_000 })
+vi.resetModules()
+document.body.replaceChildren()
+const { loadEngine } = await import('../../src/store')
 await loadEngine()

@@ -7,11 +7,11 @@ import { SaveTable } from '../../src/screens/csv'
 import { TableRows } from '../../src/screens/csv/TableRows'
 import { actions, openTrip } from '../../src/store'
 
-const { saveFile } = vi.hoisted(() => ({ saveFile: vi.fn() }))
-vi.mock('../../src/parts/files', async original => ({ ...(await original<object>()), saveFile }))
-
 beforeEach(() => actions.setSystem('metric'))
-afterEach(cleanup)
+afterEach(() => {
+  cleanup()
+  vi.restoreAllMocks()
+})
 
 const tripWith = (...gear: { id: string; name: string; massKg: number }[]) =>
   actions.createTrip({ carrier: {}, trip: { stops: [] }, gear, packs: [] })
@@ -32,15 +32,17 @@ test('one’s own pack is left, and said by its row, until it is ticked; food is
   expect(openTrip.value!.draft.gear.map(({ name }) => name)).toEqual(['Tent', 'Rucksack', 'Food'])
 })
 
-test('a table is saved with the marks that are chosen', () => {
+test('a table is saved with the marks that are chosen', async () => {
   tripWith({ id: 'a', name: 'Peg', massKg: 0.0145 })
   render(<SaveTable />)
+  const offered = vi.spyOn(URL, 'createObjectURL').mockReturnValue('blob:')
+  vi.spyOn(HTMLAnchorElement.prototype, 'click').mockReturnValue()
   const save = () => {
     fireEvent.click(screen.getByRole('button', { name: 'Save the gear' }))
-    return saveFile.mock.lastCall?.[1] as string
+    return (offered.mock.lastCall![0] as Blob).text()
   }
   fireEvent.click(screen.getByLabelText('Commas and decimal points'))
-  expect(save()).toContain('\r\nPeg,,,14.5,')
+  expect(await save()).toContain('\r\nPeg,,,14.5,')
   fireEvent.click(screen.getByLabelText('Semicolons and decimal commas'))
-  expect(save()).toContain('\r\nPeg;;;14,5;')
+  expect(await save()).toContain('\r\nPeg;;;14,5;')
 })

@@ -30,14 +30,12 @@ beforeEach(() => {
 afterEach(cleanup)
 
 describe('the door to the track reader', () => {
-  test('stands beside the quick start while there are no stops, and opens the reader', {
-    timeout: 15_000,
-  }, async () => {
+  test('stands beside the quick start while there are no stops, and opens the reader', async () => {
     act(() => void actions.createTrip(emptyDraft()))
     render(<TripScreen {...noDetail} />)
     fireEvent.click(screen.getByRole('button', { name: 'Stops from a track (GPX)' }))
     // Its code is fetched only now.
-    expect(await screen.findByLabelText('Choose a track file (GPX)', {}, { timeout: 10_000 })).toBeTruthy()
+    expect(await screen.findByLabelText('Choose a track file (GPX)')).toBeTruthy()
     fireEvent.click(screen.getByText('Leave without changes'))
     expect(screen.getByRole('button', { name: 'Stops from a track (GPX)' })).toBeTruthy()
     expect(openTrip.value?.draft.trip.stops).toEqual([])
@@ -107,7 +105,7 @@ describe('between sources', () => {
 
   /** All camps are reckoned: nothing says that more are to come. */
   const done = () =>
-    waitFor(() => expect(section().textContent).not.toContain('Reckoning'), { timeout: 5000 })
+    waitFor(() => expect(section().textContent).not.toContain('Reckoning'))
 
   test('says nothing before it is opened, then each stretch with what the engine finds', async () => {
     need()
@@ -138,7 +136,7 @@ describe('between sources', () => {
     const before = rows()
     act(() => actions.setField('trip/water/campLitres', 9, null))
     expect(rows()).toEqual(before)
-    await waitFor(() => expect(rows()).not.toEqual(before), { timeout: 3000 })
+    await waitFor(() => expect(rows()).not.toEqual(before))
     const [first] = dryStretchesOf(reckon, openReckoned())
     expect(rows()[0]).toContain(`${shown.water(first!.carry.needLitres)} to carry out`)
   })

@@ -21,10 +21,7 @@ afterEach(cleanup)
 const stop = (index: number) => openTrip.value!.draft.trip.stops[index]!
 const nothing = () => undefined
 
-/** The panel is fetched on its first opening. */
-const PATIENCE = { timeout: 5000 }
-
-/** Opens the "Why?" of a figure and waits for its panel. */
+/** Opens the "Why?" of a figure and waits for its panel, which is fetched on its first opening. */
 async function ask(figure: RegExp, within_: HTMLElement = document.body) {
   const details = within(within_).getByText(figure, { selector: '.why-figure' }).closest('details')!
   details.open = true
@@ -33,7 +30,7 @@ async function ask(figure: RegExp, within_: HTMLElement = document.body) {
     const panel = details.querySelector<HTMLElement>('.why-panel')
     if (!panel) throw new Error('no panel yet')
     return panel
-  }, PATIENCE)
+  })
 }
 
 describe('a figure that is asked why', () => {

@@ -8,16 +8,33 @@ import { expect } from 'vitest'
 const source = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
 // WCAG 2.2 A and AA with axe's best practices; the 7:1 contrast for text is the house's own, from level AAA.
-// Target size is measured by screens.test.ts, to 44 px: this rule also counts what the foot half covers in passing.
-const options: RunOptions = {
+// Target size is measured by sizes.ts, to 44 px: this rule also counts what the foot half covers in passing.
+const rules: RunOptions = {
   runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
   rules: { 'color-contrast-enhanced': { enabled: true }, 'target-size': { enabled: false } },
   resultTypes: ['violations'],
 }
 
-/** Asserts that the page, as it stands, breaks none of the rules; says which element breaks which otherwise. */
+/** The rules that another light can break. */
+const contrast: RunOptions = {
+  runOnly: { type: 'rule', values: ['color-contrast', 'color-contrast-enhanced'] },
+  resultTypes: ['violations'],
+}
+
+/**
+ * Asserts that the page, as it stands, breaks none of the rules by day, and none of those about contrast in the dark;
+ * says which element breaks which otherwise. The page is left in the daylight.
+ */
 export async function expectAccessible(page: Page): Promise<void> {
-  await page.evaluate(source)
+  await page.emulateMedia({ colorScheme: 'light' })
+  await expectKept(page, rules, 'by day')
+  await page.emulateMedia({ colorScheme: 'dark' })
+  await expectKept(page, contrast, 'in the dark')
+  await page.emulateMedia({ colorScheme: 'light' })
+}
+
+async function expectKept(page: Page, options: RunOptions, light: string): Promise<void> {
+  if (!(await page.evaluate('"axe" in globalThis'))) await page.evaluate(source)
   const results = await page.evaluate(async runOptions => {
     const { axe } = globalThis as unknown as { axe: { run: (options: RunOptions) => Promise<AxeResults> } }
     return axe.run(runOptions)
@@ -25,6 +42,6 @@ export async function expectAccessible(page: Page): Promise<void> {
   const found = results.violations.flatMap(rule =>
     rule.nodes.map(node => `${rule.id}: ${node.target.join(' ')} (${node.failureSummary ?? rule.help})`),
   )
-  expect(results.passes.length + results.violations.length).toBeGreaterThan(0)
-  expect(found).toEqual([])
+  expect(results.passes.length + results.violations.length, light).toBeGreaterThan(0)
+  expect(found, light).toEqual([])
 }

@@ -3,9 +3,9 @@
 
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
-import { drop, goOn, openFile, openMore, preview, savedBackup } from './backups'
-import { expectWorks, openDemo, saved, visit } from './faults'
-import { journey, untilDrawn } from './harness'
+import { drop, goOn, openFile, preview, savedBackup } from './backups'
+import { expectWorks, visit } from './faults'
+import { journey, lookAtDemo, openMore, untilDrawn } from './harness'
 
 /** A backup with the same trip under another id and name. */
 function another(text: string): string {
@@ -69,7 +69,7 @@ describe('a snapshot that cannot be kept', () => {
           }
         },
       })
-      await openDemo(page)
+      await lookAtDemo(page)
       await restoresWithout(page, /no room left for a snapshot/)
       expect(await fileNames(page)).toEqual([])
       expect(uncaught).toEqual([])
@@ -83,7 +83,7 @@ describe('a snapshot that cannot be kept', () => {
         StorageManager.prototype.getDirectory = () => new Promise(() => {})
       },
     })
-    await openDemo(page)
+    await lookAtDemo(page)
     await restoresWithout(page, /does not answer/)
     expect(uncaught).toEqual([])
     await context.close()
@@ -91,9 +91,8 @@ describe('a snapshot that cannot be kept', () => {
 })
 
 describe('snapshots that are damaged or newer', () => {
-  journey('are left alone beside the whole ones, until they are removed', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('are left alone beside the whole ones, until they are removed', async ({ openDemo }) => {
+    const page = await openDemo()
     const head = { format: 'pack-reckoner/snapshot', version: 1, at: 1e12, day: '2001-09-09', reason: 'day' }
     const torn = { ...head, trips: 3, things: 1, hash: 'f'.repeat(64), packed: false }
     await putFiles(page, {
@@ -105,7 +104,7 @@ describe('snapshots that are damaged or newer', () => {
     await openMore(page)
     await page.getByText('A damaged snapshot, which is left alone.').waitFor()
     await page.getByText('A snapshot of a newer version').waitFor()
-    await page.getByRole('button', { name: /^Look at the snapshot/ }).click()
+    await page.getByRole('button', { name: /^Look at it: the snapshot/ }).click()
     await page.getByText('This snapshot is damaged: choose another one.').waitFor()
     const { text } = await savedBackup(page)
     await openFile(page, another(text))
@@ -121,9 +120,8 @@ describe('snapshots that are damaged or newer', () => {
 })
 
 describe('a file that is not whole, or no backup', () => {
-  journey('is refused with the reason, and nothing here changes', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('is refused with the reason, and nothing here changes', async ({ openDemo }) => {
+    const page = await openDemo()
     await openMore(page)
     const { text } = await savedBackup(page)
     const huge = () =>
@@ -156,10 +154,8 @@ describe('a file that is not whole, or no backup', () => {
 
   journey(
     'taken in while the database hangs is in memory, can be edited and saved',
-    async ({ browser, open, site }) => {
-      const first = await open()
-      await openDemo(first)
-      await saved(first)
+    async ({ browser, openDemo, site }) => {
+      const first = await openDemo()
       await openMore(first)
       const { text } = await savedBackup(first)
       const { context, page, uncaught } = await visit(browser, site, {

@@ -6,19 +6,17 @@ import type { AddressInfo } from 'node:net'
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import demo from '../../data/demo-plan.json'
-import { drop, goOn, openDiffering, openFile, openMore, paste, preview, savedBackup } from './backups'
-import { openDemo, saved } from './faults'
-import { at1280, journey, untilDrawn, untilStored } from './harness'
+import { expectAccessible } from './axe'
+import { drop, goOn, openDiffering, openFile, paste, preview, savedBackup } from './backups'
+import { at1280, journey, lookAtDemo, newContext, openMore, rename, saved, untilDrawn } from './harness'
 
 const tripCount = (page: Page) => page.locator('.trips > li').count()
 const planText = JSON.stringify(demo)
 
 describe('a backup file', () => {
-  journey('saved, wiped, taken in and saved again is the same to the byte', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
-    await page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: 'Trip' }).click()
-    await page.getByLabel('Name of the trip').fill('Über den Grat \u2013 עברית')
+  journey('saved, wiped, taken in and saved again is the same to the byte', async ({ open, openDemo }) => {
+    const page = await openDemo()
+    await rename(page, 'Über den Grat \u2013 עברית')
     await openMore(page)
     await page.getByRole('button', { name: 'Duplicate trip' }).click()
     await page.getByLabel('Dark', { exact: true }).check()
@@ -44,9 +42,8 @@ describe('a backup file', () => {
 
   journey(
     'shows what would change before anything does, merges, and is put back as it was',
-    async ({ open }) => {
-      const page = await open()
-      await openDemo(page)
+    async ({ openDemo }) => {
+      const page = await openDemo()
       await openMore(page)
       const { text } = await savedBackup(page)
       await openDiffering(page)
@@ -70,9 +67,8 @@ describe('a backup file', () => {
     },
   )
 
-  journey('whose file was opened once is known to be here already', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('whose file was opened once is known to be here already', async ({ openDemo }) => {
+    const page = await openDemo()
     await openMore(page)
     const { text } = await savedBackup(page)
     await openFile(page, text)
@@ -88,13 +84,14 @@ describe('snapshots', () => {
       const page = await open()
       await page.clock.install()
       await page.reload()
-      await openDemo(page)
-      await page.getByRole('status').getByText('Saved', { exact: true }).waitFor()
+      await lookAtDemo(page)
+      await saved(page)
       await page.clock.runFor(20_000)
       await openMore(page)
-      const look = page.getByRole('button', { name: /^Look at the snapshot/ })
+      const look = page.getByRole('button', { name: /^Look at it: the snapshot/ })
       await look.waitFor()
       await page.getByText(/1 trip, 0 things, \d+ kB/).waitFor()
+      await expectAccessible(page)
       await page.getByRole('button', { name: /^Delete trip/ }).click()
       await look.click()
       await preview(page)
@@ -146,7 +143,7 @@ describe('a file from outside', () => {
   )
 
   journey('opened with the app by the system is shown', async ({ browser, site }) => {
-    const context = await browser.newContext(at1280())
+    const context = await newContext(browser, at1280())
     const page = await context.newPage()
     await page.addInitScript(text => {
       const file = new File([text], 'opened.json')
@@ -170,9 +167,8 @@ describe('a file from outside', () => {
 
   journey(
     'shared by another app arrives without a network, and leaves no trace in the address',
-    async ({ open, site }) => {
-      const page = await open()
-      await untilStored(page)
+    async ({ openStored, site }) => {
+      const page = await openStored()
       await site.stop()
       const other = await elsewhere(`${site.url}?receive`)
       try {

@@ -2,11 +2,6 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from 'playwright-core'
 
-export const openMore = async (page: Page) => {
-  await page.getByRole('button', { name: 'More', exact: true }).click()
-  await page.getByRole('button', { name: 'Save everything as a file' }).waitFor()
-}
-
 /** Saves a backup under More and returns its name and text. */
 export async function savedBackup(page: Page): Promise<{ name: string; text: string }> {
   const [download] = await Promise.all([

@@ -2,26 +2,17 @@
 
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
-import { expectAccessible } from './axe'
-import { at360, journey, LIGHTS, reloadFromStore, untilDrawn, untilStored } from './harness'
-import { enlarge, tooSmall, tooWide } from './sizes'
+import { go, journey, lookAtDemo, type Open, openMore, reloadFromStore, saved, untilDrawn } from './harness'
+import { expectKeepsRules } from './sizes'
 
-const go = (page: Page, place: string) =>
-  page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
 const open = (page: Page, summary: string) => page.locator('summary', { hasText: summary }).first().click()
 const box = (page: Page, name: string) => page.getByRole('textbox', { name })
-const saved = (page: Page) => page.getByRole('status').getByText('Saved', { exact: true }).waitFor()
 const packNames = (page: Page) => page.locator('.row .name').allTextContents()
 
-async function openDemo(page: Page) {
-  await page.getByRole('button', { name: 'Look at a demo trip' }).click()
-  await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
-}
-
-async function toPacks(page: Page) {
-  await openDemo(page)
+async function toPacks(openDemo: Open): Promise<Page> {
+  const page = await openDemo()
   await go(page, 'Packs')
-  await page.getByRole('heading', { name: 'Packs', level: 2 }).waitFor()
+  return page
 }
 
 /** Types a tag of a pack that is a little too small for the demo, and keeps it. */
@@ -36,9 +27,8 @@ async function keepSmallPack(page: Page) {
 }
 
 describe('my pack is too small, what now?', () => {
-  journey('Packs, one question and one tap: it does, and undo takes it back', async ({ open: visit }) => {
-    const page = await visit()
-    await toPacks(page)
+  journey('Packs, one question and one tap: it does, and undo takes it back', async ({ openDemo }) => {
+    const page = await toPacks(openDemo)
     await keepSmallPack(page)
     await go(page, 'Need')
 
@@ -55,9 +45,8 @@ describe('my pack is too small, what now?', () => {
     await row.getByText('Too small').waitFor()
   })
 
-  journey('where another set-up of the same pack does, it leads there', async ({ open: visit }) => {
-    const page = await visit()
-    await toPacks(page)
+  journey('where another set-up of the same pack does, it leads there', async ({ openDemo }) => {
+    const page = await toPacks(openDemo)
     const row = page.locator('.row').nth(1)
     await row.locator('summary', { hasText: 'What would make it do?' }).click()
     await row.getByRole('button', { name: 'Show the other set-up' }).click()
@@ -67,9 +56,8 @@ describe('my pack is too small, what now?', () => {
 })
 
 describe('comparing packs', () => {
-  journey('they stand in the order asked for and only those asked for', async ({ open: visit }) => {
-    const page = await visit()
-    await toPacks(page)
+  journey('they stand in the order asked for and only those asked for', async ({ openDemo }) => {
+    const page = await toPacks(openDemo)
     await open(page, 'Sort and filter')
     await page.getByLabel('Order').selectOption('Best first')
     await expect
@@ -89,12 +77,12 @@ describe('comparing packs', () => {
 describe('at the shop', () => {
   journey(
     'a tag is checked and kept with no network, and survives a reload half typed',
-    async ({ open: visit, site }) => {
-      const page = await visit()
-      await untilStored(page)
+    async ({ openStored, site }) => {
+      const page = await openStored()
       await site.stop()
       expect(await reloadFromStore(page)).toEqual([])
-      await toPacks(page)
+      await lookAtDemo(page)
+      await go(page, 'Packs')
       await page.getByRole('button', { name: 'At the shop' }).click()
       await page.getByRole('radio', { name: 'A total' }).check()
       await box(page, 'Total').fill('5000 cu in')
@@ -121,12 +109,11 @@ describe('at the shop', () => {
 })
 
 describe('all my trips', () => {
-  journey('two trips, their packs together, and the fewest that do for both', async ({ open: visit }) => {
-    const page = await visit()
-    await openDemo(page)
-    await page.getByRole('button', { name: 'More', exact: true }).click()
+  journey('two trips, their packs together, and the fewest that do for both', async ({ openDemo }) => {
+    const page = await openDemo()
+    await openMore(page)
     await page.getByRole('button', { name: /^Duplicate trip/ }).click()
-    await page.getByRole('button', { name: 'Back' }).click()
+    await page.getByRole('button', { name: 'Back', exact: true }).click()
     await go(page, 'Packs')
     await page.getByRole('button', { name: 'All my trips' }).click()
     const boxes = page.getByRole('checkbox')
@@ -150,7 +137,6 @@ describe('the rules of every screen', () => {
     [
       'Packs with all of it open',
       async page => {
-        await toPacks(page)
         await keepSmallPack(page)
         await page.getByRole('button', { name: 'Back to packs' }).click()
         await open(page, 'Sort and filter')
@@ -168,7 +154,6 @@ describe('the rules of every screen', () => {
     [
       'At the shop with a tag',
       async page => {
-        await toPacks(page)
         await keepSmallPack(page)
         await page.getByRole('radio', { name: 'A total' }).check()
         await box(page, 'Total').fill('60')
@@ -180,7 +165,6 @@ describe('the rules of every screen', () => {
     [
       'All my trips',
       async page => {
-        await toPacks(page)
         await page.getByRole('button', { name: 'All my trips' }).click()
         await page.getByRole('table').waitFor()
       },
@@ -188,20 +172,9 @@ describe('the rules of every screen', () => {
   ]
 
   for (const [name, reach] of places)
-    for (const [light, options] of LIGHTS)
-      journey(`${name}: kept ${light}`, async ({ open: visit }) => {
-        const page = await visit(options)
-        await reach(page)
-        await expectAccessible(page)
-        expect(await tooWide(page)).toBeLessThanOrEqual(0)
-        expect(await tooSmall(page)).toEqual([])
-      })
-
-  for (const [name, reach] of places)
-    journey(`${name}: fits 320 px with text twice as large`, async ({ open: visit }) => {
-      const page = await visit({ ...at360(), viewport: { width: 320, height: 568 } })
-      await enlarge(page)
+    journey(`kept by ${name}`, async ({ openDemo }) => {
+      const page = await toPacks(openDemo)
       await reach(page)
-      expect(await tooWide(page)).toBeLessThanOrEqual(0)
+      await expectKeepsRules(page)
     })
 })

@@ -1,6 +1,6 @@
 // A browser that is killed, and a database that is damaged on the disk while the browser is closed: what was called
 // "Saved" is there. How Chromium lays the database out is looked at, not assumed.
-//   DAMAGES=all npx vitest run --project browser tests/browser/faults-damage.test.ts     more kinds of damage
+//   DAMAGES=all npx vitest run --project faults tests/browser/faults-damage.test.ts     more kinds of damage
 import { randomBytes } from 'node:crypto'
 import { cp, mkdtemp, readdir, readFile, rm, truncate, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
@@ -10,8 +10,8 @@ import { describe, expect } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { chromiumFlags, chromiumPath } from '../tools/chromium.mjs'
 import { killRounds } from '../tools/kill.mjs'
-import { openDemo, openMore, rename, saved, untilCopied } from './faults'
-import { at360, journey, untilDrawn } from './harness'
+import { untilCopied } from './faults'
+import { at360, journey, lookAtDemo, openMore, rename, saved, untilDrawn } from './harness'
 
 const launch = async (profile: string, url: string) => {
   const context = await chromium.launchPersistentContext(profile, {
@@ -114,7 +114,7 @@ describe('a database damaged on the disk', () => {
       const base = await mkdtemp(join(tmpdir(), 'damage-'))
       const whole = join(base, 'whole')
       const { context, page } = await launch(whole, site.url)
-      await openDemo(page)
+      await lookAtDemo(page)
       await rename(page, 'First')
       await saved(page)
       await openMore(page)

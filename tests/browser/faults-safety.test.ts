@@ -1,28 +1,17 @@
 // "Keeping your trips" in a real browser: what is promised is asked for by a tap, and nothing damaged goes unseen.
 import { readFile } from 'node:fs/promises'
 import { describe, expect } from 'vitest'
-import { expectWorks, notice, openDemo, openMore, saved, visit } from './faults'
-import { journey, untilDrawn } from './harness'
+import { storeRecords } from './database'
+import { expectWorks, notice, visit } from './faults'
+import { journey, lookAtDemo, openMore, saved, untilDrawn } from './harness'
 
 describe('a damaged record', () => {
   journey('is left alone, and goes only after its text was offered as a file', async ({ browser, site }) => {
     const { context, page } = await visit(browser, site)
-    await openDemo(page)
+    await lookAtDemo(page)
     await saved(page)
     const damaged = { format: 'pack-reckoner/trip', version: 1, id: 'bad', draft: { name: 'Torn map' } }
-    await page.evaluate(
-      record =>
-        new Promise<void>((resolve, reject) => {
-          const request = indexedDB.open('pack-reckoner')
-          request.onsuccess = () => {
-            const transaction = request.result.transaction('documents', 'readwrite')
-            transaction.objectStore('documents').put(record, 'trip/bad')
-            transaction.oncomplete = () => resolve()
-            transaction.onabort = () => reject(transaction.error)
-          }
-        }),
-      damaged,
-    )
+    await storeRecords(page, [['trip/bad', damaged]])
     await page.reload()
     await untilDrawn(page)
     await notice(page, /“Torn map” is damaged/)
@@ -39,7 +28,7 @@ describe('a damaged record', () => {
     await expect.poll(() => page.getByText('Damaged records').count()).toBe(0)
     await page.reload()
     await untilDrawn(page)
-    expect(await page.locator('.app-notices').textContent()).toBe('')
+    await expect.poll(() => page.locator('.app-notices').textContent()).toBe('')
     await context.close()
   })
 })
@@ -58,7 +47,7 @@ describe('the promise of the browser', () => {
         }
       },
     })
-    await openDemo(page)
+    await lookAtDemo(page)
     await saved(page)
     await openMore(page)
     await page.getByText('None: it may clear them').waitFor()

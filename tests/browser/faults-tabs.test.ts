@@ -1,9 +1,10 @@
 // Several tabs at once, and tabs that go away in the middle of it: no edit is lost, whoever saves last.
-//   EDITS=1000 npx vitest run --project browser tests/browser/faults-tabs.test.ts     the long version
+//   EDITS=1000 npx vitest run --project faults tests/browser/faults-tabs.test.ts     the long version
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
-import { go, notice, openDemo, openMore, rename, saved, title, visit } from './faults'
-import { journey, untilDrawn } from './harness'
+import { storedRecords } from './database'
+import { notice, title, visit } from './faults'
+import { go, journey, lookAtDemo, openMore, rename, saved, untilDrawn } from './harness'
 
 const EDITS = Number(process.env.EDITS ?? 70)
 
@@ -33,26 +34,10 @@ async function addItems({ names, restMs }: { names: string[]; restMs: number }) 
   }
 }
 
-/** The names of all items of all trips as stored, and how many trips there are. */
-async function storedItems(page: Page) {
-  return page.evaluate(
-    () =>
-      new Promise<{ names: string[]; trips: number }>((resolve, reject) => {
-        const request = indexedDB.open('pack-reckoner')
-        request.onerror = () => reject(request.error)
-        request.onsuccess = () => {
-          const store = request.result.transaction('documents').objectStore('documents')
-          const all = store.getAll(IDBKeyRange.bound('trip/', 'trip/~'))
-          all.onsuccess = () => {
-            const trips = all.result as { draft: { gear: { name?: string }[] } }[]
-            resolve({
-              names: trips.flatMap(({ draft }) => draft.gear.map(({ name }) => name ?? '')),
-              trips: trips.length,
-            })
-          }
-        }
-      }),
-  )
+/** The names of all items of all trips as stored. */
+async function storedItems(page: Page): Promise<string[]> {
+  const trips = (await storedRecords(page, 'trip/')) as [string, { draft: { gear: { name?: string }[] } }][]
+  return trips.flatMap(([, { draft }]) => draft.gear.map(({ name }) => name ?? ''))
 }
 
 const numbered = (tab: string, count: number) => Array.from({ length: count }, (_, i) => `${tab} ${i + 1}`)
@@ -62,7 +47,7 @@ describe('tabs', () => {
     'two that change the same trip, neither knowing of the other, keep both versions',
     async ({ browser, site }) => {
       const a = await visit(browser, site)
-      await openDemo(a.page)
+      await lookAtDemo(a.page)
       await saved(a.page)
       // It hears nothing of the other, as when both write before either has heard.
       const deaf = () => {
@@ -88,23 +73,23 @@ describe('tabs', () => {
     `three, each on a trip of its own, ${EDITS} items each: none is lost`,
     async ({ browser, site }) => {
       const first = await visit(browser, site)
+      await first.page.getByRole('button', { name: 'Plan a trip' }).click()
       const tabs = [first]
-      for (const _ of ['b', 'c']) tabs.push(await visit(browser, site, { context: first.context }))
+      for (const _ of ['b', 'c']) {
+        await saved(tabs.at(-1)!.page)
+        const tab = await visit(browser, site, { context: first.context })
+        await openMore(tab.page)
+        await tab.page.getByRole('button', { name: 'New trip' }).click()
+        tabs.push(tab)
+      }
       for (const { page } of tabs) {
-        await page
-          .getByRole('button', { name: 'Plan a trip' })
-          .or(page.getByRole('button', { name: 'More' }))
-          .first()
-          .click()
-        const another = page.getByRole('button', { name: 'New trip' })
-        if (await another.count()) await another.click()
         await go(page, 'Gear')
         await saved(page)
       }
       const wanted = tabs.map((_, i) => numbered('abc'[i]!, EDITS))
       await Promise.all(tabs.map(({ page }, i) => page.evaluate(addItems, { names: wanted[i]!, restMs: 10 })))
       for (const { page } of tabs) await saved(page)
-      const { names } = await storedItems(first.page)
+      const names = await storedItems(first.page)
       expect(names.filter(Boolean).sort()).toEqual(wanted.flat().sort())
       expect(tabs.flatMap(({ uncaught }) => uncaught)).toEqual([])
       await first.context.close()
@@ -126,7 +111,7 @@ describe('tabs', () => {
         tabs.map(({ page }, i) => page.evaluate(addItems, { names: wanted[i]!, restMs: 300 })),
       )
       for (const { page } of tabs) await saved(page)
-      const { names } = await storedItems(first.page)
+      const names = await storedItems(first.page)
       const stored = new Set(names)
       expect(wanted.flat().filter(name => !stored.has(name))).toEqual([])
       await first.context.close()
@@ -137,7 +122,7 @@ describe('tabs', () => {
 describe('a tab that goes away right after an edit', () => {
   journey('loses nothing, ten times', async ({ browser, site }) => {
     const { context, page } = await visit(browser, site)
-    await openDemo(page)
+    await lookAtDemo(page)
     await rename(page, 'start')
     await saved(page)
     let open = page
@@ -146,7 +131,7 @@ describe('a tab that goes away right after an edit', () => {
       if (round % 2) await open.close({ runBeforeUnload: true })
       else await open.goto('about:blank')
       const next = await visit(browser, site, { context })
-      expect(await title(next.page)).toBe(`round ${round}`)
+      await expect.poll(() => title(next.page)).toBe(`round ${round}`)
       if (!open.isClosed()) await open.close()
       open = next.page
     }
@@ -157,7 +142,7 @@ describe('a tab that goes away right after an edit', () => {
 describe('storage that is cleared under two tabs', () => {
   journey('is filled again by either', async ({ browser, site }) => {
     const a = await visit(browser, site)
-    await openDemo(a.page)
+    await lookAtDemo(a.page)
     await saved(a.page)
     const b = await visit(browser, site, { context: a.context })
     const session = await a.context.newCDPSession(a.page)
@@ -170,7 +155,7 @@ describe('storage that is cleared under two tabs', () => {
     await saved(b.page)
     await a.page.reload()
     await untilDrawn(a.page)
-    expect(await title(a.page)).toBe('Filled again')
+    await expect.poll(() => title(a.page)).toBe('Filled again')
     await a.context.close()
   })
 })

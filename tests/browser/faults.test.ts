@@ -2,8 +2,8 @@
 // saved as a file, and nothing that could not be read is overwritten.
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
-import { expectWorks, notice, openDemo, rename, saved, title, untilCopied, visit } from './faults'
-import { journey, untilDrawn } from './harness'
+import { expectWorks, notice, title, untilCopied, visit } from './faults'
+import { journey, lookAtDemo, rename, saved, untilDrawn } from './harness'
 import type { Site } from './server'
 
 /** Runs in the page: its transactions fail when told to. */
@@ -28,7 +28,7 @@ const fail = (name: string, times: number) => `globalThis.fail(${times}, ${JSON.
 describe('a save that fails', () => {
   journey('once, for a lost connection: nobody needs to know', async ({ browser, site }) => {
     const { context, page, uncaught } = await visit(browser, site, { fault: breakTransactions })
-    await openDemo(page)
+    await lookAtDemo(page)
     await saved(page)
     for (const name of ['InvalidStateError', 'UnknownError']) {
       await page.evaluate(fail(name, 1))
@@ -36,16 +36,16 @@ describe('a save that fails', () => {
       await saved(page)
       await page.reload()
       await untilDrawn(page)
-      expect(await title(page)).toBe(name)
+      await expect.poll(() => title(page)).toBe(name)
     }
-    expect(await page.locator('.app-notices').textContent()).toBe('')
+    await expect.poll(() => page.locator('.app-notices').textContent()).toBe('')
     expect(uncaught).toEqual([])
     await context.close()
   })
 
   journey('for good: it is said, all works on, and a tap saves once it can', async ({ browser, site }) => {
     const { context, page, uncaught } = await visit(browser, site, { fault: breakTransactions })
-    await openDemo(page)
+    await lookAtDemo(page)
     await saved(page)
     await page.evaluate(fail('UnknownError', Number.POSITIVE_INFINITY))
     await rename(page, 'Unsaved')
@@ -58,7 +58,7 @@ describe('a save that fails', () => {
     await saved(page)
     await page.reload()
     await untilDrawn(page)
-    expect(await title(page)).toBe('Still here')
+    await expect.poll(() => title(page)).toBe('Still here')
     expect(uncaught).toEqual([])
     await context.close()
   })
@@ -81,7 +81,7 @@ describe('a save that fails', () => {
         }
       },
     })
-    await openDemo(page)
+    await lookAtDemo(page)
     await notice(page, 'storage of this browser does not answer')
     await expectWorks(page, 'Waiting')
     expect(uncaught).toEqual([])
@@ -98,7 +98,7 @@ describe('a save that fails', () => {
         })
       },
     })
-    await openDemo(page)
+    await lookAtDemo(page)
     await notice(page, /no room left|could not be read \(QuotaExceededError\)/)
     await expectWorks(page, 'No room')
     expect(uncaught).toEqual([])
@@ -139,7 +139,7 @@ describe('a database that does not open', () => {
 
   journey('whatever the reason: the copied trips are shown, and all works', async ({ browser, site }) => {
     const { context, page } = await visit(browser, site)
-    await openDemo(page)
+    await lookAtDemo(page)
     await rename(page, 'Years of work')
     await saved(page)
     await untilCopied(page, 'Years of work')
@@ -148,20 +148,20 @@ describe('a database that does not open', () => {
       const broken = await visit(browser, site, { context, fault })
       await notice(broken.page, says)
       await notice(broken.page, 'from the second copy')
-      expect(await title(broken.page), what).toBe('Years of work')
+      await expect.poll(() => title(broken.page), { message: what }).toBe('Years of work')
       await expectWorks(broken.page, 'Edited in memory')
       expect(broken.uncaught, what).toEqual([])
       await broken.page.close()
     }
     const healed = await visit(browser, site, { context })
-    expect(await title(healed.page)).toBe('Years of work')
+    await expect.poll(() => title(healed.page)).toBe('Years of work')
     await context.close()
   })
 
   journey('because a newer version made it: nothing in it is touched', async ({ browser, site }) => {
     const { context, page, uncaught } = await visit(browser, site, {
       before: async page => {
-        await page.goto(`${site.url}icon.svg`)
+        await page.goto(site.blankUrl)
         await page.evaluate(
           () =>
             new Promise<void>((resolve, reject) => {
@@ -178,7 +178,7 @@ describe('a database that does not open', () => {
       },
     })
     await notice(page, 'newer version of Pack Reckoner')
-    await openDemo(page)
+    await lookAtDemo(page)
     await expectWorks(page, 'Today')
     const kept = await page.evaluate(
       () =>
@@ -199,7 +199,7 @@ describe('a database that does not open', () => {
 describe('a database that is emptied', () => {
   journey('under the open app: everything is saved again', async ({ browser, site }) => {
     const { context, page, uncaught } = await visit(browser, site)
-    await openDemo(page)
+    await lookAtDemo(page)
     await rename(page, 'Cleared')
     await saved(page)
     await clear(site, page)
@@ -209,7 +209,7 @@ describe('a database that is emptied', () => {
     await saved(page)
     await page.reload()
     await untilDrawn(page)
-    expect(await title(page)).toBe('After it')
+    await expect.poll(() => title(page)).toBe('After it')
     expect(uncaught).toEqual([])
     await context.close()
   })
@@ -218,7 +218,7 @@ describe('a database that is emptied', () => {
     'while the app is closed: everything comes back from the second copy',
     async ({ browser, site }) => {
       const { context, page } = await visit(browser, site)
-      await openDemo(page)
+      await lookAtDemo(page)
       await rename(page, 'Years of work')
       await saved(page)
       await untilCopied(page, 'Years of work')
@@ -226,7 +226,7 @@ describe('a database that is emptied', () => {
       await clear(site, page)
       const again = await visit(browser, site, { context })
       await notice(again.page, 'back from the second copy')
-      expect(await title(again.page)).toBe('Years of work')
+      await expect.poll(() => title(again.page)).toBe('Years of work')
       await saved(again.page)
       expect(again.uncaught).toEqual([])
       await context.close()

@@ -3,7 +3,7 @@
 import { readFile } from 'node:fs/promises'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { expect } from 'vitest'
-import { at360, untilDrawn } from './harness'
+import { at360, newContext, openMore, rename, untilDrawn } from './harness'
 import type { Site } from './server'
 
 export interface Opened {
@@ -23,7 +23,7 @@ interface Visit {
 
 /** Opens the app in a page on which something is wrong from the start. */
 export async function visit(browser: Browser, site: Site, options: Visit = {}): Promise<Opened> {
-  const context = options.context ?? (await browser.newContext(at360()))
+  const context = options.context ?? (await newContext(browser, at360()))
   const page = await context.newPage()
   const uncaught: string[] = []
   page.on('pageerror', error => uncaught.push(error.message))
@@ -35,41 +35,21 @@ export async function visit(browser: Browser, site: Site, options: Visit = {}): 
   return { context, page, uncaught }
 }
 
-export const openDemo = async (page: Page) => {
-  await page.getByRole('button', { name: 'Look at a demo trip' }).click()
-  await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
-}
-
-export const go = (page: Page, place: string) =>
-  page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
-
-export const openMore = async (page: Page) => {
-  await page.getByRole('button', { name: 'More', exact: true }).click()
-  await page.getByRole('heading', { name: 'Keeping your trips' }).waitFor()
-}
-
-export const saved = (page: Page) => page.getByRole('status').getByText('Saved', { exact: true }).waitFor()
 export const notice = (page: Page, text: string | RegExp) =>
   page.locator('.app-notices').getByText(text).waitFor()
 export const title = (page: Page) => page.locator('.head-title h1').textContent()
 
-/** Gives the open trip a name by typing it. */
-export async function rename(page: Page, name: string) {
-  if ((await page.getByLabel('Name of the trip').count()) === 0) await go(page, 'Trip')
-  await page.getByLabel('Name of the trip').fill(name)
-}
-
 /** The edit is there, and can be had as a plan file, whatever the storage does. */
 export async function expectWorks(page: Page, name: string) {
   await rename(page, name)
-  expect(await title(page)).toBe(name)
+  await expect.poll(() => title(page)).toBe(name)
   await openMore(page)
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save this trip as a file' }).click(),
   ])
   expect(JSON.parse(await readFile(await download.path(), 'utf8')).name).toBe(name)
-  await page.getByRole('button', { name: 'Back' }).click()
+  await page.getByRole('button', { name: 'Back', exact: true }).click()
 }
 
 /** Waits until the second copy holds a trip of this name; a page that is hidden need not wait for its turn. */
@@ -95,5 +75,5 @@ export async function untilCopied(page: Page, name: string) {
       }
       return false
     }, name)
-  await expect.poll(() => copies().catch(() => false), { timeout: 15_000 }).toBe(true)
+  await expect.poll(() => copies().catch(() => false)).toBe(true)
 }

@@ -4,16 +4,8 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { figuresOn, openReasons } from './figures'
-import { at360, at1280, dark, journey } from './harness'
-import { enlarge, tooWide } from './sizes'
-
-const go = (page: Page, place: string) =>
-  page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
-
-async function openDemo(page: Page) {
-  await page.getByRole('button', { name: 'Look at a demo trip' }).click()
-  await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
-}
+import { at1280, go, journey } from './harness'
+import { tooWide, tooWideAtSmallest } from './sizes'
 
 /** Both panels of the first pack, open. */
 async function openBoth(page: Page) {
@@ -26,9 +18,8 @@ async function openBoth(page: Page) {
 describe('a rigid thing', () => {
   journey(
     'made a box goes into a pack with corners, and a box too wide is told at once',
-    async ({ open }) => {
-      const page = await open()
-      await openDemo(page)
+    async ({ openDemo }) => {
+      const page = await openDemo()
       await go(page, 'Gear')
       await page.getByText('Hard food box').first().click()
       await page.getByText('Containers, size, options').click()
@@ -51,9 +42,8 @@ describe('a rigid thing', () => {
 })
 
 describe('fit and placing of the demo', () => {
-  journey('give every figure its reason', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('give every figure its reason', async ({ openDemo }) => {
+    const page = await openDemo()
     await go(page, 'Packs')
     await openBoth(page)
     await openReasons(page)
@@ -63,27 +53,20 @@ describe('fit and placing of the demo', () => {
     expect(ours.map(({ figure, near, state }) => `${figure}, ${state}: ${near}`)).toEqual([])
   })
 
-  for (const [where, options] of [
-    ['on a phone by day', at360()],
-    ['on a phone in the dark', { ...at360(), ...dark }],
-    ['at a desk', at1280()],
-  ] as const)
-    journey(`keep the rules ${where}`, async ({ open }) => {
-      const page = await open(options)
-      await openDemo(page)
-      if (where !== 'at a desk') await go(page, 'Packs')
-      await openBoth(page)
-      await expectAccessible(page)
-      expect(await tooWide(page)).toBeLessThanOrEqual(0)
-    })
-
-  journey('fit 320 px with text twice as large', async ({ open }) => {
-    const page = await open({ ...at360(), viewport: { width: 320, height: 568 } })
-    await openDemo(page)
-    await enlarge(page)
+  journey('keep the rules on a phone', async ({ openDemo }) => {
+    const page = await openDemo()
     await go(page, 'Packs')
     await openBoth(page)
+    await expectAccessible(page)
+    expect(await tooWide(page)).toBeLessThanOrEqual(0)
     await openReasons(page)
+    expect(await tooWideAtSmallest(page)).toBeLessThanOrEqual(0)
+  })
+
+  journey('keep the rules at a desk', async ({ openDemo }) => {
+    const page = await openDemo(at1280())
+    await openBoth(page)
+    await expectAccessible(page)
     expect(await tooWide(page)).toBeLessThanOrEqual(0)
   })
 })

@@ -2,9 +2,8 @@
 
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
-import { expectAccessible } from './axe'
-import { at360, journey, LIGHTS, untilDrawn, untilStored } from './harness'
-import { enlarge, tooSmall, tooWide } from './sizes'
+import { go, journey, saved, untilDrawn } from './harness'
+import { expectKeepsRules } from './sizes'
 
 /** A metre of latitude, degrees: near enough for an invented way due north. */
 const METRE = 1 / 111_200
@@ -29,9 +28,6 @@ const file = (name: string, text: string) => ({
   buffer: Buffer.from(text),
 })
 
-const go = (page: Page, place: string) =>
-  page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
-
 const names = (page: Page) => page.locator('.stops .name').allTextContents()
 
 async function chooseFile(page: Page, name: string, text: string) {
@@ -50,57 +46,45 @@ async function importWalk(page: Page) {
   return panel
 }
 
-/** Waits until nothing is under way that was asked for before the service worker took over this first page. */
-async function untilQuiet(page: Page) {
-  let last = -1
-  const settled = async () => {
-    const before = last
-    last = await page.evaluate(() => performance.getEntriesByType('resource').length)
-    return last === before
-  }
-  await expect.poll(settled, { interval: 700, timeout: 15_000 }).toBe(true)
-}
-
 describe('a track file', () => {
-  journey('becomes the stops and the terrain of a trip, with the server gone', async ({ open, site }) => {
-    const page = await open()
-    await untilStored(page)
-    await untilQuiet(page)
-    await site.stop()
-    await page.getByRole('button', { name: 'Plan a trip' }).click()
-    const panel = await importWalk(page)
-    await panel.getByRole('button', { name: 'Use these stops' }).click()
-    await page.getByRole('heading', { name: 'Stops', exact: true }).waitFor()
-    expect(await names(page)).toEqual(['Start', 'Sheep gate', 'Larch Well', 'End'])
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Stops')
+  journey(
+    'becomes the stops and the terrain of a trip, with the server gone',
+    async ({ openStored, site }) => {
+      const page = await openStored()
+      await site.stop()
+      await page.getByRole('button', { name: 'Plan a trip' }).click()
+      const panel = await importWalk(page)
+      await panel.getByRole('button', { name: 'Use these stops' }).click()
+      await page.getByRole('heading', { name: 'Stops', exact: true }).waitFor()
+      expect(await names(page)).toEqual(['Start', 'Sheep gate', 'Larch Well', 'End'])
+      expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Stops')
 
-    await go(page, 'Need')
-    const line = page.locator('.load-line')
-    await line.locator('.terrain .ridge').waitFor()
-    expect(await line.getByRole('img').getAttribute('aria-label')).toMatch(
-      /terrain, from 600\sm to 1000\sm\.$/,
-    )
-    await line.getByText('The same as a table').click()
-    await line.getByRole('columnheader', { name: 'Elevation' }).waitFor()
+      await go(page, 'Need')
+      const line = page.locator('.load-line')
+      await line.locator('.terrain .ridge').waitFor()
+      expect(await line.getByRole('img').getAttribute('aria-label')).toMatch(
+        /terrain, from 600\sm to 1000\sm\.$/,
+      )
+      await line.getByText('The same as a table').click()
+      await line.getByRole('columnheader', { name: 'Elevation' }).waitFor()
 
-    // It is kept: a reload without a network draws it again.
-    await page.getByRole('status').getByText('Saved', { exact: true }).waitFor()
-    await page.reload()
-    await untilDrawn(page)
-    await page.locator('.terrain .ridge').waitFor()
+      // It is kept: a reload without a network draws it again.
+      await saved(page)
+      await page.reload()
+      await untilDrawn(page)
+      await page.locator('.terrain .ridge').waitFor()
 
-    await go(page, 'Trip')
-    await page.getByRole('button', { name: /^Undo/ }).click()
-    await page.getByRole('button', { name: 'Make the stops' }).waitFor()
-    await go(page, 'Need')
-    await page.getByText('The stops have changed since the track was read').waitFor()
-    expect(await page.locator('.terrain').count()).toBe(0)
-  })
+      await go(page, 'Trip')
+      await page.getByRole('button', { name: /^Undo/ }).click()
+      await page.getByRole('button', { name: 'Make the stops' }).waitFor()
+      await go(page, 'Need')
+      await page.getByText('The stops have changed since the track was read').waitFor()
+      expect(await page.locator('.terrain').count()).toBe(0)
+    },
+  )
 
-  journey('with a document type is refused in words, and nothing has changed', async ({ open }) => {
-    const page = await open()
-    await page.getByRole('button', { name: 'Look at a demo trip' }).click()
-    await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
+  journey('with a document type is refused in words, and nothing has changed', async ({ openDemo }) => {
+    const page = await openDemo()
     await go(page, 'Trip')
     await expect.poll(async () => (await names(page)).length).toBeGreaterThan(2)
     const before = await names(page)
@@ -119,37 +103,17 @@ describe('a track file', () => {
 })
 
 describe('what the route decides', () => {
-  for (const [light, options] of LIGHTS) {
-    journey(`keeps the rules of the house ${light}`, async ({ open }) => {
-      const page = await open(options)
-      await page.getByRole('button', { name: 'Plan a trip' }).click()
-      const panel = await importWalk(page)
-      await expectAccessible(page)
-      expect(await tooWide(page)).toBeLessThanOrEqual(0)
-      expect(await tooSmall(page, '.gpx')).toEqual([])
-      await panel.getByRole('button', { name: 'Use these stops' }).click()
-      await page.getByRole('heading', { name: 'Stops', exact: true }).waitFor()
-      await go(page, 'Need')
-      await page.getByText('Between sources').click()
-      await page.locator('.stretch').getByText('With water at').waitFor()
-      await page.locator('.terrain .ridge').waitFor()
-      await expectAccessible(page)
-      expect(await tooWide(page)).toBeLessThanOrEqual(0)
-      expect(await tooSmall(page, '.stretches')).toEqual([])
-    })
-  }
-
-  journey('fits 320 px with text twice as large', async ({ open }) => {
-    const page = await open({ ...at360(), viewport: { width: 320, height: 568 } })
+  journey('keeps the rules of the house', async ({ open }) => {
+    const page = await open()
     await page.getByRole('button', { name: 'Plan a trip' }).click()
-    await enlarge(page)
     const panel = await importWalk(page)
-    expect(await tooWide(page), 'the panel').toBeLessThanOrEqual(0)
+    await expectKeepsRules(page, { state: 'the panel', touchedWithin: '.gpx' })
     await panel.getByRole('button', { name: 'Use these stops' }).click()
     await page.getByRole('heading', { name: 'Stops', exact: true }).waitFor()
     await go(page, 'Need')
     await page.getByText('Between sources').click()
+    await page.locator('.stretch').getByText('With water at').waitFor()
     await page.locator('.terrain .ridge').waitFor()
-    expect(await tooWide(page), 'the need').toBeLessThanOrEqual(0)
+    await expectKeepsRules(page, { state: 'the need', touchedWithin: '.stretches' })
   })
 })

@@ -11,14 +11,15 @@ import {
   type LaunchOptions,
   type Page,
 } from 'playwright-core'
-import { expect, test } from 'vitest'
+import { expect, inject, test } from 'vitest'
 import { chromiumFlags, chromiumPath } from '../tools/chromium.mjs'
+import { storeRecords } from './database'
 import { type Site, serve } from './server'
 import { type Troubles, watch } from './watch'
 
 export const built = join(import.meta.dirname, '..', '..', '.dist')
 
-/** A journey that waits longer than this for anything has failed; on a busy machine most take a tenth of it. */
+/** As long as a journey waits for anything: for what it polls (`expect.poll` in vite.config.ts) and for the browser. */
 const PATIENCE_MS = 15_000
 
 /** A small phone, held in one hand. */
@@ -32,14 +33,11 @@ export const at360 = (): BrowserContextOptions => ({
 /** A desk. */
 export const at1280 = (): BrowserContextOptions => ({ viewport: { width: 1280, height: 800 } })
 
+/** The smallest window that is looked after. */
+export const at320 = (): BrowserContextOptions => ({ ...at360(), viewport: { width: 320, height: 568 } })
+
 /** Spread into the options: `open({ ...at360(), ...dark })`. */
 export const dark: BrowserContextOptions = { colorScheme: 'dark' }
-
-/** The small phone in both lights: what a journey that looks at rules is called and opened with. */
-export const LIGHTS = [
-  ['by day', at360()],
-  ['in the dark', { ...at360(), ...dark }],
-] as const
 
 /** Opens the app on a fresh profile (a small phone unless told otherwise) and waits until it has drawn itself. */
 export type Open = (options?: BrowserContextOptions) => Promise<Page>
@@ -48,7 +46,13 @@ interface Fixtures {
   browser: Browser
   site: Site
   troubles: Map<Page, Troubles>
+  contexts: BrowserContext[]
+  /** An empty app, without its service worker: nothing is fetched beside what the journey looks at. */
   open: Open
+  /** As `open`, with the demo trip stored, so that its need is the first picture. */
+  openDemo: Open
+  /** An empty app, once its service worker has stored all of it: for what works without a network. */
+  openStored: Open
   openOnDisk: Open
 }
 
@@ -60,7 +64,7 @@ export const journey = test.extend<Fixtures>({
       await use(browser)
       await browser.close()
     },
-    { scope: 'file' },
+    { scope: 'worker' },
   ],
 
   // biome-ignore lint/correctness/noEmptyPattern: as above
@@ -77,24 +81,55 @@ export const journey = test.extend<Fixtures>({
     expect([...troubles.values()].flatMap(each => each.list)).toEqual([])
   },
 
-  open: async ({ browser, site, troubles }, use) => {
+  /** Those of this journey, closed at its end. */
+  // biome-ignore lint/correctness/noEmptyPattern: as above
+  contexts: async ({}, use) => {
     const contexts: BrowserContext[] = []
-    await use(async (options = at360()) => {
-      const context = await browser.newContext(options)
-      contexts.push(context)
-      return visit(await context.newPage(), site, troubles)
-    })
+    await use(contexts)
     for (const context of contexts) await context.close()
   },
 
-  /** As `open`, on a profile that is a folder on disk: what only a lasting profile allows, such as installing. */
+  open: async ({ browser, site, troubles, contexts }, use) => {
+    await use(async (options = at360()) => {
+      const context = await newContext(browser, options)
+      contexts.push(context)
+      return visit(await context.newPage(), site, troubles)
+    })
+  },
+
+  openDemo: async ({ browser, site, troubles, contexts }, use) => {
+    await use(async (options = at360()) => {
+      const context = await newContext(browser, options)
+      contexts.push(context)
+      const page = await context.newPage()
+      await page.goto(site.blankUrl)
+      await storeRecords(page, inject('demoRecords'))
+      await visit(page, site, troubles)
+      await untilDemo(page)
+      return page
+    })
+  },
+
+  openStored: async ({ browser, site, troubles, contexts }, use) => {
+    await use(async (options = at360()) => {
+      const context = await browser.newContext(options)
+      contexts.push(context)
+      const page = await visit(await context.newPage(), site, troubles)
+      await untilStored(page)
+      return page
+    })
+  },
+
+  /** As `openStored`, on a profile that is a folder on disk: what only a lasting profile allows, such as installing. */
   openOnDisk: async ({ site, troubles }, use) => {
     const opened: { context: BrowserContext; folder: string }[] = []
     await use(async (options = at360()) => {
       const folder = await mkdtemp(join(tmpdir(), 'profile-'))
       const context = await chromium.launchPersistentContext(folder, { ...launching(), ...options })
       opened.push({ context, folder })
-      return visit(context.pages()[0] ?? (await context.newPage()), site, troubles)
+      const page = await visit(context.pages()[0] ?? (await context.newPage()), site, troubles)
+      await untilStored(page)
+      return page
     })
     for (const { context, folder } of opened) {
       await context.close()
@@ -102,6 +137,13 @@ export const journey = test.extend<Fixtures>({
     }
   },
 })
+
+/** A fresh profile of a browser that has no service workers. */
+export async function newContext(browser: Browser, options: BrowserContextOptions): Promise<BrowserContext> {
+  const context = await browser.newContext(options)
+  await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, 'serviceWorker'))
+  return context
+}
 
 function launching(): LaunchOptions {
   return { executablePath: chromiumPath(), args: chromiumFlags }
@@ -120,10 +162,55 @@ export async function untilDrawn(page: Page): Promise<void> {
   await page.locator('#app > *:visible').first().waitFor()
 }
 
+const untilDemo = (page: Page) => page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
+
+/** From the first page of an empty app to the need of the demo trip. */
+export async function lookAtDemo(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Look at a demo trip' }).click()
+  await untilDemo(page)
+}
+
+export type Place = 'Trip' | 'Gear' | 'Need' | 'Packs'
+
+const placeTab = (page: Page, place: Place) =>
+  page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place, exact: true })
+
+/** Goes to one of the four places of an open trip on a phone, and waits until it is there. */
+export async function go(page: Page, place: Place): Promise<void> {
+  await placeTab(page, place).click()
+  await page.getByRole('heading', { name: place, level: 2, exact: true }).waitFor()
+}
+
+/** Gives the open trip a name by typing it; at a desk its field is in view, on a phone it may lie at another place. */
+export async function rename(page: Page, name: string): Promise<void> {
+  const field = page.getByLabel('Name of the trip')
+  const tab = placeTab(page, 'Trip')
+  await field.or(tab).first().waitFor()
+  if (!(await field.isVisible()) && (await tab.isVisible())) await go(page, 'Trip')
+  await field.fill(name)
+}
+
+/** Opens what lies behind the four places. */
+export async function openMore(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'More', exact: true }).click()
+  await page.getByRole('heading', { name: 'Trips and settings' }).waitFor()
+}
+
+/** Waits until every edit is called saved. */
+export const saved = (page: Page): Promise<void> =>
+  page.getByRole('status').getByText('Saved', { exact: true }).waitFor()
+
+/** Waits until nothing on the page is still on its way: parts fetched, files read, what is reckoned after the picture. */
+export const untilQuiet = (page: Page) =>
+  page.waitForFunction(
+    () =>
+      !/Working it out…|Opening…|Reading…|Reckoning .* more dry camp/.test(document.body.textContent ?? ''),
+  )
+
 /** Waits until the service worker has stored the whole app and serves this page: no network is needed from here on. */
-export async function untilStored(page: Page): Promise<void> {
+async function untilStored(page: Page): Promise<void> {
   const state = () => page.evaluate(() => navigator.serviceWorker.controller?.state)
-  await expect.poll(state, { timeout: PATIENCE_MS }).toBe('activated')
+  await expect.poll(state).toBe('activated')
 }
 
 /** Asks the browser to look for a new release now, as it does by itself on a visit. */
@@ -131,7 +218,7 @@ export async function lookForUpdate(page: Page): Promise<void> {
   await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update())
   const waiting = () =>
     page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting?.state)
-  await expect.poll(waiting, { timeout: PATIENCE_MS }).toBe('installed')
+  await expect.poll(waiting).toBe('installed')
 }
 
 /** Reloads and returns what did not come from the service worker: nothing, when the app is offline-ready. */

@@ -6,8 +6,8 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { headers } from '../../vite.config'
-import { openDemo, openMore, saved, visit } from './faults'
-import { at1280, built, journey, untilDrawn, untilStored } from './harness'
+import { visit } from './faults'
+import { at1280, built, go, journey, lookAtDemo, openMore, saved, untilDrawn } from './harness'
 import { tooWide } from './sizes'
 
 /** Its names are markup that would set `polluted`, or would fetch something from elsewhere. */
@@ -46,14 +46,12 @@ function watchElsewhere(page: Page, origin: string): string[] {
   return elsewhere
 }
 
-const go = (page: Page, place: string) =>
-  page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place, exact: true }).click()
+const PLACES = ['Trip', 'Gear', 'Need', 'Packs'] as const
 
 /** Opens each place, and the first entries in it, and looks. */
 async function lookEverywhere(page: Page) {
-  for (const place of ['Trip', 'Gear', 'Need', 'Packs']) {
+  for (const place of PLACES) {
     await go(page, place)
-    await page.getByRole('heading', { name: place, level: 2 }).waitFor()
     for (const row of (await page.locator('.row > .summary[aria-expanded="false"]').all()).slice(0, 2))
       await row.click()
     expect(await foundIn(page), place).toEqual(NOTHING)
@@ -84,10 +82,9 @@ describe('a plan whose names are markup', () => {
     expect(elsewhere).toEqual([])
   })
 
-  journey('is only text when it came by file, and so are a track and a list', async ({ open, site }) => {
-    const page = await open()
+  journey('is only text when it came by file, and so are a track and a list', async ({ openDemo, site }) => {
+    const page = await openDemo()
     const elsewhere = watchElsewhere(page, new URL(site.url).origin)
-    await openDemo(page)
     await openMore(page)
     const file = (name: string, buffer: Buffer) => ({ name, mimeType: 'application/json', buffer })
     const names = await readFile(hostile('plan/markup-in-names.txt'))
@@ -122,9 +119,8 @@ describe('a plan whose names are markup', () => {
 })
 
 describe('a plan whose names are 200 letters without a space', () => {
-  journey('fits the phone at every place', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('fits the phone at every place', async ({ openDemo }) => {
+    const page = await openDemo()
     await openMore(page)
     const long = JSON.stringify(demo, (key, value) =>
       typeof value === 'string' && ['name', 'group', 'fabric'].includes(key) ? 'm'.repeat(200) : value,
@@ -137,9 +133,8 @@ describe('a plan whose names are 200 letters without a space', () => {
     await page.locator('.trips .name').getByText('mmmm').waitFor()
     expect(await tooWide(page), 'More').toBeLessThanOrEqual(0)
     await page.getByRole('button', { name: 'Back', exact: true }).click()
-    for (const place of ['Trip', 'Gear', 'Need', 'Packs']) {
+    for (const place of PLACES) {
       await go(page, place)
-      await page.getByRole('heading', { name: place, level: 2 }).waitFor()
       const row = page.locator('.row > .summary[aria-expanded="false"]').first()
       if (await row.count()) await row.click()
       expect(await tooWide(page), place).toBeLessThanOrEqual(0)
@@ -194,16 +189,15 @@ describe('the policy of the built page', () => {
 describe('once it is stored', () => {
   journey(
     'a whole journey asks nobody for anything, but the host for a newer version',
-    async ({ open, site }) => {
-      const page = await open(at1280())
+    async ({ openStored, site }) => {
+      const page = await openStored(at1280())
       const elsewhere = watchElsewhere(page, new URL(site.url).origin)
-      await untilStored(page)
       await page.reload()
       await untilDrawn(page)
       const before = site.asked.length
 
-      await openDemo(page)
-      await page.getByRole('button', { name: 'More', exact: true }).click()
+      await lookAtDemo(page)
+      await openMore(page)
       await page.context().grantPermissions(['clipboard-read', 'clipboard-write'])
       await page.getByRole('button', { name: 'Copy link' }).click()
       await page.getByText(/The link is copied/).waitFor()

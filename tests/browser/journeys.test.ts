@@ -7,17 +7,7 @@ import demo from '../../data/demo-plan.json'
 import { parsePlan, parsePlanText } from '../../src/plan'
 import { reckon } from '../../src/reckon'
 import { shownIn } from '../../src/report'
-import { journey, reloadFromStore, untilDrawn, untilStored } from './harness'
-
-const go = (page: Page, place: string) =>
-  page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
-
-async function openDemo(page: Page) {
-  await page.getByRole('button', { name: 'Look at a demo trip' }).click()
-  await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
-}
-
-const saved = (page: Page) => page.getByRole('status').getByText('Saved', { exact: true }).waitFor()
+import { go, journey, lookAtDemo, openMore, type Place, reloadFromStore, saved, untilDrawn } from './harness'
 
 async function addItem(page: Page, fields: Record<string, string>) {
   await page.getByRole('button', { name: 'Add an item' }).click()
@@ -56,7 +46,7 @@ describe('from nothing to a verdict', () => {
 
   journey('the demo shows what the engine reckons', async ({ open }) => {
     const page = await open()
-    await openDemo(page)
+    await lookAtDemo(page)
     const parsed = parsePlan(demo)
     if (!parsed.ok) throw new Error('the demo plan is refused')
     const reckoned = reckon(parsed.plan)
@@ -70,9 +60,8 @@ describe('from nothing to a verdict', () => {
     await expect.poll(() => page.getByText(/Does not$/).count()).toBe(failing)
   })
 
-  journey('typing in one place moves the answer in view', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('typing in one place moves the answer in view', async ({ openDemo }) => {
+    const page = await openDemo()
     await go(page, 'Gear')
     const ticker = page.getByRole('button', { name: /open the need/ })
     const before = await ticker.textContent()
@@ -85,9 +74,8 @@ describe('from nothing to a verdict', () => {
 describe('nothing typed is lost', () => {
   journey(
     'text that is no number stays, says how to mend it, and the need goes on without it',
-    async ({ open }) => {
-      const page = await open()
-      await openDemo(page)
+    async ({ openDemo }) => {
+      const page = await openDemo()
       await go(page, 'Gear')
       await page.getByRole('button', { name: /^Ridge tarp/ }).click()
       const mass = page.getByLabel('Mass, each')
@@ -109,9 +97,8 @@ describe('nothing typed is lost', () => {
     },
   )
 
-  journey('a reload comes back to the same entry on the same screen', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('a reload comes back to the same entry on the same screen', async ({ openDemo }) => {
+    const page = await openDemo()
     await go(page, 'Trip')
     await page.getByRole('button', { name: /Goat Well/ }).click()
     await page.getByLabel('Distance (km)').fill('8,25')
@@ -121,9 +108,8 @@ describe('nothing typed is lost', () => {
     expect(await page.getByLabel('Distance (km)').inputValue()).toBe('8.25')
   })
 
-  journey('what is deleted comes back, also after a reload', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('what is deleted comes back, also after a reload', async ({ openDemo }) => {
+    const page = await openDemo()
     await go(page, 'Gear')
     await page.getByRole('button', { name: /^Field glasses/ }).click()
     await page.getByRole('button', { name: 'Delete Field glasses' }).click()
@@ -135,9 +121,8 @@ describe('nothing typed is lost', () => {
     await page.getByRole('button', { name: /^Field glasses/ }).waitFor()
   })
 
-  journey('entries move, double and go by buttons alone', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('entries move, double and go by buttons alone', async ({ openDemo }) => {
+    const page = await openDemo()
     await go(page, 'Trip')
     const names = () => page.locator('.stops .name').allTextContents()
     await page.getByRole('button', { name: /Goat Well/ }).click()
@@ -151,14 +136,13 @@ describe('nothing typed is lost', () => {
 })
 
 describe('several trips', () => {
-  journey('lie side by side, and one deleted can be had back', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
-    await page.getByRole('button', { name: 'More', exact: true }).click()
+  journey('lie side by side, and one deleted can be had back', async ({ openDemo }) => {
+    const page = await openDemo()
+    await openMore(page)
     await page.getByRole('button', { name: 'New trip' }).click()
     await page.getByLabel('Name of the trip').fill('Round the lake')
     await saved(page)
-    await page.getByRole('button', { name: 'More', exact: true }).click()
+    await openMore(page)
     await page.getByRole('button', { name: /^Salt Ridge/ }).waitFor()
     await page.getByRole('button', { name: 'Delete trip Round the lake' }).click()
     expect(await page.getByRole('button', { name: /^Round the lake/ }).count()).toBe(0)
@@ -168,10 +152,9 @@ describe('several trips', () => {
 
   journey(
     'a plan file goes out and comes in as another trip; a bad one changes nothing',
-    async ({ open }) => {
-      const page = await open()
-      await openDemo(page)
-      await page.getByRole('button', { name: 'More', exact: true }).click()
+    async ({ openDemo }) => {
+      const page = await openDemo()
+      await openMore(page)
       const [download] = await Promise.all([
         page.waitForEvent('download'),
         page.getByRole('button', { name: 'Save this trip as a file' }).click(),
@@ -198,42 +181,35 @@ describe('several trips', () => {
 })
 
 describe('units', () => {
-  journey('change what is shown and never what is stored', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
-    await page.getByRole('button', { name: 'More', exact: true }).click()
+  journey('change what is shown and never what is stored', async ({ openDemo }) => {
+    const page = await openDemo()
+    await openMore(page)
     await choose(page, 'US customary')
-    await page.getByRole('button', { name: 'Back' }).click()
+    await page.getByRole('button', { name: 'Back', exact: true }).click()
     await page.getByRole('button', { name: /Cistern Terrace/ }).click()
     await page.getByText('7.8 mi').first().waitFor()
     await page.getByLabel('Distance (mi)').focus()
     await page.getByLabel('Climb (ft)').focus()
-    await page.getByRole('button', { name: 'More', exact: true }).click()
+    await openMore(page)
     await choose(page, 'Metric')
-    await page.getByRole('button', { name: 'Back' }).click()
+    await page.getByRole('button', { name: 'Back', exact: true }).click()
     await page.getByRole('button', { name: /Cistern Terrace/ }).click()
     expect(await page.getByLabel('Distance (km)').inputValue()).toBe('12.5')
   })
 })
 
 describe('on the trail', () => {
-  journey('every screen opens with the server gone', async ({ open, site }) => {
-    const page = await open()
-    await untilStored(page)
+  journey('every screen opens with the server gone', async ({ openStored, site }) => {
+    const page = await openStored()
     await site.stop()
     expect(await reloadFromStore(page)).toEqual([])
-    await openDemo(page)
-    for (const place of ['Trip', 'Gear', 'Need', 'Packs']) {
-      await go(page, place)
-      await page.getByRole('heading', { name: place, level: 2 }).waitFor()
-    }
-    await page.getByRole('button', { name: 'More', exact: true }).click()
-    await page.getByRole('heading', { name: 'Trips and settings' }).waitFor()
+    await lookAtDemo(page)
+    for (const place of ['Trip', 'Gear', 'Need', 'Packs'] satisfies Place[]) await go(page, place)
+    await openMore(page)
   })
 
-  journey('the load line is read out moment by moment with the keyboard', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('the load line is read out moment by moment with the keyboard', async ({ openDemo }) => {
+    const page = await openDemo()
     const slider = page.getByRole('slider')
     await slider.focus()
     const before = await slider.getAttribute('aria-valuetext')

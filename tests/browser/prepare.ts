@@ -1,16 +1,46 @@
-// Before the journeys: a Chromium, and a build no older than what it is made of.
+// Before the journeys: a Chromium, a build no older than what it is made of, and what the app stores for its demo trip.
 import { execFileSync } from 'node:child_process'
 import { existsSync, readdirSync, statSync } from 'node:fs'
 import { join } from 'node:path'
+import { entries } from 'idb-keyval'
+import type { TestProject } from 'vitest/node'
+import demo from '../../data/demo-plan.json'
+import { fromPlanDocument, parsePlan } from '../../src/plan'
+import { newDevice, startTab } from '../store/tab'
 import { chromiumPath } from '../tools/chromium.mjs'
+import type { Records } from './database'
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    demoRecords: Records
+  }
+}
 
 const root = join(import.meta.dirname, '..', '..')
 // The files at the top are among what a build is made of: the configuration and the locked packages.
 const atTop = readdirSync(root, { withFileTypes: true }).filter(entry => entry.isFile())
 const madeOf = ['src', 'public', 'data', ...atTop.map(entry => entry.name)]
 
-export default function prepare(): void {
+export default async function prepare({ provide }: TestProject): Promise<void> {
   process.env.CHROME_PATH = chromiumPath()
+  build()
+  provide('demoRecords', await demoRecords())
+}
+
+/** The records of an app whose demo trip is open at its need, written by its own store. */
+async function demoRecords(): Promise<Records> {
+  const parsed = parsePlan(demo)
+  if (!parsed.ok) throw new Error('the demo plan is refused')
+  let at = Date.now()
+  const tab = await startTab(newDevice(), { now: () => ++at })
+  tab.actions.createTrip(fromPlanDocument(parsed.document, tab.newId), { demo: true })
+  tab.actions.setPlace({ screen: 'need', detail: null, scrollY: 0 })
+  await tab.flush()
+  tab.close()
+  return entries<string, unknown>(tab.use)
+}
+
+function build(): void {
   const page = join(root, '.dist', 'index.html')
   if (existsSync(page) && changedAt(page) >= Math.max(...madeOf.map(part => changedAt(join(root, part)))))
     return

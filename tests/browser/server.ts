@@ -19,8 +19,13 @@ const types: Record<string, string> = {
 /** Below the root on purpose: the app must work from any folder of a host. */
 const under = '/packs/'
 
+/** A page beside the app that asks for nothing, not even an icon. */
+const blank = { path: '/blank.html', body: Buffer.from('<!doctype html><link rel="icon" href="data:,">') }
+
 export interface Site {
   url: string
+  /** A page of the same origin that runs nothing: for what is done to its storage before the app. */
+  blankUrl: string
   /** Paths asked for since the start, oldest first. */
   asked: string[]
   /** Cuts every connection and stops listening: the network is gone. */
@@ -43,10 +48,13 @@ export async function serve(folder: string): Promise<Site> {
       asked.push(pathname)
       const path = pathname.startsWith(under) ? normalize(`/${pathname.slice(under.length)}`) : null
       const file = path === null ? null : path.endsWith('/') ? `${path}index.html` : path
-      const body = file === null ? null : await contents(join(current, decodeURIComponent(file)))
+      const body =
+        pathname === blank.path
+          ? blank.body
+          : file && (await contents(join(current, decodeURIComponent(file))))
       response.writeHead(body ? 200 : 404, {
         ...headers,
-        'Content-Type': types[extname(file ?? '')] ?? 'text/plain',
+        'Content-Type': types[extname(file ?? pathname)] ?? 'text/plain',
       })
       response.end(body ?? 'no such file')
     })
@@ -71,7 +79,8 @@ export async function serve(folder: string): Promise<Site> {
   }
 
   await start()
-  return { url: `http://127.0.0.1:${port}${under}`, asked, start, stop, deploy }
+  const host = `http://127.0.0.1:${port}`
+  return { url: `${host}${under}`, blankUrl: `${host}${blank.path}`, asked, start, stop, deploy }
 }
 
 async function contents(path: string): Promise<Buffer | null> {

@@ -4,17 +4,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { expectAccessible } from './axe'
-import { at360, at1280, dark, journey, untilDrawn, untilStored } from './harness'
-
-async function openDemo(page: Page) {
-  await page.getByRole('button', { name: 'Look at a demo trip' }).click()
-  await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
-}
-
-async function openMore(page: Page) {
-  await page.getByRole('button', { name: 'More', exact: true }).click()
-  await page.getByRole('button', { name: 'Copy link' }).waitFor()
-}
+import { at360, at1280, dark, journey, lookAtDemo, openMore, untilDrawn } from './harness'
 
 async function copiedLink(page: Page): Promise<string> {
   await page.context().grantPermissions(['clipboard-read', 'clipboard-write'])
@@ -51,14 +41,13 @@ const offered = (page: Page) => page.getByRole('heading', { name: 'Someone’s p
 describe('a shared link', () => {
   journey(
     'is previewed, kept as a trip of its own without a network, and never overwrites',
-    async ({ open, site }) => {
-      const page = await open()
-      await openDemo(page)
+    async ({ openStored, site }) => {
+      const page = await openStored()
+      await lookAtDemo(page)
       await openMore(page)
       const link = await copiedLink(page)
       expect(link.startsWith(`${site.url}#plan=1.`)).toBe(true)
 
-      await untilStored(page)
       await site.stop()
       await page.evaluate(hash => {
         location.hash = hash
@@ -86,9 +75,8 @@ describe('a shared link', () => {
 
   journey(
     'opened on a fresh device leaves the address and is nowhere until it is kept',
-    async ({ open, site }) => {
-      const sender = await open()
-      await openDemo(sender)
+    async ({ open, openDemo, site }) => {
+      const sender = await openDemo()
       await openMore(sender)
       const link = await copiedLink(sender)
 
@@ -110,9 +98,8 @@ describe('a shared link', () => {
 
   journey(
     'that is damaged or hostile opens nothing and says why, in the browser’s own unpacker too',
-    async ({ open, site }) => {
-      const page = await open()
-      await openDemo(page)
+    async ({ openDemo, site }) => {
+      const page = await openDemo()
       await openMore(page)
       const hash = new URL(await copiedLink(page)).hash
       const bomb = await page.evaluate(async () => {
@@ -140,12 +127,11 @@ describe('a shared link', () => {
     },
   )
 
-  journey('can be copied by hand where the browser does not let a page copy', async ({ open }) => {
-    const page = await open()
+  journey('can be copied by hand where the browser does not let a page copy', async ({ openDemo }) => {
+    const page = await openDemo()
     await page.evaluate(() => {
       navigator.clipboard.writeText = () => Promise.reject(new DOMException('no leave', 'NotAllowedError'))
     })
-    await openDemo(page)
     await openMore(page)
     await page.getByLabel('Leave out body mass, height, age and sex').uncheck()
     await page.getByText(/The link tells of you: 71\.0\skg, 174\scm, 38 years/).waitFor()
@@ -159,9 +145,8 @@ describe('a shared link', () => {
 describe('a code', () => {
   journey(
     'is black on white with a quiet zone in the dark too; a plan too large for one says so',
-    async ({ open }) => {
-      const page = await open({ ...at360(), ...dark })
-      await openDemo(page)
+    async ({ openDemo }) => {
+      const page = await openDemo({ ...at360(), ...dark })
       await openMore(page)
       await page.getByRole('button', { name: 'Show as a code' }).click()
       await page.getByText(/too large for a code.*1,200/).waitFor()

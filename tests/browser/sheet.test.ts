@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { expectAccessible } from './axe'
-import { at360, at1280, dark, journey } from './harness'
+import { at360, at1280, dark, journey, openMore } from './harness'
 import { tooWide } from './sizes'
 
 const PAPERS = ['A4', 'Letter'] as const
@@ -33,8 +33,7 @@ const gearOf = (count: number) => [
 ]
 
 async function openSheet(page: Page, items = demo.gear.length) {
-  await page.getByRole('button', { name: 'Look at a demo trip' }).click()
-  await page.getByRole('button', { name: 'More', exact: true }).click()
+  await openMore(page)
   if (items !== demo.gear.length) {
     await page.getByLabel('Open a plan file').setInputFiles({
       name: 'plan.json',
@@ -58,17 +57,17 @@ describe('a printed sheet', () => {
     ['a phone', at360()],
     ['a desk in the dark', { ...at1280(), ...dark }],
   ] as const)
-    journey(`is one page of A4 or Letter for the demo trip, from ${device}`, async ({ open }) => {
-      const page = await open(options)
+    journey(`is one page of A4 or Letter for the demo trip, from ${device}`, async ({ openDemo }) => {
+      const page = await openDemo(options)
       await openSheet(page)
       for (const paper of PAPERS) expect(await pagesOf(page, paper), paper).toBe(1)
     })
 
-  journey('is one page for 40 items, and goes on with repeated heads for more', async ({ open }) => {
-    const page = await open(at1280())
+  journey('is one page for 40 items, and goes on with repeated heads for more', async ({ openDemo }) => {
+    const page = await openDemo(at1280())
     await openSheet(page, 40)
     for (const paper of PAPERS) expect(await pagesOf(page, paper), paper).toBe(1)
-    await page.getByRole('button', { name: 'Back' }).click()
+    await page.getByRole('button', { name: 'Back', exact: true }).click()
     await page.getByLabel('Open a plan file').setInputFiles({
       name: 'plan.json',
       mimeType: 'application/json',
@@ -85,8 +84,8 @@ describe('a printed sheet', () => {
     expect(new Set(heads)).toEqual(new Set(['table-header-group']))
   })
 
-  journey('holds nothing of the app, and only black, white and grey', async ({ open }) => {
-    const page = await open({ ...at1280(), ...dark })
+  journey('holds nothing of the app, and only black, white and grey', async ({ openDemo }) => {
+    const page = await openDemo({ ...at1280(), ...dark })
     await openSheet(page)
     await page.emulateMedia({ media: 'print' })
     expect(await page.getByRole('button').filter({ visible: true }).count()).toBe(0)
@@ -109,8 +108,8 @@ describe('a printed sheet', () => {
     expect(coloured).toEqual([])
   })
 
-  journey('is shown on a phone without running out of it', async ({ open }) => {
-    const page = await open(at360())
+  journey('is shown on a phone without running out of it', async ({ openDemo }) => {
+    const page = await openDemo(at360())
     await openSheet(page)
     expect(await tooWide(page)).toBeLessThanOrEqual(0)
     await expectAccessible(page)

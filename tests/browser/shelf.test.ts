@@ -5,29 +5,20 @@
 import type { Locator, Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
-import { at360, at1280, journey, LIGHTS, untilDrawn } from './harness'
-import { enlarge, tooSmall, tooWide } from './sizes'
+import { at1280, go, journey, type Open, openMore, saved, untilDrawn, untilQuiet } from './harness'
+import { expectKeepsRules, tooSmall, tooWide } from './sizes'
 
-const go = (page: Page, place: string) =>
-  page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true }).click()
 
-async function openDemo(page: Page) {
-  await press(page, 'Look at a demo trip')
-  await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
-}
-
 /** The demo's gear on the shelf, and the shelf open. */
-async function shelved(page: Page) {
-  await openDemo(page)
+async function shelved(openDemo: Open): Promise<Page> {
+  const page = await openDemo()
   await go(page, 'Gear')
   await press(page, 'Put all on the shelf')
   await press(page, 'Open the shelf')
   await page.getByRole('heading', { name: 'Shelf', level: 2 }).waitFor()
+  return page
 }
-
-/** On a busy machine a picture may take its time. */
-const soon = <T>(read: () => T) => expect.poll(read, { timeout: 15_000 })
 
 const names = (page: Page) => page.locator('.rows .row .name').allTextContents()
 const nameAt = async (page: Page, index: number) => (await names(page))[index]
@@ -55,6 +46,7 @@ async function throughShelf(page: Page, look: (state: string) => Promise<void>) 
   await page.locator('.row > .summary').nth(1).click()
   await page.getByLabel('Note', { exact: true }).fill('Lives in the blue bag')
   await press(page, 'Today')
+  await untilQuiet(page)
   for (const summary of await page.locator('.editor summary').all()) await summary.click()
   await look('thing')
   await page.locator('.row > .summary').nth(1).click()
@@ -79,47 +71,48 @@ async function throughShelf(page: Page, look: (state: string) => Promise<void>) 
 }
 
 describe('a shelf', () => {
-  journey('is filled from one trip, packs another, and offers it what changes later', async ({ open }) => {
-    const page = await open()
-    await shelved(page)
-    await press(page, 'More')
-    await press(page, 'New trip')
-    await go(page, 'Gear')
-    await press(page, 'Pack from the shelf')
-    await page.getByLabel(/^Search/).fill('mat')
-    await page.getByRole('checkbox', { name: /Foam mat/ }).check()
-    await page.getByLabel(/^Search/).fill('tarp')
-    await page.getByRole('checkbox', { name: /Ridge tarp/ }).check()
-    await press(page, 'Pack')
-    await page.getByLabel('How many of Foam mat').fill('2')
-    await press(page, 'Pack 2 things')
-    await page.getByText('2 things packed into').waitFor()
+  journey(
+    'is filled from one trip, packs another, and offers it what changes later',
+    async ({ openDemo }) => {
+      const page = await shelved(openDemo)
+      await openMore(page)
+      await press(page, 'New trip')
+      await go(page, 'Gear')
+      await press(page, 'Pack from the shelf')
+      await page.getByLabel(/^Search/).fill('mat')
+      await page.getByRole('checkbox', { name: /Foam mat/ }).check()
+      await page.getByLabel(/^Search/).fill('tarp')
+      await page.getByRole('checkbox', { name: /Ridge tarp/ }).check()
+      await press(page, 'Pack')
+      await page.getByLabel('How many of Foam mat').fill('2')
+      await press(page, 'Pack 2 things')
+      await page.getByText('2 things packed into').waitFor()
 
-    await page.getByRole('button', { name: /^Foam mat/ }).click()
-    await page.getByText('In this trip and 1 other').first().waitFor()
-    await page.getByRole('textbox', { name: /^Mass/ }).fill('395')
-    await go(page, 'Gear')
-    await page.getByText('2 × Foam mat').waitFor()
-    expect(await page.locator('.row', { hasText: 'Foam mat' }).textContent()).toContain('380')
-    await page.getByText('1 thing changed on the shelf').click()
-    await page.getByText(/^mass: from 380/).waitFor()
-    await expectAccessible(page)
-    expect(await tooSmall(page)).toEqual([])
-    await press(page, 'Take over Foam mat')
-    expect(await page.locator('.row', { hasText: 'Foam mat' }).textContent()).toContain('395')
-    expect(await page.locator('.offers').count()).toBe(0)
+      await page.getByRole('button', { name: /^Foam mat/ }).click()
+      await page.getByText('In this trip and 1 other').first().waitFor()
+      await page.getByRole('textbox', { name: /^Mass/ }).fill('395')
+      await go(page, 'Gear')
+      await page.getByText('2 × Foam mat').waitFor()
+      expect(await page.locator('.row', { hasText: 'Foam mat' }).textContent()).toContain('380')
+      await page.getByText('1 thing changed on the shelf').click()
+      await page.getByText(/^mass: from 380/).waitFor()
+      await expectAccessible(page)
+      expect(await tooSmall(page)).toEqual([])
+      await press(page, 'Take over Foam mat')
+      expect(await page.locator('.row', { hasText: 'Foam mat' }).textContent()).toContain('395')
+      expect(await page.locator('.offers').count()).toBe(0)
 
-    await page.getByRole('status').getByText('Saved', { exact: true }).waitFor()
-    await page.reload()
-    await untilDrawn(page)
-    await page.getByRole('button', { name: /Foam mat/, expanded: false }).click()
-    await page.getByText(/how many: 2 \(on the shelf: 1\)/).waitFor()
-  })
+      await saved(page)
+      await page.reload()
+      await untilDrawn(page)
+      await page.getByRole('button', { name: /Foam mat/, expanded: false }).click()
+      await page.getByText(/how many: 2 \(on the shelf: 1\)/).waitFor()
+    },
+  )
 
-  journey('is reached without any trip', async ({ open }) => {
-    const page = await open()
-    await shelved(page)
-    await press(page, 'More')
+  journey('is reached without any trip', async ({ openDemo }) => {
+    const page = await shelved(openDemo)
+    await openMore(page)
     await page.getByRole('button', { name: /^Delete trip/ }).click()
     await press(page, 'Open the shelf')
     await page.getByRole('heading', { name: 'Shelter' }).waitFor()
@@ -131,9 +124,8 @@ describe('a shelf', () => {
 
 describe('rows', () => {
   for (const where of ['trip', 'shelf'] as const)
-    journey(`of the ${where} are dragged by their grip, and moved by keys`, async ({ open }) => {
-      const page = await open()
-      await shelved(page)
+    journey(`of the ${where} are dragged by their grip, and moved by keys`, async ({ openDemo }) => {
+      const page = await shelved(openDemo)
       if (where === 'trip') await go(page, 'Gear')
       await grip(page, 'Foam mat').waitFor()
       const row = (name: string) => page.locator('.row', { hasText: name })
@@ -146,14 +138,14 @@ describe('rows', () => {
 
       await drag(page, grip(page, 'Foam mat'), row('Pegs and lines'), 'above')
       await page.mouse.up()
-      await soon(() => nameAt(page, 1)).toBe('Foam mat')
+      await expect.poll(() => nameAt(page, 1)).toBe('Foam mat')
       await page.getByText('Foam mat: place 2 of 23, in Shelter.').waitFor({ state: 'attached' })
       expect(await page.locator('.drop-line, .dragged, .lifted').count()).toBe(0)
 
       await page.keyboard.press('ArrowUp')
-      await soon(() => nameAt(page, 0)).toBe('Foam mat')
+      await expect.poll(() => nameAt(page, 0)).toBe('Foam mat')
       await page.keyboard.press('End')
-      await soon(async () => (await names(page)).at(-1)).toBe('Foam mat')
+      await expect.poll(async () => (await names(page)).at(-1)).toBe('Foam mat')
       expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe(
         'Move Foam mat',
       )
@@ -164,23 +156,21 @@ describe('rows', () => {
       expect(await nameAt(page, 0)).toBe('Ridge tarp with inner')
     })
 
-  journey('are dragged beyond the window, which scrolls along', async ({ open }) => {
-    const page = await open()
-    await shelved(page)
+  journey('are dragged beyond the window, which scrolls along', async ({ openDemo }) => {
+    const page = await shelved(openDemo)
     await grip(page, 'Ridge tarp with inner').scrollIntoViewIfNeeded()
     const start = (await grip(page, 'Ridge tarp with inner').boundingBox())!
     await page.mouse.move(start.x + 20, start.y + 20)
     await page.mouse.down()
     const foot = (await page.locator('.foot').boundingBox())!
     await page.mouse.move(start.x + 20, foot.y - 5, { steps: 6 })
-    await soon(() => page.evaluate(() => scrollY)).toBeGreaterThan(900)
+    await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThan(900)
     await page.mouse.up()
-    await soon(async () => (await names(page)).indexOf('Ridge tarp with inner')).toBeGreaterThan(7)
+    await expect.poll(async () => (await names(page)).indexOf('Ridge tarp with inner')).toBeGreaterThan(7)
   })
 
-  journey('are pushed by a finger without the page scrolling under it', async ({ open }) => {
-    const page = await open()
-    await shelved(page)
+  journey('are pushed by a finger without the page scrolling under it', async ({ openDemo }) => {
+    const page = await shelved(openDemo)
     expect(await grip(page, 'Foam mat').evaluate(element => getComputedStyle(element).touchAction)).toBe(
       'none',
     )
@@ -215,30 +205,13 @@ describe('a shelf of hundreds of things', () => {
 })
 
 describe('the screens of the shelf', () => {
-  for (const [light, options] of LIGHTS) {
-    journey(`keep the rules ${light}`, async ({ open }) => {
-      const page = await open(options)
-      await shelved(page)
-      await throughShelf(page, async state => {
-        await expectAccessible(page)
-        expect(await tooWide(page), state).toBeLessThanOrEqual(0)
-        expect(await tooSmall(page), state).toEqual([])
-      })
-    })
-  }
-
-  journey('fit 320 px with text twice as large', async ({ open }) => {
-    const page = await open({ ...at360(), viewport: { width: 320, height: 568 } })
-    await shelved(page)
-    await enlarge(page)
-    await throughShelf(page, async state => {
-      expect(await tooWide(page), state).toBeLessThanOrEqual(0)
-    })
+  journey('keep the rules', async ({ openDemo }) => {
+    const page = await shelved(openDemo)
+    await throughShelf(page, state => expectKeepsRules(page, { state }))
   })
 
-  journey('stand beside the gear on a desk, and stay while an item is opened there', async ({ open }) => {
-    const page = await open(at1280())
-    await openDemo(page)
+  journey('stand beside the gear on a desk, and stay while an item is opened there', async ({ openDemo }) => {
+    const page = await openDemo(at1280())
     await press(page, 'Put all on the shelf')
     await press(page, 'Open the shelf')
     for (const place of ['Shelf', 'Gear', 'Need', 'Packs'])

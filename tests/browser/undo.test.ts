@@ -1,32 +1,22 @@
 // One way back for all: over the screens, over a reload, with the keys; and the shelf in three tabs at once.
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
-import { go, openDemo, openMore, rename, saved, title, visit } from './faults'
-import { at1280, journey, untilDrawn } from './harness'
+import { storedRecords } from './database'
+import { title, visit } from './faults'
+import { at1280, go, journey, lookAtDemo, openMore, rename, saved, untilDrawn } from './harness'
 
 const redo = (page: Page) => page.getByRole('button', { name: /^Redo: / })
 
-/** The shelf as stored: name and note of each thing. */
-const storedThings = (page: Page) =>
-  page.evaluate(
-    () =>
-      new Promise<string[]>((resolve, reject) => {
-        const request = indexedDB.open('pack-reckoner')
-        request.onerror = () => reject(request.error)
-        request.onsuccess = () => {
-          const got = request.result.transaction('documents').objectStore('documents').get('shelf')
-          got.onsuccess = () => {
-            const { things = [] } = (got.result ?? {}) as { things?: { item: { name?: string } }[] }
-            resolve(things.map(({ item }) => item.name ?? ''))
-          }
-        }
-      }),
-  )
+/** The names of the things of the shelf as stored. */
+async function storedThings(page: Page): Promise<string[]> {
+  const [[, shelf] = []] = await storedRecords(page, 'shelf')
+  const { things = [] } = (shelf ?? {}) as { things?: { item: { name?: string } }[] }
+  return things.map(({ item }) => item.name ?? '')
+}
 
 describe('undo', () => {
-  journey('goes back over screens and trips, latest first, also after a reload', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('goes back over screens and trips, latest first, also after a reload', async ({ openDemo }) => {
+    const page = await openDemo()
     await rename(page, 'Ridge')
     await openMore(page)
     await page.getByRole('button', { name: 'New trip' }).click()
@@ -40,7 +30,7 @@ describe('undo', () => {
     await untilDrawn(page)
 
     await page.getByRole('button', { name: 'Undo: Delete trip “Ridge”' }).click()
-    expect(await title(page)).toBe('Lake')
+    await expect.poll(() => title(page)).toBe('Lake')
     await page.getByRole('button', { name: 'Undo: Trip, name' }).click()
     await page.getByRole('button', { name: 'Undo: Add trip' }).click()
     // What was open before is open again, and what is undone next belongs to it.
@@ -52,9 +42,8 @@ describe('undo', () => {
     await expect.poll(() => title(page)).toBe('Ridge')
   })
 
-  journey('by keys, but not in a text field, where they are the browser’s', async ({ open }) => {
-    const page = await open(at1280())
-    await openDemo(page)
+  journey('by keys, but not in a text field, where they are the browser’s', async ({ openDemo }) => {
+    const page = await openDemo(at1280())
     await rename(page, 'Ridge')
     // The browser takes the text back; that is typing, and nothing is there to redo.
     await page.keyboard.press('Control+z')
@@ -68,9 +57,8 @@ describe('undo', () => {
     await expect.poll(() => title(page)).toBe('Ridge')
   })
 
-  journey('a deleted trip can be brought back from the list of them after a reload', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('a deleted trip can be brought back from the list of them after a reload', async ({ openDemo }) => {
+    const page = await openDemo()
     await openMore(page)
     await page.getByRole('button', { name: /^Delete trip Salt Ridge/ }).click()
     await page.getByRole('button', { name: 'Back', exact: true }).click()
@@ -95,7 +83,7 @@ describe('undo', () => {
 describe('three tabs on one shelf', () => {
   journey('that add things at the same time lose none, and show all', async ({ browser, site }) => {
     const { context, page } = await visit(browser, site)
-    await openDemo(page)
+    await lookAtDemo(page)
     await saved(page)
     const tabs = [
       page,
@@ -117,7 +105,7 @@ describe('three tabs on one shelf', () => {
         }
       }),
     )
-    await expect.poll(async () => (await storedThings(page)).sort(), { timeout: 10_000 }).toEqual(wanted)
+    await expect.poll(async () => (await storedThings(page)).sort()).toEqual(wanted)
     for (const tab of tabs) await expect.poll(() => tab.locator('.app-notices').textContent()).toBe('')
     await context.close()
   })

@@ -5,8 +5,8 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { figuresOn, openReasons, type Seen, unfold } from './figures'
-import { journey, LIGHTS } from './harness'
-import { tooSmall, tooWide } from './sizes'
+import { go, journey, openMore, untilQuiet } from './harness'
+import { tooSmall, tooWideAtSmallest } from './sizes'
 
 /** An invented way due north over a hill, 24 km. */
 const track = `<gpx version="1.1" xmlns="http://www.topografix.com/GPX/1/1"><trk><name>Hill</name><trkseg>${Array.from(
@@ -15,16 +15,6 @@ const track = `<gpx version="1.1" xmlns="http://www.topografix.com/GPX/1/1"><trk
     `<trkpt lat="${(46 + i / 1112).toFixed(6)}" lon="7"><ele>${Math.round(900 + 500 * Math.sin(i / 40))}</ele></trkpt>`,
 ).join('')}</trkseg></trk></gpx>`
 
-async function openDemo(page: Page) {
-  await page.getByRole('button', { name: 'Look at a demo trip' }).click()
-  await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
-}
-
-async function goTo(page: Page, place: string) {
-  await page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click()
-  await page.getByRole('heading', { name: place, level: 2 }).waitFor()
-}
-
 /** Everything in view that is a figure, once all is unfolded and every reason is open. */
 async function seenOn(page: Page): Promise<Seen[]> {
   await unfold(page)
@@ -32,12 +22,6 @@ async function seenOn(page: Page): Promise<Seen[]> {
   await openReasons(page)
   return figuresOn(page)
 }
-
-/** What is reckoned after the first picture (changes that would help, dry camps) has arrived. */
-const untilQuiet = (page: Page) =>
-  page.waitForFunction(
-    () => !/Working it out…|Opening…|Reckoning .* more dry camp/.test(document.body.textContent ?? ''),
-  )
 
 const without = (seen: Seen[]) =>
   seen
@@ -72,32 +56,29 @@ async function openRow(page: Page, name: RegExp) {
 }
 
 describe('every figure has its reason within reach', () => {
-  journey('on the need', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('on the need', async ({ openDemo }) => {
+    const page = await openDemo()
     expectReasons(await seenOn(page), 60)
   })
 
-  journey('on the trip and the gear', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
-    await goTo(page, 'Trip')
+  journey('on the trip and the gear', async ({ openDemo }) => {
+    const page = await openDemo()
+    await go(page, 'Trip')
     await openRow(page, /Bare Saddle/)
     expectReasons(await seenOn(page), 4)
     await page.getByRole('checkbox', { name: /^Work the hourly rate out/ }).check()
     expectReasons(await seenOn(page), 6)
     expect(await withoutOrigin(page)).toEqual([])
-    await goTo(page, 'Gear')
+    await go(page, 'Gear')
     await openRow(page, /^Gas$/)
     await page.getByRole('button', { name: /^Work out .* from the water/ }).click()
     expectReasons(await seenOn(page), 6)
     expect(await withoutOrigin(page)).toEqual([])
   })
 
-  journey('of a thing measured and a day’s food mixed', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
-    await goTo(page, 'Gear')
+  journey('of a thing measured and a day’s food mixed', async ({ openDemo }) => {
+    const page = await openDemo()
+    await go(page, 'Gear')
     await openRow(page, /^Gas$/)
     await page.getByText('Measure it', { exact: true }).click()
     await page.getByRole('textbox', { name: /^Around it/ }).fill('34')
@@ -119,10 +100,9 @@ describe('every figure has its reason within reach', () => {
     expectReasons(await seenOn(page), 10)
   })
 
-  journey('of a track', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
-    await goTo(page, 'Trip')
+  journey('of a track', async ({ openDemo }) => {
+    const page = await openDemo()
+    await go(page, 'Trip')
     await page.getByText('Start over').click()
     await page.getByRole('button', { name: 'Stops from a track (GPX)' }).click()
     const file = { name: 'hill.gpx', mimeType: 'application/gpx+xml', buffer: Buffer.from(track) }
@@ -131,18 +111,16 @@ describe('every figure has its reason within reach', () => {
     expectReasons(await seenOn(page), 12)
   })
 
-  journey('on the packs', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
-    await goTo(page, 'Packs')
+  journey('on the packs', async ({ openDemo }) => {
+    const page = await openDemo()
+    await go(page, 'Packs')
     expectReasons(await seenOn(page), 40)
     expect(await withoutOrigin(page)).toEqual([])
   })
 
-  journey('at the shop and over all trips', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
-    await goTo(page, 'Packs')
+  journey('at the shop and over all trips', async ({ openDemo }) => {
+    const page = await openDemo()
+    await go(page, 'Packs')
     await page.getByRole('button', { name: 'At the shop' }).click()
     const tag = { 'Main body': '44', 'Pack mass': '1100', 'Rated load': '12' }
     for (const [name, text] of Object.entries(tag))
@@ -156,25 +134,22 @@ describe('every figure has its reason within reach', () => {
 })
 
 describe('where nothing is reckoned', () => {
-  journey('figures are typed or name their source: more, and one’s own packing', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('figures are typed or name their source: more, and one’s own packing', async ({ openDemo }) => {
+    const page = await openDemo()
     await page
       .getByRole('button', { name: /your own packing|^I packed this list/i })
       .first()
       .click()
     await page.getByRole('heading', { name: 'Heaviest load' }).waitFor({ state: 'detached' })
     expect(without(await seenOn(page))).toEqual([])
-    await page.getByRole('button', { name: 'More', exact: true }).click()
-    await page.getByRole('heading', { name: 'Trips and settings' }).waitFor()
+    await openMore(page)
     expect(without(await seenOn(page))).toEqual([])
   })
 })
 
 describe('the walk over the figures', () => {
-  journey('finds one without a reason, and one that its reason does not name', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('finds one without a reason, and one that its reason does not name', async ({ openDemo }) => {
+    const page = await openDemo()
     await page.evaluate(() => {
       const add = (to: string, text: string) => {
         const line = document.createElement('p')
@@ -191,9 +166,8 @@ describe('the walk over the figures', () => {
 })
 
 describe('a reason', () => {
-  journey('opens by key, leads to its field, and gives the focus back on Escape', async ({ open }) => {
-    const page = await open()
-    await openDemo(page)
+  journey('opens by key, leads to its field, and gives the focus back on Escape', async ({ openDemo }) => {
+    const page = await openDemo()
     const summary = page.locator('.answer').first().locator('summary').first()
     await summary.focus()
     await page.keyboard.press('Enter')
@@ -209,24 +183,19 @@ describe('a reason', () => {
     await expect.poll(field).toBe('settings/fillEfficiency')
   })
 
-  for (const [light, options] of LIGHTS)
-    journey(`keeps the rules ${light}, and fits 320 px with text twice as large`, async ({ open }) => {
-      const page = await open(options)
-      await openDemo(page)
-      // The reasons of the two answers, with every line of theirs, stand for all: they are one design.
-      await page.evaluate(() => {
-        for (const why of document.querySelectorAll<HTMLDetailsElement>('.answer .why-details'))
-          why.open = true
-      })
-      await page.locator('.answer .why-panel').nth(1).waitFor()
-      await expectAccessible(page)
-      expect(await tooSmall(page, ':is(.why-details, .why-panel)')).toEqual([])
-      await page.setViewportSize({ width: 320, height: 568 })
-      await page.evaluate(() => {
-        document.documentElement.style.fontSize = '200%'
-        for (const details of document.querySelectorAll<HTMLDetailsElement>('.why-panel details'))
-          details.open = true
-      })
-      expect(await tooWide(page)).toBeLessThanOrEqual(0)
+  journey('keeps the rules, and fits 320 px with every line of it open', async ({ openDemo }) => {
+    const page = await openDemo()
+    // The reasons of the two answers, with every line of theirs, stand for all: they are one design.
+    await page.evaluate(() => {
+      for (const why of document.querySelectorAll<HTMLDetailsElement>('.answer .why-details')) why.open = true
     })
+    await page.locator('.answer .why-panel').nth(1).waitFor()
+    await expectAccessible(page)
+    expect(await tooSmall(page, ':is(.why-details, .why-panel)')).toEqual([])
+    await page.evaluate(() => {
+      for (const details of document.querySelectorAll<HTMLDetailsElement>('.why-panel details'))
+        details.open = true
+    })
+    expect(await tooWideAtSmallest(page)).toBeLessThanOrEqual(0)
+  })
 })

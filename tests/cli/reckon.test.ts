@@ -1,10 +1,11 @@
-// The command line as a shell sees it: what it prints where, and how it ends. Few spawns, each for several claims.
+// The command line: what it prints where, and how it ends. One run is a process of its own, as a shell starts it.
 
 import { spawnSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
+import { run as runHere } from '../../src/cli/run'
 import { parsePlan } from '../../src/plan'
 import { reckon } from '../../src/reckon'
 import { differences } from '../engine/agree'
@@ -20,7 +21,22 @@ function file(name: string, content: unknown): string {
   return path
 }
 
+/** Runs it here, on the lines of a shell. */
 function run(args: string[], input = '') {
+  const printed = { 1: '', 2: '' }
+  const status = runHere(args, {
+    input: () => input,
+    print: (descriptor, text) => {
+      printed[descriptor] += text
+    },
+  })
+  const [stdout, stderr] = [printed[1], printed[2]]
+  const plain = stdout.replace(/[\u00a0\u202f]/g, ' ')
+  return { status, stdout, plain, stderr, errors: stderr.split('\n').filter(Boolean) }
+}
+
+/** Runs it as a shell does. */
+function spawned(args: string[], input: string) {
   const program = [
     join(root, 'node_modules', 'tsx', 'dist', 'cli.mjs'),
     join(root, 'src', 'cli', 'main.ts'),
@@ -31,8 +47,7 @@ function run(args: string[], input = '') {
     input,
     encoding: 'utf8',
   })
-  const plain = stdout.replace(/[\u00a0\u202f]/g, ' ')
-  return { status, stdout, plain, stderr, errors: stderr.split('\n').filter(Boolean) }
+  return { status, stdout, stderr }
 }
 
 const worked = file('worked.json', workedPlan)
@@ -51,9 +66,19 @@ const expected = (plan: unknown) => {
   return JSON.parse(JSON.stringify(reckoned.reckoning))
 }
 
-const SPAWNING = { timeout: 60_000 }
+describe('the command line', () => {
+  it('does as a process what it does here, on both outputs and in how it ends', () => {
+    const args = ['--json', '-', broken, other]
+    const input = JSON.stringify(workedPlan)
+    const { status, stdout, stderr } = run(args, input)
+    expect(spawned(args, input)).toEqual({ status, stdout, stderr })
+    expect([status, stdout.length > 10_000, stderr]).toEqual([
+      2,
+      true,
+      expect.stringContaining('carrier.massKg: '),
+    ])
+  })
 
-describe('the command line', SPAWNING, () => {
   it('prints the reckoning of one plan as JSON alone, from standard input too, and ends with 0', () => {
     const { status, stdout, stderr } = run(['--json', '-'], JSON.stringify(workedPlan))
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' })

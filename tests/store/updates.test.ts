@@ -14,13 +14,10 @@ class FakeRegistration extends EventTarget {
 function page({ controlled = true, settles = true, waiting = false } = {}) {
   const registration = new FakeRegistration()
   if (waiting) registration.waiting = new FakeWorker()
-  let becomeReady = () => {}
-  const ready = new Promise<void>(resolve => {
-    becomeReady = resolve
-  })
   const container = Object.assign(new EventTarget(), {
     controller: (controlled ? {} : null) as object | null,
-    ready,
+    // As soon as a worker is active, which is before it has taken charge of any page.
+    ready: Promise.resolve(),
     register: vi.fn(async () => registration),
   })
   const log: string[] = []
@@ -44,7 +41,7 @@ function page({ controlled = true, settles = true, waiting = false } = {}) {
     worker.dispatchEvent(new Event('statechange'))
     return worker
   }
-  return { ...updates, registration, container, becomeReady, settleEdits, reload, log, takeOver, arrive }
+  return { ...updates, registration, container, settleEdits, reload, log, takeOver, arrive }
 }
 
 beforeEach(() => {
@@ -122,19 +119,21 @@ describe('a new version', () => {
 })
 
 describe('the first worker', () => {
-  test('makes the app ready without a network, and is no update', async () => {
-    const { start, arrive, takeOver, becomeReady, offlineReady, updateWaiting, reload } = page({
-      controlled: false,
-    })
+  test('makes the app ready without a network once this page is served by it, and is no update', async () => {
+    const { start, arrive, takeOver, offlineReady, updateWaiting, reload } = page({ controlled: false })
     await start()
     arrive()
     expect(offlineReady.value).toBe(false)
-    becomeReady()
-    await Promise.resolve()
     takeOver()
     expect(offlineReady.value).toBe(true)
     expect(updateWaiting.value).toBe(false)
     expect(reload).not.toHaveBeenCalled()
+  })
+
+  test('of an earlier visit has the app ready at once', async () => {
+    const { start, offlineReady } = page({ controlled: true })
+    await start()
+    expect(offlineReady.value).toBe(true)
   })
 
   test('that cannot be registered is told in words', async () => {

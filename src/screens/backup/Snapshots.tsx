@@ -137,7 +137,7 @@ function Ways({ snapshot, head, act }: WaysProps) {
       <button
         type="button"
         class="quiet"
-        aria-label={`Look at the snapshot of ${when}`}
+        aria-label={`Look at it: the snapshot of ${when}`}
         onClick={() =>
           act(async () =>
             receive([new File([await text()], `the snapshot of ${when}`, { type: SNAPSHOT_TYPE })]),
@@ -149,7 +149,7 @@ function Ways({ snapshot, head, act }: WaysProps) {
       <button
         type="button"
         class="quiet"
-        aria-label={`Save the snapshot of ${when} as a file`}
+        aria-label={`Save as a file: the snapshot of ${when}`}
         onClick={() => act(async () => saveFile(`pack-reckoner-${head.day}-snapshot.json`, await text()))}
       >
         Save as a file

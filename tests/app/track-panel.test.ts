@@ -1,4 +1,3 @@
-// @vitest-environment happy-dom
 // The panel that turns a track file into stops, wired to the real store; its worker runs on the test's own thread.
 
 import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact'
@@ -9,22 +8,17 @@ import { measureGpx } from '../../src/files/gpx/job'
 import { type DraftStop, emptyDraft } from '../../src/plan'
 import { GpxImport } from '../../src/screens/trip/GpxImport'
 import { actions, openTrip } from '../../src/store'
-import { gpx, point, track } from './tracks'
+import { gpx, point, track } from '../files/tracks'
 
-const worker = vi.hoisted(() => ({ answers: true }))
+const worker = { answers: true }
 
-vi.mock('../../src/files/gpx/start-worker', () => ({
-  startGpxWorker() {
-    const fake = {
-      onmessage: null as null | ((event: { data: unknown }) => void),
-      terminate() {},
-      async postMessage({ file }: { file: Blob }) {
-        if (worker.answers) fake.onmessage?.({ data: { kind: 'done', result: await measureGpx(file) } })
-      },
-    }
-    return fake
-  },
-}))
+class FakeWorker {
+  onmessage: ((event: { data: unknown }) => void) | null = null
+  terminate() {}
+  async postMessage({ file }: { file: Blob }) {
+    if (worker.answers) this.onmessage?.({ data: { kind: 'done', result: await measureGpx(file) } })
+  }
+}
 
 const hut = '<wpt lat="46.1" lon="7"><name>Hut</name></wpt>'
 const way = (name: string) =>
@@ -37,6 +31,7 @@ const stops = () => openTrip.value?.draft.trip.stops ?? []
 
 beforeEach(() => {
   worker.answers = true
+  vi.stubGlobal('Worker', FakeWorker)
   act(() => void actions.createTrip({ ...emptyDraft(), trip: { stops: before } }))
 })
 afterEach(cleanup)
