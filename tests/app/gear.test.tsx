@@ -221,7 +221,7 @@ describe('a pasted list', () => {
     ])
     expect(screen.getByText('6 clear lines, in 3 groups, 1 worn, 1 a day, 1 a night')).toBeTruthy()
     openClear()
-    expect(screen.getByText(/100\sg each, holds 1 L, Kitchen/)).toBeTruthy()
+    expect(screen.getByText(/100\sg each, holds 1\.0\sL, Kitchen/)).toBeTruthy()
   })
 
   test('keeps a line of two masses until one is chosen by a tap', () => {

@@ -103,6 +103,7 @@ describe('a plan whose names are markup', () => {
     await page
       .getByLabel('One thing a line, with its mass')
       .fill(await readFile(hostile('list/markup.txt'), 'utf8'))
+    await page.getByText(/^3 clear lines/).click()
     await page.getByText('<script>polluted=1</script>').first().waitFor()
     expect(await foundIn(page)).toEqual(NOTHING)
 
