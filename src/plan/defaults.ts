@@ -137,9 +137,6 @@ export const PACK: Omit<Pack, 'name' | 'bodyLitres' | 'setups'> = {
   section: 'ellipse',
 }
 
-/** Of litres told with the pockets, when the pockets are not known: the main body's part. Our estimate. */
-export const BODY_SHARE_OF_TOTAL = 0.85
-
 export const SETUP: Omit<Setup, 'name' | 'massKg' | 'frame'> = {
   ratedKg: null,
   ratingCovers: 'contents-and-pack',

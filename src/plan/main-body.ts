@@ -1,6 +1,5 @@
 // The litres of the main body, where only those of the whole pack are told.
 
-import { BODY_SHARE_OF_TOTAL } from './defaults'
 import type { PackDocument } from './schema'
 
 export type MainBody =
@@ -15,6 +14,9 @@ export function mainBodyOf(total: number | undefined, pockets: number | undefine
   return { ok: true, litres: total - pockets }
 }
 
+/** The main body's part of litres told with the pockets, where the pockets are not known: our estimate. */
+const SHARE_OF_TOTAL = 0.85
+
 /** The pack by its main body alone: the total less the pockets, or where those are not known a share of it, a guess. */
 export function withMainBody(
   pack: PackDocument,
@@ -22,5 +24,5 @@ export function withMainBody(
   const { totalLitres = 0, bodyLitres, ...rest } = pack
   if (bodyLitres !== undefined) return { ...rest, bodyLitres }
   if (pack.outsideLitres !== undefined) return { ...rest, bodyLitres: totalLitres - pack.outsideLitres }
-  return { ...rest, bodyLitres: BODY_SHARE_OF_TOTAL * totalLitres, bodyFrom: 'guess' }
+  return { ...rest, bodyLitres: SHARE_OF_TOTAL * totalLitres, bodyFrom: 'guess' }
 }

@@ -58,6 +58,7 @@ export function calibrate(settings: Settings, now: PackedList, packings: readonl
       return shared(a, b) + pack + (j === k ? readingSpread ** 2 + open(a) ** 2 / 2 : 0)
     }),
   )
+  // Where nothing at all is unsure, 0 over 0 counts as nothing told.
   const raw = with0.map((g, k) => g / (prior * between[k]![k]! - g ** 2 || 1))
   const total = sum(raw)
   if (!(total > 0))

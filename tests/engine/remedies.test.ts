@@ -77,7 +77,7 @@ describe('every remedy', () => {
             }
           })
         }),
-        { numRuns: 60 },
+        { numRuns: kind.ration === 'energy' ? 90 : 60 },
       )
       expect(seen.size).toBeGreaterThan(3)
     },

@@ -29,9 +29,14 @@ export function whyAsked(
   return [
     room(asking, shown),
     load(asking, shown),
-    ...most(asking, 'Pockets', it => needOf(it).outsideLitres || null, shown.litresUp),
-    ...most(asking, 'Height inside', it => needOf(it).longestCm, shown.cm),
-    ...most(asking, 'Width inside', it => needOf(it).widestCm, shown.cm),
+    ...most(asking, {
+      title: 'Pockets',
+      of: it => needOf(it).outsideLitres || null,
+      show: shown.litres,
+      whole: shown.litresUp,
+    }),
+    ...most(asking, { title: 'Height inside', of: it => needOf(it).longestCm, show: shown.cm }),
+    ...most(asking, { title: 'Width inside', of: it => needOf(it).widestCm, show: shown.cm }),
   ]
 }
 
@@ -91,18 +96,21 @@ function load(asking: Asking[], shown: Shown): Explanation {
   })
 }
 
-function most(
-  asking: Asking[],
-  title: string,
-  of: (it: Asking) => number | null,
-  show: (value: number) => string,
-): Explanation[] {
+interface Most {
+  title: string
+  of: (it: Asking) => number | null
+  show: (value: number) => string
+  /** As it is told where whole litres are. */
+  whole?: (value: number) => string
+}
+
+function most(asking: Asking[], { title, of, show, whole }: Most): Explanation[] {
   const value = Math.max(...asking.map(it => of(it) ?? 0))
   if (value === 0) return []
   return [
     told({
       title,
-      says: 'The most that is asked for; what it comes from stands under Need.',
+      says: `The most that is asked for${whole ? `, in whole litres ${whole(value)}` : ''}; what it comes from stands under Need.`,
       inputs: each(asking, it => (of(it) === null ? 'nothing' : show(of(it) ?? 0))),
       result: { value, text: show(value) },
     }),

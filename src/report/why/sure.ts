@@ -22,7 +22,9 @@ export function whySure(context: WhyContext): Explanation[] {
           value: `${share}; ${gain}`,
           path,
         })),
-        ...(next.packing ? [{ label: 'How it packs', value: `${next.packing.share} of the doubt` }] : []),
+        ...(next.packing
+          ? [{ label: 'How it packs', value: `${next.packing.share} of the doubt; ${next.packing.gain}` }]
+          : []),
       ],
       result: { value: high - low, text: `${shown.litres(high - low)} wide` },
       sourceKeys: ['gum-2008', 'our-judgement'],
