@@ -16,7 +16,7 @@ import { waterPlanOf, waterRoomOf } from './water'
 
 export type Reckoned =
   | { ok: true; reckoning: Reckoning }
-  | { ok: false; problem: { path: string[]; message: string } }
+  | { ok: false; problem: { path: string[]; message: string; said: string } }
 
 /** A ration, or a water rate, that has not settled after this many rounds never will. */
 const MOST_ROUNDS = 50
@@ -49,8 +49,10 @@ export function reckon(plan: Plan): Reckoned {
   const settled = settle(plan, route, body, run)
   if (!settled) {
     const message =
-      'the food gives too little energy for its weight, so that the rations never settle: give food with more energy, or eat the same each day'
-    return { ok: false, problem: { path: ['trip', 'meals', 'ration'], message } }
+      'does not settle: the food gives too little energy for its weight; raise kcalPerKg, or write "fixed"'
+    const said =
+      'The food gives too little energy for its weight, so the rations never settle: choose food with more energy, or eat the same each day.'
+    return { ok: false, problem: { path: ['trip', 'meals', 'ration'], message, said } }
   }
 
   const { pass, rounds } = settled
