@@ -56,7 +56,7 @@ export function parseWithKnown(document: { gear: readonly object[] }): Parsed {
       items.push(each.item)
       complete.push(each.complete)
     } else
-      problems.push(...each.problems.map(({ path, message }) => ({ path: ['gear', i, ...path], message })))
+      problems.push(...each.problems.map(problem => ({ ...problem, path: ['gear', i, ...problem.path] })))
   })
   if (!rest.success || problems.length > 0) return refusedFor(problems.sort((a, b) => rank(a) - rank(b)))
   const whole = { ...rest.data, gear: items }

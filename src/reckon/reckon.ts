@@ -19,7 +19,8 @@ import { type WaterRoom, waterPlanOf, waterRoomOf } from './water'
 
 interface Refused {
   ok: false
-  problem: { path: string[]; message: string }
+  /** `said`: as it is told to people, where `message` names fields. */
+  problem: { path: string[]; message: string; said: string }
 }
 export type Reckoned = { ok: true; reckoning: Reckoning } | Refused
 
@@ -91,8 +92,10 @@ function reckonAsSaid(plan: Plan): Refused | { ok: true; judged: Judged } {
       : settled
   if (!settled || !fullWater) {
     const message =
-      'the food gives too little energy for its weight, so that the rations never settle: give food with more energy, or eat the same each day'
-    return { ok: false, problem: { path: ['trip', 'meals', 'ration'], message } }
+      'does not settle: the food gives too little energy for its weight; raise kcalPerKg, or write "fixed"'
+    const said =
+      'The food gives too little energy for its weight, so the rations never settle: choose food with more energy, or eat the same each day.'
+    return { ok: false, problem: { path: ['trip', 'meals', 'ration'], message, said } }
   }
 
   const { pass, rounds } = settled

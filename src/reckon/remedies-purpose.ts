@@ -18,7 +18,7 @@ const BEGINNINGS =
 /** The same by whole words. */
 const WHOLE = 'pole stake peg pad mat down hat net map gps gas pot cover spike key document paper dog'
 
-const anyOf = (words: string) => words.replaceAll('_', '[- ]?').split(' ').join('|')
+const anyOf = (words: string) => words.replaceAll(' ', '|').replaceAll('_', '[- ]?')
 const NEEDED = new RegExp(`\\b(?:${anyOf(BEGINNINGS)}|(?:${anyOf(WHOLE)})s?\\b)`, 'i')
 
 /** What one sleeps in or on, and what is warm only while it is dry. */

@@ -105,6 +105,25 @@ describe('a packing', () => {
     expect(packings()).toHaveLength(1)
   })
 
+  test('that is being typed belongs to its trip: another trip starts with an empty form', () => {
+    render(<CalibrateScreen />)
+    choose('Closed')
+    type(/^How full/, '66')
+    const full = () => (screen.getByLabelText(/^How full/) as HTMLInputElement).value
+    cleanup()
+    const first = openTrip.value!.id
+    actions.createTrip(draft('Valley'))
+    actions.setPlace({ screen: 'calibrate', detail: null, scrollY: 0 })
+    render(<CalibrateScreen />)
+    expect(full()).toBe('')
+    cleanup()
+    actions.openTripById(first)
+    actions.setPlace({ screen: 'calibrate', detail: null, scrollY: 0 })
+    render(<CalibrateScreen />)
+    expect(full()).toBe('66')
+    type(/^How full/, '')
+  })
+
   test('joins the others, and goes out of them again when it is withdrawn', () => {
     render(<CalibrateScreen />)
     pack('84')

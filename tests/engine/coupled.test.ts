@@ -75,6 +75,7 @@ describe('an energy ration', () => {
     if (refused.ok) throw new Error('it settled')
     expect(refused.problem.path).toEqual(['trip', 'meals', 'ration'])
     expect(refused.problem.message).toContain('kcalPerKg')
+    expect(refused.problem.said).not.toMatch(/[a-z][A-Z]|"/)
   })
 })
 

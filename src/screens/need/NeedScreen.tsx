@@ -36,7 +36,7 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
     return (
       <div class="screen">
         <h2>Need</h2>
-        <p class="problem">{result.problem.message}</p>
+        <p class="problem">{result.problem.said}</p>
       </div>
     )
   const { reckoning } = result

@@ -44,7 +44,7 @@ export function SheetScreen({ onClose }: { onClose: () => void }) {
           </div>
         </>
       ) : (
-        <p class="problem">{result.problem.message}</p>
+        <p class="problem">{result.problem.said}</p>
       )}
     </div>
   )
