@@ -104,8 +104,7 @@ describe('between sources', () => {
   const rows = () => [...section().querySelectorAll('.stretch')].map(row => row.textContent!)
 
   /** All camps are reckoned: nothing says that more are to come. */
-  const done = () =>
-    waitFor(() => expect(section().textContent).not.toContain('Reckoning'))
+  const done = () => waitFor(() => expect(section().textContent).not.toContain('Reckoning'))
 
   test('says nothing before it is opened, then each stretch with what the engine finds', async () => {
     need()
