@@ -14,7 +14,13 @@ const vitest = (name, ...projects) =>
     ['--reporter=default', '--reporter=json', `--outputFile.json=${join(reports, `${name}.json`)}`],
   ].flat()
 
-const stages = [
+const unit = {
+  name: 'unit',
+  what: 'unit and component tests',
+  commands: [vitest('unit', 'unit', 'app')],
+  counts: true,
+}
+const statics = [
   {
     name: 'types',
     what: 'TypeScript, app and engine',
@@ -25,19 +31,19 @@ const stages = [
   },
   { name: 'lint', what: 'lint and format', commands: [['biome', 'check', '--error-on-warnings']] },
   { name: 'unused', what: 'unused files, exports and packages', commands: [['knip']] },
-  { name: 'unit', what: 'unit and component tests', commands: [vitest('unit', 'unit', 'app')], counts: true },
   { name: 'build', what: 'production build', commands: [['vite', 'build']] },
   { name: 'budgets', what: 'byte budgets of the build', commands: [['node', 'tests/budgets.mjs']] },
-  {
-    name: 'browser',
-    what: 'journeys in Chromium',
-    commands: [vitest('browser', 'browser', 'faults')],
-    counts: true,
-  },
 ]
+const browser = {
+  name: 'browser',
+  what: 'journeys in Chromium',
+  commands: [vitest('browser', 'browser', 'faults')],
+  counts: true,
+}
 
 // Steps one after the other; in each, rows of stages side by side.
-const steps = [[['unit'], ['types', 'lint', 'unused', 'build', 'budgets']], [['browser']]]
+const steps = [[statics, [unit]], [[browser]]]
+const stages = steps.flat(2)
 
 const asked = process.argv.slice(2)
 const unknown = asked.filter(name => !stages.some(stage => stage.name === name))
@@ -55,9 +61,9 @@ const begun = performance.now()
 
 await mkdir(reports, { recursive: true })
 for (const step of steps) {
-  const rows = step.map(row => row.filter(name => asked.length === 0 || asked.includes(name)))
-  const side = rows.filter(row => row.length > 0).length > 1
-  await Promise.all(rows.map(row => inTurn(row, side)))
+  const rows = step.map(row => row.filter(({ name }) => asked.length === 0 || asked.includes(name)))
+  const beside = rows.every(row => row.length > 0) && rows.length > 1
+  await Promise.all(rows.map(row => inTurn(row, beside)))
   if (failed) break
 }
 
@@ -71,23 +77,25 @@ console.log(`${totals.passed} passed, ${totals.failed} failed`)
 process.exitCode = failed ? 1 : 0
 
 /** Runs stages one after the other until one fails, here or beside. What runs beside others is printed as a whole. */
-async function inTurn(names, beside) {
-  for (const name of names) {
+async function inTurn(row, beside) {
+  for (const stage of row) {
     if (failed) return
-    const stage = stages.find(each => each.name === name)
     const head = `\n== ${stage.name}: ${stage.what}`
     if (!beside) console.log(head)
     const start = performance.now()
-    const printed = []
-    const right = await passes(stage, beside ? printed : null)
-    if (beside) process.stdout.write(Buffer.concat([Buffer.from(`${head}\n`), ...printed]))
+    const printed = beside ? [] : null
+    const right = await passes(stage, printed)
+    if (printed) process.stdout.write(Buffer.concat([Buffer.from(`${head}\n`), ...printed]))
     console.log(`${right ? 'PASS' : 'FAIL'} ${stage.name} (${secondsSince(start)})`)
     if (right) finished.push(stage.name)
     else failed ??= stage.name
   }
 }
 
-/** Runs one stage's commands in order, what they print kept in a list or passed on, and adds its tests to the totals; a failed stage is never without a failure. */
+/**
+ * Runs one stage's commands in order, what they print kept in the list if there is one, and adds its tests to the totals;
+ * a failed stage is never without a failure.
+ */
 async function passes(stage, printed) {
   const report = join(reports, `${stage.name}.json`)
   await rm(report, { force: true })

@@ -208,7 +208,7 @@ export const untilQuiet = (page: Page) =>
   )
 
 /** Waits until the service worker has stored the whole app and serves this page: no network is needed from here on. */
-async function untilStored(page: Page): Promise<void> {
+export async function untilStored(page: Page): Promise<void> {
   const state = () => page.evaluate(() => navigator.serviceWorker.controller?.state)
   await expect.poll(state).toBe('activated')
 }

@@ -31,6 +31,8 @@ export interface Site {
   /** Cuts every connection and stops listening: the network is gone. */
   stop(): Promise<void>
   start(): Promise<void>
+  /** Keeps a file of the app back until what this returns is called. */
+  hold(file: string): () => void
   /** Serves another build from now on; the files of the old one are gone at once. */
   deploy(folder: string): void
 }
@@ -41,11 +43,13 @@ export async function serve(folder: string): Promise<Site> {
   let server: Server | null = null
   let port = 0
   const asked: string[] = []
+  const held = new Map<string, Promise<void>>()
 
   const start = async () => {
     const next = createServer(async (request, response) => {
       const { pathname } = new URL(request.url ?? '/', 'http://host')
       asked.push(pathname)
+      await held.get(pathname)
       const path = pathname.startsWith(under) ? normalize(`/${pathname.slice(under.length)}`) : null
       const file = path === null ? null : path.endsWith('/') ? `${path}index.html` : path
       const body =
@@ -74,13 +78,22 @@ export async function serve(folder: string): Promise<Site> {
     await closed
   }
 
+  const hold = (file: string) => {
+    let release = () => {}
+    const released = new Promise<void>(resolve => {
+      release = resolve
+    })
+    held.set(`${under}${file}`, released)
+    return release
+  }
+
   const deploy = (next: string) => {
     current = next
   }
 
   await start()
   const host = `http://127.0.0.1:${port}`
-  return { url: `${host}${under}`, blankUrl: `${host}${blank.path}`, asked, start, stop, deploy }
+  return { url: `${host}${under}`, blankUrl: `${host}${blank.path}`, asked, start, stop, hold, deploy }
 }
 
 async function contents(path: string): Promise<Buffer | null> {

@@ -2,7 +2,16 @@
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { secondBuild, secondMark } from './deploy'
-import { at360, at1280, built, journey, lookForUpdate, reloadFromStore, untilDrawn } from './harness'
+import {
+  at360,
+  at1280,
+  built,
+  journey,
+  lookForUpdate,
+  reloadFromStore,
+  untilDrawn,
+  untilStored,
+} from './harness'
 import { tooWide } from './sizes'
 
 /** Fixed for ever: another id would be another app to every device that has it installed. */
@@ -54,6 +63,26 @@ describe('without a network', () => {
       expect(await page.title()).toBe('Pack Reckoner')
     },
   )
+
+  journey('the other screens are fetched once, with all that is stored', async ({ browser, site }) => {
+    const context = await browser.newContext(at360())
+    const page = await context.newPage()
+    const release = site.hold('sw.js')
+    const forGear = () => site.asked.filter(path => path.includes('/gear-'))
+    await page.clock.install()
+    await page.goto(site.url)
+    await untilDrawn(page)
+    await page.clock.runFor(10_000)
+    release()
+    await untilStored(page)
+    const fromStore = page.waitForResponse(
+      response => response.url().includes('/gear-') && response.fromServiceWorker(),
+    )
+    await page.clock.runFor(10_000)
+    await fromStore
+    expect(forGear()).toEqual([...new Set(forGear())])
+    await context.close()
+  })
 
   journey('any address below the app opens it', async ({ openStored, site }) => {
     const page = await openStored()
