@@ -143,7 +143,18 @@ export default defineConfig({
           pool: 'threads',
           setupFiles: [here('tests/tools/seed.ts')],
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/{app,browser}/**'],
+          exclude: ['tests/{app,browser,store}/**'],
+        },
+      },
+      {
+        ...shared,
+        // Each file by itself: they break the platform in turn, and one must not find it as another left it.
+        test: {
+          name: 'store',
+          environment: 'node',
+          isolate: true,
+          setupFiles: [here('tests/tools/seed.ts')],
+          include: ['tests/store/**/*.test.ts'],
         },
       },
       {

@@ -17,7 +17,7 @@ const vitest = (name, ...projects) =>
 const unit = {
   name: 'unit',
   what: 'unit and component tests',
-  commands: [vitest('unit', 'unit', 'app')],
+  commands: [vitest('unit', 'unit', 'store', 'app')],
   counts: true,
 }
 const statics = [

@@ -211,9 +211,11 @@ function checkPackings(packings: readonly PackingDocument[]): Problem[] {
 /** How full the pack was is said once, and in reason: by itself, and against what the things were reckoned to take. */
 function fullnessProblems({ p, overLitres, packLitres, W }: PackingDocument): Problem[] {
   if (p !== undefined && overLitres !== undefined)
-    return [problem(['overLitres'], 'says once more how full it was: remove it, or remove p')]
+    return [problem(['overLitres'], 'says once more how full it was: remove one of the two')]
   if (p === undefined && overLitres === undefined)
-    return [problem(['p'], `missing: write how full the pack was, 1 to the brim, or give overLitres`)]
+    return [
+      problem(['p'], `missing: write how full the pack was, 1 to the brim, or how many litres were too much`),
+    ]
   const full = p ?? fullnessNotClosing(packLitres, overLitres ?? 0)
   const told = (value: number) => +value.toPrecision(3)
   const { p: fullness, factor } = LIMITS.packing

@@ -218,7 +218,7 @@ const packFields = record({
 const pack = packFields.check(
   z.refine(({ bodyLitres, totalLitres }) => bodyLitres !== undefined || totalLitres !== undefined, {
     path: ['bodyLitres'],
-    error: `missing: write a number from ${rangeText(LIMITS.pack.bodyLitres)}, or give totalLitres`,
+    error: `missing: write a number from ${rangeText(LIMITS.pack.bodyLitres)}, or give the litres in all`,
     when: ({ value }) =>
       typeof value === 'object' &&
       value !== null &&

@@ -18,8 +18,16 @@ const BEGINNINGS =
 /** The same by whole words. */
 const WHOLE = 'pole stake peg pad mat down hat net map gps gas pot cover spike key document paper dog'
 
-const anyOf = (words: string) => words.replaceAll(' ', '|').replaceAll('_', '[- ]?')
-const NEEDED = new RegExp(`\\b(?:${anyOf(BEGINNINGS)}|(?:${anyOf(WHOLE)})s?\\b)`, 'i')
+/** Each beginning as one word and as two. */
+const STARTS = BEGINNINGS.split(' ').flatMap(word => [word.replaceAll('_', ' '), word.replaceAll('_', '')])
+const WORDS = new Set(WHOLE.split(' ').flatMap(word => [word, `${word}s`]))
+
+/** Whether a text names something that is not left at home lightly. */
+function namesNeeded(text: string): boolean {
+  const words = text.toLowerCase().split(/[^\p{L}\d]+/u)
+  const line = ` ${words.join(' ')}`
+  return words.some(word => WORDS.has(word)) || STARTS.some(start => line.includes(` ${start}`))
+}
 
 /** What one sleeps in or on, and what is warm only while it is dry. */
 const SPOILT_WET = /\b(?:sleep|quilt|pads?\b|mats?\b|mattress|pillow|blanket|down\b|puffy|insulat)/i
@@ -27,7 +35,7 @@ const SPOILT_WET = /\b(?:sleep|quilt|pads?\b|mats?\b|mattress|pillow|blanket|dow
 const said = ({ name, group }: Item) => `${name} ${group}`
 
 /** Whether leaving it at home may only be told where the hiker has marked it as one that could stay. */
-export const isNeeded = (item: Item): boolean => item.use !== 'kept' || NEEDED.test(said(item))
+export const isNeeded = (item: Item): boolean => item.use !== 'kept' || namesNeeded(said(item))
 
 /** Whether rain or a tear outside would spoil a meal or a night: food, sleeping and insulated things. */
 export const suffersOutside = (item: Item): boolean => item.use === 'daily' || SPOILT_WET.test(said(item))

@@ -82,7 +82,7 @@ describe('under a set-up that fails', () => {
     expect(screen.queryByText('Do it')).toBeNull()
     openDetails(screen.getByText('What would make it do?'))
     const [first] = await screen.findAllByText('Do it')
-    expect(screen.getByText(/^Move Insulated jacket and Camp shoes to pockets: then 38.2/)).toBeTruthy()
+    expect(screen.getByText(/^Move .*Camp shoes to (a pocket|pockets): then /)).toBeTruthy()
     fireEvent.click(first!)
     expect(await screen.findByText(/^Does(,|$)/)).toBeTruthy()
     expect(screen.queryByText('What would make it do?')).toBeNull()

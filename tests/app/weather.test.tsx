@@ -86,7 +86,7 @@ describe('a stop', () => {
   test('can be marked as a place where food can be bought', () => {
     const stop = draft().trip.stops[1]!
     render(<TripScreen detail={`trip/stops/${stop.id}`} onDetail={() => undefined} />)
-    fireEvent.click(screen.getByLabelText('Food can be bought here'))
+    fireEvent.click(screen.getByLabelText('A shop is here: food can be bought'))
     expect(draft().trip.stops[1]!.shop).toBe(true)
     expect(screen.getByText(/no water, 1 night, shop|1 night, shop/)).toBeTruthy()
   })

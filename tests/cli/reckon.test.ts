@@ -105,7 +105,7 @@ describe('the command line', () => {
   it('prints a report that can be read: need, peak, days, verdicts, cautions', () => {
     const { status, plain, stderr } = run([worked])
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' })
-    for (const words of ['Main body  49 L', 'Peak load  14.7', 'Day 1  ', 'Day 6  ', 'WARNING: ', 'NOTICE: '])
+    for (const words of ['Main body  49 L', 'Load       16.7', 'Day 1  ', 'Day 6  ', 'WARNING: ', 'NOTICE: '])
       expect(plain).toContain(words)
     expect(plain).toMatch(/: WILL DO|: WILL NOT DO/)
     expect(plain).toMatch(/Too small by|Overloaded by|Tight leaving/)

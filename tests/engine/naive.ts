@@ -1,3 +1,4 @@
+// Long because the page is reckoned once more in one reading.
 // The whole model page once more, item by item and moment by moment, with nothing added up in advance: slow, plain
 // and written from the page, not from the engine. The engine is held to it in differential.test.ts.
 
@@ -159,7 +160,7 @@ function settle(plan: Plan) {
     if (moved < 0.001) break
     if (!Number.isFinite(moved)) return 'unsettled'
   }
-  return { now, spent, rounds: byEnergy ? rounds : 0 }
+  return { now, spent, rounds: byEnergy && spent ? rounds : 0 }
 }
 
 export type Naive = Exclude<ReturnType<typeof naive>, 'unsettled'>

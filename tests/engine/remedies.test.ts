@@ -69,7 +69,7 @@ describe('every remedy', () => {
               expect(after.need.waterShortLitres).toBeLessThanOrEqual(reckoning.need.waterShortLitres + 1e-9)
               expect(remedy.after).toMatchObject({
                 bodyLitres: after.need.bodyLitres,
-                peakLoadKg: after.need.peakLoadKg,
+                peakLoadKg: after.need.peakLoadFullWaterKg,
                 carriedKg: setup.carriedKg,
                 fitChance: setup.fitChance,
               })

@@ -1,3 +1,4 @@
+// Long because one search is tried against every choice, with its generators.
 // The choice of things to move outside or leave at home, against trying every choice there is.
 
 import fc from 'fast-check'
@@ -128,6 +129,8 @@ function byTryingAll(plan: Plan, ways: { move: boolean; leave: 'none' | 'optiona
     const key = keyOf(most, { move, leave })
     if (best && compare(key, best) >= 0) return
     const after = reckoned(applyRemedy(plan, { kind: 'move-and-leave', move, leave, proven: true }))
+    // A remedy fills no pocket beyond what it takes.
+    if (after.need.outsideLitres > (plan.packs[0]!.outsideLitres ?? Number.POSITIVE_INFINITY) + 1e-9) return
     if (isMended(after) && after.need.waterShortLitres <= before.need.waterShortLitres + 1e-9) best = key
   }
   go(0, [], [])
@@ -162,7 +165,10 @@ const choiceIn = (remedy: Remedy) => ({
 
 describe('the choice of things to move or leave', () => {
   const check = (plan: Plan): 'none' | 'found' => {
-    if (isMended(reckoned(plan))) return 'none'
+    const before = reckoned(plan)
+    if (isMended(before)) return 'none'
+    // What spills out of the pockets is counted inside, and nothing is proven of it.
+    if (before.packs[0]!.bodyNeedLitres > before.need.bodyLitres) return 'none'
     const remedies = remediesOf(plan)
     const keyOfFound = (kind: 'move-outside' | 'leave' | 'move-and-leave') => {
       const remedy = find(remedies, kind)

@@ -154,7 +154,7 @@ describe('damaged entries', () => {
       { id: 'y', leaves: 3 },
       { id: 'z', shelf: { id: 'q', at: 7 } },
     ])
-    expect(found.leftOut[0]).toMatch(/^Trip 1 “Ridge”: .*gear\[0\]\.name.*cannot be read and is left out\.$/)
+    expect(found.leftOut[0]).toMatch(/^Trip 1 “Ridge”: .*Item 1, name.*cannot be read and is left out\.$/)
   })
 })
 

@@ -37,7 +37,7 @@ describe('what a file is', () => {
     expect(await problem('hello')).toMatch(/does not know/)
     expect(await problem('hello', 'plan.json')).toMatch(/cut short/)
     expect(await problem('{"a":1}')).toMatch(/neither a plan nor a backup/)
-    expect(await problem('{"format":"pack-reckoner/plan","version":1}')).toMatch(/carrier: is missing/)
+    expect(await problem('{"format":"pack-reckoner/plan","version":1}')).toMatch(/Hiker: it cannot be read/)
     expect(await problem('{"format":"pack-reckoner/plan","version":3}')).toMatch(
       /newer than this program reads/,
     )
@@ -69,7 +69,7 @@ describe('what a file is', () => {
       document: { trip: { stops: [{ name: 'A' }, { name: 'B' }] } },
     })
     expect(await problem(JSON.stringify({ ...plan, '\u202eevil': 1 }))).toBe(
-      'evil: is not a field of a plan: remove it or check its spelling',
+      '“evil”: no plan has such a part: remove it',
     )
   })
 })

@@ -65,7 +65,7 @@ describe('a hostile link', () => {
     expect(await messageOf('#plan=0.AAAA')).toMatch(/cut short or changed/)
     expect(await messageOf('#plan=')).toMatch(/cut short or changed/)
     expect(await messageOf('#top')).toMatch(/carries no plan/)
-    expect(await messageOf(sealedLink(planText({ version: 2 })))).toMatch(/version: 2 is newer/)
+    expect(await messageOf(sealedLink(planText({ version: 2 })))).toMatch(/2 is newer/)
   })
 
   test('with a key for prototypes is refused by its name, and no prototype changes', async () => {
@@ -76,7 +76,7 @@ describe('a hostile link', () => {
     ]) {
       const { carrier: _carrier, ...rest } = demo
       const body = JSON.stringify(text.includes('carrier') ? rest : demo).slice(1)
-      expect(await messageOf(sealedLink(text + body))).toMatch(/is not a field of a plan/)
+      expect(await messageOf(sealedLink(text + body))).toMatch(/no plan has such a part/)
     }
     expect('polluted' in {}).toBe(false)
   })
@@ -84,7 +84,7 @@ describe('a hostile link', () => {
   test('with a number beyond all numbers is refused, with the range', async () => {
     const text = planText({}).replace('"massKg":71', '"massKg":1e999')
     expect(text).toContain('1e999')
-    expect(await messageOf(sealedLink(text))).toMatch(/carrier\.massKg: .*10 to 300 kg/)
+    expect(await messageOf(sealedLink(text))).toMatch(/body mass: .*10 to 300 kg/)
   })
 
   test('nested deep enough to break a recursion is refused for its depth', async () => {
@@ -105,7 +105,7 @@ describe('a hostile link', () => {
     )
     expect(read).toMatchObject({ ok: true, document: { trip: { stops: [{ name: 'Agk 1Z' }, {}] } } })
     expect(await messageOf(sealedLink(planText({ trip: stopsNamed('\u202e\u2066') })))).toMatch(
-      /stops\[0\]\.name: is empty/,
+      /name: is empty/,
     )
     const message = await messageOf(sealedLink(planText({ ['\u202eevil'.repeat(90)]: 1 })))
     expect(message).not.toMatch(/\u202e/)

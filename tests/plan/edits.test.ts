@@ -1,3 +1,4 @@
+// Long because all edits keep the same laws.
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import {

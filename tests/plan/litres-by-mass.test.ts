@@ -88,6 +88,6 @@ test('what a range follows is no part of a plan file, and is kept in a backup wh
   expect(checkDraft(draft)).toEqual({ ok: true, draft, leftOut: [] })
   for (const litresPerKg of [null, 7, { low: 2, typical: 1, high: 3 }, { ...perKg, more: 1 }]) {
     const gear = [{ ...draft.gear[0]!, litresPerKg: litresPerKg as never }]
-    expect(checkDraft({ ...draft, gear })).toMatchObject({ leftOut: ['gear[0].litresPerKg'] })
+    expect(checkDraft({ ...draft, gear })).toMatchObject({ leftOut: ['Item 1, litres for each kg'] })
   }
 })

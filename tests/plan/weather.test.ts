@@ -121,7 +121,11 @@ describe('weather', () => {
     const checked = checkDraft(odd)
     if (!checked.ok) throw new Error(checked.message)
     // Humidity is a number that somebody typed: it stays, and is told where the trip opens.
-    expect(checked.leftOut.sort()).toEqual(['trip.weather.airC', 'trip.weather.sun', 'trip.weather.wind'])
+    expect(checked.leftOut.sort()).toEqual([
+      'Weather, air temperature',
+      'Weather, full sun',
+      'Weather, “wind”',
+    ])
     expect(checked.draft.trip.weather).toEqual({ humidity: 7 })
   })
 

@@ -18,7 +18,7 @@ const bottles: ItemDocument[] = [
     id: 'bottle',
     massKg: 0.04,
     litres: 1.1,
-    count: 2,
+    count: 4,
     holdsWaterLitres: 1,
     stow: 'outside-pocket',
     build: 'rigid',

@@ -102,7 +102,7 @@ describe('one undo for all', () => {
     actions.setField('trip/wet', true, null)
     const labels: (string | null)[] = []
     for (; state.canUndo.value; actions.undo()) labels.push(state.lastLabel.value)
-    expect(labels).toEqual(['Trip, wet', 'Add Tent', 'Trip, name', 'Add trip “Ridge”'])
+    expect(labels).toEqual(['Trip, rain', 'Add Tent', 'Trip, name', 'Add trip “Ridge”'])
     expect(state.redoLabel.value).toBe('Add trip “Ridge”')
   })
 
