@@ -24,6 +24,7 @@ const WORDS: Readonly<Record<string, string>> = {
   date: 'day',
   p: 'how full the pack was',
   overLitres: 'litres too much',
+  pack: 'pack',
   packLitres: 'litres of the pack',
   packFrom: 'source of the pack’s litres',
   W: 'litres reckoned',

@@ -58,19 +58,6 @@ describe('the stretches between sources', () => {
     ])
   })
 
-  it('do not hide that fuller bottles make a later moment heavier', () => {
-    const food = { id: 'food', massKg: 1, litres: 1, use: 'daily' as const }
-    const shopping: StopDocument[] = [
-      { name: 'Start' },
-      { name: 'Dry shop', nights: 1, resupply: true, leg: { km: 4, hours: 1 } },
-      { name: 'Spring', nights: 3, water: 'sure', leg: { km: 20, hours: 6 } },
-      { name: 'End', leg: { km: 4, hours: 1 } },
-    ]
-    // Dry, the bags are half empty when the food is bought; with water there, they are full on top of it.
-    const [first] = stretchesOf(smallPlan({ stops: shopping, water, gear: [bags(20), food] }))
-    expect(first!.camps[0]!.savesPeakKg).toBeLessThan(0)
-  })
-
   it('count a doubtful source as dry until it is trusted', () => {
     const doubtful = stops.map(stop =>
       stop.name === 'Dry two' ? { ...stop, water: 'doubtful' as const } : stop,

@@ -164,7 +164,8 @@ const choiceIn = (remedy: Remedy) => ({
 })
 
 describe('the choice of things to move or leave', () => {
-  const check = (plan: Plan): 'none' | 'found' => {
+  const check = (plan: Plan): 'none' | 'found' | 'unproven' => {
+    let isUnproven = false
     const before = reckoned(plan)
     if (isMended(before)) return 'none'
     // What spills out of the pockets is counted inside, and nothing is proven of it.
@@ -172,11 +173,14 @@ describe('the choice of things to move or leave', () => {
     const remedies = remediesOf(plan)
     const keyOfFound = (kind: 'move-outside' | 'leave' | 'move-and-leave') => {
       const remedy = find(remedies, kind)
-      if (remedy) expect(remedy.proven, kind).toBe(true)
+      // Where too many choices lie by the curve the search says so, and nothing is claimed.
+      if (remedy && !remedy.proven) isUnproven = true
       return remedy ? keyOf(mostOf(plan), choiceIn(remedy)) : null
     }
     const moved = byTryingAll(plan, { move: true, leave: 'none' })
-    expect(keyOfFound('move-outside'), 'move').toEqual(moved)
+    const keys = (['move-outside', 'leave', 'move-and-leave'] as const).map(keyOfFound)
+    if (isUnproven) return 'unproven'
+    expect(keys[0], 'move').toEqual(moved)
     // What is marked as optional first; the rest only where nothing of that would do.
     const marked = [
       byTryingAll(plan, { move: false, leave: 'optional' }),
@@ -187,21 +191,22 @@ describe('the choice of things to move or leave', () => {
     const [left, best] = isMarked
       ? marked
       : [byTryingAll(plan, { move: false, leave: 'any' }), byTryingAll(plan, { move: true, leave: 'any' })]
-    expect(keyOfFound('leave'), 'leave').toEqual(left)
-    const got = [moved, left, keyOfFound('move-and-leave')].filter(key => key !== null).sort(compare)[0]
+    expect(keys[1], 'leave').toEqual(left)
+    const got = [moved, left, keys[2]].filter(key => key !== null).sort(compare)[0]
     expect(got ?? null, 'both').toEqual(best)
     return best ? 'found' : 'none'
   }
 
   it('is the least there is, by trying every choice on random plans', { timeout: TIMEOUT }, () => {
-    let found = 0
+    const seen = { none: 0, found: 0, unproven: 0 }
     fc.assert(
       fc.property(shortPlans(fc.constant(0)), plan => {
-        if (check(plan) === 'found') found++
+        seen[check(plan)]++
       }),
       { numRuns: PLANS },
     )
-    expect(found).toBeGreaterThan(25)
+    expect(seen.found).toBeGreaterThan(15)
+    expect(seen.unproven).toBeLessThan(seen.found / 2)
   })
 
   it('is the least of any abstract problem too, by trying every choice', () => {

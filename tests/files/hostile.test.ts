@@ -112,7 +112,7 @@ const links: Record<string, string | RegExp> = {
   'too-long': /8,007 characters long and at most 8,000/,
   proto: /cannot be used\. .*__proto__.*: no plan has such a part/,
   constructor: /cannot be used\. .*constructor.*: no plan has such a part/,
-  'number-1e309': /body mass: write a number from 10 to 300 kg/,
+  'number-1e309': /mass: write a number from 10 to 300 kg/,
   deep: /deeper than 20 levels/,
   'deep-lists': /write an object in braces/,
   'many-items': /[Gg]ear: holds 80003 entries, and no plan needs more than 20000/,

@@ -84,7 +84,7 @@ describe('a hostile link', () => {
   test('with a number beyond all numbers is refused, with the range', async () => {
     const text = planText({}).replace('"massKg":71', '"massKg":1e999')
     expect(text).toContain('1e999')
-    expect(await messageOf(sealedLink(text))).toMatch(/body mass: .*10 to 300 kg/)
+    expect(await messageOf(sealedLink(text))).toMatch(/mass: .*10 to 300 kg/)
   })
 
   test('nested deep enough to break a recursion is refused for its depth', async () => {

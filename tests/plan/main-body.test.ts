@@ -36,7 +36,7 @@ describe('a pack told by its litres in all', () => {
   })
 
   it('is refused by field where it says nothing, too much, or less than its pockets', () => {
-    const missing = 'packs[0].bodyLitres: missing: write a number from 1 to 300 L, or give totalLitres'
+    const missing = 'packs[0].bodyLitres: missing: write a number from 1 to 300 L, or give the litres in all'
     expect(refusalOf({})).toBe(missing)
     expect(refusalOf({ totalLitres: 60, bodyLitres: 50 })).toMatch(/^packs\[0\]\.totalLitres: stands in/)
     expect(refusalOf({ totalLitres: 6, outsideLitres: 8 })).toMatch(/^packs\[0\]\.totalLitres: leaves -2 L/)
