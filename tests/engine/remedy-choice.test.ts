@@ -192,7 +192,7 @@ describe('the choice of things to move or leave', () => {
       ? marked
       : [byTryingAll(plan, { move: false, leave: 'any' }), byTryingAll(plan, { move: true, leave: 'any' })]
     expect(keys[1], 'leave').toEqual(left)
-    const got = [moved, left, keys[2]].filter(key => key !== null).sort(compare)[0]
+    const got = [moved, left, keys[2]].filter((key): key is Key => Boolean(key)).sort(compare)[0]
     expect(got ?? null, 'both').toEqual(best)
     return best ? 'found' : 'none'
   }
