@@ -2,7 +2,7 @@
 // as long as the item is the same in all its fields.
 
 import { APP_FIELDS, withoutAppFields } from './app-fields'
-import { CAPS } from './limits'
+import { CAPS } from './caps'
 
 export type Branch = Record<string, unknown>
 

@@ -1,3 +1,4 @@
+export { CAPS, MOST_DAYS } from './caps'
 export { type CheckedDraft, checkDraft, checkTyped } from './check-draft'
 export { cleanText, cleanWords } from './clean-words'
 export { completePlan, fullnessNotClosing } from './complete'
@@ -37,7 +38,7 @@ export {
 } from './edits'
 export { fieldAt, fieldPath, hasPlace, pathParts } from './field-path'
 export { describeField, fieldWord } from './field-words'
-export { CAPS, LIMITS, type Limit, MOST_DAYS } from './limits'
+export { LIMITS, type Limit } from './limits'
 export { copyName } from './lists'
 export { type MainBody, mainBodyOf } from './main-body'
 export { type LeftOut, MASS_KG as STAND_IN_MASS_KG } from './mend'

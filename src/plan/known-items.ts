@@ -1,7 +1,7 @@
 // A document checked as `parsePlan` does it, but each item only once: of thousands of items, one keystroke changes one.
 
+import { CAPS } from './caps'
 import { completeItem, completePlan } from './complete'
-import { CAPS } from './limits'
 import { checkKind, type Parsed, parsePlan, problemsOf, refusedFor, tooMuchIn, withoutNulls } from './parse'
 import { checkRules, type Problem } from './rules'
 import { type ItemDocument, itemSchema, planSchema } from './schema'

@@ -106,22 +106,3 @@ export const LIMITS = {
     factor: limit(0.4, 2.5, 'times what is reckoned'),
   },
 } as const satisfies Record<string, Record<string, Limit>>
-
-/** How many of each thing a plan may hold, and how long its words and its file may be. */
-export const CAPS = {
-  fileBytes: 5_000_000,
-  stops: 500,
-  /** Of the whole trip. */
-  nights: 400,
-  items: 20_000,
-  packs: 1000,
-  setups: 20,
-  packings: 50,
-  nameLength: 200,
-  depth: 20,
-  /** Of any one part: an item has some thirty. */
-  fields: 100,
-} as const
-
-/** Days of walking in a trip of one night a camp. */
-export const MOST_DAYS = CAPS.nights + 1

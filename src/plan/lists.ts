@@ -1,6 +1,6 @@
 // Lists of things with an id: put in, take out, move, change one. The same list comes back where nothing changes.
 
-import { CAPS } from './limits'
+import { CAPS } from './caps'
 
 interface Thing {
   id: string

@@ -1,10 +1,10 @@
 // Mends one finding about a plan document at its path: a stand-in, the default, or the thing left out; and says so.
 
+import { CAPS } from './caps'
 import { type Branch, copied, isBranch } from './copies'
 import type { Draft, Typed } from './draft'
 import { fieldPath } from './field-path'
 import { fieldWord, nameOf } from './field-words'
-import { CAPS } from './limits'
 import type { Problem } from './rules'
 
 export interface LeftOut {

@@ -1,11 +1,11 @@
 // From bytes or a value of unknown origin to a plan, or to the list of what is wrong with it, field by field.
 
 import type { z } from 'zod/mini'
+import { CAPS } from './caps'
 import { cleanText, cleanWords, shortName } from './clean-words'
 import { completePlan } from './complete'
 import { placeInWords } from './field-words'
 import { PLAN_FORMAT, PLAN_VERSION } from './format'
-import { CAPS } from './limits'
 import { checkRules, type Problem } from './rules'
 import { type PlanDocument, planSchema } from './schema'
 import type { Plan } from './types'

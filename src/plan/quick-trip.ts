@@ -1,9 +1,10 @@
 // A trip for a hiker who has no detail yet: even days, a camp after each, and one dry stretch in the middle.
 // The kilometres and metres per day are stand-ins of ours until the hiker knows better.
 
+import { MOST_DAYS } from './caps'
 import type { Draft, DraftStop } from './draft'
 import { withStops } from './edit-stops'
-import { LIMITS, MOST_DAYS } from './limits'
+import { LIMITS } from './limits'
 
 /** What a day comes to while nobody says otherwise: km, and metres of climb. */
 export const QUICK_DAY = { kmPerDay: 15, ascentMPerDay: 500 } as const

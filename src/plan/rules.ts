@@ -1,8 +1,9 @@
 // What a plan must keep beyond the shape of each field: how its parts refer to each other.
 
+import { CAPS } from './caps'
 import { fullnessNotClosing } from './complete'
 import { MEALS } from './defaults'
-import { CAPS, LIMITS, type Limit } from './limits'
+import { LIMITS, type Limit } from './limits'
 import { withMainBody } from './main-body'
 import type { ItemDocument, PackDocument, PackingDocument, PlanDocument } from './schema'
 

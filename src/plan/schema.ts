@@ -2,8 +2,9 @@
 // Unknown fields are refused by name; every number is finite and inside the range in limits.ts.
 
 import * as z from 'zod/mini'
+import { CAPS } from './caps'
 import { PLAN_FORMAT, PLAN_VERSION } from './format'
-import { CAPS, LIMITS, type Limit } from './limits'
+import { LIMITS, type Limit } from './limits'
 
 const rangeText = ({ min, max, unit }: Limit) => `${min} to ${max} ${unit}`
 

@@ -1,6 +1,7 @@
 // From a draft with gaps to a plan that can be reckoned, and the list of what had to be assumed or left out.
 // The one schema and its rules find what is missing or wrong; each finding is mended at its path and said.
 
+import { CAPS } from './caps'
 import { type Branch, copied, freshItem, isBranch, knownItem } from './copies'
 import type { Draft, Typed } from './draft'
 import { fieldAt, fieldPath, hasPlace, pathParts } from './field-path'
@@ -8,7 +9,6 @@ import { nameOf, stopStandIn, thingAt } from './field-words'
 import { PLAN_FORMAT, PLAN_VERSION } from './format'
 import { withKindsEnds } from './kinds'
 import { parseWithKnown } from './known-items'
-import { CAPS } from './limits'
 import { branch, instead, type LeftOut, MASS_KG, mend, removeMarked, type Work, why } from './mend'
 import { withItemIds } from './packed-ids'
 import { type Parsed, parsePlan } from './parse'

@@ -2,10 +2,10 @@
 // the candidate that comes of it. Which end of a range counts is a judgement of ours: the lower, the careful one.
 
 import { type Parsed, parseQuantity, type System } from '../units'
+import { CAPS } from './caps'
 import type { Draft } from './draft'
 import { addPack } from './edits'
 import { fieldPath, setField } from './field-path'
-import { CAPS } from './limits'
 import type { Frame, RatingCovers } from './types'
 
 /** The figures of a tag, as far as they are known. */
