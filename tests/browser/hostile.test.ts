@@ -92,7 +92,7 @@ describe('a plan whose names are markup', () => {
     await page
       .getByLabel('Open a plan file')
       .setInputFiles(file('<img src=x onerror=polluted=1>.json', fields))
-    await page.getByText('<img src=x onerror=polluted=1>: is not a field of a plan').waitFor()
+    await page.getByText('“<img src=x onerror=polluted=1>”: no plan has such a part').waitFor()
     expect(await foundIn(page)).toEqual(NOTHING)
     await page.getByLabel('Open a plan file').setInputFiles(file('plan.json', names))
     await page.locator('.trips .name').getByText('<img src=x').waitFor()

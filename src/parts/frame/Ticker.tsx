@@ -25,7 +25,7 @@ export function Ticker({ onOpen }: { onOpen: () => void }) {
       {mass.length ? 'at least ' : ''}
       <strong>{shown.kg(need.peakLoadFullWaterKg)}</strong> heaviest
       <span class="unseen"> load, open the need</span>
-      {need.waterShortLitres > 0 ? <span class="ticker-note">containers hold too little water</span> : null}
+      {need.waterShortLitres > 0 ? <span class="ticker-note">short of water</span> : null}
       {leftOut.length ? <span class="ticker-note">{leftOut.length} assumed or left out</span> : null}
     </button>
   )
