@@ -177,6 +177,16 @@ export function whyPeakLoad(context: WhyContext): Explanation {
           text: shown.kg(safeKg),
           sourceKeys: ['gum-2008'],
         },
+        ...(need.waterShortLitres > 0
+          ? [
+              {
+                label: 'with what the containers hold',
+                value: need.peakLoadKg,
+                text: shown.kg(need.peakLoadKg),
+                sourceKeys: [],
+              },
+            ]
+          : []),
       ],
       note: `1.28 times the standard deviation of ${shown.gear(need.sigmaM)}. What you weighed is good to ± 0.5 %, what is stated to 5 %, a guess to 20 % (our judgement).`,
     },
