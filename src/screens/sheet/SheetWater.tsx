@@ -1,6 +1,6 @@
 // The water to leave each source with, and what to beware of.
 
-import { cautionsOf, GENERAL_LINE, inFull } from '../../report'
+import { type Caution, cautionsOf, GENERAL_LINE, inFull } from '../../report'
 import type { SheetParts } from './parts'
 
 export function SheetWater({ plan, reckoning: { carries }, shown }: SheetParts) {
@@ -39,7 +39,10 @@ export function SheetWater({ plan, reckoning: { carries }, shown }: SheetParts) 
   )
 }
 
-/** Warnings in full; of notices the first sentence. */
+/** Warnings, and what tells when to stop, in full; of the others the first sentence, which says what to do. */
+const isInFull = ({ signal, about }: Caution) =>
+  signal === 'WARNING' || (signal === 'CAUTION' && (about === 'heat' || about === 'load'))
+
 export function SheetCautions({ plan, reckoning, shown }: SheetParts) {
   return (
     <section class="sheet-cautions small">
@@ -49,7 +52,7 @@ export function SheetCautions({ plan, reckoning, shown }: SheetParts) {
           {cautionsOf(plan, reckoning, shown).map(caution => (
             <li key={caution.text}>
               <strong>{caution.signal}</strong>{' '}
-              {caution.signal === 'NOTICE' ? firstSentence(caution.text) : inFull(caution)}
+              {isInFull(caution) ? inFull(caution) : firstSentence(caution.text)}
             </li>
           ))}
         </ul>
