@@ -21,7 +21,7 @@ import {
   shownIn,
   takesNothing,
 } from '../../report'
-import { reckoned } from '../../store'
+import { openTrip, reckoned } from '../../store'
 import { Answer } from './Answer'
 import { Days } from './Days'
 import { DryStretches } from './DryStretches'
@@ -49,9 +49,11 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
       <OwnOffer />
       <Cautions cautions={cautions.filter(belongsAtAnswer)} onGo={onGo} />
       <LeftOut entries={leftOut} onGo={onGo} />
+      {takesNothing(plan) && !openTrip.value?.profile ? null : (
+        <Pictures {...{ plan, reckoning, shown, missing, onGo }} />
+      )}
       {takesNothing(plan) ? null : (
         <>
-          <Pictures {...{ plan, reckoning, shown, missing, onGo }} />
           <Sure {...{ plan, reckoning, shown, missing, onGo }} />
           <Facts plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
         </>
@@ -101,28 +103,37 @@ function Pictures({ plan, reckoning, shown, missing, onGo }: Props & { missing: 
         <Why about={{ kind: 'moment-load', moment }} figure="What is carried then" onGo={onGo} />
       </div>
       <ProfileNote moments={moments} />
-      {plan.packs.length > 1 ? <PackChoice plan={plan} chosen={packIndex} onChoose={setPack} /> : null}
-      <div class="figures" data-figures="why">
-        <Cutaway
-          name={pack?.name ?? 'The pack you need'}
-          at={placeWords(moments[moment]!, plan.trip.stops)}
-          bodyLitres={pack?.bodyLitres ?? null}
-          collarLitres={pack?.collarLitres ?? 0}
-          innerHeightCm={pack?.innerHeightCm ?? null}
-          need={need}
-          atLeast={missing.litres.length > 0}
-          moment={moments[moment]!}
-          scaleLitres={Math.max(need.bodyLitresSafe, ...plan.packs.map(p => p.bodyLitres + p.collarLitres))}
-          format={shown}
-        />
-        <Why
-          about={{ kind: 'moment-litres', moment, pack: packIndex }}
-          figure="What is inside then"
-          onGo={onGo}
-        />
-      </div>
+      {takesNothing(plan) ? null : inside()}
     </>
   )
+
+  /** What the pack holds: of an empty list that would be water alone. */
+  function inside() {
+    return (
+      <>
+        {plan.packs.length > 1 ? <PackChoice plan={plan} chosen={packIndex} onChoose={setPack} /> : null}
+        <div class="figures" data-figures="why">
+          <Cutaway
+            name={pack?.name ?? 'The pack you need'}
+            at={placeWords(moments[moment]!, plan.trip.stops)}
+            bodyLitres={pack?.bodyLitres ?? null}
+            collarLitres={pack?.collarLitres ?? 0}
+            innerHeightCm={pack?.innerHeightCm ?? null}
+            need={need}
+            atLeast={missing.litres.length > 0}
+            moment={moments[moment]!}
+            scaleLitres={Math.max(need.bodyLitresSafe, ...plan.packs.map(p => p.bodyLitres + p.collarLitres))}
+            format={shown}
+          />
+          <Why
+            about={{ kind: 'moment-litres', moment, pack: packIndex }}
+            figure="What is inside then"
+            onGo={onGo}
+          />
+        </div>
+      </>
+    )
+  }
 }
 
 function PackChoice({
