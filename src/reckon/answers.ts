@@ -13,6 +13,12 @@ const CARES: ReadonlySet<VerdictCode> = new Set([
   'outside-short',
 ])
 
+/** The contents alone are over the hiker's limit: that is the trip's doing and no pack's. */
+export const isTripsDoing = (
+  { carrier }: Pick<Plan, 'carrier'>,
+  { peakLoadFullWaterKg }: Pick<Need, 'peakLoadFullWaterKg'>,
+): boolean => peakLoadFullWaterKg > carrier.loadShareLimit * carrier.massKg
+
 /** Paths of the figures nobody has said, by item in the plan's order. */
 export function missingFigures({ gear }: Plan): string[] {
   return gear.flatMap(({ unknownUpTo }, i) =>
@@ -40,9 +46,6 @@ export function answerOf(setup: JudgedSetup, plan: Plan, need: Need, stillSuffic
   if (!plan.gear.some(({ count }) => count > 0)) return 'cannot-tell'
   if (frame === 'framed' && ratedKg === null) return 'cannot-tell'
   if (!stillSuffices) return 'cannot-tell'
-  const { massKg, loadShareLimit } = plan.carrier
-  // Where the contents alone are over the hiker's limit, that is the trip's doing and no pack's.
-  const packIsTooMuch =
-    setup.verdicts.includes('heavy-for-carrier') && need.peakLoadFullWaterKg <= loadShareLimit * massKg
+  const packIsTooMuch = setup.verdicts.includes('heavy-for-carrier') && !isTripsDoing(plan, need)
   return packIsTooMuch || setup.verdicts.some(code => CARES.has(code)) ? 'with-care' : 'does'
 }

@@ -1,5 +1,6 @@
 // The public face of the engine: `reckon` first, and what is asked of a Reckoning afterwards.
 
+export { isTripsDoing } from './answers'
 export { type TooLarge, tooLargeIn } from './box-fit'
 export { handSpreadOf, observedFactor } from './calibration'
 export {

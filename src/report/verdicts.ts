@@ -1,7 +1,7 @@
 // Each verdict as a sentence with its number and reason, and one headline a set-up.
 
 import type { Plan, Setup } from '../plan'
-import type { Answer, Reckoning, SetupReckoning, VerdictCode } from '../reckon'
+import { type Answer, isTripsDoing, type Reckoning, type SetupReckoning, type VerdictCode } from '../reckon'
 import { type FitVerdict, fittingVerdicts, tooLargeWords } from './fitting'
 import { type Missing, missingOf, takesNothing, withoutText } from './missing'
 import { placeText } from './places'
@@ -70,7 +70,7 @@ export function setupInWords(setup: SetupReckoning, context: Context): SetupInWo
     if (code === 'roomy' && (answer === 'cannot-tell' || missing.litres.length > 0)) continue
     if (code === 'fits-with-collar' && answer === 'cannot-tell') continue
     // A load that is too much without any pack is the trip's doing: said once, and not of every pack.
-    if (code === 'heavy-for-carrier' && isTripsDoing(context)) continue
+    if (code === 'heavy-for-carrier' && isTripsDoing(plan, context.reckoning.need)) continue
     verdicts.push({ code, weight: weightOf(code, setup), ...worded(code, setup, context) })
   }
   const fits = !setup.verdicts.some(code => ['undersized', 'tight', 'roomy'].includes(code))
@@ -84,9 +84,6 @@ export function setupInWords(setup: SetupReckoning, context: Context): SetupInWo
   // A size verdict, the fit or what leaves it open is always there.
   return { answer, verdicts: [first!, ...rest] }
 }
-
-const isTripsDoing = ({ plan: { carrier }, reckoning }: Context) =>
-  reckoning.need.peakLoadFullWaterKg > carrier.loadShareLimit * carrier.massKg
 
 /** A collar lifts what is too small; without any limit the load cannot be judged. */
 function weightOf(code: VerdictCode, setup: SetupReckoning): Weight {

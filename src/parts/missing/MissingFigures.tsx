@@ -1,7 +1,7 @@
 // The figures nobody has said, each one tap from its field; where the name tells the kind, its usual litres in pencil.
 
-import { useEffect, useState } from 'preact/hooks'
 import { type Plan, pathParts } from '../../plan'
+import { kindOf, litresOfKind } from '../../plan/kinds'
 import { changeItem, withRange } from '../../plan/litres'
 import type { Missing, MissingThing, Shown } from '../../report'
 import { actions } from '../../store'
@@ -17,7 +17,6 @@ interface MissingFiguresProps {
 }
 
 export function MissingFigures({ plan, missing, shown, onGo }: MissingFiguresProps) {
-  const kinds = useKinds(missing.litres.length > 0)
   const rows = [
     ...missing.litres.map(thing => ({ thing, asks: 'litres?' })),
     ...missing.mass.map(thing => ({ thing, asks: 'mass?' })),
@@ -38,7 +37,7 @@ export function MissingFigures({ plan, missing, shown, onGo }: MissingFiguresPro
             >
               <bdi class="name">{thing.name}</bdi> <span class="facts-line">{asks}</span>
             </button>
-            {asks === 'litres?' && kinds ? <Usual {...{ thing, plan, kinds, shown }} /> : null}
+            {asks === 'litres?' ? <Usual {...{ thing, plan, shown }} /> : null}
           </li>
         ))}
       </ul>
@@ -47,34 +46,22 @@ export function MissingFigures({ plan, missing, shown, onGo }: MissingFiguresPro
   )
 }
 
-type Kinds = typeof import('../../plan/kinds')
-
-/** The table of kinds, fetched when there is something to look up in it; null until then. */
-function useKinds(wanted: boolean): Kinds | null {
-  const [kinds, setKinds] = useState<Kinds | null>(null)
-  useEffect(() => {
-    if (wanted && !kinds) void import('../../plan/kinds').then(setKinds)
-  }, [wanted, kinds])
-  return kinds
-}
-
 interface UsualProps {
   thing: MissingThing
   plan: Plan
-  kinds: Kinds
   shown: Shown
 }
 
 /** What things of its kind take, one tap away; nothing where the name does not tell the kind. */
-function Usual({ thing, plan, kinds, shown }: UsualProps) {
+function Usual({ thing, plan, shown }: UsualProps) {
   const id = pathParts(thing.path)[1]
   const item = plan.gear.find(each => each.id === id)
   if (!item) return null
   const { name, use, count, massKg, massFrom } = item
   const known = { name, use, count, ...(massKg > 0 ? { massKg, massFrom } : {}) }
-  const kind = kinds.kindOf(known)
+  const kind = kindOf(known)
   if (!kind) return null
-  const range = kinds.litresOfKind(kind, known)
+  const range = litresOfKind(kind, known)
   const text = `${shown.litres(range.typical)}, usual for: ${kind.kind}`
   return (
     <button
