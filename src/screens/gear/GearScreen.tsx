@@ -1,6 +1,6 @@
 // Gear: the list by group with its masses and litres, one line to add to it, each item open to edit in place.
 
-import { useMemo } from 'preact/hooks'
+import { useEffect, useMemo } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
 import {
   type Entry,
@@ -20,7 +20,7 @@ import { shownIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import type { System } from '../../units'
 import { type Detail, firstId, rowActions } from '../rows'
-import { ItemEditor } from './ItemEditor'
+import { ItemEditor, KindPicker } from './ItemEditor'
 import { itemFacts } from './item-facts'
 import { ListDoors } from './ListDoors'
 import { Packing } from './Packing'
@@ -32,6 +32,7 @@ const EDITS = { what: 'item', duplicate: duplicateItem, remove: removeItem }
 export function GearScreen({ detail, onDetail }: Detail) {
   const system = useSystem()
   const mover = useMover()
+  useEffect(() => KindPicker.ahead(), [])
   const gear = openTrip.value?.draft.gear ?? []
   const entries = useMemo(() => entriesOf(gear), [gear])
   const indexOf = useMemo(() => new Map(gear.map(({ id }, index) => [id, index])), [gear])

@@ -19,7 +19,8 @@ import { KindLitres } from './KindLitres'
 import { OnShelf } from './OnShelf'
 import { SizeFields } from './SizeFields'
 
-const KindPicker = later(async () => (await import('./KindPicker')).KindPicker)
+/** Fetched while the list is looked at: it stands above fields, which must not move once an item is open. */
+export const KindPicker = later(async () => (await import('./KindPicker')).KindPicker)
 const Measure = later(async () => (await import('./Measure')).Measure)
 
 export function ItemEditor({ item }: { item: DraftItem }) {

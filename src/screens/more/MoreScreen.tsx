@@ -1,17 +1,17 @@
 // More: the trips kept on this device, units and theme, plan files, and what this app is and is not.
 
 import { Choice, UnitsChoice } from '../../parts/fields'
-import { later, UndoRedo } from '../../parts/frame'
+import { UndoRedo } from '../../parts/frame'
 import { GENERAL_LINE } from '../../report'
 import { actions, library, offlineReady, openTrip } from '../../store'
+import { BackupSection } from '../backup'
+import { SharePlan } from '../share'
 import { PlanFiles } from './PlanFiles'
 import { Safety } from './Safety'
 import { ShelfDoor } from './ShelfDoor'
 import { Trips } from './Trips'
 
-const BackupSection = later(async () => (await import('../backup')).BackupSection)
-const SharePlan = later(async () => (await import('../share')).SharePlan)
-
+/** What grows as the storage answers stands last, so that no button moves from under a thumb. */
 export function MoreScreen({ onClose, onSheet }: { onClose: () => void; onSheet: () => void }) {
   return (
     <div class="screen more-screen">
@@ -27,23 +27,21 @@ export function MoreScreen({ onClose, onSheet }: { onClose: () => void; onSheet:
       <Trips onClose={onClose} />
       <ShelfDoor />
       <PlanFiles />
-      <BackupSection />
-      <Safety />
       {openTrip.value ? (
-        <>
-          <SharePlan />
-          <section>
-            <h2>On paper</h2>
-            <p>The answer, the days, the packs and a packing list with boxes to tick, in black and white.</p>
-            <div class="actions">
-              <button type="button" class="quiet" onClick={onSheet}>
-                Print a sheet
-              </button>
-            </div>
-          </section>
-        </>
+        <section>
+          <h2>On paper</h2>
+          <p>The answer, the days, the packs and a packing list with boxes to tick, in black and white.</p>
+          <div class="actions">
+            <button type="button" class="quiet" onClick={onSheet}>
+              Print a sheet
+            </button>
+          </div>
+        </section>
       ) : null}
       <Settings />
+      {openTrip.value ? <SharePlan /> : null}
+      <BackupSection />
+      <Safety />
       <section>
         <h2>About</h2>
         <p>

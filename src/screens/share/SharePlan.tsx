@@ -40,7 +40,9 @@ function Share({ document }: { document: PlanDocument }) {
         {personWords(shared, leaveOut, shown)}
       </p>
       {made?.ok === false ? <p class="problem">{made.message}</p> : null}
-      {made?.ok ? <Ways key={made.link} link={made.link} name={document.name ?? ''} /> : null}
+      {made?.ok === false ? null : (
+        <Ways key={made?.link} link={made?.link ?? null} name={document.name ?? ''} />
+      )}
     </section>
   )
 }
@@ -75,13 +77,14 @@ function useLinkOf(document: PlanDocument): SharedLink | null {
   return made
 }
 
-function Ways({ link, name }: { link: string; name: string }) {
+/** The buttons stand while the link is being made, so that nothing below them moves. */
+function Ways({ link, name }: { link: string | null; name: string }) {
   const [done, setDone] = useState<'copied' | 'by hand' | 'code' | null>(null)
   const [canSend] = useState(() => typeof navigator.share === 'function')
 
-  async function copy() {
+  async function copy(made: string) {
     try {
-      await navigator.clipboard.writeText(link)
+      await navigator.clipboard.writeText(made)
       setDone('copied')
     } catch {
       // No leave to copy, or no clipboard here: the hiker can still do it.
@@ -89,30 +92,43 @@ function Ways({ link, name }: { link: string; name: string }) {
     }
   }
 
-  async function send() {
+  async function send(made: string) {
     try {
-      await navigator.share({ title: name || 'Pack Reckoner plan', url: link })
+      await navigator.share({ title: name || 'Pack Reckoner plan', url: made })
     } catch (error) {
       // Thinking better of it is no failure; anything else leaves the link to be copied.
       if (!(error instanceof DOMException && error.name === 'AbortError')) setDone('by hand')
     }
   }
 
+  const ways = [
+    { label: 'Copy link', act: copy },
+    ...(canSend ? [{ label: 'Send link', act: send }] : []),
+    { label: 'Show as a code', act: () => setDone('code') },
+  ]
   return (
     <>
       <div class="actions">
-        <button type="button" class="quiet" onClick={() => void copy()}>
-          Copy link
-        </button>
-        {canSend ? (
-          <button type="button" class="quiet" onClick={() => void send()}>
-            Send link
+        {ways.map(({ label, act }) => (
+          <button
+            key={label}
+            type="button"
+            class="quiet"
+            disabled={!link}
+            onClick={link ? () => void act(link) : undefined}
+          >
+            {label}
           </button>
-        ) : null}
-        <button type="button" class="quiet" onClick={() => setDone('code')}>
-          Show as a code
-        </button>
+        ))}
       </div>
+      {link ? <Done done={done} link={link} /> : null}
+    </>
+  )
+}
+
+function Done({ done, link }: { done: 'copied' | 'by hand' | 'code' | null; link: string }) {
+  return (
+    <>
       <div role="status">
         {done === 'copied' ? <p class="hint">The link is copied: {count(link.length)} characters.</p> : null}
         {done !== null && done !== 'code' && link.length > SHARE_CAPS.easyLinkChars ? (
