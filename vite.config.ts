@@ -76,6 +76,25 @@ async function putAside({ request }: { request: Request }): Promise<Response> {
   }
 }
 
+/** What waits for something before it is run must not share a file with what imports it: neither would ever start. */
+const isEntry = (id: string) => /index\.html$|src\/main\.tsx$/.test(id)
+
+/**
+ * Few files, since each costs a request and its own storing: all that the first page needs in one, and what several
+ * screens share by which of them do, small ones together.
+ */
+const chunks = [
+  { name: 'first', tags: ['$initial' as const], test: (id: string) => !isEntry(id), priority: 1 },
+  { name: 'shared', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 40_000 },
+]
+
+/** The bundler names what is shared by all who share it. */
+const nameOf = (name = '') => `assets/${name.replace(/\.css$/, '').split('~')[0]}-[hash]`
+const named = {
+  chunkFileNames: ({ name }: { name: string }) => `${nameOf(name)}.js`,
+  assetFileNames: ({ names }: { names: string[] }) => `${nameOf(names[0])}[extname]`,
+}
+
 const here = (path: string) => join(import.meta.dirname, path)
 
 const shared = {
@@ -101,6 +120,7 @@ export default defineConfig({
     sourcemap: false,
     manifest: true,
     modulePreload: { polyfill: false },
+    rolldownOptions: { output: { codeSplitting: { groups: chunks }, ...named } },
   },
   preview: { headers, port: 4173 },
   plugins: [

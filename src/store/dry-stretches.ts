@@ -2,8 +2,8 @@
 // hold up the typing. Whoever asks decides when each step is made, and may stop.
 
 import type { Plan } from '../plan'
-import { type DryStretchesSoFar, dryStretchSteps as engineSteps, reckon } from '../reckon'
-import { state } from './start'
+import { type DryStretchesSoFar, dryStretchSteps, reckon } from '../reckon'
+import type { OpenReckoned } from './reckoning'
 
 export interface DryStretches extends DryStretchesSoFar {
   /** The plan they are reckoned for. */
@@ -12,12 +12,10 @@ export interface DryStretches extends DryStretchesSoFar {
   capacityLitres: number | null
 }
 
-/** What is known at once, then after each reckoning; nothing while no trip is open, or the open one does not settle. */
-export function* dryStretchSteps(): Generator<DryStretches, void> {
-  const open = state.reckoned.peek()
-  if (!open?.reckoned.ok) return
-  const { plan, reckoned } = open
+/** What is known at once, then after each reckoning; nothing for a trip that does not settle. */
+export function* openDryStretches({ plan, reckoned }: OpenReckoned): Generator<DryStretches, void> {
+  if (!reckoned.ok) return
   const { reckoning } = reckoned
   const capacityLitres = reckoning.need.waterCapacityLitres
-  for (const soFar of engineSteps(reckon, { plan, reckoning })) yield { ...soFar, plan, capacityLitres }
+  for (const soFar of dryStretchSteps(reckon, { plan, reckoning })) yield { ...soFar, plan, capacityLitres }
 }

@@ -1,13 +1,11 @@
 // The door to the engine: null until it has been fetched.
 
 import { signal } from '@preact/signals'
-import type { reckonOpen } from './reckoning'
+import type * as reckoning from './reckoning'
 
-export const engine = signal<typeof reckonOpen | null>(null)
+export const engine = signal<typeof reckoning | null>(null)
 
 /** Fetches the engine, once. Rejects where it cannot be had, as in an old tab after an update with no network. */
 export async function loadEngine(): Promise<void> {
-  if (engine.peek()) return
-  const { reckonOpen } = await import('./reckoning')
-  engine.value = reckonOpen
+  if (!engine.peek()) engine.value = await import('./reckoning')
 }

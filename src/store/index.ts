@@ -4,6 +4,8 @@ import { computed, type ReadonlySignal } from '@preact/signals'
 import type { Shelf } from '../plan/shelf'
 import * as backupSignals from './backup-signals'
 import type { Library, RemovedTrip, TripDocument } from './documents'
+import type { DryStretches } from './dry-stretches'
+import { engine } from './engine'
 import type { OpenReckoned } from './reckoning'
 import { access, actions, flush, loadLater, newId, startStore, state } from './start'
 import type { CopyState, Damaged, SaveState } from './state'
@@ -12,7 +14,7 @@ import type { Updates } from './updates'
 
 export type { Both } from './actions'
 export type { Library, RemovedTrip, ScreenPlace, System, Theme, TripDocument } from './documents'
-export { type DryStretches, dryStretchSteps } from './dry-stretches'
+export type { DryStretches } from './dry-stretches'
 export { loadEngine } from './engine'
 export type { OpenReckoned } from './reckoning'
 export type { CopyState, Damaged, SaveState } from './state'
@@ -87,3 +89,9 @@ export async function startUpdates(): Promise<void> {
 
 /** Goes over to the new version that waits; false when edits could not be saved first. */
 export const applyUpdate = async (): Promise<boolean> => (await updates?.applyUpdate()) ?? false
+
+/** The stretches between sources of the open trip, a step at a time; nothing while there is none, or no engine. */
+export function* dryStretchSteps(): Generator<DryStretches, void> {
+  const open = state.reckoned.peek()
+  if (open && engine.value) yield* engine.value.openDryStretches(open)
+}

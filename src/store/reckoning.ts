@@ -8,6 +8,8 @@ export interface OpenReckoned extends Settled {
   reckoned: Reckoned
 }
 
+export { openDryStretches } from './dry-stretches'
+
 export function reckonOpen(draft: Draft, typed: Typed): OpenReckoned {
   const settled = settle(draft, typed)
   return { ...settled, reckoned: reckon(settled.plan) }

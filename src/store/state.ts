@@ -51,7 +51,9 @@ export function createState() {
   const draft = computed(() => openTrip.value?.draft)
   const typed = computed(() => openTrip.value?.typed)
   const reckoned = computed((): OpenReckoned | null => {
-    return draft.value && typed.value && engine.value ? engine.value(draft.value, typed.value) : null
+    return draft.value && typed.value && engine.value
+      ? engine.value.reckonOpen(draft.value, typed.value)
+      : null
   })
 
   const putTrip = (trip: TripDocument, at?: number) =>

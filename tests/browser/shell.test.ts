@@ -75,11 +75,17 @@ describe('without a network', () => {
     await page.clock.runFor(10_000)
     release()
     await untilStored(page)
-    const fromStore = page.waitForResponse(
-      response => response.url().includes('/gear-') && response.fromServiceWorker(),
-    )
-    await page.clock.runFor(10_000)
-    await fromStore
+    const fromStore: string[] = []
+    page.on('response', response => {
+      if (response.fromServiceWorker()) fromStore.push(response.url())
+    })
+    // The app hears of its worker in its own time: its clock goes on until then.
+    await expect
+      .poll(async () => {
+        await page.clock.runFor(1000)
+        return fromStore.some(url => url.includes('/gear-'))
+      })
+      .toBe(true)
     expect(forGear()).toEqual([...new Set(forGear())])
     await context.close()
   })
