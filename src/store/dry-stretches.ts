@@ -2,8 +2,7 @@
 // hold up the typing. Whoever asks decides when each step is made, and may stop.
 
 import type { Plan } from '../plan'
-import { type DryStretchesSoFar, dryStretchSteps, reckon } from '../reckon'
-import type { OpenReckoned } from './reckoning'
+import { type DryStretchesSoFar, dryStretchSteps, type Reckoned, reckon } from '../reckon'
 
 export interface DryStretches extends DryStretchesSoFar {
   /** The plan they are reckoned for. */
@@ -13,7 +12,13 @@ export interface DryStretches extends DryStretchesSoFar {
 }
 
 /** What is known at once, then after each reckoning; nothing for a trip that does not settle. */
-export function* openDryStretches({ plan, reckoned }: OpenReckoned): Generator<DryStretches, void> {
+export function* openDryStretches({
+  plan,
+  reckoned,
+}: {
+  plan: Plan
+  reckoned: Reckoned
+}): Generator<DryStretches, void> {
   if (!reckoned.ok) return
   const { reckoning } = reckoned
   const capacityLitres = reckoning.need.waterCapacityLitres
