@@ -1,6 +1,6 @@
 // The whole check of the repository, in stages; stops at the first that fails, once what runs beside it has ended.
 //   npm test            everything
-//   npm test -- unit    one stage, or several: types lint unused unit build budgets browser
+//   npm test -- unit    one stage, or several: chromium types lint unused unit build budgets browser faults
 import { spawn } from 'node:child_process'
 import { mkdir, readFile, rm } from 'node:fs/promises'
 import { delimiter, join } from 'node:path'
@@ -22,6 +22,11 @@ const unit = {
 }
 const statics = [
   {
+    name: 'chromium',
+    what: 'a browser for the journeys',
+    commands: [['node', 'tests/tools/find-chromium.mjs']],
+  },
+  {
     name: 'types',
     what: 'TypeScript, app and engine',
     commands: [
@@ -34,15 +39,16 @@ const statics = [
   { name: 'build', what: 'production build', commands: [['vite', 'build']] },
   { name: 'budgets', what: 'byte budgets of the build', commands: [['node', 'tests/budgets.mjs']] },
 ]
-const browser = {
-  name: 'browser',
-  what: 'journeys in Chromium',
-  commands: [vitest('browser', 'browser', 'faults')],
-  counts: true,
-}
+const journeys = (name, what) => ({ name, what, commands: [vitest(name, name)], counts: true })
+const browser = journeys('browser', 'journeys in Chromium')
+const faults = journeys('faults', 'journeys in which something breaks')
 
-// Steps one after the other; in each, rows of stages side by side.
-const steps = [[statics, [unit]], [[browser]]]
+// Steps one after the other; in each, rows of stages side by side. What breaks things is mostly waited for, so that it
+// costs the other journeys little.
+const steps = [
+  [statics, [unit]],
+  [[browser], [faults]],
+]
 const stages = steps.flat(2)
 
 const asked = process.argv.slice(2)

@@ -120,12 +120,15 @@ export const journey = test.extend<Fixtures>({
     })
   },
 
-  /** As `openStored`, on a profile that is a folder on disk: what only a lasting profile allows, such as installing. */
+  /** As `openStored`, by a whole browser on a profile that is a folder on disk: it can install the app. */
   openOnDisk: async ({ site, troubles }, use) => {
     const opened: { context: BrowserContext; folder: string }[] = []
     await use(async (options = at360()) => {
       const folder = await mkdtemp(join(tmpdir(), 'profile-'))
-      const context = await chromium.launchPersistentContext(folder, { ...launching(), ...options })
+      const context = await chromium.launchPersistentContext(folder, {
+        ...launching({ whole: true }),
+        ...options,
+      })
       opened.push({ context, folder })
       const page = await visit(context.pages()[0] ?? (await context.newPage()), site, troubles)
       await untilStored(page)
@@ -145,8 +148,8 @@ export async function newContext(browser: Browser, options: BrowserContextOption
   return context
 }
 
-function launching(): LaunchOptions {
-  return { executablePath: chromiumPath(), args: chromiumFlags }
+function launching(which: { whole?: boolean } = {}): LaunchOptions {
+  return { executablePath: chromiumPath(which), args: chromiumFlags }
 }
 
 async function visit(page: Page, site: Site, troubles: Map<Page, Troubles>): Promise<Page> {

@@ -1,8 +1,8 @@
 // Finds a Chromium for the browser journeys and the icon drawing; nothing is ever downloaded behind the reader's back
 // except, on Debian and Ubuntu with the right to do so, the distribution's own package.
-import { execFileSync } from 'node:child_process'
+import { execFileSync, spawnSync } from 'node:child_process'
 import { accessSync, constants, existsSync } from 'node:fs'
-import { delimiter, join } from 'node:path'
+import { basename, delimiter, join } from 'node:path'
 
 // Pages of the browser's own, drawn beside every window and shown to nobody: they cost a third of a visit.
 const ownPages = ['WebUIOmniboxPopup', 'WebUIOmniboxAimPopup', 'WebUIOmniboxFullPopup']
@@ -34,7 +34,10 @@ export const chromiumFlags = [
   '--disable-sync',
 ]
 
-const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable']
+// The same engine without the windows and services of a whole browser, which cost a third of each visit.
+const shells = ['chromium-headless-shell', 'chrome-headless-shell']
+const browsers = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable']
+const packages = ['chromium-headless-shell', 'chromium']
 
 const usualPlaces = {
   darwin: [
@@ -58,21 +61,31 @@ const instructions = {
   win32: 'Install Google Chrome or Microsoft Edge in its usual place',
 }
 
-/** The path of a Chromium: CHROME_PATH, then the PATH, then the usual places; installed if the system lets us. */
-export function chromiumPath() {
-  return findChromium() ?? installed() ?? failWithInstructions()
+/**
+ * The path of a Chromium: CHROME_PATH, then a headless shell and a whole browser on the PATH, then the usual places;
+ * installed if the system lets us. `whole`: what only a whole browser answers is asked of it.
+ */
+export function chromiumPath({ whole = false } = {}) {
+  const found = findChromium(whole)
+  if (found && (whole || isShell(found) || process.env.CHROME_PATH || !isOursToChange())) return found
+  return installed(whole) ?? found ?? failWithInstructions()
 }
 
-function findChromium() {
+/** Root on Debian is a machine made for this: there the lighter browser is fetched even beside another. */
+const isOursToChange = () => existsSync('/etc/debian_version') && process.getuid() === 0
+
+function findChromium(whole) {
   const asked = process.env.CHROME_PATH
-  if (asked) {
-    if (runnable(asked)) return asked
+  if (asked && !runnable(asked))
     throw new Error(`CHROME_PATH is ${asked}, and there is no program to run there.`)
-  }
+  if (asked && !(whole && isShell(asked))) return asked
   const folders = (process.env.PATH ?? '').split(delimiter).filter(Boolean)
+  const names = whole ? browsers : [...shells, ...browsers]
   const onPath = names.flatMap(name => folders.map(folder => join(folder, name)))
   return [...onPath, ...(usualPlaces[process.platform] ?? [])].find(runnable)
 }
+
+const isShell = path => shells.includes(basename(path))
 
 function runnable(path) {
   try {
@@ -83,18 +96,20 @@ function runnable(path) {
   }
 }
 
-/** Debian and Ubuntu, as root or with sudo that asks nothing: the distribution's package. Elsewhere undefined. */
-function installed() {
+/** Debian and Ubuntu, as root or with sudo that asks nothing: the distribution's packages. Elsewhere undefined. */
+function installed(whole) {
   if (!existsSync('/etc/debian_version')) return undefined
-  const prefix = process.getuid() === 0 ? [] : ['sudo', '-n']
+  const prefix = isOursToChange() ? [] : ['sudo', '-n']
   if (prefix.length > 0 && !answers('sudo', ['-n', 'true'])) return undefined
-  console.log('No Chromium here: installing the package "chromium" with apt-get.')
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' }
-  for (const step of [['update'], ['install', '-y', 'chromium']]) {
-    const [program, ...args] = [...prefix, 'apt-get', ...step]
-    execFileSync(program, args, { stdio: 'inherit', env })
+  const succeeds = (...args) => {
+    const [program, ...rest] = [...prefix, 'apt-get', '-o', 'Acquire::Retries=0', ...args]
+    return spawnSync(program, rest, { stdio: 'inherit', env }).status === 0
   }
-  return findChromium()
+  console.log(`Installing ${packages.join(' and ')} with apt-get.`)
+  // Ubuntu and older Debian have no shell apart; what is missing in the end is said by the caller.
+  if (succeeds('update') && !succeeds('install', '-y', ...packages)) succeeds('install', '-y', 'chromium')
+  return findChromium(whole)
 }
 
 function answers(program, args) {
