@@ -8,7 +8,17 @@ import { describe, expect } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { expectAccessible } from './axe'
 import { drop, goOn, openDiffering, openFile, paste, preview, savedBackup } from './backups'
-import { at1280, journey, lookAtDemo, newContext, openMore, rename, saved, untilDrawn } from './harness'
+import {
+  at1280,
+  journey,
+  lookAtDemo,
+  newContext,
+  openMore,
+  rename,
+  runClockUntil,
+  saved,
+  untilDrawn,
+} from './harness'
 
 const tripCount = (page: Page) => page.locator('.trips > li').count()
 const planText = JSON.stringify(demo)
@@ -86,10 +96,9 @@ describe('snapshots', () => {
       await page.reload()
       await lookAtDemo(page)
       await saved(page)
-      await page.clock.runFor(20_000)
       await openMore(page)
       const look = page.getByRole('button', { name: /^Look at it: the snapshot/ })
-      await look.waitFor()
+      await runClockUntil(page, () => look.isVisible())
       await page.getByText(/1 trip, 0 things, \d+ kB/).waitFor()
       await expectAccessible(page)
       await page.getByRole('button', { name: /^Delete trip/ }).click()

@@ -210,6 +210,18 @@ export const untilQuiet = (page: Page) =>
       !/Working it out…|Opening…|Reading…|Reckoning .* more dry camp/.test(document.body.textContent ?? ''),
   )
 
+/**
+ * Lets the page's own clock (`page.clock.install`) run until something is so. What the app does of itself it begins in
+ * its own time, so that no single run of the clock is sure to come after it.
+ */
+export async function runClockUntil(page: Page, isSo: () => boolean | Promise<boolean>): Promise<void> {
+  const isSoLater = async () => {
+    await page.clock.runFor(1000)
+    return isSo()
+  }
+  await expect.poll(isSoLater).toBe(true)
+}
+
 /** Waits until the service worker has stored the whole app and serves this page: no network is needed from here on. */
 export async function untilStored(page: Page): Promise<void> {
   const state = () => page.evaluate(() => navigator.serviceWorker.controller?.state)

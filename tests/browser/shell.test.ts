@@ -9,6 +9,7 @@ import {
   journey,
   lookForUpdate,
   reloadFromStore,
+  runClockUntil,
   untilDrawn,
   untilStored,
 } from './harness'
@@ -79,13 +80,7 @@ describe('without a network', () => {
     page.on('response', response => {
       if (response.fromServiceWorker()) fromStore.push(response.url())
     })
-    // The app hears of its worker in its own time: its clock goes on until then.
-    await expect
-      .poll(async () => {
-        await page.clock.runFor(1000)
-        return fromStore.some(url => url.includes('/gear-'))
-      })
-      .toBe(true)
+    await runClockUntil(page, () => fromStore.some(url => url.includes('/gear-')))
     expect(forGear()).toEqual([...new Set(forGear())])
     await context.close()
   })
