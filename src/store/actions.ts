@@ -160,11 +160,13 @@ export function createActions(state: State, { now, newId }: Clock) {
       if (next) commit(next, { label: `Bring back trip${nameIn(next.trips.get(id)!.draft)}`, list: part })
     },
 
-    /** Moves a trip to another index of the list. */
+    /** Moves a trip to another index of the list that is shown. */
     moveTrip(id: string, to: number) {
       const world = state.world()
       const from = world.order.indexOf(id)
-      const target = Math.min(Math.max(0, to), world.order.length - 1)
+      // Trips that cannot be read are not shown, and keep their places.
+      const shown = world.order.filter(other => world.trips.has(other))
+      const target = world.order.indexOf(shown[Math.min(Math.max(0, to), shown.length - 1)] ?? id)
       if (from < 0 || from === target) return
       const next = { ...world, order: moved(world.order, id, target) }
       const label = `Move trip${nameIn(world.trips.get(id)?.draft)}`

@@ -5,7 +5,7 @@ import { batch, computed } from '@preact/signals'
 import { emptyShelf, type MergedShelf, mergeShelves, type Shelf } from '../plan/shelf'
 import { emptyLibrary, type Library, type Step, type TripDocument } from './documents'
 import { inOrder } from './journal'
-import { merged, placeAfter, tidied } from './library'
+import { merged, placeAfter } from './library'
 import { type Loaded, WHAT } from './load'
 import type { State } from './state'
 import {
@@ -27,8 +27,7 @@ export function createBooks(state: State, newId: () => string) {
     [LIBRARY_KEY, { value: state.library.peek(), revision: 0 }],
     [SHELF_KEY, { value: state.shelf.peek(), revision: 0 }],
   ])
-  /** Keys whose records could not be read: never written. */
-  const unread = new Set<string>()
+  const { unread } = state
   /** Trips removed on purpose, which the second copy may still hold. */
   const gone = new Set<string>()
   /** The last revision of trips whose records are gone, so that they go on counting should they come back. */
@@ -107,7 +106,7 @@ export function createBooks(state: State, newId: () => string) {
     const listDamaged = found.anew.has(LIBRARY_KEY)
     known.set(LIBRARY_KEY, { value: listDamaged ? emptyLibrary() : stored, revision: 0 })
     hooks.listDamaged = listDamaged
-    state.library.value = tidied(merged(base, state.library.peek(), stored), state.trips.peek())
+    state.tidy(merged(base, state.library.peek(), stored))
     takeShelves(found)
     for (const problem of found.problems) state.tell(problem)
   }

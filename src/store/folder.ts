@@ -1,6 +1,8 @@
 // A named folder of files outside IndexedDB: in the origin's private file system, or in the Cache API where that cannot
 // be written from a page (Safari before 26).
 
+import { within } from './within'
+
 export interface Folder {
   names(): Promise<string[]>
   /** Null when there is no such file. */
@@ -10,8 +12,29 @@ export interface Folder {
   remove(name: string): Promise<void>
 }
 
-/** Null where the browser offers no place. Rejects when it has one but does not let the app use it. */
-export async function openFolder(folder: string): Promise<Folder | null> {
+/** How long each answer, and each writing, is waited for, ms. */
+export interface Patience {
+  answerMs: number
+  writeMs: number
+}
+
+/**
+ * Null where the browser offers no place. Rejects when it has one but does not let the app use it; as all that the
+ * folder does, with a `TimeoutError` when that takes too long.
+ */
+export async function openFolder(name: string, patience: Patience): Promise<Folder | null> {
+  const folder = await within(placeOf(name), patience.answerMs)
+  return folder && patient(folder, patience)
+}
+
+const patient = ({ names, read, write, remove }: Folder, { answerMs, writeMs }: Patience): Folder => ({
+  names: () => within(names(), answerMs),
+  read: name => within(read(name), answerMs),
+  write: (name, contents) => within(write(name, contents), writeMs),
+  remove: name => within(remove(name), answerMs),
+})
+
+async function placeOf(folder: string): Promise<Folder | null> {
   const { FileSystemFileHandle: file, caches } = globalThis as Partial<typeof globalThis>
   const isWritable = file !== undefined && 'createWritable' in file.prototype
   if (isWritable && 'getDirectory' in navigator.storage) return inFiles(folder)

@@ -18,6 +18,7 @@ export type { DryStretches } from './dry-stretches'
 export { loadEngine } from './engine'
 export type { OpenReckoned } from './reckoning'
 export type { CopyState, Damaged, SaveState } from './state'
+export { within } from './within'
 export { access, actions, flush, newId, startStore }
 
 export const library: ReadonlySignal<Library> = state.library

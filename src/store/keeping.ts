@@ -7,10 +7,12 @@ import * as z from 'zod/mini'
 import type { Books } from './books'
 import { discard, rawText } from './rescue'
 import type { State } from './state'
+import { within } from './within'
 import { tripKey } from './write'
 
 const FILES_KEY = 'files'
 const FORMAT = 'pack-reckoner/files'
+const ANSWER_MS = 3000
 
 /** A plan file of a trip: when it was saved, and the state of the trip in it (`changedAt`). Milliseconds since 1970. */
 export interface FileNote {
@@ -59,8 +61,8 @@ export function createKeeping({ state, use, books }: { state: State; use: UseSto
   return {
     async facts() {
       const { storage } = navigator as Partial<Navigator>
-      const promised = (await storage?.persisted?.()) ?? null
-      const usedBytes = (await storage?.estimate?.())?.usage ?? null
+      const promised = (await within(Promise.resolve(storage?.persisted?.()), ANSWER_MS)) ?? null
+      const usedBytes = (await within(Promise.resolve(storage?.estimate?.()), ANSWER_MS))?.usage ?? null
       return { promised, usedBytes }
     },
     askToKeep: async () => (await (navigator as Partial<Navigator>).storage?.persist?.()) ?? false,

@@ -18,14 +18,30 @@ export function placeAfter({ order }: Library, id: string): number {
   return order.includes(id) ? order.indexOf(id) + 1 : order.length
 }
 
-/** The library as it fits the trips there are: none missing from the order, none too many, an open one that exists. */
-export function tidied(library: Library, trips: ReadonlyMap<string, TripDocument>): Library {
-  const known = library.order.filter((id, i, all) => trips.has(id) && all.indexOf(id) === i)
+/**
+ * The library as it fits the trips there are: none missing from the order, none too many, an open one that exists.
+ * Trips that cannot be read (`isUnread`), as those of a newer version, keep their places.
+ */
+export function tidied(
+  library: Library,
+  trips: ReadonlyMap<string, TripDocument>,
+  isUnread: (id: string) => boolean,
+): Library {
+  const known = library.order.filter((id, i, all) => (trips.has(id) || isUnread(id)) && all.indexOf(id) === i)
   const missing = [...trips.keys()].filter(id => !known.includes(id))
   const same = missing.length === 0 && known.length === library.order.length
   const open = library.open !== null && trips.has(library.open) ? library.open : null
   if (same && open === library.open) return library
   return { ...library, open, order: same ? library.order : [...known, ...missing] }
+}
+
+/** An order with what is not shown put where it stood before: after the same neighbour, or at the same index. */
+export function withUnread(order: string[], before: string[], isShown: (id: string) => boolean): string[] {
+  return before.reduce((next, id, i) => {
+    if (isShown(id)) return next
+    const neighbour = next.indexOf(before[i - 1] ?? '')
+    return next.toSpliced(neighbour < 0 ? Math.min(i, next.length) : neighbour + 1, 0, id)
+  }, order)
 }
 
 /** Joins what two tabs made of one library: what only one of them changed is taken from that one, else ours. */

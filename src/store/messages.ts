@@ -7,6 +7,13 @@ export const nameOf = (error: unknown) => (error instanceof Error && error.name)
 export const CLEARED_TEXT =
   'This browser has emptied the storage of the app: what is open here is saved again. Trips you want gone are deleted under More.'
 
+/** Why the other tabs are not told of what is saved here. */
+export const deafText = (error: unknown) =>
+  `Other tabs of the app do not hear what is saved here (${nameOf(error)}): reload them to see it.`
+
+export const leftText = (error: unknown) =>
+  `What was typed last before the page was left could not be looked up (${nameOf(error)}): the next start looks again.`
+
 /** Why the shelf is not saved: what is stored in its place cannot be replaced. */
 export const STUCK_TEXT = {
   newer:
@@ -16,6 +23,8 @@ export const STUCK_TEXT = {
 }
 
 export function failureText(error: unknown): string {
+  if (faultOf(error) === 'newer')
+    return 'A newer version of Pack Reckoner has updated the storage in another tab, so your last edits are not saved. They are still here: export this trip to a file, then reload the app.'
   if (faultOf(error) === 'no-answer')
     return 'The storage of this browser does not answer, so your last edits are not saved. They are still here: export this trip to a file before you close the app.'
   if (nameOf(error) === 'QuotaExceededError')

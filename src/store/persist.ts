@@ -3,14 +3,16 @@
 
 import { batch, effect } from '@preact/signals'
 import { entries, type UseStore } from 'idb-keyval'
+import type { Aside } from './aside'
 import { createBooks } from './books'
 import { sortRecords } from './load'
-import { CLEARED_TEXT, failureText, memoryOnlyText, STUCK_TEXT } from './messages'
+import { CLEARED_TEXT, failureText, leftText, memoryOnlyText, STUCK_TEXT } from './messages'
 import { partingOf } from './parting'
 import type { State } from './state'
 import { type Channel, joinTabs, type ReadSaved } from './tabs'
-import { faultOf } from './useStore'
-import { type Change, writeChanges } from './write'
+import { faultOf, patientStore } from './useStore'
+import { within } from './within'
+import { type Change, isParting, LIBRARY_KEY, writeChanges } from './write'
 
 /** Written this long after the last change, so that it is done within 300 ms … */
 const QUIET_MS = 250
@@ -18,12 +20,16 @@ const QUIET_MS = 250
 const LATEST_MS = 450
 /** A save under way for this long is said to hang. It may still end well. */
 const HANGING_MS = 1200
+/** Whoever waits for a save waits no longer than this. */
+const PATIENCE_MS = 5000
 
 export interface PersistEnvironment {
   use: UseStore
   now: () => number
   newId: () => string
   channel: Channel | null
+  /** Where what is not saved yet lies meanwhile. */
+  aside: Aside
   /** Reads all records but those that cannot be read, which spoil it when all are read at once. */
   rescue: (use: UseStore, cause: unknown) => Promise<[string, unknown][]>
   readSaved: ReadSaved
@@ -33,11 +39,10 @@ export type Persistence = ReturnType<typeof createPersistence>
 
 export function createPersistence(
   state: State,
-  { use, now, newId, channel, rescue, readSaved }: PersistEnvironment,
+  { use, now, newId, channel, aside, rescue, readSaved }: PersistEnvironment,
 ) {
   const books = createBooks(state, newId)
-  const tellTabs = joinTabs({ state, books, use, flush }, channel, readSaved)
-  const partingKey = `parting/${newId()}`
+  const tellTabs = joinTabs({ state, books, use: patientStore(use), flush }, channel, readSaved)
   let inFlight: readonly Change[] = []
   let running: Promise<void> | null = null
   let again = false
@@ -45,10 +50,14 @@ export function createPersistence(
   let unsavedSince: number | null = null
 
   effect(() => {
-    if (books.changes().length === 0) return
+    const changes = books.changes()
+    if (changes.length === 0) return
+    if (state.loaded.peek() && changes.some(({ key }) => key !== LIBRARY_KEY)) aside.put(unsaved)
     if (state.saveState.peek().kind === 'saved') state.saveState.value = { kind: 'saving' }
     schedule()
   })
+
+  const unsaved = () => partingOf(books.changes(), inFlight)
 
   function schedule() {
     unsavedSince ??= now()
@@ -57,7 +66,10 @@ export function createPersistence(
     timer = setTimeout(flush, Math.max(0, Math.min(QUIET_MS, left)))
   }
 
-  /** Writes what is unsaved now. Resolves when all of it is saved, or could not be: see `saveState`. Never rejects. */
+  /**
+   * Writes what is unsaved now. Resolves when all of it is saved, or could not be in 5 s: see `saveState`. Never
+   * rejects.
+   */
   function flush(): Promise<void> {
     clearTimeout(timer)
     unsavedSince = null
@@ -65,7 +77,8 @@ export function createPersistence(
     running ??= rounds().finally(() => {
       running = null
     })
-    return running
+    // What hangs is said by then, and may still end well.
+    return within(running, PATIENCE_MS).catch(() => {})
   }
 
   async function rounds() {
@@ -82,6 +95,7 @@ export function createPersistence(
       try {
         const outcome = await use('readwrite', store => writeChanges(store, [...inFlight], newId))
         books.takeOutcome(outcome)
+        forgetLeft(outcome.removed)
         tellTabs(outcome)
       } catch (error) {
         return failed(error)
@@ -93,12 +107,22 @@ export function createPersistence(
     const stuck = books.shelfStuck()
     if (stuck) state.saveState.value = { kind: 'failed', message: STUCK_TEXT[stuck] }
     else state.saveState.value = { kind: books.changes().length > 0 ? 'saving' : 'saved' }
+    if (books.changes().length === 0) await aside.clear()
+  }
+
+  /** What other pages had left is saved now; should it stay, the next start finds that it is. */
+  function forgetLeft(removed: { key: string }[]) {
+    const keys = removed.map(({ key }) => key).filter(isParting)
+    if (keys.length > 0) aside.forget(keys).catch(() => {})
   }
 
   /** Reads everything stored. On failure all stays in memory, and the next edit tries again. */
   async function load() {
     try {
-      const found = sortRecords(await readAll(), newId)
+      const [stored, left] = await Promise.all([readAll(), readLeft()])
+      const isRead = typeof left !== 'string'
+      if (!isRead) state.tell(left)
+      const found = sortRecords(isRead ? [...stored, ...left] : stored, newId)
       batch(() => {
         books.takeAll(found)
         state.loaded.value = true
@@ -116,6 +140,9 @@ export function createPersistence(
       if (faultOf(error)) throw error
       return rescue(use, error)
     })
+
+  /** What pages that are gone had not saved; a sentence where that cannot be read. */
+  const readLeft = () => aside.left().catch((error: unknown) => leftText(error))
 
   /** The database turned out to be empty while the app was open: everything here is written anew. */
   function emptied() {
@@ -141,20 +168,9 @@ export function createPersistence(
     state.saveState.value = { kind: 'memory-only', message: memoryOnlyText(error) + books.hooks.lent }
   }
 
-  /**
-   * For a page that goes away. A write that reads first does not end in time (measured: 5 of 20 did), one that only
-   * puts does (20 of 20): so what is unsaved is put aside, with what it may replace, for the next start.
-   */
+  /** For a page that goes away. */
   function leave() {
-    const parting = partingOf(books.changes(), inFlight)
-    if (parting && state.loaded.peek()) {
-      // Should the page come back, its next save takes it away again.
-      books.noteSpent(partingKey)
-      use('readwrite', store => {
-        store.put(parting, partingKey)
-        store.transaction.commit()
-      }).catch(failed)
-    }
+    if (state.loaded.peek()) aside.put(unsaved, true)
     void flush()
   }
 

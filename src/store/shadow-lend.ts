@@ -4,7 +4,7 @@
 import { batch } from '@preact/signals'
 import { mergeShelves, type Shelf } from '../plan/shelf'
 import { LIBRARY, type Library, SHELF, TRIP, type TripDocument } from './documents'
-import { merged, tidied } from './library'
+import { merged } from './library'
 import { type Loaded, takeIn } from './load'
 import { copyOf } from './shadow-check'
 import type { ShadowEnvironment } from './shadow-environment'
@@ -30,7 +30,7 @@ export async function lend(env: ShadowEnvironment, { entries, at }: { entries: E
     state.trips.value = new Map([...lent, ...state.trips.peek()])
     const base = books.known.get(LIBRARY_KEY)!.value as Library
     const joined = library ? merged(base, before, library) : before
-    state.library.value = tidied({ ...joined, place: before.place }, state.trips.peek())
+    state.tidy({ ...joined, place: before.place })
     if (shelf) lendShelf(env, shelf)
     const when = at ? ` of ${new Date(at).toLocaleString()}` : ''
     books.hooks.lent = ` Shown meanwhile: your trips from the second copy${when}.`

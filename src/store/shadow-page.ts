@@ -3,11 +3,11 @@
 
 import { effect } from '@preact/signals'
 import { inTurn } from './in-turn'
-import { nameOf } from './messages'
 import { createShadow } from './shadow'
 import type { ShadowEnvironment } from './shadow-environment'
-import { GONE_TEXT } from './shadow-restore'
+import { GONE_TEXT, LOST_TEXT } from './shadow-restore'
 import { openVault } from './shadow-vault'
+import { whyText } from './why-not'
 
 const EVERY_MS = 3000
 
@@ -16,39 +16,46 @@ interface PageEnvironment extends Omit<ShadowEnvironment, 'vault' | 'alone'> {
   flush: () => Promise<void>
 }
 
-/** Never rejects: what goes wrong is in `state.copy`. */
+/** Never rejects: what goes wrong is in `state.copy`, and is tried again after the next save. */
 export async function startShadow({ flush, ...env }: PageEnvironment): Promise<void> {
   const { state, lost } = env
-  try {
-    // Without a secure address there is no hash either, nor any of the places the copy could lie in.
-    const vault = globalThis.crypto?.subtle ? await openVault() : null
-    if (!vault) {
-      state.copy.value = { kind: 'absent' }
-      if (lost()) state.tell(GONE_TEXT)
-      return
+  const alone = inTurn('pack-reckoner-copy')
+  let shadow: ReturnType<typeof createShadow> | null = null
+  let isThere = true
+
+  async function look() {
+    try {
+      // Without a secure address there is no hash either, nor any of the places the copy could lie in.
+      const vault = shadow ? null : globalThis.crypto?.subtle ? await openVault() : null
+      if (vault) shadow = createShadow({ ...env, vault, alone })
+      isThere = shadow !== null
+      if (!shadow) state.copy.value = { kind: 'absent' }
+      else if (vault) await shadow.check()
+      await shadow?.sync()
+    } catch (error) {
+      state.copy.value = { kind: 'failed', why: whyText(error) }
     }
-    const shadow = createShadow({ ...env, vault, alone: inTurn('pack-reckoner-copy') })
-    await shadow.check()
-    await shadow.sync()
-    follow(state.saveState, shadow.sync)
-    document.addEventListener('visibilitychange', () => {
-      if (document.visibilityState === 'hidden') void flush().then(shadow.sync)
-    })
-  } catch (error) {
-    state.copy.value = { kind: 'failed', why: nameOf(error) }
-    if (lost()) state.tell(GONE_TEXT)
   }
+
+  await look()
+  if (lost() && state.copy.peek().kind === 'absent') state.tell(GONE_TEXT)
+  if (lost() && state.copy.peek().kind === 'failed') state.tell(LOST_TEXT)
+  if (!isThere) return
+  follow(state.saveState, look)
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') void flush().then(look)
+  })
 }
 
 /** Every save makes a new save state; the copy follows after a while, however many there were. */
-function follow(saveState: ShadowEnvironment['state']['saveState'], sync: () => Promise<void>) {
+function follow(saveState: ShadowEnvironment['state']['saveState'], look: () => Promise<void>) {
   let isDue = false
   effect(() => {
     if (saveState.value.kind !== 'saved' || isDue) return
     isDue = true
     setTimeout(() => {
       isDue = false
-      void sync()
+      void look()
     }, EVERY_MS)
   })
 }

@@ -6,7 +6,7 @@ import { copyName } from '../plan'
 import { emptyShelf, mergeShelves, same } from '../plan/shelf'
 import { emptyLibrary, type TripDocument } from './documents'
 import { partsBetween, shelfContentsOf, stepOf, touched } from './journal'
-import { merged, placeAfter, tidied } from './library'
+import { merged, placeAfter } from './library'
 import type { Loss } from './shadow-check'
 import type { ShadowEnvironment } from './shadow-environment'
 import { idOf, SHELF_KEY, tripKey } from './write'
@@ -16,6 +16,9 @@ type LostShelf = Extract<Loss, { how: 'shelf' }>
 
 export const GONE_TEXT =
   'The browser found its storage damaged and started it anew: trips saved here before are gone, and there is no second copy. Open them from plan files.'
+
+export const LOST_TEXT =
+  'The browser found its storage damaged and started it anew: trips saved here before are not in it any more, and the second copy cannot be read now. It is tried again after the next save.'
 
 /** `replaced` takes the keys of damaged records whose copies have become other trips: from key, to key. */
 export function restore(env: ShadowEnvironment, losses: Loss[], replaced: Map<string, string>) {
@@ -42,7 +45,7 @@ export function restore(env: ShadowEnvironment, losses: Loss[], replaced: Map<st
       // Where the list was damaged, the order is nobody's: that of the copy counts.
       const order = env.books.hooks.listDamaged ? ours.order : []
       const base = { ...emptyLibrary(), place: ours.place, order }
-      state.library.value = tidied(merged(base, ours, loss.copy), state.trips.peek())
+      state.tidy(merged(base, ours, loss.copy))
     }
   })
   const said = (names: string[], words: string) => {

@@ -2,7 +2,8 @@
 
 import { openFolder } from './folder'
 
-const FOLDER = 'pack-reckoner-copy'
+/** Nobody waits for the copy, so that a slow device is given its time. */
+const PATIENCE = { answerMs: 5000, writeMs: 10_000 }
 
 export interface Vault {
   /** Null when there is no such text. */
@@ -13,8 +14,8 @@ export interface Vault {
   names(): Promise<string[]>
 }
 
-/** Rejects when the browser has such a place but does not let the app use it. */
+/** Rejects when the browser has such a place but does not let the app use it, or does not answer. */
 export async function openVault(): Promise<Vault | null> {
-  const folder = await openFolder(FOLDER)
+  const folder = await openFolder('pack-reckoner-copy', PATIENCE)
   return folder && { ...folder, read: async name => (await (await folder.read(name))?.text()) ?? null }
 }

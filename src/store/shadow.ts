@@ -2,7 +2,6 @@
 // word. Only what the database has acknowledged is copied; only a removal that it acknowledged takes a copy away.
 
 import type { TripDocument } from './documents'
-import { nameOf } from './messages'
 import { findLosses } from './shadow-check'
 import { isCopied, recordOf, type ShadowEnvironment } from './shadow-environment'
 import { lend } from './shadow-lend'
@@ -17,6 +16,7 @@ import {
   writeManifest,
 } from './shadow-manifest'
 import { GONE_TEXT, restore } from './shadow-restore'
+import { NO_ANSWER, whyText } from './why-not'
 import { goneKey, idOf, isTripKey, type Known } from './write'
 
 export function createShadow(env: ShadowEnvironment) {
@@ -37,6 +37,7 @@ export function createShadow(env: ShadowEnvironment) {
       }
       if (!state.loaded.peek()) {
         if (manifest.kind === 'read') await lend(env, manifest)
+        if (!state.loaded.peek()) state.copy.value = { kind: 'failed', why: NO_ANSWER }
         return
       }
       checked = true
@@ -51,7 +52,7 @@ export function createShadow(env: ShadowEnvironment) {
       if (state.loaded.peek() && !checked) await check()
       if (checked) await alone(copy)
     } catch (error) {
-      state.copy.value = { kind: 'failed', why: nameOf(error) }
+      state.copy.value = { kind: 'failed', why: whyText(error) }
     }
   }
 

@@ -2,11 +2,13 @@
 
 import type { UseStore } from 'idb-keyval'
 import { createActions } from './actions'
+import { ASIDE, browserLocks, createAside } from './aside'
+import { deafText } from './messages'
 import { createPersistence, type Persistence } from './persist'
 import { createState } from './state'
 import type { Channel, ReadSaved } from './tabs'
 import type { createUpdates } from './updates'
-import { createUseStore, DATABASE, type StoreError } from './useStore'
+import { createUseStore, DATABASE, patientStore, type StoreError } from './useStore'
 
 /** After this long the app goes on without the stored trips; they are joined in when they come. */
 const PATIENCE_MS = 1000
@@ -58,11 +60,26 @@ export async function startStore(later: () => Promise<Later>): Promise<void> {
       if (state.loaded.peek()) store.emptied()
     },
     onClosed: () => void store.closed(),
+    onLate: () => void store.flush(),
   })
   const channel = openChannel()
-  const store = createPersistence(state, { use, now: Date.now, newId, channel, rescue, readSaved })
+  const aside = createAside({
+    use: createUseStore({ database: ASIDE, durability: 'relaxed' }),
+    key: `parting/${newId()}`,
+    locks: browserLocks(),
+    clock: () => performance.now(),
+  })
+  const store = createPersistence(state, {
+    use,
+    now: Date.now,
+    newId,
+    channel,
+    aside,
+    rescue,
+    readSaved,
+  })
   persistence = store
-  opened = { state, use, books: store.books }
+  opened = { state, use: patientStore(use), books: store.books }
 
   document.addEventListener('visibilitychange', () => {
     // A page that comes back may find the database in order again.
@@ -94,7 +111,12 @@ export async function startStore(later: () => Promise<Later>): Promise<void> {
   )
 }
 
-/** Null where the browser has none: tabs then compare only when they write. */
+/** Null where the browser has none, or refuses it: tabs then compare only when they write. */
 function openChannel(): Channel | null {
-  return typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(DATABASE)
+  try {
+    return typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(DATABASE)
+  } catch (error) {
+    state.tell(deafText(error))
+    return null
+  }
 }

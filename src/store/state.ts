@@ -8,6 +8,7 @@ import { engine } from './engine'
 import { inOrder, type Journal, lastDone, lastUndone, offered, type World, withStep } from './journal'
 import { tidied, withTrip } from './library'
 import type { OpenReckoned } from './reckoning'
+import { tripKey } from './write'
 
 /** `memory-only`: nothing can be kept on this device now; `failed`: the last save did not work, the edits are still here. */
 export interface SaveState {
@@ -39,6 +40,8 @@ export function createState() {
   const saveState = signal<SaveState>({ kind: 'saved' })
   const storeProblem = signal<string | null>(null)
   const loaded = signal(false)
+  /** Keys whose records could not be read: never written. */
+  const unread = new Set<string>()
   const damaged = signal<Damaged[]>([])
   /** What undo has just taken back here, in words, until something else is done. */
   const justUndone = signal<string | null>(null)
@@ -62,10 +65,15 @@ export function createState() {
       library.value = withTrip(library.value, trip.id, at)
     })
 
+  /** Puts a library in, as it fits the trips there are. */
+  const tidy = (next: Library) => {
+    library.value = tidied(next, trips.peek(), id => unread.has(tripKey(id)))
+  }
+
   const dropTrip = (id: string) =>
     batch(() => {
       trips.value = new Map([...trips.value].filter(([key]) => key !== id))
-      library.value = tidied(library.value, trips.value)
+      tidy(library.value)
     })
 
   /** All that undo reaches, without subscribing to it. */
@@ -115,6 +123,7 @@ export function createState() {
     storeProblem,
     /** Whether the stored trips have been read. */
     loaded,
+    unread,
     damaged,
     justUndone,
     copy,
@@ -130,6 +139,7 @@ export function createState() {
     redoLabel: computed(() => labelled(lastUndone(journal.value))),
     putTrip,
     dropTrip,
+    tidy,
     world,
     putWorld,
     record,

@@ -3,7 +3,7 @@
 import type { UseStore } from 'idb-keyval'
 import * as z from 'zod/mini'
 import type { Books } from './books'
-import { nameOf } from './messages'
+import { deafText, nameOf } from './messages'
 import type { State } from './state'
 import { type Outcome, tripKey } from './write'
 
@@ -29,7 +29,17 @@ const savedMessage = z.strictObject({ type: z.literal('saved'), key: z.string(),
 /** Listens to the other tabs; the returned function tells them what a transaction has written. */
 export function joinTabs(tab: Tab, channel: Channel | null, read: ReadSaved): (outcome: Outcome) => void {
   const { state, books } = tab
-  const announce = (key: string, revision: number) => channel?.postMessage({ type: 'saved', key, revision })
+  let isDumb = false
+
+  /** What is saved is saved, whether the others hear of it or not. */
+  function announce(key: string, revision: number) {
+    try {
+      channel?.postMessage({ type: 'saved', key, revision })
+    } catch (error) {
+      if (!isDumb) state.tell(deafText(error))
+      isDumb = true
+    }
+  }
 
   const waiting = new Set<string>()
   let isReading = false

@@ -5,6 +5,7 @@ import { type Contents, sameTrip } from '../files/backup'
 import { emptyShelf, mergeShelves, same } from '../plan/shelf'
 import type { StepPart, TripDocument } from './documents'
 import { moved, partsBetween, shelfContentsOf, takenAway, touched, type World } from './journal'
+import { withUnread } from './library'
 
 export interface Taken {
   world: World
@@ -31,7 +32,7 @@ export function takenIn(
   }
 
   const [documents, removed] = [new Map(world.trips), new Map(world.removed)]
-  let { order } = world
+  let order = world.order.filter(id => documents.has(id))
   trips.forEach((trip, at) => {
     const { id } = trip
     if (!documents.has(id)) {
@@ -45,7 +46,9 @@ export function takenIn(
       order = moved(order, id, at)
     }
   })
-  const listed: World = { ...world, trips: documents, removed, order, open: world.open ?? order[0] ?? null }
+  const open = world.open ?? order[0] ?? null
+  order = withUnread(order, start.order, id => start.trips.has(id))
+  const listed: World = { ...world, trips: documents, removed, order, open }
 
   const changed = trips.map((trip): [string, TripDocument] => [
     trip.id,

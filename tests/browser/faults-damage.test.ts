@@ -72,7 +72,7 @@ const damages: Record<string, Damage> = {
   // The record is still there, so it is kept as it is and the copy goes beside it.
   'large values, kept beside it, are gone': {
     to: folder => rm(folder.replace(/leveldb$/, 'blob'), { recursive: true }),
-    trips: ['First', 'Second 4', 'Large (second copy)'],
+    trips: ['First', 'Large (second copy)', 'Second 4'],
   },
 }
 const moreDamages: Record<string, Damage> = {

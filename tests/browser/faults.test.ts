@@ -65,20 +65,19 @@ describe('a save that fails', () => {
 
   journey('by never ending: it is said while it hangs', async ({ browser, site }) => {
     const { context, page, uncaught } = await visit(browser, site, {
+      // What is written never says that it has been.
       fault: () => {
-        const original = IDBDatabase.prototype.transaction
-        IDBDatabase.prototype.transaction = function (...args) {
-          const transaction = original.apply(this, args)
-          if (args[1] === 'readwrite') {
-            // It is kept busy for ever, so that it never completes.
-            const store = transaction.objectStore('documents')
-            const again = () => {
-              store.get('nothing').onsuccess = again
-            }
-            again()
-          }
-          return transaction
+        const prototype = IDBTransaction.prototype
+        const { addEventListener } = prototype
+        prototype.addEventListener = function (this: IDBTransaction, type: string, ...rest: [never]) {
+          if (type !== 'complete' || this.mode !== 'readwrite') addEventListener.call(this, type, ...rest)
         }
+        const { set } = Object.getOwnPropertyDescriptor(prototype, 'oncomplete')!
+        Object.defineProperty(prototype, 'oncomplete', {
+          set(this: IDBTransaction, heard) {
+            if (this.mode !== 'readwrite') set!.call(this, heard)
+          },
+        })
       },
     })
     await lookAtDemo(page)

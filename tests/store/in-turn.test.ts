@@ -3,13 +3,16 @@
 import { afterEach, describe, expect, test, vi } from 'vitest'
 import { inTurn } from '../../src/store/in-turn'
 
-afterEach(() => vi.unstubAllGlobals())
+afterEach(() => {
+  vi.unstubAllGlobals()
+  vi.useRealTimers()
+})
 
 /** Locks that hand out one at a time per name, and note what was asked for. */
 function fakeLocks() {
   const asked: string[] = []
   const held = new Map<string, Promise<unknown>>()
-  const request = (name: string, work: () => Promise<unknown>) => {
+  const request = (name: string, _options: unknown, work: () => Promise<unknown>) => {
     asked.push(name)
     const next = (held.get(name) ?? Promise.resolve()).then(work)
     held.set(
@@ -63,4 +66,46 @@ test('work in turn asks for the lock by its name, so that it waits for other tab
   ])
   expect(locks.asked).toEqual(['files', 'files'])
   expect(seen).toEqual([1, 2])
+})
+
+describe('work that other tabs keep waiting', () => {
+  const never = new Promise<never>(() => {})
+  const request = async (_name: string, { signal }: { signal: AbortSignal }, work: () => unknown) => {
+    await Promise.race([never, new Promise((_, reject) => signal.addEventListener('abort', reject))])
+    return work()
+  }
+
+  test.each([
+    ['that hold the lock', { request }],
+    ['though the browser never answers', { request: () => never }],
+  ])('for more than three seconds, %s, is refused as busy', async (_, locks) => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] })
+    vi.stubGlobal('navigator', { locks })
+    const work = vi.fn(async () => 'done')
+    const heard = inTurn('files')(work).catch(({ name }) => name)
+    await vi.advanceTimersByTimeAsync(2999)
+    expect(await Promise.race([heard, Promise.resolve('still waiting')])).toBe('still waiting')
+    await vi.advanceTimersByTimeAsync(1)
+    expect(await heard).toBe('BusyError')
+    expect(work).not.toHaveBeenCalled()
+  })
+
+  test('is not begun when its turn comes after it was refused, and the next piece is', async () => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] })
+    let hand = () => {}
+    const handed = new Promise<void>(resolve => {
+      hand = resolve
+    })
+    const late = (_name: string, _options: unknown, work: () => unknown) => handed.then(work)
+    vi.stubGlobal('navigator', { locks: { request: late } })
+    const alone = inTurn('files')
+    const work = vi.fn(async () => 'done')
+    const refused = alone(work).catch(({ name }) => name)
+    const next = alone(async () => 'next')
+    await vi.advanceTimersByTimeAsync(3000)
+    expect(await refused).toBe('BusyError')
+    hand()
+    expect(await next).toBe('next')
+    expect(work).not.toHaveBeenCalled()
+  })
 })

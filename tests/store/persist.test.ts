@@ -4,10 +4,12 @@ import { describe, expect, test, vi } from 'vitest'
 import { addItem, emptyDraft } from '../../src/plan'
 import type { Library, TripDocument } from '../../src/store/documents'
 import { createKeeping } from '../../src/store/keeping'
-import { createUseStore } from '../../src/store/useStore'
+import { createUseStore, DATABASE } from '../../src/store/useStore'
 import { counter, wholeDraft } from '../plan/drafts'
 import {
+  asides,
   type Device,
+  leaving,
   nameOf,
   names,
   newDevice,
@@ -241,6 +243,35 @@ describe('a save that fails', () => {
     expect(nameOf(await startTab(device))).toBe('Late')
   })
 
+  test('by never ending keeps nobody waiting for more than five seconds', async () => {
+    const { device } = await deviceWithTrip()
+    const tab = await startTab(device, {
+      through: use => (mode, callback) =>
+        mode === 'readwrite' ? new Promise(() => {}) : use(mode, callback),
+    })
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] })
+    rename(tab, 'Never')
+    const saving = tab.flush().then(() => 'let go')
+    await vi.advanceTimersByTimeAsync(5000)
+    vi.useRealTimers()
+    expect(await saving).toBe('let go')
+    expect(saveState(tab).kind).toBe('failed')
+  })
+
+  test('because another tab has updated the storage: the reader is told to reload', async () => {
+    const { device } = await deviceWithTrip()
+    const tab = await startTab(device)
+    const request = device.factory.open('pack-reckoner', 2)
+    await new Promise(resolve => {
+      request.onsuccess = resolve
+    })
+    request.result.close()
+    rename(tab, 'Old app')
+    await tab.flush()
+    expect(saveState(tab).message).toMatch(/^A newer version .* reload the app\.$/)
+    expect(saveState(tab).message).not.toContain('(Error)')
+  })
+
   test('for another reason names it', async () => {
     const { fault, through } = breakable('UnknownError')
     const tab = await startTab(newDevice(), { through })
@@ -314,6 +345,26 @@ describe('a record that cannot be read', () => {
     expect(await stored(device, 'trip/new')).toEqual(newer)
     tab.actions.dismissStoreProblem()
     expect(tab.state.storeProblem.value).toBeNull()
+  })
+
+  test('keeps its place among the others, whatever is moved around it, until it can be read', async () => {
+    const device = newDevice()
+    const first = await startTab(device)
+    const ids = ['A', 'B', 'C', 'D'].map(name => first.actions.createTrip({ ...emptyDraft(), name }))
+    await first.flush()
+    const readable = await stored<TripDocument>(device, `trip/${ids[1]}`)
+    await storeRaw(device, `trip/${ids[1]}`, { ...readable, version: 9 })
+
+    const tab = await startTab(device)
+    expect(names(tab)).toEqual(['A', 'C', 'D'])
+    tab.actions.setTheme('dark')
+    await tab.flush()
+    tab.actions.moveTrip(ids[3]!, 1)
+    expect(names(tab)).toEqual(['A', 'D', 'C'])
+    await tab.flush()
+
+    await storeRaw(device, `trip/${ids[1]}`, readable)
+    expect(names(await startTab(device))).toEqual(['A', 'B', 'D', 'C'])
   })
 
   test('a damaged library is set aside: trips are listed, order and settings are kept from then on', async () => {
@@ -390,6 +441,26 @@ describe('two tabs', () => {
     const { device, id } = await deviceWithTrip()
     return { device, id, a: await startTab(device), b: await startTab(device) }
   }
+
+  test('what one cannot tell the other is saved all the same, and it is said once', async () => {
+    const device = newDevice()
+    const tab = await startTab(device)
+    for (const channel of device.channels)
+      channel.postMessage = () => {
+        throw new DOMException('', 'InvalidStateError')
+      }
+    tab.actions.createTrip(wholeDraft())
+    await tab.flush()
+    expect(saveState(tab)).toEqual({ kind: 'saved' })
+    expect(told(tab)).toBe(
+      'Other tabs of the app do not hear what is saved here (InvalidStateError): reload them to see it.',
+    )
+    tab.actions.dismissStoreProblem()
+    rename(tab, 'Once')
+    await tab.flush()
+    expect(told(tab)).toBe('')
+    expect(names(await startTab(device))).toEqual(['Once'])
+  })
 
   test('what one saves the other shows, with its undo steps', async () => {
     const { a, b } = await twoTabs()
@@ -538,22 +609,6 @@ describe('two tabs', () => {
 })
 
 describe('a page that goes away', () => {
-  /** A tab whose saves do not come through any more; what it puts aside does. */
-  async function leaving(device: Device, change: (tab: Tab) => void) {
-    let left = 0
-    const gone = new Promise<never>(() => {})
-    const through =
-      (use: UseStore): UseStore =>
-      (mode, callback) =>
-        mode === 'readwrite' && left++ > 0 ? gone : use(mode, callback)
-    const tab = await startTab(device, { through })
-    change(tab)
-    tab.leave()
-    await turns()
-    tab.close()
-    return tab
-  }
-
   test('leaves its unsaved edits for the next start, which saves them and clears up', async () => {
     const { device, id } = await deviceWithTrip()
     await leaving(device, tab => rename(tab, 'Last word'))
@@ -561,7 +616,66 @@ describe('a page that goes away', () => {
     const next = await startTab(device)
     expect(names(next)).toEqual(['Last word'])
     expect((await stored<TripDocument>(device, `trip/${id}`))?.draft.name).toBe('Last word')
-    expect((await entries(next.use)).some(([key]) => String(key).startsWith('parting'))).toBe(false)
+    expect(await asides(device)).toEqual([])
+  })
+
+  test('need not be told that it goes: what is typed is aside at once', async () => {
+    const { device } = await deviceWithTrip()
+    await leaving(device, tab => rename(tab, 'No farewell'), { told: false })
+    expect(names(await startTab(device))).toEqual(['No farewell'])
+  })
+
+  test('leaves its last words also while a save is under way that never ends', async () => {
+    const { device } = await deviceWithTrip()
+    const hangs = new Promise<never>(() => {})
+    const tab = await startTab(device, {
+      // In the database itself, so that the next write to it waits too.
+      through: use => (mode, callback) =>
+        mode === 'readwrite' ? use(mode, () => hangs) : use(mode, callback),
+    })
+    rename(tab, 'First')
+    void tab.flush()
+    await turns()
+    rename(tab, 'Last')
+    await turns()
+    tab.close()
+    expect(names(await startTab(device))).toEqual(['Last'])
+  })
+
+  test('leaves them to the tab itself while that lives', async () => {
+    const { device } = await deviceWithTrip()
+    vi.stubGlobal('navigator', { locks: heldLocks() })
+    const tab = await leaving(device, tab => rename(tab, 'Still typing'), { told: false })
+    expect(names(await startTab(device))).toEqual(['Ridge'])
+    vi.stubGlobal('navigator', {})
+    expect(names(await startTab(device))).toEqual(['Still typing'])
+    vi.unstubAllGlobals()
+    tab.close()
+  })
+
+  test('is waited for while it is still on its way out', async () => {
+    const { device } = await deviceWithTrip()
+    const locks = heldLocks()
+    vi.stubGlobal('navigator', { locks })
+    await leaving(device, tab => rename(tab, 'On its way'))
+    setTimeout(locks.letGo, 200)
+    expect(names(await startTab(device))).toEqual(['On its way'])
+    vi.unstubAllGlobals()
+  })
+
+  test('that cannot be read again keeps no start back, and is said', async () => {
+    const { device } = await deviceWithTrip()
+    const open = device.factory.open.bind(device.factory)
+    vi.spyOn(device.factory, 'open').mockImplementation((name, version) => {
+      if (name !== DATABASE) throw new DOMException('', 'UnknownError')
+      return open(name, version)
+    })
+    const tab = await startTab(device)
+    expect(names(tab)).toEqual(['Ridge'])
+    expect(told(tab)).toMatch(/^What was typed last .* could not be looked up \(UnknownError\)/)
+    rename(tab, 'Saved all the same')
+    await tab.flush()
+    expect(saveState(tab)).toEqual({ kind: 'saved' })
   })
 
   test('does not undo what another tab has saved meanwhile: both are kept', async () => {
@@ -591,9 +705,31 @@ describe('a page that goes away', () => {
       'step',
       'trip',
     ])
+    expect(await asides(device)).toEqual([])
     expect(names(await startTab(device))).toEqual(['Both ways'])
   })
 })
+
+/** The browser's locks; `letGo` is the end of the pages that hold them. */
+function heldLocks() {
+  const held = new Set<string>()
+  let letGo = () => {}
+  const free = new Promise<void>(resolve => {
+    letGo = () => {
+      held.clear()
+      resolve()
+    }
+  })
+  const request = async (name: string, ...more: unknown[]) => {
+    const work = more.at(-1) as () => Promise<unknown>
+    if (held.has(name)) await free
+    held.add(name)
+    const done = await work()
+    held.delete(name)
+    return done
+  }
+  return { request, letGo }
+}
 
 function counted(onWrite: () => void) {
   return (use: UseStore): UseStore =>

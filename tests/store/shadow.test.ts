@@ -248,7 +248,7 @@ describe('the copy', () => {
       },
     })
     await shadow.sync()
-    expect(tab.state.copy.value).toEqual({ kind: 'failed', why: 'QuotaExceededError' })
+    expect(tab.state.copy.value).toEqual({ kind: 'failed', why: 'this device has no room left' })
     full = false
     await shadow.sync()
     expect(tab.state.copy.value).toMatchObject({ kind: 'kept', trips: 1 })

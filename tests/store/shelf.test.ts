@@ -1,13 +1,14 @@
 // Long because all of it drives the same fake pages through saving, joining, leaving and loss.
 // The shelf on the device: saved, joined between tabs, put aside by a page that goes, and brought back from the copy.
 
-import { del, entries, get, set, type UseStore } from 'idb-keyval'
+import { del, get, set } from 'idb-keyval'
 import { describe, expect, test } from 'vitest'
 import { addThing, removeThings, type Shelf, setThing } from '../../src/plan/shelf'
+import type { Parting } from '../../src/store/documents'
 import { createShadow } from '../../src/store/shadow'
 import { wholeDraft } from '../plan/drafts'
 import { copiedTab, lose, newCopied, raw, vaultOf } from './copied'
-import { type Device, names, newDevice, startTab, type Tab, told, turns } from './tab'
+import { asides, type Device, leaving, names, newDevice, startTab, type Tab, told, turns } from './tab'
 
 const shelve = (tab: Tab, name: string) =>
   tab.actions.editShelf(`Add ${name}`, shelf =>
@@ -222,20 +223,6 @@ describe('tabs on one shelf', () => {
 })
 
 describe('a page that goes away', () => {
-  /** A tab whose saves from the second write on do not come through; what it puts aside does. */
-  async function leaving(device: Device, change: (tab: Tab) => void) {
-    let left = 0
-    const through =
-      (use: UseStore): UseStore =>
-      (mode, callback) =>
-        mode === 'readwrite' && left++ > 0 ? new Promise<never>(() => {}) : use(mode, callback)
-    const tab = await startTab(device, { through })
-    change(tab)
-    tab.leave()
-    await turns()
-    tab.close()
-  }
-
   test('leaves what is unsaved of the shelf and its steps for the next start', async () => {
     const device = await deviceWithShelf()
     await leaving(device, tab => {
@@ -243,11 +230,9 @@ describe('a page that goes away', () => {
       shelve(tab, 'Mat')
       tab.actions.editShelf('Delete Stove', shelf => removeThings(shelf, [idOf(tab, 'Stove')]))
     })
-    const parting = (await entries<string, { shelf: Record<string, Shelf> }>(raw(device))).find(([key]) =>
-      key.startsWith('parting/'),
-    )
+    const [parting] = await asides(device)
     // Only what was changed: thousands of other things stay where they are.
-    expect(parting?.[1].shelf.after?.things).toHaveLength(2)
+    expect((parting as Parting).shelf?.after.things).toHaveLength(2)
     const next = await startTab(device)
     expect(masses(next)).toEqual({ Tent: 1.4, Mat: undefined })
     next.actions.undo()
@@ -255,7 +240,7 @@ describe('a page that goes away', () => {
     await next.flush()
     const last = await startTab(device)
     expect(masses(last)).toEqual({ Tent: 1.4, Stove: undefined, Mat: undefined })
-    expect((await entries<string, unknown>(last.use)).some(([key]) => key.startsWith('parting'))).toBe(false)
+    expect(await asides(device)).toEqual([])
   })
 
   test('is joined to what another tab has saved meanwhile', async () => {

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest'
 import type { Contents } from '../../src/files/backup'
 import { packSnapshot, readHead, snapshotText } from '../../src/store/snapshot-file'
 import { createSnapshots, dayOf, MOST_SNAPSHOTS } from '../../src/store/snapshots'
-import { type Place, within } from '../../src/store/snapshots-place'
+import type { Place } from '../../src/store/snapshots-place'
+import { within } from '../../src/store/within'
 import { wholeDraft } from '../plan/drafts'
 
 const DAY_MS = 86_400_000

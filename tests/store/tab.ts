@@ -1,8 +1,9 @@
 // A tab of the app in Node: state, actions and persistence over a database in memory, with a clock that never repeats.
 
 import { IDBFactory } from 'fake-indexeddb'
-import type { UseStore } from 'idb-keyval'
+import { entries, type UseStore } from 'idb-keyval'
 import { createActions } from '../../src/store/actions'
+import { ASIDE, createAside } from '../../src/store/aside'
 import { createPersistence } from '../../src/store/persist'
 import { readEach } from '../../src/store/rescue'
 import { createState } from '../../src/store/state'
@@ -48,7 +49,21 @@ export function openTab(device: Device, { through = use => use, now = () => ++ti
   const use = through(real)
   const state = createState()
   const actions = createActions(state, { now, newId })
-  const persistence = createPersistence(state, { use, now, newId, channel, rescue: readEach, readSaved })
+  const aside = createAside({
+    use: createUseStore({ factory: device.factory, database: ASIDE }),
+    key: `parting/${newId()}`,
+    locks: globalThis.navigator?.locks,
+    clock: () => 0,
+  })
+  const persistence = createPersistence(state, {
+    use,
+    now,
+    newId,
+    channel,
+    aside,
+    rescue: readEach,
+    readSaved,
+  })
   const close = () => device.channels.delete(channel)
   return { state, actions, use, now, newId, close, lost: () => lost, ...persistence }
 }
@@ -61,6 +76,23 @@ export async function startTab(device: Device, options?: TabOptions) {
   await tab.flush()
   return tab
 }
+
+/** A tab that goes away after a change, before any of its saves comes through; what it puts aside does. */
+export async function leaving(device: Device, change: (tab: Tab) => void, { told = true } = {}) {
+  const gone = new Promise<never>(() => {})
+  const tab = await startTab(device, {
+    through: use => (mode, callback) => (mode === 'readwrite' ? gone : use(mode, callback)),
+  })
+  change(tab)
+  if (told) tab.leave()
+  await turns()
+  tab.close()
+  return tab
+}
+
+/** What lies aside on a device. */
+export const asides = async (device: Device): Promise<unknown[]> =>
+  (await entries(createUseStore({ factory: device.factory, database: ASIDE }))).map(([, value]) => value)
 
 /** Turns of the event loop, for what a message or a timer has set going. The database answers in a few. */
 export async function turns(count = 40) {

@@ -1,7 +1,7 @@
 import { IDBDatabase as FakeDatabase, IDBFactory } from 'fake-indexeddb'
 import { get, set, setMany } from 'idb-keyval'
 import { afterEach, describe, expect, test, vi } from 'vitest'
-import { createUseStore, DATABASE, faultOf } from '../../src/store/useStore'
+import { createUseStore, DATABASE, faultOf, patientStore } from '../../src/store/useStore'
 
 afterEach(() => {
   vi.restoreAllMocks()
@@ -180,6 +180,63 @@ describe('a database that does not open', () => {
     expect(open).toHaveBeenCalledTimes(2)
   })
 
+  /** A factory whose openings answer only when told to, in the order they were asked for. */
+  function slowly() {
+    const factory = new IDBFactory()
+    const real = factory.open.bind(factory)
+    const answers: (() => Promise<void>)[] = []
+    const open = vi.spyOn(factory, 'open').mockImplementation((...args) => {
+      const request = {} as Omit<IDBOpenDBRequest, 'result'> & { result: IDBDatabase }
+      answers.push(
+        () =>
+          new Promise(resolve => {
+            const asked = real(...args)
+            asked.onupgradeneeded = event => {
+              request.result = asked.result
+              request.onupgradeneeded?.(event)
+            }
+            asked.onsuccess = event => {
+              request.result = asked.result
+              request.onsuccess?.(event)
+              resolve()
+            }
+          }),
+      )
+      return request
+    })
+    return { factory, open, answers }
+  }
+
+  test('one that takes six seconds is let in when it comes, and it is told', async () => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] })
+    const { factory, open, answers } = slowly()
+    const onLate = vi.fn()
+    const use = createUseStore({ factory, onLate })
+    const reading = get('a', use).catch(faultOf)
+    await vi.advanceTimersByTimeAsync(6000)
+    expect(await reading).toBe('no-answer')
+    await answers[0]!()
+    expect(onLate).toHaveBeenCalledTimes(1)
+    await set('a', 1, use)
+    expect(await get('a', use)).toBe(1)
+    expect(open).toHaveBeenCalledTimes(1)
+  })
+
+  test('one that comes late serves those who have asked again meanwhile', async () => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] })
+    const { factory, answers } = slowly()
+    const use = createUseStore({ factory })
+    const reading = get('a', use).catch(faultOf)
+    await vi.advanceTimersByTimeAsync(5000)
+    expect(await reading).toBe('no-answer')
+    const writing = set('a', 1, use)
+    await vi.advanceTimersByTimeAsync(1000)
+    await answers[0]!()
+    await writing
+    await answers[1]!()
+    expect(await get('a', use)).toBe(1)
+  })
+
   test('a failed opening is not kept', async () => {
     const factory = new IDBFactory()
     vi.spyOn(factory, 'open').mockImplementationOnce(() => {
@@ -190,4 +247,15 @@ describe('a database that does not open', () => {
     await set('a', 1, use)
     expect(await get('a', use)).toBe(1)
   })
+})
+
+test('what a transaction keeps waiting for more than eight seconds is refused as no answer', async () => {
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] })
+  const hangs = patientStore(() => new Promise(() => {}))
+  const heard = get('a', hangs).catch(faultOf)
+  await vi.advanceTimersByTimeAsync(8000)
+  expect(await heard).toBe('no-answer')
+  await expect(patientStore(() => Promise.reject(new Error('full')))('readonly', () => {})).rejects.toThrow(
+    'full',
+  )
 })

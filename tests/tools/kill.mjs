@@ -1,7 +1,7 @@
 // Ends the browser in the middle of typing, as a flat battery or the system does, and looks whether every edit that the
 // app had called "Saved" is there at the next start.
-//   node tests/tools/kill.mjs 60     sixty rounds on the built app (npm run build first); exit code 1 when one was lost
-//   node tests/tools/kill.mjs 60 folder     the same on a build that lies in another folder
+//   npm run kill -- 60     sixty rounds on the built app (npm run build first); exit code 1 when one was lost
+//   npm run kill -- 60 folder     the same on a build that lies in another folder
 import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
@@ -21,7 +21,7 @@ async function processesOf(profile) {
 }
 
 /** Kills that browser without a warning and waits until it is gone. */
-async function killBrowserOf(profile) {
+export async function killBrowserOf(profile) {
   for (let pids = await processesOf(profile); pids.length > 0; pids = await processesOf(profile)) {
     for (const pid of pids) killOne(pid)
     await new Promise(resolve => setTimeout(resolve, 20))
@@ -143,20 +143,23 @@ function atMost(losses, rounds, chance) {
   return sum
 }
 
-async function main() {
-  const rounds = Number(process.argv[2] ?? 60)
-  if (!Number.isInteger(rounds) || rounds < 1) {
-    console.error(`How many rounds? ${process.argv[2]} is no number of rounds: node tests/tools/kill.mjs 60`)
-    return 2
-  }
+/** Serves the built app, or a build in another folder. */
+export async function serveBuild(folder) {
   const { preview } = await import('vite')
-  const root = join(import.meta.dirname, '..', '..')
-  const folder = process.argv[3]
-  const server = await preview({
-    configFile: join(root, 'vite.config.ts'),
+  return preview({
+    configFile: join(import.meta.dirname, '..', '..', 'vite.config.ts'),
     ...(folder && { build: { outDir: resolve(folder) } }),
     preview: { port: 0, host: '127.0.0.1' },
   })
+}
+
+async function main() {
+  const rounds = Number(process.argv[2] ?? 60)
+  if (!Number.isInteger(rounds) || rounds < 1) {
+    console.error(`How many rounds? ${process.argv[2]} is no number of rounds: npm run kill -- 60`)
+    return 2
+  }
+  const server = await serveBuild(process.argv[3])
   const profile = await mkdtemp(join(tmpdir(), 'kill-'))
   try {
     const url = server.resolvedUrls.local[0]

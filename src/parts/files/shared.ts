@@ -1,7 +1,10 @@
 // What another app has shared with this one. The service worker has put it aside and sent the page to `?received`
 // (vite.config.ts); it is taken from there once, and the address says nothing of it any more.
 
+import { within } from '../../store'
+
 const ASIDE = 'pack-reckoner-received'
+const ANSWER_MS = 5000
 
 export async function takeShared(): Promise<File[]> {
   const { pathname, search, hash } = location
@@ -9,15 +12,19 @@ export async function takeShared(): Promise<File[]> {
   history.replaceState(history.state, '', pathname + hash)
   try {
     if (search !== '?received') throw new Error(search)
-    const aside = await caches.open(ASIDE)
-    const answers = await Promise.all((await aside.keys()).map(request => aside.match(request)))
-    const files = await Promise.all(answers.flatMap(answer => (answer ? fileOf(answer) : [])))
-    await caches.delete(ASIDE)
-    return files
+    return await within(taken(), ANSWER_MS)
   } catch {
     // Whatever it was, an empty file says that it did not arrive.
     return [new File([], 'What was shared')]
   }
+}
+
+async function taken(): Promise<File[]> {
+  const aside = await caches.open(ASIDE)
+  const answers = await Promise.all((await aside.keys()).map(request => aside.match(request)))
+  const files = await Promise.all(answers.flatMap(answer => (answer ? fileOf(answer) : [])))
+  await caches.delete(ASIDE)
+  return files
 }
 
 async function fileOf(answer: Response): Promise<File> {

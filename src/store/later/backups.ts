@@ -17,6 +17,7 @@ import { type BackupNotes, createBackupNotes } from '../backup-note'
 import { backupsChanged, dueBackup, snapshotProblem } from '../backup-signals'
 import type { Books } from '../books'
 import { readRecord, TRIP } from '../documents'
+import { BUSY } from '../in-turn'
 import { pruned, shelfContentsOf, stepOf } from '../journal'
 import { nameOf } from '../messages'
 import type { SnapshotReason } from '../snapshot-file'
@@ -152,6 +153,8 @@ export function snapshotText(error: unknown): string {
       return 'This device has no room left for a snapshot: free some space, or remove old snapshots. Your trips are not touched by this.'
     case 'TimeoutError':
       return 'The place where snapshots lie does not answer: save a backup file instead, and reload the app.'
+    case BUSY:
+      return 'Another tab of the app is busy with the snapshots: close the other tabs, or save a backup file instead.'
     case 'NotSupportedError':
       return 'This browser has no place for snapshots: save a backup file now and then.'
     case 'DataError':
