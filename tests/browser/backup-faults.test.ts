@@ -167,7 +167,7 @@ describe('a file that is not whole, or no backup', () => {
       await drop(page, 'backup.json', text)
       await preview(page)
       await page.getByRole('button', { name: 'Merge it' }).click()
-      await page.getByText('Now here: 1 trip').waitFor()
+      await page.getByText('Now here, but not saved: 1 trip').waitFor()
       await goOn(page)
       await expectWorks(page, 'In memory')
       await openMore(page)

@@ -5,6 +5,7 @@ import './backup.css'
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { type Backup, bringsNothing, compareBackup, type Wishes } from '../../files/backup'
 import { Choice } from '../../parts/fields'
+import { useStored } from '../../parts/pieces'
 import { library, saveState, shelf, storeLoaded, tripList } from '../../store'
 import type { TakenIn } from '../../store/later'
 import { theBackups } from './look'
@@ -30,6 +31,8 @@ const howHint = (how: Wishes['how'], source: string) =>
     ? `What is new comes in. Nothing that is here goes, unless you choose the ${source}’s instead.`
     : `Everything here goes, and what is in the ${source} takes its place.`
 
+const TAKEN_TITLES = { saving: 'Taking in…', saved: 'Taken in', unsaved: 'Taken in, but not saved' }
+
 export function Restore({ backup, from, isSnapshot, onDone }: RestoreProps) {
   const [wishes, setWishes] = useState<Wishes>({ how: 'merge', trips: {}, shelf: 'both' })
   const [taken, setTaken] = useState<TakenIn | null>(null)
@@ -42,6 +45,7 @@ export function Restore({ backup, from, isSnapshot, onDone }: RestoreProps) {
   const comparison = useMemo(() => compareBackup(theBackups().contents(), backup), [backup, ...live])
   const isReading = !storeLoaded.value && saveState.value.kind !== 'memory-only'
   const [kind, source] = isSnapshot ? ['Snapshot', 'snapshot'] : ['Backup', 'file']
+  const stored = useStored(taken)
   useEffect(() => heading.current?.focus(), [taken])
 
   async function takeIn() {
@@ -64,7 +68,7 @@ export function Restore({ backup, from, isSnapshot, onDone }: RestoreProps) {
     <div class="screen received">
       <h1 ref={heading} tabIndex={-1}>
         {taken
-          ? 'Taken in'
+          ? TAKEN_TITLES[stored]
           : backup.savedOn
             ? `${kind} of ${dayText(backup.savedOn)}`
             : `A ${kind.toLowerCase()}`}
@@ -112,6 +116,7 @@ export function Restore({ backup, from, isSnapshot, onDone }: RestoreProps) {
               Leave it
             </button>
           </div>
+          <div role="status">{isBusy ? <p>Taking in…</p> : null}</div>
           {problem ? <p class="problem">{problem}</p> : null}
           {isAllHere ? null : (
             <p class="hint">What is here is kept as a snapshot first, and can be put back as it was.</p>

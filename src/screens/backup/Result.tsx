@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks'
 import type { Contents } from '../../files/backup'
 import { saveFile } from '../../parts/files'
+import { useStored } from '../../parts/pieces'
 import { shelf, trips } from '../../store'
 import type { TakenIn } from '../../store/later'
 import { many } from './words'
@@ -14,17 +15,29 @@ interface ResultProps {
 }
 
 export function Result({ taken, before, onDone }: ResultProps) {
-  const [isBack, setBack] = useState(false)
+  const [back, setBack] = useState<'no' | 'going' | 'done'>('no')
+  const isBack = back === 'done'
+  const stored = useStored(isBack)
   const { problem } = taken
+  async function putBack() {
+    setBack('going')
+    await taken.putBack()
+    setBack('done')
+  }
   const hadAny = before.trips.length + before.shelf.things.length > 0
   return (
     <>
       <div role="status">
-        <p class="lead">
-          {isBack ? 'Everything is as it was: ' : 'Now here: '}
-          {many(trips.value.size, 'trip')}, and {many(shelf.value.things.length, 'thing')} on the shelf.
-        </p>
-        {isBack ? null : <p>{changeText(before)}</p>}
+        {stored === 'saving' || back === 'going' ? (
+          <p class="lead">{back === 'no' ? 'Taking in…' : 'Putting back…'}</p>
+        ) : (
+          <p class="lead">
+            {isBack ? 'Everything is as it was' : 'Now here'}
+            {stored === 'saved' ? '' : ', but not saved'}: {many(trips.value.size, 'trip')}, and{' '}
+            {many(shelf.value.things.length, 'thing')} on the shelf.
+          </p>
+        )}
+        {back !== 'no' || stored === 'saving' ? null : <p>{changeText(before)}</p>}
         {problem && hadAny && !isBack ? (
           <p class="problem">
             No snapshot was kept of what was here. {problem} Until this page is closed it can still be put
@@ -37,7 +50,7 @@ export function Result({ taken, before, onDone }: ResultProps) {
           Go on
         </button>
         {isBack ? null : (
-          <button type="button" class="quiet" onClick={() => void taken.putBack().then(() => setBack(true))}>
+          <button type="button" class="quiet" disabled={back === 'going'} onClick={() => void putBack()}>
             Put back as it was
           </button>
         )}

@@ -2,6 +2,7 @@
 
 import { useEffect, useRef } from 'preact/hooks'
 import type { RowProblem, Target } from '../../files/csv'
+import { AddedWords } from '../../parts/pieces'
 import { actions, lastLabel } from '../../store'
 import { Problems } from './Problems'
 
@@ -18,7 +19,7 @@ export function Added({ added, onUndone }: { added: AddedNote; onUndone: () => v
   return (
     <>
       <p class="added" ref={said} tabIndex={-1} role="status">
-        {label.replace('Add ', '')} added to the {target === 'trip' ? 'gear' : 'shelf'}.{' '}
+        <AddedWords deed={added} what={label.replace('Add ', '')} to={target === 'trip' ? 'gear' : 'shelf'} />{' '}
         {lastLabel.value === label ? (
           <button
             type="button"

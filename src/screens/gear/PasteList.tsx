@@ -4,6 +4,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { addListed, LINE_END, LIST_CAPS, type NotUnderstood, readList, type Taken } from '../../files/list'
 import { useSystem } from '../../parts/fields'
+import { AddedWords } from '../../parts/pieces'
 import { CAPS } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, lastLabel, newId, openTrip } from '../../store'
@@ -175,7 +176,7 @@ function Added({ added, onUndo, onGone }: AddedProps) {
   return (
     <>
       <p class="added" ref={said} tabIndex={-1} role="status">
-        {added.label.replace('Add ', '')} added to the gear.{' '}
+        <AddedWords deed={added} what={added.label.replace('Add ', '')} to="gear" />{' '}
         {lastLabel.value === added.label ? (
           <button type="button" class="quiet" onClick={undo}>
             Undo
