@@ -6,8 +6,9 @@ import { act } from 'preact/test-utils'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { measureGpx } from '../../src/files/gpx/job'
 import { type DraftStop, emptyDraft } from '../../src/plan'
+import { Track } from '../../src/screens/backup/Track'
 import { GpxImport } from '../../src/screens/trip/GpxImport'
-import { actions, openTrip } from '../../src/store'
+import { actions, openTrip, tripList } from '../../src/store'
 import { gpx, point, track } from '../files/tracks'
 
 const worker = { answers: true }
@@ -43,6 +44,31 @@ function choose(text: string) {
   fireEvent.change(input, { target: { files: [new File([text], 'walk.gpx')] } })
   return onDone
 }
+
+describe('a track for a new trip', () => {
+  const trips = () => tripList.value.length
+  const newTrip = (text: string) => {
+    render(h(Track, { file: new File([text], 'walk.gpx'), onDone: vi.fn() }))
+    fireEvent.click(screen.getByText('For a new trip'))
+  }
+
+  it('makes none when the track is refused', async () => {
+    const before = trips()
+    newTrip('<gpx><trk>')
+    await screen.findByText('No trip was made.')
+    expect(trips()).toBe(before)
+  })
+
+  it('makes one of its stops, in one step', async () => {
+    const before = trips()
+    newTrip(gpx(hut + way('Ridge')))
+    fireEvent.click(await screen.findByText('Use these stops'))
+    expect(trips()).toBe(before + 1)
+    expect(stops().map(({ name }) => name)).toEqual(['Start', 'Camp 1', 'Hut', 'Camp 2', 'End'])
+    act(() => actions.undo())
+    expect(trips()).toBe(before)
+  })
+})
 
 describe('the track panel', () => {
   it('replaces the stops in one undoable step, with what was said of them, and hands the profile over', async () => {

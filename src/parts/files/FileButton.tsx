@@ -1,5 +1,7 @@
 // The button that chooses a file, and hands it on.
 
+import { plainlyNamed } from './plainly-named'
+
 interface FileButtonProps {
   label: string
   /** The kinds the system's dialog offers, as `accept` has them. */
@@ -22,7 +24,7 @@ export function FileButton({ label, accept, quiet = false, onFile }: FileButtonP
           const file = input.files?.[0]
           // Emptied, so that choosing the same file again is a change again.
           input.value = ''
-          if (file) onFile(file)
+          if (file) onFile(plainlyNamed(file))
         }}
       />
     </label>

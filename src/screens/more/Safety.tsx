@@ -102,7 +102,7 @@ function promiseText(promised: Facts['promised']): string {
 function copyText(copy: typeof secondCopy.value): string {
   switch (copy.kind) {
     case 'starting':
-      return 'Not looked at yet.'
+      return 'It is looked at in a moment.'
     case 'kept':
       return `${copy.trips === 1 ? '1 trip' : `${copy.trips} trips`}, up to date ${momentText(copy.at)}. It lies beside the database, in case that is damaged.`
     case 'absent':

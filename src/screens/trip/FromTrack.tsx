@@ -13,10 +13,12 @@ interface FromTrackProps {
   onTaken: () => void
   /** A file that is chosen already; the reader is open then, and `onLeft` tells that it was left without changes. */
   file?: File
+  /** The stops become a trip of their own. */
+  isNew?: boolean
   onLeft?: () => void
 }
 
-export function FromTrack({ onTaken, file, onLeft }: FromTrackProps) {
+export function FromTrack({ onTaken, file, isNew = false, onLeft }: FromTrackProps) {
   const place = useRef<HTMLDivElement>(null)
   const [open, setOpen] = useState(file !== undefined)
   const [moves, setMoves] = useState(0)
@@ -38,7 +40,7 @@ export function FromTrack({ onTaken, file, onLeft }: FromTrackProps) {
   return (
     <div ref={place} tabIndex={-1}>
       {open ? (
-        <GpxImport onDone={done} {...(file && { file })} />
+        <GpxImport onDone={done} isNew={isNew} {...(file && { file })} />
       ) : (
         <button type="button" onClick={() => show(true)}>
           Stops from a track (GPX)

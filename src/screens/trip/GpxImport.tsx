@@ -1,4 +1,4 @@
-// A track file as the stops of the open trip: choose it, see what it holds, split it, keep what fits.
+// A track file as the stops of the open trip, or of a new one: choose it, see what it holds, split it, keep what fits.
 // Loaded when it is asked for. Nothing of the trip changes before "Use these stops".
 
 import { useEffect, useRef, useState } from 'preact/hooks'
@@ -12,6 +12,8 @@ export interface GpxImportProps {
   onDone: (taken: { profile: ProfilePoint[] } | null) => void
   /** A file that is chosen already. */
   file?: File
+  /** The stops become a trip of their own. */
+  isNew?: boolean
 }
 
 type Measured = Extract<GpxMeasured, { ok: true }>
@@ -20,7 +22,7 @@ type State =
   | { at: 'reading'; name: string; share: number }
   | { at: 'chosen'; name: string; measured: Measured }
 
-export function GpxImport({ onDone, file: given }: GpxImportProps) {
+export function GpxImport({ onDone, file: given, isNew = false }: GpxImportProps) {
   const [state, setState] = useState<State>({ at: 'choosing' })
   const reading = useRef<AbortController | null>(null)
   // Leaving the screen ends a reading that still goes on.
@@ -60,7 +62,7 @@ export function GpxImport({ onDone, file: given }: GpxImportProps) {
         {state.at === 'choosing' && state.problem ? (
           <>
             <p class="problem">{state.problem}</p>
-            <p class="hint">Your trip is as it was.</p>
+            <p class="hint">{isNew ? 'No trip was made.' : 'Your trip is as it was.'}</p>
           </>
         ) : null}
         {state.at === 'chosen'
@@ -71,7 +73,7 @@ export function GpxImport({ onDone, file: given }: GpxImportProps) {
             ))
           : null}
       </div>
-      {state.at === 'chosen' ? <Tracks {...state} onDone={onDone} /> : null}
+      {state.at === 'chosen' ? <Tracks {...state} isNew={isNew} onDone={onDone} /> : null}
     </section>
   )
 }
@@ -117,7 +119,7 @@ function Reading({ name, share, onCancel }: { name: string; share: number; onCan
   )
 }
 
-function Tracks({ measured, onDone }: { measured: Measured } & GpxImportProps) {
+function Tracks({ measured, isNew = false, onDone }: { measured: Measured } & GpxImportProps) {
   const [index, setIndex] = useState(0)
   const { tracks } = measured
   const track = tracks[index]
@@ -135,7 +137,9 @@ function Tracks({ measured, onDone }: { measured: Measured } & GpxImportProps) {
           </select>
         </label>
       ) : null}
-      {track ? <GpxTrack key={index} track={track} onUsed={profile => onDone({ profile })} /> : null}
+      {track ? (
+        <GpxTrack key={index} track={track} isNew={isNew} onUsed={profile => onDone({ profile })} />
+      ) : null}
     </>
   )
 }

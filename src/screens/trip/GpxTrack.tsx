@@ -16,23 +16,28 @@ import {
   trackNotes,
 } from '../../files/gpx'
 import { useSystem } from '../../parts/fields'
-import { defaults, LIMITS, withStops } from '../../plan'
+import { defaults, emptyDraft, LIMITS, withStops } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip } from '../../store'
 import { parseQuantity } from '../../units'
 import { GpxStops } from './GpxStops'
 
-const usePace = () => ({ ...defaults.PACE, ...openTrip.value?.draft.trip.pace })
+const usePace = (isNew: boolean) => ({
+  ...defaults.PACE,
+  ...(isNew ? {} : openTrip.value?.draft.trip.pace),
+})
 
 export interface GpxTrackProps {
   track: MeasuredTrack
+  /** The stops become a trip of their own. */
+  isNew: boolean
   /** Called when the trip has the stops, with the track's profile. */
   onUsed: (profile: ProfilePoint[]) => void
 }
 
-export function GpxTrack({ track, onUsed }: GpxTrackProps) {
+export function GpxTrack({ track, isNew, onUsed }: GpxTrackProps) {
   const shown = shownIn(useSystem())
-  const pace = usePace()
+  const pace = usePace(isNew)
   const [by, setBy] = useState<SplitBy['by']>('days')
   const [texts, setTexts] = useState<Record<SplitBy['by'], string>>({ days: '3', hours: '6' })
   const [split, setSplit] = useState<SplitBy>({ by: 'days', days: 3 })
@@ -60,7 +65,8 @@ export function GpxTrack({ track, onUsed }: GpxTrackProps) {
 
   function use() {
     const stops = toDraftStops(kept, newId)
-    actions.edit('Stops from a track', draft => withStops(draft, stops))
+    if (isNew) actions.createTrip(withStops(emptyDraft(), stops))
+    else actions.edit('Stops from a track', draft => withStops(draft, stops))
     onUsed(track.profile)
   }
 
@@ -95,7 +101,7 @@ export function GpxTrack({ track, onUsed }: GpxTrackProps) {
           />
         </label>
         <p id="gpx-split-note" class={problem ? 'problem' : 'hint'} data-figures="cited">
-          {problem ?? (proposal.ok ? daysText(proposal, shown.hours) : '')}
+          {problem ?? (proposal.ok ? daysText(proposal, shown.hours, isNew) : '')}
         </p>
         <p class="hint" data-figures="cited">
           {splitNote(shown)}
@@ -114,15 +120,22 @@ export function GpxTrack({ track, onUsed }: GpxTrackProps) {
           <button type="button" class="primary" disabled={tooLong !== null} onClick={use}>
             Use these stops
           </button>
-          <p class="hint">Replaces the stops of this trip. You can undo it.</p>
+          <p class="hint">
+            {isNew ? 'They become a new trip.' : 'Replaces the stops of this trip.'} You can undo it.
+          </p>
         </>
       ) : null}
     </>
   )
 }
 
-function daysText({ days, hoursADay, leftOut }: Proposal, hours: (h: number) => string): string {
-  const text = `${days} ${days === 1 ? 'day' : 'days'} of about ${hours(hoursADay)} of walking at this trip’s pace, without breaks.`
+function daysText(
+  { days, hoursADay, leftOut }: Proposal,
+  hours: (h: number) => string,
+  isNew: boolean,
+): string {
+  const pace = isNew ? 'the pace of a new trip' : 'this trip’s pace'
+  const text = `${days} ${days === 1 ? 'day' : 'days'} of about ${hours(hoursADay)} of walking at ${pace}, without breaks.`
   return leftOut > 0 ? `${text} ${leftOut} waypoints found no room.` : text
 }
 
