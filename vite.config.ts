@@ -1,4 +1,6 @@
-import { join } from 'node:path'
+import { createHash } from 'node:crypto'
+import { readFileSync } from 'node:fs'
+import { join, resolve } from 'node:path'
 import preact from '@preact/preset-vite'
 import type { Plugin } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
@@ -32,6 +34,8 @@ export const headers = {
   'Cache-Control': 'no-cache',
 }
 
+const here = (path: string) => join(import.meta.dirname, path)
+
 /** The same policy inside the built page, for hosts that cannot send headers; the dev server needs inline scripts. */
 function policyInPage(): Plugin {
   return {
@@ -45,6 +49,43 @@ function policyInPage(): Plugin {
       },
     ],
   }
+}
+
+let builtInto = here('.dist')
+
+/** Puts `guard.ts` before all other scripts of the built page, as a file of its own. */
+function guardBeforeAll(): Plugin {
+  return {
+    name: 'guard-before-all',
+    apply: 'build',
+    configResolved({ root, build }) {
+      builtInto = resolve(root, build.outDir)
+    },
+    buildStart() {
+      for (const name of ['guard', 'guard-save'])
+        this.emitFile({ type: 'chunk', id: here(`src/${name}.ts`), name, preserveSignature: 'strict' })
+    },
+    transformIndexHtml: {
+      order: 'post',
+      handler(page, { bundle = {} }) {
+        const addressOf = (name: string) =>
+          `./${Object.values(bundle).find(each => each.type === 'chunk' && each.name === name)?.fileName}`
+        const first = '<script type="module"'
+        const guard = `${first} src="${addressOf('guard')}" data-save="${addressOf('guard-save')}"></script>`
+        return page.replace(first, `${guard}\n    ${first}`)
+      },
+    },
+  }
+}
+
+/** What the service worker holds a file against, so that it stores no other one in its place. */
+export const integrityOf = (bytes: Buffer): string =>
+  `sha384-${createHash('sha384').update(bytes).digest('base64')}`
+
+/** Any address below the app that is no file of it leads to it. The text of this function becomes part of the worker. */
+async function toTheApp(): Promise<Response> {
+  const worker = globalThis as unknown as { registration: { scope: string } }
+  return Response.redirect(worker.registration.scope, 302)
 }
 
 /**
@@ -76,8 +117,11 @@ async function putAside({ request }: { request: Request }): Promise<Response> {
   }
 }
 
-/** What waits for something before it is run must not share a file with what imports it: neither would ever start. */
-const isEntry = (id: string) => /index\.html$|src\/main\.tsx$/.test(id)
+/**
+ * What waits for something before it is run must not share a file with what imports it: neither would ever start. The
+ * guard stands alone, whatever else is missing.
+ */
+const isEntry = (id: string) => /index\.html$|src\/(main\.tsx|guard(-save)?\.ts)$/.test(id)
 
 /**
  * Few files, since each costs a request and its own storing: all that the first page needs in one, and what several
@@ -94,8 +138,6 @@ const named = {
   chunkFileNames: ({ name }: { name: string }) => `${nameOf(name)}.js`,
   assetFileNames: ({ names }: { names: string[] }) => `${nameOf(names[0])}[extname]`,
 }
-
-const here = (path: string) => join(import.meta.dirname, path)
 
 const shared = {
   extends: true as const,
@@ -126,6 +168,7 @@ export default defineConfig({
   plugins: [
     preact({ devToolsEnabled: false, prefreshEnabled: false }),
     policyInPage(),
+    guardBeforeAll(),
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,
@@ -136,11 +179,24 @@ export default defineConfig({
         // The first visit too is served from what was stored, so that "ready without a network" is true at once.
         clientsClaim: true,
         skipWaiting: false,
-        navigateFallback: 'index.html',
+        // A host may answer anything for a file that is missing: then the version in use stays.
+        manifestTransforms: [
+          entries => ({
+            manifest: entries.map(entry => ({
+              ...entry,
+              integrity: integrityOf(readFileSync(join(builtInto, entry.url))),
+            })),
+            warnings: [],
+          }),
+        ],
+        // The page asks its parts from beside it, so it is served at its own address alone, whatever follows the "?".
+        navigateFallback: null,
+        ignoreURLParametersMatching: [/./],
         // importScripts() in a second file would be refused by the policy above.
         inlineWorkboxRuntime: true,
         runtimeCaching: [
           { urlPattern: ({ url }) => url.searchParams.has('receive'), method: 'POST', handler: putAside },
+          { urlPattern: ({ request }) => request.mode === 'navigate', handler: toTheApp },
         ],
       },
     }),

@@ -4,6 +4,8 @@
 import { notReadyText, updateSignals } from './update-signals'
 
 const WORKER = './sw.js'
+const NOT_WHOLE_TEXT =
+  'A version of the app did not arrive whole and was not let in: what you have goes on. It is looked for again at the next start.'
 const FALLBACK_MS = 3000
 
 type Listens = Pick<EventTarget, 'addEventListener'>
@@ -74,7 +76,13 @@ export function createUpdates(
   }
 
   function watch(worker: Worker | null) {
-    worker?.addEventListener('statechange', lookForWaiting)
+    let isWhole = false
+    worker?.addEventListener('statechange', () => {
+      isWhole ||= worker.state === 'installed'
+      // One that was stored whole goes when a later one takes its place.
+      if (worker.state === 'redundant' && !isWhole) updateProblem.value = NOT_WHOLE_TEXT
+      lookForWaiting()
+    })
   }
 
   function lookForWaiting() {

@@ -3,6 +3,7 @@
 import { cp, mkdtemp, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { integrityOf } from '../../vite.config'
 
 /** What the second build's page carries and the first's does not. */
 export const secondMark = 'meta[name="build"][content="second"]'
@@ -34,7 +35,21 @@ export async function secondBuild(first: string): Promise<{ folder: string; remo
     if (marked !== text) return marked
     return replaced(text, /(revision:\s*")([^"]*",\s*url:\s*"index\.html")/, '$1second$2')
   })
+  await seal(folder)
   return { folder, remove: () => rm(folder, { recursive: true }) }
+}
+
+/** Gives the list in the service worker what it holds each file against. */
+async function seal(folder: string): Promise<void> {
+  const path = join(folder, 'sw.js')
+  const text = await readFile(path, 'utf8')
+  const urls = [...text.matchAll(/url:\s*"([^"]+)"/g)].map(([, url]) => url!)
+  const seals = new Map<string, string>()
+  for (const url of urls) seals.set(url, integrityOf(await readFile(join(folder, url))))
+  const sealed = text.replace(/\{[^{}]*url:\s*"([^"]+)"[^{}]*\}/g, (entry, url) =>
+    entry.replace(/(integrity:\s*")[^"]*/, `$1${seals.get(url)}`),
+  )
+  await writeFile(path, sealed)
 }
 
 function isScript(name: string): boolean {

@@ -64,6 +64,27 @@ describe('a new version', () => {
     expect(later.updateWaiting.value).toBe(true)
   })
 
+  test('that does not arrive whole is said, and one that gives its place to a later one is not', async () => {
+    const { registration, updateProblem, updateWaiting, ...updates } = page()
+    await updates.start()
+    const whole = updates.arrive()
+    for (const state of ['installed', 'redundant'] as const) {
+      whole.state = state
+      whole.dispatchEvent(new Event('statechange'))
+    }
+    expect(updateProblem.value).toBeNull()
+
+    updateWaiting.value = false
+    registration.waiting = null
+    const torn = new FakeWorker()
+    registration.installing = torn
+    registration.dispatchEvent(new Event('updatefound'))
+    torn.state = 'redundant'
+    torn.dispatchEvent(new Event('statechange'))
+    expect(updateProblem.value).toMatch(/did not arrive whole and was not let in/)
+    expect(updateWaiting.value).toBe(false)
+  })
+
   test('takes over when asked: edits first, then the message, then one reload', async () => {
     const { start, arrive, applyUpdate, takeOver, log, reload } = page()
     await start()
