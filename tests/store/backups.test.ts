@@ -1,7 +1,10 @@
 import fc from 'fast-check'
-import { beforeEach, describe, expect, test } from 'vitest'
+import { set } from 'idb-keyval'
+import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { backupText, restored } from '../../src/files/backup'
 import { backupsChanged, dueBackup, snapshotProblem } from '../../src/store/backup-signals'
+import { inTurn } from '../../src/store/in-turn'
+import { createBackups } from '../../src/store/later/backups'
 import { anyContents, empty, opened } from '../files/backups'
 import { wholeDraft } from '../plan/drafts'
 import { fileOf, keptTab, MERGE, REPLACE, withTrips } from './kept'
@@ -73,6 +76,17 @@ describe('a backup taken in', () => {
     expect(kept.state.shelf.value.things).toHaveLength(1)
   })
 
+  test('leaves a trip that a newer version saved in its place', async () => {
+    const kept = await withTrips()
+    const [first, second, third] = kept.state.tripList.value
+    const { use } = kept
+    await set(`trip/${second!.id}`, { ...second, version: 9 }, use)
+    const next = await keptTab(kept.device)
+    const coming = next.backups.contents()
+    await next.backups.takeIn(fileOf({ ...coming, trips: coming.trips.toReversed() }), REPLACE, 'Backup')
+    expect(next.state.library.value.order).toEqual([third!.id, first!.id, second!.id])
+  })
+
   test('after an undo leaves nothing to redo, and what was undone is no longer told of', async () => {
     const kept = await withTrips()
     const other = await withTrips()
@@ -107,6 +121,24 @@ describe('a backup taken in', () => {
     delete kept.faults.write
     expect(await kept.backups.snapshot('day')).toBeNull()
     expect(snapshotProblem.value).toBeNull()
+  })
+
+  test('is not held up by another tab that holds the snapshots: it is said, and the backup comes in', async () => {
+    vi.stubGlobal('navigator', { locks: { request: () => new Promise(() => {}) } })
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] })
+    const kept = await withTrips()
+    const backups = createBackups({
+      ...kept,
+      now: () => ++kept.clock.at,
+      place: async () => null,
+      alone: inTurn('snapshots'),
+    })
+    const taking = backups.takeIn(fileOf(empty()), REPLACE, 'Backup')
+    await vi.advanceTimersByTimeAsync(3000)
+    vi.useRealTimers()
+    vi.unstubAllGlobals()
+    expect((await taking).problem).toMatch(/^Another tab of the app is busy with the snapshots/)
+    expect(names(kept)).toEqual([])
   })
 
   test('while the database does not answer is in memory, and can be saved as a file', async () => {
