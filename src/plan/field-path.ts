@@ -1,7 +1,7 @@
 // Field paths: strings that name one value of a draft, lists entered by id: `trip/stops/<id>/leg/km`.
 // A "/" or "~" inside an id is written "~1" or "~0", as RFC 6901 does.
 
-import type { Draft } from './draft'
+import type { Draft, Typed } from './draft'
 
 type Branch = Record<string, unknown>
 
@@ -24,6 +24,13 @@ export function hasPlace(draft: Draft, path: string): boolean {
     if (at === undefined) return !wasList
   }
   return true
+}
+
+/** The typed texts that still belong somewhere: their thing is there, and no value has taken their place. */
+export function stillTyped(draft: Draft, typed: Typed): Typed {
+  const entries = Object.entries(typed)
+  const kept = entries.filter(([path]) => hasPlace(draft, path) && fieldAt(draft, path) === undefined)
+  return kept.length === entries.length ? typed : Object.fromEntries(kept)
 }
 
 /**

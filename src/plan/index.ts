@@ -36,7 +36,7 @@ export {
   removeSetup,
   type Start,
 } from './edits'
-export { fieldAt, fieldPath, hasPlace, pathParts } from './field-path'
+export { fieldAt, fieldPath, hasPlace, pathParts, stillTyped } from './field-path'
 export { describeField, fieldWord } from './field-words'
 export { LIMITS, type Limit } from './limits'
 export { copyName } from './lists'

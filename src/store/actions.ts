@@ -2,16 +2,7 @@
 
 import { batch } from '@preact/signals'
 import type { ProfilePoint } from '../files'
-import {
-  copyName,
-  type Draft,
-  describeField,
-  fieldAt,
-  fieldWord,
-  hasPlace,
-  setField,
-  type Typed,
-} from '../plan'
+import { copyName, type Draft, describeField, fieldWord, setField, stillTyped, type Typed } from '../plan'
 import { type Shelf, setThingFact, thingPath } from '../plan/shelf'
 import type { ScreenPlace, StepPart, System, Theme, TripDocument } from './documents'
 import {
@@ -60,10 +51,11 @@ export function createActions(state: State, { now, newId }: Clock) {
   function commit(next: World, { label, path, list }: { label: string; path?: string; list?: StepPart }) {
     const world = state.world()
     const journal = state.journal.peek()
-    const last = lastDone(journal)
+    const own = state.ownSteps.peek()
+    const last = lastDone(own)
     const at = now()
     const joined = typing && path === typing.path && last?.id === typing.step && at - typing.at <= JOIN_MS
-    const start = joined && last === journal.at(-1) ? travelled(world, last!, 'back', at) : null
+    const start = joined && last === own.at(-1) ? travelled(world, last!, 'back', at) : null
     const parts = list ? [list] : partsBetween(start ?? world, next)
     if (parts.length === 0 && !start) return
     const id = start ? last!.id : newId()
@@ -90,7 +82,8 @@ export function createActions(state: State, { now, newId }: Clock) {
     typing = null
     for (;;) {
       const journal = state.journal.peek()
-      const step = way === 'back' ? lastDone(journal) : lastUndone(journal)
+      const own = state.ownSteps.peek()
+      const step = way === 'back' ? lastDone(own) : lastUndone(own)
       if (!step) return
       const next = travelled(state.world(), step, way, now())
       state.justUndone.value = way === 'back' && next ? state.lastLabel.peek() : null
@@ -228,7 +221,7 @@ export function createActions(state: State, { now, newId }: Clock) {
       state.putTrip(profile ? { ...rest, profile } : rest)
     },
 
-    /** Takes back the latest change of any trip, the shelf, or the list of trips; opens the trip it was made in. */
+    /** Takes back this tab's latest change of any trip, the shelf, or the list of trips; opens the trip it was made in. */
     undo: () => batch(() => travel('back')),
     /** Brings again what was undone last. */
     redo: () => batch(() => travel('forth')),
@@ -255,11 +248,4 @@ function withText(typed: Typed, path: string, text: string | null): Typed {
   const { [path]: old, ...others } = typed
   if (old === (text ?? undefined)) return typed
   return text === null ? others : { ...others, [path]: text }
-}
-
-/** The typed texts that still belong somewhere: their thing is there, and no value has taken their place. */
-function stillTyped(draft: Draft, typed: Typed): Typed {
-  const entries = Object.entries(typed)
-  const kept = entries.filter(([path]) => hasPlace(draft, path) && fieldAt(draft, path) === undefined)
-  return kept.length === entries.length ? typed : Object.fromEntries(kept)
 }

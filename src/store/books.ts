@@ -7,6 +7,7 @@ import { emptyLibrary, type Library, type Step, type TripDocument } from './docu
 import { inOrder } from './journal'
 import { merged, placeAfter } from './library'
 import { type Loaded, WHAT } from './load'
+import { clashText } from './messages'
 import type { State } from './state'
 import {
   type Change,
@@ -32,6 +33,8 @@ export function createBooks(state: State, newId: () => string) {
   const gone = new Set<string>()
   /** The last revision of trips whose records are gone, so that they go on counting should they come back. */
   const floors = new Map<string, number>()
+  /** Of each trip, the versions of other tabs that are kept beside it, by the fields that both changed. */
+  const copies = new Map<string, Map<string, Known>>()
   /** What the second copy has lent while the database does not answer: in words, and how it is taken back. */
   const hooks = { lent: '', joining: (_found: Loaded) => {}, listDamaged: false }
 
@@ -54,7 +57,13 @@ export function createBooks(state: State, newId: () => string) {
     const keys = new Set([...all.keys(), ...known.keys()])
     return [...keys]
       .filter(key => !unread.has(key) && all.get(key) !== known.get(key)?.value)
-      .map(key => ({ key, value: all.get(key), known: known.get(key), floor: floors.get(key) }))
+      .map(key => ({
+        key,
+        value: all.get(key),
+        known: known.get(key),
+        floor: floors.get(key),
+        copies: copies.get(key),
+      }))
   }
 
   const isChanged = (key: string) => records.peek().get(key) !== known.get(key)?.value
@@ -143,8 +152,11 @@ export function createBooks(state: State, newId: () => string) {
   /** Takes in what a completed transaction has written. */
   function takeOutcome(outcome: Outcome) {
     batch(() => {
+      const joined = new Map(outcome.joined.map(trip => [tripKey(trip.id), trip]))
       for (const { key, value, revision } of outcome.saved) {
-        known.set(key, { value, revision })
+        const trip = joined.get(key)
+        if (trip) takeJoined(trip, value as TripDocument)
+        else known.set(key, { value, revision })
         gone.delete(key)
       }
       for (const { key, revision } of outcome.removed) {
@@ -159,11 +171,11 @@ export function createBooks(state: State, newId: () => string) {
           `“${trip.draft.name || 'Trip'}” was changed in another tab after you had removed it: it stays.`,
         )
       }
-      for (const { trip, of } of outcome.copies) {
-        take(trip, placeAfter(state.library.peek(), of))
-        state.tell(
-          `This trip was also changed in another tab. Both are kept: the other one is “${trip.draft.name}”.`,
-        )
+      for (const { trip, of, clashes, isNew } of outcome.copies) {
+        take(trip, placeAfter(state.library.peek(), of.id))
+        const kept = copies.get(tripKey(of.id)) ?? new Map<string, Known>()
+        copies.set(tripKey(of.id), kept.set(clashes.join(' '), { value: trip, revision: trip.revision }))
+        if (isNew) state.tell(clashText(of.draft, { clashes, name: trip.draft.name }))
       }
       for (const { from, trip } of outcome.moved) move(from, trip)
       if (outcome.library) takeLibrary(outcome.library, outcome.saved)
@@ -171,6 +183,13 @@ export function createBooks(state: State, newId: () => string) {
       const aside = outcome.aside.map(({ from, to }) => ({ key: to, what: WHAT[from] ?? from }))
       if (aside.length > 0) state.damaged.value = [...state.damaged.peek(), ...aside]
     })
+  }
+
+  /** Takes in a trip as it was written, joined to another tab's; `sent` is what this tab had when it wrote. */
+  function takeJoined(trip: TripDocument, sent: TripDocument) {
+    // Edited meanwhile: left to the next save, which joins both once more and keeps what clashes.
+    if (state.trips.peek().get(trip.id) === sent) return take(trip)
+    known.set(tripKey(trip.id), { value: sent, revision: trip.revision - 1 })
   }
 
   /** A trip that could not be removed is not among the removed ones either, and its removal cannot be taken back. */

@@ -1,5 +1,7 @@
 // What the reader is told when storage fails: what is at stake, and what to do.
 
+import { type Draft, describeField } from '../plan'
+import { PROFILE } from './merge-trips'
 import { faultOf } from './useStore'
 
 export const nameOf = (error: unknown) => (error instanceof Error && error.name) || String(error)
@@ -13,6 +15,21 @@ export const deafText = (error: unknown) =>
 
 export const leftText = (error: unknown) =>
   `What was typed last before the page was left could not be looked up (${nameOf(error)}): the next start looks again.`
+
+/** What was changed in two tabs at once; `name` is that of the other version. */
+export function clashText(
+  draft: Draft,
+  { clashes, name }: { clashes: string[]; name: string | undefined },
+): string {
+  const fields = clashes
+    .slice(0, MOST_FIELDS)
+    .map(path => (path === PROFILE ? 'the terrain of the track' : describeField(draft, path)))
+  const rest = clashes.length > MOST_FIELDS ? ` and ${clashes.length - MOST_FIELDS} more` : ''
+  return `Also changed in another tab: ${fields.join('; ')}${rest}. Both are kept: the other one is “${name}”.`
+}
+
+/** As many fields are named. */
+const MOST_FIELDS = 3
 
 /** Why the shelf is not saved: what is stored in its place cannot be replaced. */
 export const STUCK_TEXT = {

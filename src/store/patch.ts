@@ -3,7 +3,7 @@
 
 import { same } from '../plan/shelf'
 
-interface Thing {
+export interface Thing {
   id: string
 }
 
@@ -134,13 +134,14 @@ function inserted(list: Thing[], into: [number, Thing][]): Thing[] {
   return [...made, ...list.slice(taken)]
 }
 
-const isBranch = (value: unknown): value is Record<string, unknown> =>
+export const isBranch = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value)
 
-const isThings = (value: unknown): value is Thing[] =>
+export const isThings = (value: unknown): value is Thing[] =>
   Array.isArray(value) && value.every(entry => isBranch(entry) && typeof entry.id === 'string')
 
-const own = (of: Record<string, unknown>, name: string) => (Object.hasOwn(of, name) ? of[name] : undefined)
+export const own = (of: Record<string, unknown>, name: string) =>
+  Object.hasOwn(of, name) ? of[name] : undefined
 
 const byId = (list: Thing[]) => new Map(list.map(thing => [thing.id, thing]))
 

@@ -47,6 +47,10 @@ export function createState() {
   const justUndone = signal<string | null>(null)
   const copy = signal<CopyState>({ kind: 'starting' })
 
+  /** Steps that another tab has done since this one began: they are for it to take back. */
+  const elsewhere = new Set<string>()
+  const ownSteps = computed((): Journal => journal.value.filter(({ id }) => !elsewhere.has(id)))
+
   const openTrip = computed(() => trips.value.get(library.value.open ?? '') ?? null)
   const tripList = computed(() => library.value.order.flatMap(id => trips.value.get(id) ?? []))
 
@@ -96,11 +100,14 @@ export function createState() {
   const record = (step: Step) =>
     batch(() => {
       justUndone.value = null
-      journal.value = withStep(journal.peek(), step)
+      const others = journal.peek().filter(({ id }) => elsewhere.has(id))
+      journal.value = inOrder([...others, ...withStep(ownSteps.peek(), step)])
     })
 
-  /** Takes in steps from elsewhere; one with a known id takes its place. */
-  const putSteps = (steps: Iterable<Step>) => {
+  /** Takes in steps that are stored; one with a known id takes its place. `by`: another tab has just done them. */
+  const putSteps = (steps: Iterable<Step>, by: 'anyone' | 'another' = 'anyone') => {
+    const held = new Set(journal.peek().map(({ id }) => id))
+    if (by === 'another') for (const { id } of steps) if (!held.has(id)) elsewhere.add(id)
     const all = new Map([...journal.peek(), ...steps].map(step => [step.id, step]))
     journal.value = inOrder(all.values())
   }
@@ -119,6 +126,7 @@ export function createState() {
     removed,
     shelf,
     journal,
+    ownSteps,
     saveState,
     storeProblem,
     /** Whether the stored trips have been read. */
@@ -131,12 +139,12 @@ export function createState() {
     tripList,
     reckoned,
     removedTrips: computed(() => offered(removed.value)),
-    canUndo: computed(() => lastDone(journal.value) !== undefined),
-    canRedo: computed(() => lastUndone(journal.value) !== undefined),
+    canUndo: computed(() => lastDone(ownSteps.value) !== undefined),
+    canRedo: computed(() => lastUndone(ownSteps.value) !== undefined),
     /** What undo would take back, in words. */
-    lastLabel: computed(() => labelled(lastDone(journal.value))),
+    lastLabel: computed(() => labelled(lastDone(ownSteps.value))),
     /** What redo would bring again, in words. */
-    redoLabel: computed(() => labelled(lastUndone(journal.value))),
+    redoLabel: computed(() => labelled(lastUndone(ownSteps.value))),
     putTrip,
     dropTrip,
     tidy,

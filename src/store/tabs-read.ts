@@ -58,7 +58,7 @@ export async function readSaved({ state, books, use, flush }: Tab, keys: string[
     }
     if (key.startsWith('step/'))
       read(STEP, step => {
-        if (step) state.putSteps([step])
+        if (step) state.putSteps([step], 'another')
         else state.journal.value = state.journal.peek().filter(other => other.id !== id)
       })
     if (key.startsWith('removed/'))

@@ -1,5 +1,6 @@
 // What one transaction writes: each changed record is compared with what is stored before it replaces it.
-// A version another tab saved in the meantime is kept as a second trip; a record that cannot be read is left alone.
+// A version another tab saved in the meantime is joined to ours; where both changed the same field, it is kept as a second
+// trip too. A record that cannot be read is left alone.
 
 import { promisifyRequest } from 'idb-keyval'
 import { emptyShelf, type MergedShelf, mergeShelves, type Shelf, same } from '../plan/shelf'
@@ -18,6 +19,7 @@ import {
   type TripDocument,
 } from './documents'
 import { merged, otherTabName } from './library'
+import { mergeTrips } from './merge-trips'
 
 export const LIBRARY_KEY = 'library'
 export const SHELF_KEY = 'shelf'
@@ -47,13 +49,17 @@ export interface Change {
   known: Known | undefined
   /** The highest revision this trip is known to have had, where the record itself is gone: counting never goes back. */
   floor?: number | undefined
+  /** A trip's: the versions of other tabs that this tab has kept beside it, by the fields that both changed. */
+  copies?: ReadonlyMap<string, Known> | undefined
 }
 
 export interface Outcome {
   saved: { key: string; value: object; revision: number }[]
   removed: { key: string; revision: number }[]
-  /** Versions of another tab, each now a trip of its own after the one it was a version of. */
-  copies: { trip: TripDocument; of: string }[]
+  /** Trips as written, where another tab's changes were joined to ours. */
+  joined: TripDocument[]
+  /** Versions of another tab, each a trip of its own after the one it was a version of, for the fields both changed. */
+  copies: { trip: TripDocument; of: TripDocument; clashes: string[]; isNew: boolean }[]
   /** Trips whose place is taken by a record that cannot be read: they have a new id. */
   moved: { from: string; trip: TripDocument }[]
   /** Trips removed here but changed elsewhere since: they stay. */
@@ -77,6 +83,7 @@ export async function writeChanges(
   const outcome: Outcome = {
     saved: [],
     removed: [],
+    joined: [],
     copies: [],
     moved: [],
     kept: [],
@@ -90,9 +97,7 @@ export async function writeChanges(
   const isAsKnown = ({ key, known }: Change) =>
     key === SHELF_KEY && shelfRevision === known?.revision && known?.revision !== 0
   const stored = await Promise.all(changes.map(change => (isAsKnown(change) ? null : read(change.key))))
-  changes.forEach((change, i) => {
-    if (isTripKey(change.key)) writeTrip(change, stored[i])
-  })
+  for (const [i, change] of changes.entries()) if (isTripKey(change.key)) await writeTrip(change, stored[i])
   changes.forEach((change, i) => {
     if (change.key === LIBRARY_KEY) writeLibrary(change, stored[i])
     else if (change.key === SHELF_KEY) writeShelf(change, stored[i])
@@ -110,7 +115,7 @@ export async function writeChanges(
     outcome.removed.push({ key, revision })
   }
 
-  function writeTrip({ key, value, known, floor = 0 }: Change, was: unknown) {
+  async function writeTrip({ key, value, known, floor = 0, copies }: Change, was: unknown) {
     const found = readStored(TRIP, was)
     const theirs = found?.ok ? found.value : null
     const isNewer = theirs !== null && theirs.revision > (known?.revision ?? 0)
@@ -133,12 +138,28 @@ export async function writeChanges(
     }
     const revision = Math.max(theirs?.revision ?? 0, known?.revision ?? 0, ours.revision, floor) + 1
     if (!known) store.delete(goneKey(ours.id))
-    if (isNewer && !sameContents(ours, theirs)) {
-      const trip = secondVersion(theirs, newId())
-      store.put(trip, tripKey(trip.id))
-      outcome.copies.push({ trip, of: ours.id })
-    }
-    put(key, ours, revision, { ...ours, revision })
+    if (!isNewer || sameContents(ours, theirs)) return put(key, ours, revision, { ...ours, revision })
+    const base = (known?.value as TripDocument | undefined) ?? ours
+    const { trip, clashes } = mergeTrips({ base, ours, theirs })
+    if (clashes.length > 0) await keepBeside(theirs, { of: ours, clashes, copies })
+    const record = { ...trip, revision }
+    outcome.joined.push(record)
+    put(key, ours, revision, record)
+  }
+
+  /** Keeps another tab's version as a trip of its own; in place of the last one kept for the same fields, if nobody has changed that. */
+  async function keepBeside(
+    theirs: TripDocument,
+    { of, clashes, copies }: { of: TripDocument; clashes: string[]; copies: Change['copies'] },
+  ) {
+    const last = copies?.get(clashes.join(' '))
+    const lastId = last && (last.value as TripDocument).id
+    const there = lastId ? readStored(TRIP, await read(tripKey(lastId))) : null
+    const isLeft = there?.ok && there.value.revision === last?.revision
+    const trip = secondVersion(theirs, isLeft ? lastId! : newId())
+    if (isLeft) trip.revision = last!.revision + 1
+    store.put(trip, tripKey(trip.id))
+    outcome.copies.push({ trip, of, clashes, isNew: !isLeft })
   }
 
   function writeLibrary({ key, value, known }: Change, was: unknown) {

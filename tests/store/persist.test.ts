@@ -462,16 +462,18 @@ describe('two tabs', () => {
     expect(names(await startTab(device))).toEqual(['Once'])
   })
 
-  test('what one saves the other shows, with its undo steps', async () => {
-    const { a, b } = await twoTabs()
+  test('what one saves the other shows; its undo steps are its own, and anyone’s at the next start', async () => {
+    const { device, a, b } = await twoTabs()
     rename(a, 'Valley')
     a.actions.setSystem('us')
     await a.flush()
     await turns()
     expect(nameOf(b)).toBe('Valley')
     expect(b.state.library.value.system).toBe('us')
-    b.actions.undo()
-    expect(nameOf(b)).toBe('Ridge')
+    expect(b.state.lastLabel.value).not.toBe(a.state.lastLabel.value)
+    const next = await startTab(device)
+    next.actions.undo()
+    expect(nameOf(next)).toBe('Ridge')
     expect(told(b)).toBe('')
   })
 
@@ -512,6 +514,77 @@ describe('two tabs', () => {
     await b.flush()
     const kept = (await startTab(device)).state.tripList.value.map(({ profile }) => profile?.[0]?.eleM)
     expect(kept).toEqual([2, 1])
+  })
+
+  test('when they have changed different fields, both changes are in the one trip', async () => {
+    const { device, a, b } = await twoTabs()
+    const [item] = a.state.openTrip.value!.draft.gear
+    a.actions.setField('name', 'From a', null)
+    a.actions.setField(`gear/${item!.id}/massKg`, 3, null)
+    b.actions.setField(`gear/${item!.id}/litres`, 7, null)
+    b.actions.edit('Add', draft => addItem(draft, () => 'another'))
+    await Promise.all([a.flush(), b.flush()])
+    await turns()
+    for (const tab of [a, b, await startTab(device)]) {
+      expect(names(tab)).toEqual(['From a'])
+      const { gear } = tab.state.openTrip.value?.draft ?? tab.state.tripList.value[0]!.draft
+      expect(gear[0]).toMatchObject({ massKg: 3, litres: 7 })
+      expect(gear.at(-1)?.id).toBe('another')
+      expect(told(tab)).toBe('')
+    }
+  })
+
+  test('what both go on typing into one field is kept once more, not once a save', async () => {
+    const { device, a, b } = await twoTabs()
+    for (let i = 0; i < 10; i++) {
+      rename(a, `From a ${i}`)
+      rename(b, `From b ${i}`)
+      await Promise.all([a.flush(), b.flush()])
+      await turns()
+    }
+    const fresh = await startTab(device)
+    expect(names(fresh).length).toBeLessThanOrEqual(3)
+    expect(names(fresh)[0]).toMatch(/ 9$/)
+    expect(`${told(a)}${told(b)}`).toContain('Also changed in another tab: Trip, name.')
+  })
+
+  test('a version kept beside a trip, once changed by hand, is left as it is', async () => {
+    const { a, b } = await twoTabs()
+    rename(a, 'From a')
+    rename(b, 'From b')
+    await a.flush()
+    await b.flush()
+    await turns()
+    const [, kept] = b.state.tripList.value
+    b.actions.openTripById(kept!.id)
+    rename(b, 'Mine now')
+    await b.flush()
+    b.actions.openTripById(b.state.tripList.value[0]!.id)
+    await turns()
+    rename(a, 'Again a')
+    rename(b, 'Again b')
+    await a.flush()
+    await b.flush()
+    await turns()
+    expect(names(b)).toEqual(['Again b', 'Again a (other tab)', 'Mine now'])
+  })
+
+  test('undo takes back what was done here, not what another tab has done since', async () => {
+    const { a, b } = await twoTabs()
+    const [first, second] = a.state.openTrip.value!.draft.gear
+    a.actions.setField(`gear/${first!.id}/massKg`, 3, null)
+    await a.flush()
+    await turns()
+    b.actions.setField(`gear/${second!.id}/massKg`, 4, null)
+    await b.flush()
+    await turns()
+    a.actions.undo()
+    const masses = a.state.openTrip.value!.draft.gear.map(({ massKg }) => massKg)
+    expect(masses.slice(0, 2)).toEqual([first!.massKg, 4])
+    await a.flush()
+    await turns()
+    expect(b.state.openTrip.value!.draft.gear[1]!.massKg).toBe(4)
+    expect(b.state.lastLabel.value).toContain('mass')
   })
 
   test('the same edit in both is no conflict', async () => {

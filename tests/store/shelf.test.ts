@@ -119,17 +119,19 @@ describe('tabs on one shelf', () => {
     return { device, all: all as [Tab, Tab, Tab] }
   }
 
-  test('what one saves the others show, and can take back', async () => {
+  test('what one saves the others show, and only that one takes back', async () => {
     const { all } = await tabs(3)
     const [a, b, c] = all
+    const before = c.state.lastLabel.value
     weigh(a, 'Tent', 1.4)
     await a.flush()
     await turns()
     expect([masses(b), masses(c)]).toEqual([masses(a), masses(a)])
-    c.actions.undo()
-    await c.flush()
+    expect(c.state.lastLabel.value).toBe(before)
+    a.actions.undo()
+    await a.flush()
     await turns()
-    expect(masses(a)).toEqual({ Tent: undefined, Stove: undefined })
+    expect(masses(c)).toEqual({ Tent: undefined, Stove: undefined })
     a.actions.redo()
     expect(masses(a).Tent).toBe(1.4)
     expect(told(a) + told(b) + told(c)).toBe('')

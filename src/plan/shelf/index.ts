@@ -12,8 +12,9 @@ export {
 export { changeThing, linksByName, putOnShelf } from './change'
 export { asInTrip, asOnShelf, differences } from './differences'
 export { setThingFact, thingPath } from './fact'
-export { type MergedShelf, mergeShelves, type Versions } from './merge'
+export { type MergedShelf, mergeShelves } from './merge'
 export { keepAsIs, type Offer, type OfferedField, offersFor, takeOffer } from './offers'
+export { mergedOrder, type Versions } from './order'
 export { linkItems, packThings, shelveItems } from './pack'
 export { same } from './same'
 export {

@@ -3,15 +3,9 @@
 
 import { pathParts } from '../field-path'
 import { copyName } from '../lists'
+import { mergedOrder, type Versions } from './order'
 import { same } from './same'
 import type { Base, Packing, Shelf, ShelfContents, Thing } from './types'
-
-export interface Versions<T> {
-  /** What both were made from. */
-  base: T
-  ours: T
-  theirs: T
-}
 
 export interface MergedShelf {
   shelf: Shelf
@@ -84,42 +78,11 @@ function mergeLists<T extends { id: string }>(versions: Versions<T[]>, { second,
     } else if (o && oursIsNew) chosen.set(id, o)
     else if (t && !same(t, b)) chosen.set(id, t)
   }
-  const [lead, follow] = isReordered(base, mine) ? [ours, theirs] : [theirs, ours]
-  const order = withMissing(
-    lead.map(({ id }) => id),
-    follow.map(({ id }) => id),
-  )
+  const order = mergedOrder({ base, ours, theirs })
   return order.flatMap(id => [chosen.get(id) ?? [], extra.get(id) ?? []].flat() as T[])
 }
 
 const byId = <T extends { id: string }>(list: T[]) => new Map(list.map(thing => [thing.id, thing]))
-
-/** Whether what both still hold stands in another order. */
-function isReordered<T extends { id: string }>(base: T[], ours: Map<string, T>): boolean {
-  const kept = base.filter(({ id }) => ours.has(id)).map(({ id }) => id)
-  const was = new Set(kept)
-  const now = [...ours.keys()].filter(id => was.has(id))
-  return kept.some((id, i) => id !== now[i])
-}
-
-/** An order with what only another one holds put in after its neighbour there; at the end where it has none. */
-function withMissing(order: string[], other: string[]): string[] {
-  const held = new Set(order)
-  if (other.every(id => held.has(id))) return order
-  const first: string[] = []
-  const after = new Map<string, string[]>()
-  let group = first
-  for (const id of other) {
-    if (!held.has(id)) {
-      group.push(id)
-      continue
-    }
-    group = []
-    after.set(id, group)
-  }
-  if (after.size === 0) return [...order, ...first]
-  return [...first, ...order.flatMap(id => [id, ...(after.get(id) ?? [])])]
-}
 
 function mergeTyped({ base, ours, theirs }: Versions<Shelf>, things: Thing[]): Shelf['typed'] {
   const held = new Set(things.map(({ id }) => id))
