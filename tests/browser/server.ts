@@ -35,6 +35,8 @@ export interface Site {
   hold(file: string): () => void
   /** Serves another build from now on; the files of the old one are gone at once. */
   deploy(folder: string): void
+  /** Answers with the app's page, as some hosts do, whatever file is asked for and is not there. */
+  hideMissing(): void
 }
 
 /** Serves `folder` on a free port of this machine. */
@@ -42,6 +44,7 @@ export async function serve(folder: string): Promise<Site> {
   let current = folder
   let server: Server | null = null
   let port = 0
+  let isHidingMissing = false
   const asked: string[] = []
   const held = new Map<string, Promise<void>>()
 
@@ -52,13 +55,14 @@ export async function serve(folder: string): Promise<Site> {
       await held.get(pathname)
       const path = pathname.startsWith(under) ? normalize(`/${pathname.slice(under.length)}`) : null
       const file = path === null ? null : path.endsWith('/') ? `${path}index.html` : path
-      const body =
+      const there =
         pathname === blank.path
           ? blank.body
           : file && (await contents(join(current, decodeURIComponent(file))))
+      const body = there || !isHidingMissing ? there : await contents(join(current, 'index.html'))
       response.writeHead(body ? 200 : 404, {
         ...headers,
-        'Content-Type': types[extname(file ?? pathname)] ?? 'text/plain',
+        'Content-Type': (there ? types[extname(file ?? pathname)] : types['.html']) ?? 'text/plain',
       })
       response.end(body ?? 'no such file')
     })
@@ -91,9 +95,22 @@ export async function serve(folder: string): Promise<Site> {
     current = next
   }
 
+  const hideMissing = () => {
+    isHidingMissing = true
+  }
+
   await start()
   const host = `http://127.0.0.1:${port}`
-  return { url: `${host}${under}`, blankUrl: `${host}${blank.path}`, asked, start, stop, hold, deploy }
+  return {
+    url: `${host}${under}`,
+    blankUrl: `${host}${blank.path}`,
+    asked,
+    start,
+    stop,
+    hold,
+    deploy,
+    hideMissing,
+  }
 }
 
 async function contents(path: string): Promise<Buffer | null> {

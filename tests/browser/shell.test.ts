@@ -1,4 +1,6 @@
 // The shell of the app: it installs, it needs no network once stored, a new release waits until it is let in.
+import { readdir, rm } from 'node:fs/promises'
+import { join } from 'node:path'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { secondBuild, secondMark } from './deploy'
@@ -85,11 +87,14 @@ describe('without a network', () => {
     await context.close()
   })
 
-  journey('any address below the app opens it', async ({ openStored, site }) => {
+  journey('any address below the app leads to it', async ({ openStored, site }) => {
     const page = await openStored()
     await site.stop()
     await page.goto(`${site.url}?from=a-link#/anywhere`)
     await untilDrawn(page)
+    await page.goto(`${site.url}some/where`)
+    await untilDrawn(page)
+    expect(page.url()).toBe(site.url)
   })
 })
 
@@ -100,6 +105,38 @@ describe('a new release', () => {
       const page = await openStored()
       site.deploy(second.folder)
       await lookForUpdate(page)
+      expect(await reloadFromStore(page)).toEqual([])
+      expect(await page.locator(secondMark).count()).toBe(0)
+    } finally {
+      await second.remove()
+    }
+  })
+})
+
+describe('a new release of which a part is missing', () => {
+  journey('is not let in by a host that answers with a page for it', async ({ openStored, site }) => {
+    const second = await secondBuild(built)
+    try {
+      const page = await openStored()
+      const [part] = (await readdir(join(second.folder, 'assets'))).filter(name =>
+        name.endsWith('-second.js'),
+      )
+      await rm(join(second.folder, 'assets', part!))
+      site.hideMissing()
+      site.deploy(second.folder)
+      // The browser fetches the new worker, which finds that what it has got is not what it is to store.
+      const ended = page.evaluate(async () => {
+        const registration = (await navigator.serviceWorker.getRegistration())!
+        const installing = new Promise<ServiceWorker>(resolve =>
+          registration.addEventListener('updatefound', () => resolve(registration.installing!)),
+        )
+        await registration.update()
+        const worker = await installing
+        while (worker.state === 'installing')
+          await new Promise(resolve => worker.addEventListener('statechange', resolve, { once: true }))
+        return worker.state
+      })
+      expect(await ended).toBe('redundant')
       expect(await reloadFromStore(page)).toEqual([])
       expect(await page.locator(secondMark).count()).toBe(0)
     } finally {
