@@ -5,6 +5,7 @@
 import { maxLitresPerHour } from '../equations'
 import { defaults, type Plan } from '../plan'
 import { ADULT_ENERGY_FROM_YEARS, type Reckoning, type WaterCarry } from '../reckon'
+import { counted } from '../units'
 import { type Caution, ITS_FIGURES, itsFigures, lightestSetup, listText } from './caution'
 import { fuelCautions } from './fuel-cautions'
 import { heatCautions } from './heat-cautions'
@@ -80,7 +81,7 @@ export function shortCautions({ trip }: Plan, { carries }: Reckoning, { water }:
         figure: others.length === 0 ? ITS_FIGURES : `Figures from ${between(c)}`,
         about: { kind: 'carry', stop: c.stop },
       })),
-      text: `Your containers hold ${owned(worst)} wanted from ${between(worst)}${others.length ? `, and too little on ${others.length} more ${others.length === 1 ? 'stretch' : 'stretches'}` : ''}. Running dry can end in heat illness or collapse: carry more, or camp at water.`,
+      text: `Your containers hold ${owned(worst)} wanted from ${between(worst)}${others.length ? `, and too little on ${counted(others.length, 'more stretch', 'more stretches')}` : ''}. Running dry can end in heat illness or collapse: carry more, or camp at water.`,
       more: others.map(c => `From ${between(c)}: ${owned(c)}.`),
     },
   ]

@@ -2,6 +2,7 @@
 // and no chance can be told of it.
 
 import { fieldPath, type Plan } from '../plan'
+import { counted } from '../units'
 
 export interface MissingThing {
   name: string
@@ -28,7 +29,7 @@ export function missingOf({ gear }: Pick<Plan, 'gear'>): Missing {
 export function withoutText(missing: Missing, of: keyof Missing): string {
   const count = missing[of].length
   if (count === 0) return ''
-  return `${count} ${count === 1 ? 'thing' : 'things'} without ${of === 'litres' ? 'litres' : 'a mass'}`
+  return `${counted(count, 'thing')} without ${of === 'litres' ? 'litres' : 'a mass'}`
 }
 
 /** "is" or "are", for what {@link withoutText} says. */

@@ -3,6 +3,7 @@
 
 import { cleanWords, type Draft, fieldWord } from '../../plan'
 import type { Base, Packing, Thing } from '../../plan/shelf'
+import { counted } from '../../units'
 import { canonical } from './canonical'
 import type { Backup, BackupTrip, Contents } from './types'
 
@@ -99,8 +100,6 @@ function compared<T extends { id: string }>(here: T[], file: T[], sort: Sort<T>)
   return found
 }
 
-const many = (n: number, thing: string) => `${n.toLocaleString('en')} ${thing}${n === 1 ? '' : 's'}`
-
 const LISTS = [
   ['item', (draft: Draft) => draft.gear],
   ['stop', (draft: Draft) => draft.trip.stops],
@@ -111,7 +110,7 @@ const TRIPS: Sort<BackupTrip> = {
   nameOf: ({ draft }) => draft.name || 'Trip without a name',
   isSame: sameTrip,
   timeOf: ({ changedAt }) => changedAt,
-  holds: ({ draft }) => LISTS.map(([what, of]) => many(of(draft).length, what)),
+  holds: ({ draft }) => LISTS.map(([what, of]) => counted(of(draft).length, what)),
   differs: (here, file) => {
     const { stops: _here, ...habitsHere } = here.draft.trip
     const { stops: _file, ...habitsFile } = file.draft.trip
@@ -131,10 +130,10 @@ const TRIPS: Sort<BackupTrip> = {
 function listWords(what: string, here: { id: string }[], file: { id: string }[]): string {
   if (sameAs(here, file)) return ''
   if (here.length !== file.length)
-    return `${many(here.length, what)} here, ${file.length.toLocaleString('en')} in the file`
+    return `${counted(here.length, what)} here, ${file.length.toLocaleString('en')} in the file`
   const byId = new Map(here.map(entry => [entry.id, entry]))
   const changed = file.filter(entry => !sameAs(byId.get(entry.id), entry)).length
-  return changed > 0 ? `${changed} of ${many(here.length, what)} differ` : `the order of the ${what}s`
+  return changed > 0 ? `${changed} of ${counted(here.length, what)} differ` : `the order of the ${what}s`
 }
 
 const THINGS: Sort<Thing> = {
@@ -164,11 +163,11 @@ const BASES: Sort<Base> = {
   nameOf: ({ name }) => name || 'Base without a name',
   isSame: sameAs,
   timeOf: () => 0,
-  holds: ({ lines }) => [many(lines.length, 'thing')],
+  holds: ({ lines }) => [counted(lines.length, 'thing')],
   differs: (here, file) => [
     here.lines.length === file.lines.length
       ? 'its name or its things'
-      : `${many(here.lines.length, 'thing')} here, ${file.lines.length} in the file`,
+      : `${counted(here.lines.length, 'thing')} here, ${file.lines.length} in the file`,
   ],
 }
 

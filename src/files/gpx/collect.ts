@@ -1,5 +1,6 @@
 // Gathers what counts of a GPX file as its elements open and close: checks each point as it comes.
 
+import { counted } from '../../units'
 import { ELEVATION_M, GPX_CAPS } from './limits'
 import { cleanName } from './name'
 import { decimal, growingNumbers } from './numbers'
@@ -150,5 +151,3 @@ function notesOn(left: { elevations: number; shortLines: number; waypoints: numb
     )
   return notes
 }
-
-const counted = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`

@@ -1,6 +1,7 @@
 // What the pictures say: names kept from disturbing the sentence around them, and the sentences themselves.
 
 import type { Moment } from '../../reckon'
+import { counted } from '../../units'
 import type { LoadFormat, PictureStop } from './shown'
 
 const BIDI_CONTROLS = /[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/g
@@ -31,7 +32,7 @@ export function marksOf(stop: PictureStop | undefined): string {
   if (!stop) return ''
   const words: string[] = []
   if (stop.water !== 'none') words.push(stop.water === 'sure' ? 'water' : 'doubtful water')
-  if (stop.nights > 0) words.push(stop.nights === 1 ? '1 night' : `${stop.nights} nights`)
+  if (stop.nights > 0) words.push(counted(stop.nights, 'night'))
   if (stop.resupply) words.push('resupply')
   return words.join(', ')
 }

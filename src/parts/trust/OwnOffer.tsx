@@ -2,6 +2,7 @@
 
 import { reckonsWith, reckonWith } from '../../report/trust'
 import { actions, openTrip } from '../../store'
+import { counted } from '../../units'
 import { useOwnPackings } from './own-packing'
 
 export function OwnOffer() {
@@ -15,7 +16,7 @@ export function OwnOffer() {
       class="quiet"
       onClick={() => actions.edit('Reckon with your own packing', draft => reckonWith(draft, own))}
     >
-      Reckon with your own packing ({count === 1 ? '1 packing' : `${count} packings`})
+      Reckon with your own packing ({counted(count, 'packing')})
     </button>
   )
 }

@@ -4,6 +4,7 @@
 import { type CartridgeChoice, cartridgeClasses, cartridgesFor, fuelG } from '../../equations'
 import { addItem, type Draft, type DraftItem, type Plan } from '../../plan'
 import { type Reckoning, routeOf, stockAtMoments } from '../../reckon'
+import { counted } from '../../units'
 import { sumOf } from './sum'
 import type { Explanation, WhyContext } from './types'
 
@@ -46,7 +47,7 @@ export function whyCartridges({ plan, reckoning, shown }: WhyContext, id: string
   const classOf = (netG: number) => cartridgeClasses.find(size => size.netG === netG)!
   return [
     sumOf({
-      title: `Gas for ${nights} ${nights === 1 ? 'night' : 'nights'}`,
+      title: `Gas for ${counted(nights, 'night')}`,
       says: 'The most nights between two resupplies, each with its fuel and the margin in it.',
       kind: 'mass',
       system: shown.system,

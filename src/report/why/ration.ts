@@ -2,6 +2,7 @@
 
 import { fieldPath } from '../../plan'
 import { rationsFrom } from '../../reckon'
+import { counted } from '../../units'
 import type { Explanation, WhyContext } from './types'
 import { kcalText, numberText } from './words'
 
@@ -19,7 +20,7 @@ export function whyRation({ plan, reckoning, shown }: WhyContext, day: number): 
     {
       title: `Ration of day ${day + 1}`,
       equation: 'The day’s energy by the energy of one full ration',
-      says: `The load decides the energy, the energy the food, and the food the load: it settled in ${reckoning.rationRounds} ${reckoning.rationRounds === 1 ? 'round' : 'rounds'}, when no moment’s load moved by 1 g any more.`,
+      says: `The load decides the energy, the energy the food, and the food the load: it settled in ${counted(reckoning.rationRounds, 'round')}, when no moment’s load moved by 1 g any more.`,
       inputs: [
         { label: `Energy of day ${day + 1}`, value: kcalText(kcalTotal) },
         { label: 'Energy to go without', value: shown.percent(deficit), path: 'trip/meals/deficit' },

@@ -1,6 +1,7 @@
 // A backup, before anything of it is taken in: what would come, differ, stay and go; merge it or let it take the place
 // of everything. Afterwards the way back stands where the button stood.
 
+import { counted } from '../../units'
 import './backup.css'
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { type Backup, bringsNothing, compareBackup, type Wishes } from '../../files/backup'
@@ -11,7 +12,7 @@ import type { TakenIn } from '../../store/later'
 import { theBackups } from './look'
 import { RestoreShelf, RestoreTrips } from './RestoreLists'
 import { Result } from './Result'
-import { dayText, many } from './words'
+import { dayText } from './words'
 
 interface RestoreProps {
   backup: Backup
@@ -78,7 +79,7 @@ export function Restore({ backup, from, isSnapshot, onDone }: RestoreProps) {
       ) : (
         <>
           <p class="lead">
-            {many(backup.trips.length, 'trip')}, {many(things, 'thing')} on the shelf.
+            {counted(backup.trips.length, 'trip')}, {counted(things, 'thing')} on the shelf.
           </p>
           <p class="hint">
             From <bdi>{from}</bdi>. Nothing here changes before you say so.

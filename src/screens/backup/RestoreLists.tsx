@@ -2,7 +2,7 @@
 
 import type { Choice as Chosen, Compared, Comparison, Wishes } from '../../files/backup'
 import { Choice } from '../../parts/fields'
-import { many } from './words'
+import { counted } from '../../units'
 
 interface ListsProps {
   comparison: Comparison
@@ -90,7 +90,7 @@ function Fresh({ list }: { list: Compared['fresh'] }) {
 }
 
 const More = ({ list }: { list: unknown[] }) =>
-  list.length > MOST_LISTED ? <p class="hint">And {many(list.length - MOST_LISTED, 'more')}.</p> : null
+  list.length > MOST_LISTED ? <p class="hint">And {list.length - MOST_LISTED} more.</p> : null
 
 interface RestProps {
   compared: Compared
@@ -105,7 +105,7 @@ function Rest({ compared: { same, here, fresh, differ }, thing, isMerge }: RestP
   return (
     <>
       {isNone ? <p class="hint">None, here or in the file.</p> : null}
-      {same.length > 0 ? <p>{many(same.length, thing)} the same here and in the file.</p> : null}
+      {same.length > 0 ? <p>{counted(same.length, thing)} the same here and in the file.</p> : null}
       {here.length > 0 ? (
         <p class={isMerge ? '' : 'problem'}>
           Only here, and {isMerge ? 'staying' : 'going'}: {names.join(', ')}
@@ -132,7 +132,7 @@ export function RestoreShelf({ comparison: { shelf }, wishes, onWish }: ListsPro
       <h2>Shelf</h2>
       {isMerge && differ.length > 0 ? (
         <Choice
-          label={`${many(differ.length, 'entry').replace('entrys', 'entries')} of the shelf differ`}
+          label={`${counted(differ.length, 'entry', 'entries')} of the shelf differ`}
           options={CHOICES}
           chosen={wishes.shelf}
           onChoose={choice => onWish({ ...wishes, shelf: choice })}
@@ -152,13 +152,13 @@ function ShelfPart({ compared, thing, isMerge }: RestProps) {
       <h3>{`${thing[0]!.toUpperCase()}${thing.slice(1)}s`}</h3>
       {fresh.length > 0 ? (
         <details>
-          <summary>{many(fresh.length, thing)} new from the file</summary>
+          <summary>{counted(fresh.length, thing)} new from the file</summary>
           <Fresh list={fresh} />
         </details>
       ) : null}
       {differ.length > 0 ? (
         <details>
-          <summary>{many(differ.length, thing)} different</summary>
+          <summary>{counted(differ.length, thing)} different</summary>
           <ul class="plain">
             {differ.slice(0, MOST_LISTED).map(({ id, name, newer, words }) => (
               <li key={id}>

@@ -6,7 +6,7 @@ import { saveFile } from '../../parts/files'
 import { useStored } from '../../parts/pieces'
 import { shelf, trips } from '../../store'
 import type { TakenIn } from '../../store/later'
-import { many } from './words'
+import { counted } from '../../units'
 
 interface ResultProps {
   taken: TakenIn
@@ -33,8 +33,8 @@ export function Result({ taken, before, onDone }: ResultProps) {
         ) : (
           <p class="lead">
             {isBack ? 'Everything is as it was' : 'Now here'}
-            {stored === 'saved' ? '' : ', but not saved'}: {many(trips.value.size, 'trip')}, and{' '}
-            {many(shelf.value.things.length, 'thing')} on the shelf.
+            {stored === 'saved' ? '' : ', but not saved'}: {counted(trips.value.size, 'trip')}, and{' '}
+            {counted(shelf.value.things.length, 'thing')} on the shelf.
           </p>
         )}
         {back !== 'no' || stored === 'saving' ? null : <p>{changeText(before)}</p>}
@@ -75,9 +75,9 @@ function changeText(before: Contents): string {
   const gone = before.trips.filter(({ id }) => !now.has(id)).length
   const changed = before.trips.filter(({ id, draft }) => now.has(id) && now.get(id)?.draft !== draft).length
   const parts = [
-    came ? `${many(came, 'trip')} came` : '',
-    changed ? `${many(changed, 'trip')} changed` : '',
-    gone ? `${many(gone, 'trip')} went` : '',
+    came ? `${counted(came, 'trip')} came` : '',
+    changed ? `${counted(changed, 'trip')} changed` : '',
+    gone ? `${counted(gone, 'trip')} went` : '',
   ].filter(Boolean)
   return parts.length > 0 ? `${parts.join(', ')}.` : 'No trip has changed.'
 }

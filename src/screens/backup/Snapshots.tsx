@@ -5,9 +5,10 @@ import { receive, saveFile } from '../../parts/files'
 import { momentText } from '../../parts/pieces'
 import { backupsChanged, snapshotProblem } from '../../store'
 import { type Snapshot, snapshotText } from '../../store/later'
+import { counted } from '../../units'
 import { theBackups } from './look'
 import { SNAPSHOT_TYPE } from './types'
-import { many, sizeText } from './words'
+import { sizeText } from './words'
 
 export function Snapshots() {
   const [list, setList] = useState<Snapshot[] | null>(null)
@@ -105,7 +106,7 @@ function Line({ snapshot }: { snapshot: Snapshot }) {
     <p>
       <span class="name">{momentText(head.at)}</span>{' '}
       <span class="facts-line">
-        {many(head.trips, 'trip')}, {many(head.things, 'thing')}, {sizeText(bytes)}
+        {counted(head.trips, 'trip')}, {counted(head.things, 'thing')}, {sizeText(bytes)}
         {reasonText(head)}
       </span>
     </p>

@@ -1,7 +1,5 @@
 // Words that the screens about backups share.
 
-export const many = (n: number, thing: string) => `${n.toLocaleString()} ${thing}${n === 1 ? '' : 's'}`
-
 /** A date that a file holds as YYYY-MM-DD. */
 export function dayText(day: string): string {
   const [year = 0, month = 1, date = 1] = day.split('-').map(Number)

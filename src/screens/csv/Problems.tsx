@@ -1,6 +1,7 @@
 // What of a table could not be read: row, column, the cell's text, and how to mend it.
 
 import type { RowProblem } from '../../files/csv'
+import { counted } from '../../units'
 
 const SHOWN = 40
 
@@ -9,9 +10,7 @@ export function Problems({ problems }: { problems: readonly RowProblem[] }) {
   const rows = new Set(problems.map(({ row }) => row)).size
   return (
     <div class="left-out">
-      <p class="name">
-        {rows} {rows === 1 ? 'row' : 'rows'} left out, to be mended in the table
-      </p>
+      <p class="name">{counted(rows, 'row')} left out, to be mended in the table</p>
       <ul>
         {problems.slice(0, SHOWN).map(({ row, column, text, why }) => (
           <li key={`${row}/${column?.number}`}>

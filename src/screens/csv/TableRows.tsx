@@ -14,6 +14,7 @@ import { Choice, useSystem } from '../../parts/fields'
 import { CAPS, type DraftItem } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip, shelf } from '../../store'
+import { counted } from '../../units'
 import type { AddedNote } from './Added'
 import { Problems } from './Problems'
 import { TableRow } from './TableRow'
@@ -134,8 +135,6 @@ export function TableRows({ grid, layout, target, onAdded }: TableRowsProps) {
     </>
   )
 }
-
-const counted = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`
 
 const rowsOf = (problems: readonly { row: number }[]) => new Set(problems.map(({ row }) => row)).size
 

@@ -6,6 +6,7 @@ import { type DraftItem, defaults, LIMITS } from '../../plan'
 import { shownIn } from '../../report'
 import { addCartridges, fuelKgOf, gasCartridges, hasCartridges, piecesText } from '../../report/why'
 import { actions, newId, openTrip, reckoned } from '../../store'
+import { counted } from '../../units'
 import { useItemHome } from './item-home'
 
 interface Props {
@@ -105,7 +106,7 @@ function Cartridges({ item }: { item: DraftItem }) {
   const wanted = gasCartridges(open.plan, open.reckoned.reckoning, item.id)
   if (!wanted) return null
   const { nights, needG, choice } = wanted
-  const need = `${shown.gear(needG / 1000)} of gas needed with margin for ${nights} ${nights === 1 ? 'night' : 'nights'}`
+  const need = `${shown.gear(needG / 1000)} of gas needed with margin for ${counted(nights, 'night')}`
   if (!choice) return <p class="hint">{need}: more than cartridges are worked out for (up to 5 kg).</p>
   const gear = openTrip.value?.draft.gear ?? []
   return (

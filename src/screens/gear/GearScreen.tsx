@@ -19,6 +19,7 @@ import { addItem, type DraftItem, defaults, duplicateItem, removeItem } from '..
 import { shownIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import type { System } from '../../units'
+import { counted } from '../../units'
 import { type Detail, firstId, rowActions } from '../rows'
 import { ItemEditor, KindPicker } from './ItemEditor'
 import { itemFacts } from './item-facts'
@@ -119,7 +120,7 @@ function Totals({ gear }: { gear: DraftItem[] }) {
     <div data-figures="why">
       <Why
         about={{ kind: 'base-weight' }}
-        figure={`${gear.length} ${gear.length === 1 ? 'item' : 'items'}. Base weight ${shown.kg(baseKg)}, worn ${shown.kg(wornKg)}.`}
+        figure={`${counted(gear.length, 'item')}. Base weight ${shown.kg(baseKg)}, worn ${shown.kg(wornKg)}.`}
       />
     </div>
   )

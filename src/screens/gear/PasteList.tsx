@@ -8,10 +8,11 @@ import { AddedWords } from '../../parts/pieces'
 import { CAPS } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, lastLabel, newId, openTrip } from '../../store'
+import { counted } from '../../units'
 import { FoodInto } from './FoodInto'
 import { useKept } from './kept'
 import { ClearRows, PastedRows, SHOWN_ROWS } from './PastedRows'
-import { type Choices, chosenOf, counted, isDoubtful, type Matched, withSuggestions } from './pasted'
+import { type Choices, chosenOf, isDoubtful, type Matched, withSuggestions } from './pasted'
 import './gear.css'
 
 const MOST_CONTAINERS = 3

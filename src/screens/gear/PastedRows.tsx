@@ -1,8 +1,9 @@
 // Lines of a pasted list: those to look at one by one, the clear ones in one line that opens.
 
 import { useState } from 'preact/hooks'
+import { counted } from '../../units'
 import { PastedRow } from './PastedRow'
-import { type Choices, choose, chosenOf, counted, type PastedLine } from './pasted'
+import { type Choices, choose, chosenOf, type PastedLine } from './pasted'
 
 /** More are drawn only when they are asked for. */
 export const SHOWN_ROWS = 60

@@ -4,6 +4,7 @@ import { useState } from 'preact/hooks'
 import { toTop } from '../../parts/frame'
 import { putOnShelf } from '../../plan/shelf'
 import { actions, newId, openTrip, shelf } from '../../store'
+import { counted } from '../../units'
 
 export function ShelfDoors() {
   const [said, setSaid] = useState('')
@@ -11,10 +12,9 @@ export function ShelfDoors() {
   const { things } = shelf.value
   const known = new Set(things.map(({ id }) => id))
   const free = gear.filter(item => !item.shelf || !known.has(item.shelf.id))
-  const many = (n: number, what = 'item') => `${n} ${what}${n === 1 ? '' : 's'}`
   const put = () => {
     const before = things.length
-    actions.editBoth(`Put ${many(free.length)} on the shelf`, both =>
+    actions.editBoth(`Put ${counted(free.length, 'item')} on the shelf`, both =>
       putOnShelf(
         both,
         free.map(({ id }) => id),
@@ -24,7 +24,7 @@ export function ShelfDoors() {
     const made = shelf.value.things.length - before
     const linked = free.length - made
     setSaid(
-      `${many(made)} put on the shelf${linked ? `; ${linked} were there by name already and are linked` : ''}.`,
+      `${counted(made, 'item')} put on the shelf${linked ? `; ${linked} were there by name already and are linked` : ''}.`,
     )
   }
   return (

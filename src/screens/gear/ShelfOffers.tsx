@@ -6,6 +6,7 @@ import type { Draft } from '../../plan'
 import { keepAsIs, type Offer, offersFor, takeOffer } from '../../plan/shelf'
 import { actions, openTrip, shelf } from '../../store'
 import type { System } from '../../units'
+import { counted } from '../../units'
 import { factText, factWord, saidFields } from './fact-words'
 import './gear.css'
 
@@ -35,7 +36,7 @@ export function ShelfOffers() {
     setAnswered(`${label}.`)
   }
   const one = (offer: Offer) => offer.thing.item.name || 'a thing without a name'
-  const all = counted(offers.length)
+  const all = counted(offers.length, 'thing')
   return (
     <>
       {offers.length > 0 ? (
@@ -93,8 +94,6 @@ export function ShelfOffers() {
     </>
   )
 }
-
-const counted = (n: number) => `${n} ${n === 1 ? 'thing' : 'things'}`
 
 function Changes({ offer, system }: { offer: Offer; system: System }) {
   return (

@@ -74,5 +74,3 @@ export function doubtsOf(
 
 /** Whether a line is shown for a decision; one that is stays there when it is decided. */
 export const isDoubtful = (line: PastedLine): boolean => doubtsOf(line, chosenOf(line, {})).length > 0
-
-export const counted = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`

@@ -5,6 +5,7 @@ import { useEffect, useState } from 'preact/hooks'
 import { momentText } from '../../parts/pieces'
 import { damagedRecords, openTrip, secondCopy, storeLoaded, trips, updateProblem } from '../../store'
 import type { Facts, FileNote, Keeping } from '../../store/later'
+import { counted } from '../../units'
 import { DamagedRecords } from './DamagedRecords'
 
 export function Safety() {
@@ -104,7 +105,7 @@ function copyText(copy: typeof secondCopy.value): string {
     case 'starting':
       return 'It is looked at in a moment.'
     case 'kept':
-      return `${copy.trips === 1 ? '1 trip' : `${copy.trips} trips`}, up to date ${momentText(copy.at)}. It lies beside the database, in case that is damaged.`
+      return `${counted(copy.trips, 'trip')}, up to date ${momentText(copy.at)}. It lies beside the database, in case that is damaged.`
     case 'absent':
       return 'None: this browser has no place for it.'
     case 'newer':

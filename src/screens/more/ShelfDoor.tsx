@@ -2,10 +2,10 @@
 
 import { toTop } from '../../parts/frame'
 import { shelf } from '../../store'
+import { counted } from '../../units'
 
 export function ShelfDoor() {
   const { things, bases } = shelf.value
-  const many = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`
   const open = () => toTop('shelf')
   return (
     <section>
@@ -13,7 +13,7 @@ export function ShelfDoor() {
       <p>
         {things.length === 0
           ? 'Everything you own, each thing kept once for all trips.'
-          : `${many(things.length, 'thing')}, ${many(bases.length, 'base')}.`}
+          : `${counted(things.length, 'thing')}, ${counted(bases.length, 'base')}.`}
       </p>
       <div class="actions">
         <button type="button" class="quiet" onClick={open}>

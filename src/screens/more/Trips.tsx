@@ -6,6 +6,7 @@ import { useOwnPackings } from '../../parts/trust'
 import { emptyDraft } from '../../plan'
 import { reckonWith } from '../../report/trust'
 import { actions, library, openTrip, removedTrips, trips } from '../../store'
+import { counted } from '../../units'
 import { loadDemo } from '../welcome'
 
 export function Trips({ onClose }: { onClose: () => void }) {
@@ -36,7 +37,7 @@ export function Trips({ onClose }: { onClose: () => void }) {
                 <span class="facts-line">
                   {[
                     trip.demo ? 'invented demo' : '',
-                    `${trip.draft.gear.length} items`,
+                    counted(trip.draft.gear.length, 'item'),
                     id === open ? 'open' : '',
                   ]
                     .filter(Boolean)
@@ -113,9 +114,7 @@ function RemovedTrips() {
   if (removed.length === 0) return null
   return (
     <details class="removed-trips">
-      <summary>
-        {removed.length === 1 ? '1 deleted trip' : `${removed.length} deleted trips`} can be brought back
-      </summary>
+      <summary>{counted(removed.length, 'deleted trip')} can be brought back</summary>
       <p class="hint">The last ten are kept; older ones are let go.</p>
       <ul class="rows">
         {removed.map(({ trip, at }) => {
@@ -125,8 +124,7 @@ function RemovedTrips() {
               <div class="summary">
                 <bdi class="name">{name}</bdi>
                 <span class="facts-line">
-                  {trip.draft.gear.length === 1 ? '1 item' : `${trip.draft.gear.length} items`}, deleted{' '}
-                  {momentText(at)}
+                  {counted(trip.draft.gear.length, 'item')}, deleted {momentText(at)}
                 </span>
               </div>
               <div class="actions">

@@ -4,6 +4,7 @@ import { Why } from '../../parts/why'
 import type { Plan } from '../../plan'
 import type { DryCamp, DryStretch } from '../../reckon'
 import { marginText, type Shown } from '../../report'
+import { counted } from '../../units'
 
 interface Props {
   stretch: DryStretch
@@ -45,17 +46,14 @@ export function Stretch({ stretch, plan, shown, onGo }: Props) {
         </ul>
       ) : null}
       {unreckoned.length > 0 ? (
-        <p class="hint">
-          Not reckoned for {unreckoned.length} more {unreckoned.length === 1 ? 'dry camp' : 'dry camps'} here.
-        </p>
+        <p class="hint">Not reckoned for {counted(unreckoned.length, 'more dry camp')} here.</p>
       ) : null}
       <Why about={{ kind: 'carry', stop: carry.stop, camps }} figure="What the water is for" onGo={onGo} />
     </li>
   )
 }
 
-const nightsText = (nights: number): string =>
-  nights === 0 ? '' : nights === 1 ? ', 1 dry night' : `, ${nights} dry nights`
+const nightsText = (nights: number): string => (nights === 0 ? '' : `, ${counted(nights, 'dry night')}`)
 
 /** "3.5 L less to carry out, 0.6 kg less at the heaviest, still short by 2.2 L." */
 function savedText(camp: DryCamp, isShort: boolean, { water, kg }: Shown): string {

@@ -1,5 +1,6 @@
 // A plan that came in a link: what it is, before anything of it is kept. It never touches a trip that is here.
 
+import { counted } from '../../units'
 import './share.css'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { type ReadLink, readLink } from '../../files/share'
@@ -60,8 +61,8 @@ export function PlanOffer({ document, onDone }: { document: PlanDocument; onDone
   return (
     <>
       <p class="lead">
-        <bdi>{name?.trim() || 'Trip without a name'}</bdi>: {many(trip.stops.length, 'stop')},{' '}
-        {many(gear.length, 'item')}, {many(packs.length, 'pack')}.
+        <bdi>{name?.trim() || 'Trip without a name'}</bdi>: {counted(trip.stops.length, 'stop')},{' '}
+        {counted(gear.length, 'item')}, {counted(packs.length, 'pack')}.
       </p>
       <p>
         It is reckoned for somebody of {kg(massKg)} who wants to carry at most {percent(loadShareLimit)} of
@@ -81,5 +82,3 @@ export function PlanOffer({ document, onDone }: { document: PlanDocument; onDone
     </>
   )
 }
-
-const many = (n: number, thing: string) => `${n} ${thing}${n === 1 ? '' : 's'}`

@@ -11,6 +11,7 @@ import {
   withoutText,
 } from '../../report'
 import { enoughText, likelyText, restsOn } from '../../report/trust'
+import { counted } from '../../units'
 import type { SheetParts } from './parts'
 import { SheetDays } from './SheetDays'
 import { SheetPacking } from './SheetPacking'
@@ -70,8 +71,8 @@ function Route({ plan: { trip }, reckoning, shown }: SheetParts) {
   const days = reckoning.days.length
   return (
     <>
-      <bdi>{trip.stops[0]!.name}</bdi> to <bdi>{trip.stops.at(-1)!.name}</bdi>: {days}{' '}
-      {days === 1 ? 'day' : 'days'}, {shown.km(km)}, {shown.metres(ascentM)} of climbing.
+      <bdi>{trip.stops[0]!.name}</bdi> to <bdi>{trip.stops.at(-1)!.name}</bdi>: {counted(days, 'day')},{' '}
+      {shown.km(km)}, {shown.metres(ascentM)} of climbing.
     </>
   )
 }

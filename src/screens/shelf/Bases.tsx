@@ -15,11 +15,11 @@ import {
 } from '../../plan/shelf'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip, shelf } from '../../store'
+import { counted } from '../../units'
 import { BaseEditor } from './BaseEditor'
 import { toShelfHead } from './heads'
 import { PackMany } from './PackMany'
 import type { ShelfPart } from './Things'
-import { counted } from './thing-words'
 import { thingsById } from './uses'
 
 export function Bases({ detail, onDetail, onSaid }: ShelfPart) {
@@ -110,7 +110,7 @@ function Summary({ base }: { base: Base }) {
     <>
       <bdi class="name">{base.name}</bdi>
       <span class="facts-line" data-figures="typed">
-        {counted(base.lines.length)}, {shown.kg(kg)} together
+        {counted(base.lines.length, 'thing')}, {shown.kg(kg)} together
       </span>
     </>
   )

@@ -5,9 +5,9 @@ import { SelectOne } from '../../parts/fields'
 import { CAPS, type Stow } from '../../plan'
 import { addBase, type BaseLine, removeThings, setBaseLines, setGroup, setStow } from '../../plan/shelf'
 import { actions, newId, shelf } from '../../store'
+import { counted } from '../../units'
 import { StepHead } from './heads'
 import { retire } from './ThingEditor'
-import { counted } from './thing-words'
 
 interface ChangeManyProps {
   ids: readonly string[]
@@ -28,7 +28,7 @@ export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
   const { things } = shelf.value
   const all = new Set(ids)
   const groups = [...new Set(things.flatMap(({ item }) => item.group ?? []))]
-  const many = counted(ids.length)
+  const many = counted(ids.length, 'thing')
   const someRetired = things.some(thing => all.has(thing.id) && thing.retired)
   const someNot = things.some(thing => all.has(thing.id) && !thing.retired)
   const typed = groupText.trim()
@@ -152,7 +152,7 @@ function IntoBase({ ids, before, onDone }: IntoBaseProps) {
       actions.editShelf(`Add to the base ${name}`, shelf =>
         setBaseLines(shelf, old.id, [...old.lines, ...more]),
       )
-      onDone(`${first}${counted(more.length)} added to ${name}.`)
+      onDone(`${first}${counted(more.length, 'thing')} added to ${name}.`)
       return
     }
     actions.editShelf(`Make the base ${name}`, shelf => addBase(shelf, newId, { name, lines }))

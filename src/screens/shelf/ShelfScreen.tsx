@@ -4,10 +4,10 @@ import { useEffect, useRef, useState } from 'preact/hooks'
 import { Choice } from '../../parts/fields'
 import { UndoRedo } from '../../parts/frame'
 import { actions, library, openTrip, shelf } from '../../store'
+import { counted } from '../../units'
 import { Bases } from './Bases'
 import { ShelfHead } from './heads'
 import { Things } from './Things'
-import { counted } from './thing-words'
 import './shelf.css'
 
 /** `detail` is `thing/<id>`, `bases`, `base/<id>`, or `choose` while several things are being chosen. */
@@ -47,7 +47,7 @@ export function ShelfScreen({ onClose }: { onClose: () => void }) {
       <Choice
         label="On the shelf"
         options={[
-          { value: 'things', label: counted(things.length) },
+          { value: 'things', label: counted(things.length, 'thing') },
           { value: 'bases', label: counted(bases.length, 'base') },
         ]}
         chosen={isBases ? 'bases' : 'things'}

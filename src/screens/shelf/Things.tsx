@@ -5,6 +5,7 @@ import { useSystem } from '../../parts/fields'
 import { GroupHeading, LongList, movedTo, type Spot, useMover } from '../../parts/long-list'
 import { addThing, setGroup, type Thing } from '../../plan/shelf'
 import { actions, newId, shelf } from '../../store'
+import { counted } from '../../units'
 import { ChangeMany } from './ChangeMany'
 import { ChooseAll, ChosenBar } from './ChosenBar'
 import { toShelfHead } from './heads'
@@ -13,7 +14,7 @@ import { PackMany } from './PackMany'
 import { Stays } from './Stays'
 import { TableDoors } from './TableDoors'
 import { ThingRow } from './ThingRow'
-import { counted, nameOf } from './thing-words'
+import { nameOf } from './thing-words'
 import { inOpenTrip, thingsById, tripsUsing } from './uses'
 import { ViewBar } from './ViewBar'
 import { chooseNone, chosen, entriesOf, found, look, ordered, view } from './view'
@@ -56,7 +57,7 @@ export function Things({ detail, onDetail, onSaid }: ShelfPart) {
       <ChangeMany ids={ids} onDone={done} onBack={back} />
     ) : (
       <PackMany
-        title={`Pack ${counted(ids.length)}`}
+        title={`Pack ${counted(ids.length, 'thing')}`}
         lines={ids.map(thing => ({ thing }))}
         onDone={done}
         onBack={back}

@@ -3,7 +3,7 @@
 import type { ComponentChildren } from 'preact'
 import { useState } from 'preact/hooks'
 import { shelf } from '../../store'
-import { counted } from './thing-words'
+import { counted } from '../../units'
 import { look, ORDERS, type Order, view } from './view'
 
 interface ViewBarProps {
@@ -78,7 +78,7 @@ export function ViewBar({ shown, children }: ViewBarProps) {
         </div>
       ) : null}
       <p class={shown === all ? 'unseen' : 'hint'} role="status">
-        {shown === all ? counted(all) : `${shown} of ${counted(all)}`}
+        {shown === all ? counted(all, 'thing') : `${shown} of ${counted(all, 'thing')}`}
       </p>
     </>
   )

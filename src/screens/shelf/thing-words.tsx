@@ -2,11 +2,10 @@
 
 import type { Thing } from '../../plan/shelf'
 import type { System } from '../../units'
+import { counted } from '../../units'
 import { itemFacts } from '../gear'
 
 export const nameOf = ({ item }: Thing): string => item.name || 'Without a name'
-
-export const counted = (n: number, what = 'thing'): string => `${n} ${what}${n === 1 ? '' : 's'}`
 
 /** "3 Mar 2026"; the text itself where it is no date. */
 function dateText(day: string): string {

@@ -19,7 +19,7 @@ import { useSystem } from '../../parts/fields'
 import { defaults, emptyDraft, LIMITS, withStops } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip } from '../../store'
-import { parseQuantity } from '../../units'
+import { counted, parseQuantity } from '../../units'
 import { GpxStops } from './GpxStops'
 
 const usePace = (isNew: boolean) => ({
@@ -135,7 +135,7 @@ function daysText(
   isNew: boolean,
 ): string {
   const pace = isNew ? 'the pace of a new trip' : 'this trip’s pace'
-  const text = `${days} ${days === 1 ? 'day' : 'days'} of about ${hours(hoursADay)} of walking at ${pace}, without breaks.`
+  const text = `${counted(days, 'day')} of about ${hours(hoursADay)} of walking at ${pace}, without breaks.`
   return leftOut > 0 ? `${text} ${leftOut} waypoints found no room.` : text
 }
 

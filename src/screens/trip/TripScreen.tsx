@@ -6,6 +6,7 @@ import { Row } from '../../parts/pieces'
 import { addStop, type DraftStop, duplicateStop, moveStop, removeStop } from '../../plan'
 import { type Shown, shownIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
+import { counted } from '../../units'
 import { type Detail, firstId, rowActions } from '../rows'
 import { FromTrack } from './FromTrack'
 import { Carrier, Food, Pace, Water } from './Habits'
@@ -135,7 +136,7 @@ function Summary({
         leg?.ascentM ? `up ${shown.metres(leg.ascentM)}` : '',
         leg?.descentM ? `down ${shown.metres(leg.descentM)}` : '',
         WATERS[stop.water ?? 'none'],
-        stop.nights ? `${stop.nights} ${stop.nights === 1 ? 'night' : 'nights'}` : '',
+        stop.nights ? counted(stop.nights, 'night') : '',
         stop.meals === 'provided' ? 'meals provided' : '',
         stop.resupply ? 'resupply' : stop.shop ? 'shop' : '',
       ]
