@@ -1,7 +1,7 @@
 // The load and the main-body litres at every moment: what the stock, the water and the packing model make of the gear.
 
-import { amount, type Ledger, overflowOf, total } from './ledger'
-import { STREAMS, type Stock, type Stream } from './provisions'
+import { type Ledger, overflowOf, SUPPLIES, totalAt, unitsOf } from './ledger'
+import type { Stock, Stream } from './provisions'
 import { type Packing, roomFor } from './room'
 import type { Route } from './route'
 import type { Moment, Shares } from './types'
@@ -16,6 +16,9 @@ const SHARE_OF: Record<Stream, Exclude<keyof Shares, 'water' | 'rubbish'>> = {
   spread: 'spread',
 }
 
+/** What each of `SUPPLIES` counts as. */
+const SHARES = SUPPLIES.map(({ stream, state }) => (state === 'used' ? 'rubbish' : SHARE_OF[stream]))
+
 export function momentsOf(
   route: Route,
   ledger: Ledger,
@@ -26,33 +29,29 @@ export function momentsOf(
 
 /** Load and litres of the ledger's things at one stock, with this water aboard. */
 function packed(ledger: Ledger, stock: Stock, water: Water, packing: Packing) {
-  const overflow = overflowOf(ledger, stock)
+  const units = unitsOf(stock)
+  const overflow = overflowOf(ledger, units)
   const kg = { ...noShares(), water: water.litres }
   const litres = { ...noShares(), water: water.softBodyLitres }
-  for (const stream of STREAMS) {
-    const share = SHARE_OF[stream]
-    kg[share] += amount(ledger, stock, { stream, state: 'left', figure: 'kg' })
-    kg.rubbish += amount(ledger, stock, { stream, state: 'used', figure: 'kg' })
-    for (const figure of ['rigidLitres', 'softLitres'] as const) {
-      litres[share] += amount(ledger, stock, { stream, state: 'left', figure })
-      litres.rubbish += amount(ledger, stock, { stream, state: 'used', figure })
-    }
-    litres[share] += overflow.litres[stream].left
-    litres.rubbish += overflow.litres[stream].used
-  }
-  const rigidLitres = total(ledger, stock, 'rigidLitres')
-  const looseLitres = total(ledger, stock, 'softLitres')
-  const softLitres = looseLitres + overflow.overflowLitres + water.softBodyLitres
+  let overflowLitres = 0
+  ledger.accounts.forEach((account, supply) => {
+    const share = SHARES[supply]!
+    kg[share] += units[supply]! * account.kg
+    litres[share] += units[supply]! * (account.rigidLitres + account.softLitres) + overflow[supply]!
+    overflowLitres += overflow[supply]!
+  })
+  const total = totalAt(ledger, units)
+  const softLitres = total.softLitres + overflowLitres + water.softBodyLitres
   return {
     kg: { ...kg, total: sumOf(kg) },
     wantedLitres: 0,
-    bodyLitres: roomFor(rigidLitres, softLitres, packing).bodyLitres,
-    rigidLitres,
+    bodyLitres: roomFor(total.rigidLitres, softLitres, packing).bodyLitres,
+    rigidLitres: total.rigidLitres,
     softLitres,
-    outsideLitres: total(ledger, stock, 'pocketLitres'),
+    outsideLitres: total.pocketLitres,
     litres,
-    bodyKg: total(ledger, stock, 'bodyKg') + water.bodyLitres,
-    loose: { kg: total(ledger, stock, 'softKg'), litres: looseLitres },
+    bodyKg: total.bodyKg + water.bodyLitres,
+    loose: { kg: total.softKg, litres: total.softLitres },
   }
 }
 

@@ -4,7 +4,7 @@
 
 import type { Plan } from '../plan/types'
 import { withFuelMass } from './energy'
-import { insideLitres, ledgerOf, stowsOf } from './ledger'
+import { insideLitres, ledgerOf, stowsOf, unitsOf } from './ledger'
 import type { Parts } from './need'
 import { spareRationsOf, stockAtMoments } from './provisions'
 import { packingOf } from './room'
@@ -43,6 +43,6 @@ function rebuilt(plan: Plan, reckoning: Reckoning): Parts {
 
 /** Litres by which what is in a container at moment `m` is more than it holds; less than 0 where there is room. */
 export function overflowingBy({ ledger, stocks }: Parts, m: number, id: string): number {
-  const { contents, roomLitres } = ledger.containers.get(id)!
-  return insideLitres(contents, stocks[m]!) - roomLitres
+  const container = ledger.containers.get(id)!
+  return insideLitres(container, unitsOf(stocks[m]!)) - container.roomLitres
 }

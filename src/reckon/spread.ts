@@ -3,7 +3,7 @@
 
 import type { Item, LitresFrom, Plan, Stow } from '../plan/types'
 import { calibrate, handSpreadOf, modelSpreadOf, type PackedList } from './calibration'
-import { insideLitres, type Ledger, overflowOf, unitsInPlay } from './ledger'
+import { insideLitres, type Ledger, overflowShares, unitsInPlay, unitsOf } from './ledger'
 import { NINE_IN_TEN } from './normal'
 import type { Stock } from './provisions'
 import { packingOf, roomFor, roomRange } from './room'
@@ -82,7 +82,8 @@ interface Slopes {
 }
 
 function termsOf({ plan, gear, stowOf, ledger }: Heap, slopes: Slopes, stock: Stock): LitresTerm[] {
-  const { shares } = overflowOf(ledger, stock)
+  const units = unitsOf(stock)
+  const shares = overflowShares(ledger, units)
   const inPlay = gear.map(item => item.litres * item.count * unitsInPlay(item, stock))
   const weights = overflowWeights()
   return gear.map((item, i) => {
@@ -99,8 +100,7 @@ function termsOf({ plan, gear, stowOf, ledger }: Heap, slopes: Slopes, stock: St
 
   /** Which share of a thing's litres counts in the main body, and which share of its error. */
   function partIn(item: Item): { counts: number; errs: number } {
-    if (item.inside !== null)
-      return { counts: shares.get(item.inside) ?? 0, errs: weights.get(item.inside) ?? 0 }
+    if (item.inside !== null) return { counts: shares.get(item.inside)!, errs: weights.get(item.inside)! }
     const part = stowOf(item) === 'main-body' ? 1 : 0
     return { counts: part, errs: part }
   }
@@ -120,8 +120,8 @@ function termsOf({ plan, gear, stowOf, ledger }: Heap, slopes: Slopes, stock: St
     })
     return new Map(
       [...inside].map(([id, terms]) => {
-        const { contents, roomLitres } = ledger.containers.get(id)!
-        const spare = roomLitres - insideLitres(contents, stock)
+        const container = ledger.containers.get(id)!
+        const spare = container.roomLitres - insideLitres(container, units)
         const sigma = Math.sqrt(groupedVariance(terms, plan.settings.habitCorrelation))
         return [id, overflowWeight(spare, sigma)]
       }),

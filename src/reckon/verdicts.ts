@@ -1,10 +1,10 @@
 // What each set-up of each pack is for this need: the codes, whether it suffices, and the figures behind both.
 
 import type { Pack, Setup } from '../plan/types'
-import { type TooLarge, tooLargeIn } from './box-fit'
+import { isBox, type TooLarge, tooLargeIn } from './box-fit'
 import { type Parts, rigidInBody } from './need'
 import { normalCdf } from './normal'
-import { reachDaysOf } from './reach'
+import { type Limits, reachOf } from './reach'
 import { spillLitres } from './room'
 import type { Moment, Need, SetupReckoning, VerdictCode } from './types'
 import { BODY_HALF_WIDTH, uniformSigma } from './uncertainty'
@@ -27,11 +27,14 @@ export type JudgedSetup = Omit<SetupReckoning, 'answer'>
 
 /** The set-ups of all packs in order. `full` is the moment whose main body is fullest. */
 export function judgePacks(need: Need, full: Moment, parts: Parts): JudgedSetup[] {
-  const rigid = rigidInBody(parts)
+  const reachDays = reachOf(need.waterCarryLitres, parts)
+  // One thing as long as the longest and as wide as the widest stands for all; only a box has to be tried by itself.
+  const largest = { lengthCm: need.longestCm, diameterCm: need.widestCm, widthCm: null, depthCm: null }
+  const sizes = [largest, ...rigidInBody(parts).filter(isBox)]
   return parts.plan.packs.flatMap((pack, packIndex) => {
-    const tooLarge = new Set(rigid.flatMap(item => tooLargeIn(pack, item)))
+    const tooLarge = new Set(sizes.flatMap(size => tooLargeIn(pack, size)))
     return pack.setups.map((setup, index) =>
-      judge({ pack, setup, need, full, parts, tooLarge, packIndex, index }),
+      judge({ pack, setup, need, full, parts, tooLarge, reachDays, packIndex, index }),
     )
   })
 }
@@ -43,6 +46,7 @@ interface Case {
   full: Moment
   parts: Parts
   tooLarge: ReadonlySet<TooLarge>
+  reachDays: (limits: Limits) => number | null
   packIndex: number
   index: number
 }
@@ -69,15 +73,11 @@ function judge(it: Case): JudgedSetup {
     gramsPerLitre: (1000 * setup.massKg) / pack.bodyLitres,
     gramsPerRatedKg: setup.ratedKg === null ? null : (1000 * setup.massKg) / setup.ratedKg,
     pricePerLitre: pack.price === null ? null : pack.price / pack.bodyLitres,
-    reachDays: reachDaysOf(
-      {
-        bodyLitres: pack.bodyLitres,
-        outsideLitres: pack.outsideLitres,
-        contentsKg: contentsLimitKg(figures, need),
-      },
-      need.waterCarryLitres,
-      parts,
-    ),
+    reachDays: it.reachDays({
+      bodyLitres: pack.bodyLitres,
+      outsideLitres: pack.outsideLitres,
+      contentsKg: contentsLimitKg(figures, need),
+    }),
   }
 }
 
