@@ -1,49 +1,71 @@
 // The load and the main-body litres at every moment: what the stock, the water and the packing model make of the gear.
 
-import { type Ledger, overflowOf, SUPPLIES, totalAt, unitsOf } from './ledger'
+import { type Ledger, overflowOf, SUPPLIES, type Supply, totalAt, unitsOf } from './ledger'
 import type { Stock, Stream } from './provisions'
 import { type Packing, roomFor } from './room'
-import type { Route } from './route'
+import type { Moments, Route } from './route'
 import type { Moment, Shares } from './types'
 import type { Water } from './water'
 
-const SHARE_OF: Record<Stream, Exclude<keyof Shares, 'water' | 'rubbish'>> = {
-  kept: 'kept',
-  dailyAgain: 'daily',
-  dailyOnce: 'daily',
-  nightlyAgain: 'nightly',
-  nightlyOnce: 'nightly',
-  spread: 'spread',
-}
+const left = (...streams: Stream[]) => placesOf(it => it.state === 'left' && streams.includes(it.stream))
+const placesOf = (counts: (supply: Supply) => boolean): number[] =>
+  SUPPLIES.flatMap((supply, i) => (counts(supply) ? [i] : []))
 
-/** What each of `SUPPLIES` counts as. */
-const SHARES = SUPPLIES.map(({ stream, state }) => (state === 'used' ? 'rubbish' : SHARE_OF[stream]))
+/** Which of `SUPPLIES` each share is made of. */
+const MADE_OF = {
+  kept: left('kept'),
+  daily: left('dailyAgain', 'dailyOnce'),
+  nightly: left('nightlyAgain', 'nightlyOnce'),
+  spread: left('spread'),
+  rubbish: placesOf(({ state }) => state === 'used'),
+} as const
 
 export function momentsOf(
   route: Route,
   ledger: Ledger,
   { stocks, water, packing }: { stocks: Stock[]; water: Water[]; packing: Packing },
 ): Moment[] {
-  return route.moments.map((when, m) => ({ ...when, ...packed(ledger, stocks[m]!, water[m]!, packing) }))
+  return route.moments.map((when, m) =>
+    momentAt(when, ledger, { stock: stocks[m]!, water: water[m]!, packing }),
+  )
 }
 
 /** Load and litres of the ledger's things at one stock, with this water aboard. */
-function packed(ledger: Ledger, stock: Stock, water: Water, packing: Packing) {
+function momentAt(
+  { stop, phase, day, km, hours }: Moments,
+  ledger: Ledger,
+  { stock, water, packing }: { stock: Stock; water: Water; packing: Packing },
+): Moment {
   const units = unitsOf(stock)
   const overflow = overflowOf(ledger, units)
-  const kg = { ...noShares(), water: water.litres }
-  const litres = { ...noShares(), water: water.softBodyLitres }
-  let overflowLitres = 0
-  ledger.accounts.forEach((account, supply) => {
-    const share = SHARES[supply]!
-    kg[share] += units[supply]! * account.kg
-    litres[share] += units[supply]! * (account.rigidLitres + account.softLitres) + overflow[supply]!
-    overflowLitres += overflow[supply]!
-  })
   const total = totalAt(ledger, units)
-  const softLitres = total.softLitres + overflowLitres + water.softBodyLitres
+  const kg = sharesOf(
+    ledger.accounts.map((account, supply) => units[supply]! * account.kg),
+    water.litres,
+  )
+  const litres = sharesOf(
+    ledger.accounts.map(
+      ({ rigidLitres, softLitres }, supply) =>
+        units[supply]! * (rigidLitres + softLitres) + overflow[supply]!,
+    ),
+    water.softBodyLitres,
+  )
+  const softLitres = total.softLitres + sumOf(overflow) + water.softBodyLitres
   return {
-    kg: { ...kg, total: sumOf(kg) },
+    stop,
+    phase,
+    day,
+    km,
+    hours,
+    kg: {
+      kept: kg.kept,
+      daily: kg.daily,
+      nightly: kg.nightly,
+      spread: kg.spread,
+      water: kg.water,
+      rubbish: kg.rubbish,
+      total: totalOf(kg),
+    },
     wantedLitres: 0,
     bodyLitres: roomFor(total.rigidLitres, softLitres, packing).bodyLitres,
     rigidLitres: total.rigidLitres,
@@ -55,7 +77,20 @@ function packed(ledger: Ledger, stock: Stock, water: Water, packing: Packing) {
   }
 }
 
-const noShares = (): Shares => ({ kept: 0, daily: 0, nightly: 0, spread: 0, water: 0, rubbish: 0 })
+/** The shares of what each of `SUPPLIES` comes to. */
+function sharesOf(amounts: number[], water: number): Shares {
+  const of = (places: readonly number[]) => places.reduce((sum, place) => sum + amounts[place]!, 0)
+  return {
+    kept: of(MADE_OF.kept),
+    daily: of(MADE_OF.daily),
+    nightly: of(MADE_OF.nightly),
+    spread: of(MADE_OF.spread),
+    water,
+    rubbish: of(MADE_OF.rubbish),
+  }
+}
 
-const sumOf = ({ kept, daily, nightly, spread, water, rubbish }: Shares) =>
+const totalOf = ({ kept, daily, nightly, spread, water, rubbish }: Shares) =>
   kept + daily + nightly + spread + water + rubbish
+
+const sumOf = (numbers: number[]) => numbers.reduce((sum, n) => sum + n, 0)

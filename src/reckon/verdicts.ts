@@ -1,6 +1,7 @@
 // What each set-up of each pack is for this need: the codes, whether it suffices, and the figures behind both.
 
 import type { Pack, Setup } from '../plan/types'
+import { type AnswersRest, answerOf, isTripsDoing } from './answers'
 import { isBox, type TooLarge, tooLargeIn } from './box-fit'
 import { type Parts, rigidInBody } from './need'
 import { normalCdf } from './normal'
@@ -22,20 +23,32 @@ const FAILS: ReadonlySet<VerdictCode> = new Set([
   'too-wide',
 ])
 
-/** A set-up judged by what is known; `answerOf` adds what unknown figures could turn. */
-export type JudgedSetup = Omit<SetupReckoning, 'answer'>
-
-/** The set-ups of all packs in order. `full` is the moment whose main body is fullest. */
-export function judgePacks(need: Need, full: Moment, parts: Parts): JudgedSetup[] {
+/**
+ * The set-ups of all packs in order. `full` is the moment whose main body is fullest; `stillSuffices` tells of each
+ * set-up, by its place among all, whether it would with every figure nobody has said as large as it may be.
+ */
+export function judgePacks(
+  need: Need,
+  full: Moment,
+  parts: Parts,
+  stillSuffices: (setup: number) => boolean,
+): SetupReckoning[] {
+  const { plan, gear } = parts
   const reachDays = reachOf(need.waterCarryLitres, parts)
   // One thing as long as the longest and as wide as the widest stands for all; only a box has to be tried by itself.
   const largest = { lengthCm: need.longestCm, diameterCm: need.widestCm, widthCm: null, depthCm: null }
   const sizes = [largest, ...rigidInBody(parts).filter(isBox)]
-  return parts.plan.packs.flatMap((pack, packIndex) => {
+  const rest: AnswersRest = {
+    takesAnything: gear.some(({ count }) => count > 0),
+    isTripsDoing: isTripsDoing(plan, need),
+  }
+  let judged = 0
+  return plan.packs.flatMap((pack, packIndex) => {
     const tooLarge = new Set(sizes.flatMap(size => tooLargeIn(pack, size)))
-    return pack.setups.map((setup, index) =>
-      judge({ pack, setup, need, full, parts, tooLarge, reachDays, packIndex, index }),
-    )
+    return pack.setups.map((setup, index) => {
+      const answering = { ...rest, stillSuffices: stillSuffices(judged++) }
+      return judge({ pack, setup, need, full, parts, tooLarge, reachDays, answering, packIndex, index })
+    })
   })
 }
 
@@ -47,11 +60,12 @@ interface Case {
   parts: Parts
   tooLarge: ReadonlySet<TooLarge>
   reachDays: (limits: Limits) => number | null
+  answering: AnswersRest & { stillSuffices: boolean }
   packIndex: number
   index: number
 }
 
-function judge(it: Case): JudgedSetup {
+function judge(it: Case): SetupReckoning {
   const { pack, setup, need, parts } = it
   const { carrier } = parts.plan
   const figures = figuresOf(it)
@@ -64,9 +78,17 @@ function judge(it: Case): JudgedSetup {
     setup: setup.name,
     pack: it.packIndex,
     index: it.index,
+    answer: answerOf({ suffices, verdicts }, setup, it.answering),
     verdicts,
     suffices,
-    ...figures,
+    fitChance: figures.fitChance,
+    fitChanceWithCollar: figures.fitChanceWithCollar,
+    carriedKg: figures.carriedKg,
+    ratedAgainstKg: figures.ratedAgainstKg,
+    loadLimitKg: figures.loadLimitKg,
+    brimLoadKg: figures.brimLoadKg,
+    linerKg: figures.linerKg,
+    bodyNeedLitres: figures.bodyNeedLitres,
     bodyMarginLitres: pack.bodyLitres - figures.bodyNeedLitres,
     ratedMarginKg: setup.ratedKg === null ? null : setup.ratedKg - figures.ratedAgainstKg,
     bodyMassShare: figures.carriedKg / carrier.massKg,
@@ -101,10 +123,11 @@ function figuresOf({ pack, setup, need, full, parts }: Case) {
   const bodyNeedLitres = need.bodyLitres + spillLitres(need.outsideLitres, pack.outsideLitres, parts.packing)
   const chanceFor = (litres: number) =>
     fitChance(litres, { bodyNeedLitres, sigmaV: need.sigmaV }, pack.bodyFrom)
+  const chance = chanceFor(pack.bodyLitres)
   return {
     bodyNeedLitres,
-    fitChance: chanceFor(pack.bodyLitres),
-    fitChanceWithCollar: chanceFor(pack.bodyLitres + pack.collarLitres),
+    fitChance: chance,
+    fitChanceWithCollar: pack.collarLitres === 0 ? chance : chanceFor(pack.bodyLitres + pack.collarLitres),
     carriedKg,
     linerKg,
     ratedAgainstKg: need.peakLoadFullWaterKg + linerKg + ratedSetupKg,
@@ -145,27 +168,25 @@ function verdictsOf({ pack, setup, need, parts, tooLarge }: Case, figures: Figur
   const { ratedKg, frame } = setup
   const overloaded = ratedKg !== null && ratedAgainstKg > ratedKg
   const framelessOverloaded = frame === 'frameless' && ratedAgainstKg > loadLimitKg!
-  const rows: [VerdictCode, boolean][] = [
-    ['undersized', fitChance < 0.5],
-    ['tight', fitChance >= 0.5 && fitChance < SURE],
-    ['fits-with-collar', fitChance < SURE && fitChanceWithCollar >= SURE],
-    ['roomy', pack.bodyLitres > settings.roomyRatio * bodyNeedLitres],
-    ['overloaded', overloaded],
-    ['near-rating', ratedKg !== null && !overloaded && ratedAgainstKg > NEAR * ratedKg],
-    ['frameless-overloaded', framelessOverloaded],
-    [
-      'outgrows-its-support',
+  const holds: Record<VerdictCode, boolean> = {
+    undersized: fitChance < 0.5,
+    tight: fitChance >= 0.5 && fitChance < SURE,
+    'fits-with-collar': fitChance < SURE && fitChanceWithCollar >= SURE,
+    roomy: pack.bodyLitres > settings.roomyRatio * bodyNeedLitres,
+    overloaded,
+    'near-rating': ratedKg !== null && !overloaded && ratedAgainstKg > NEAR * ratedKg,
+    'frameless-overloaded': framelessOverloaded,
+    'outgrows-its-support':
       !overloaded &&
-        !framelessOverloaded &&
-        loadLimitKg !== null &&
-        brimLoadKg !== null &&
-        brimLoadKg > loadLimitKg,
-    ],
-    ['rating-unknown', ratedKg === null],
-    ['outside-short', pack.outsideLitres !== null && need.outsideLitres > pack.outsideLitres],
-    ['too-long', tooLarge.has('too-long')],
-    ['too-wide', tooLarge.has('too-wide')],
-    ['heavy-for-carrier', carriedKg > carrier.loadShareLimit * carrier.massKg],
-  ]
-  return rows.flatMap(([code, holds]) => (holds ? [code] : []))
+      !framelessOverloaded &&
+      loadLimitKg !== null &&
+      brimLoadKg !== null &&
+      brimLoadKg > loadLimitKg,
+    'rating-unknown': ratedKg === null,
+    'outside-short': pack.outsideLitres !== null && need.outsideLitres > pack.outsideLitres,
+    'too-long': tooLarge.has('too-long'),
+    'too-wide': tooLarge.has('too-wide'),
+    'heavy-for-carrier': carriedKg > carrier.loadShareLimit * carrier.massKg,
+  }
+  return (Object.keys(holds) as VerdictCode[]).filter(code => holds[code])
 }
