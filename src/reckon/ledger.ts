@@ -2,19 +2,8 @@
 // litres of any moment are short sums, however long the list. Containers keep their own account.
 
 import type { Item, Stow } from '../plan/types'
-import { STREAMS, type Stock, type Stream } from './provisions'
-
-/** A stream as it is (`left`), or the rubbish it leaves when it is used (`used`). */
-export interface Supply {
-  stream: Stream
-  state: keyof Stock
-}
-
-/** Every supply, in the order in which accounts and amounts are listed. */
-export const SUPPLIES: readonly Supply[] = STREAMS.flatMap(stream => [
-  { stream, state: 'left' } as const,
-  { stream, state: 'used' } as const,
-])
+import { type Alike, alikeContainers, type Container, type Content } from './containers'
+import { STREAMS, type Stock, type Stream, SUPPLIES } from './provisions'
 
 /** Where the two supplies of a stream stand in `SUPPLIES`. */
 const PLACES = Object.fromEntries(
@@ -33,22 +22,12 @@ export interface Account {
   pocketLitres: number
 }
 
-/** What a container holds of one supply: an index of `SUPPLIES`, and litres per unit of it. */
-interface Content {
-  supply: number
-  litres: number
-}
-
-interface Container {
-  roomLitres: number
-  /** Only of the supplies that are in it. */
-  contents: Content[]
-}
-
 export interface Ledger {
   /** One for each of `SUPPLIES`. */
   accounts: Account[]
   containers: Map<string, Container>
+  /** The same, as they fill along the way. */
+  filling: Alike[]
 }
 
 const emptyAccount = (): Account => ({
@@ -70,7 +49,7 @@ export function ledgerOf(gear: Item[], stowOf: (item: Item) => Stow): Ledger {
     enter(item, left, 1)
     if (item.leaves > 0) enter(item, used, item.leaves)
   }
-  return { accounts, containers }
+  return { accounts, containers, filling: alikeContainers(containers.values()) }
 
   function enter(item: Item, supply: number, share: number) {
     const account = accounts[supply]!
@@ -114,11 +93,6 @@ export function unitsInPlay(item: Item, stock: Stock): number {
   return stock.left[stream] + item.leaves * stock.used[stream]
 }
 
-/** How many units of each of `SUPPLIES` a stock has. */
-export function unitsOf(stock: Stock): number[] {
-  return SUPPLIES.map(({ stream, state }) => stock[state][stream])
-}
-
 /** All accounts together at a stock of so many `units`, rubbish included. */
 export function totalAt({ accounts }: Ledger, units: number[]): Account {
   const sum = emptyAccount()
@@ -132,34 +106,4 @@ export function totalAt({ accounts }: Ledger, units: number[]): Account {
     sum.pocketLitres += n * account.pocketLitres
   })
   return sum
-}
-
-/** Litres inside one container. */
-export function insideLitres({ contents }: Container, units: number[]): number {
-  let litres = 0
-  for (const content of contents) litres += units[content.supply]! * content.litres
-  return litres
-}
-
-/** What does not fit in its container rides in the main body as soft litres: how much of each of `SUPPLIES`. */
-export function overflowOf({ containers }: Ledger, units: number[]): number[] {
-  const litres = SUPPLIES.map(() => 0)
-  for (const container of containers.values()) {
-    const share = overflowShare(container, units)
-    if (share === 0) continue
-    for (const content of container.contents)
-      litres[content.supply]! += share * units[content.supply]! * content.litres
-  }
-  return litres
-}
-
-/** Of each container, the share of its contents that does not fit. */
-export function overflowShares({ containers }: Ledger, units: number[]): Map<string, number> {
-  return new Map([...containers].map(([id, container]) => [id, overflowShare(container, units)]))
-}
-
-/** 0 where all of it fits. */
-function overflowShare(container: Container, units: number[]): number {
-  const inside = insideLitres(container, units)
-  return inside > container.roomLitres ? (inside - container.roomLitres) / inside : 0
 }

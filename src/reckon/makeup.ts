@@ -2,7 +2,9 @@
 // parts. The sums over all things are those of moments.ts; water, which is no thing of the gear, comes on top.
 
 import type { Item, Plan } from '../plan/types'
-import { overflowShares, unitsInPlay, unitsOf } from './ledger'
+import { overflowShares } from './containers'
+import { unitsInPlay } from './ledger'
+import { unitsOf } from './provisions'
 import { partsOf } from './remedies-parts'
 import type { Reckoning } from './types'
 
@@ -22,7 +24,7 @@ export interface ItemMakeup {
 export function makeupAt(plan: Plan, reckoning: Reckoning, moment: number): ItemMakeup[] {
   const { gear, stowOf, ledger, stocks } = partsOf(plan, reckoning)
   const stock = stocks[moment]!
-  const shares = overflowShares(ledger, unitsOf(stock))
+  const shares = overflowShares(ledger.containers, unitsOf(stock))
   const untouched = { ...stock, used: { ...stock.left } }
   for (const stream of Object.keys(stock.left) as (keyof typeof stock.left)[]) untouched.used[stream] = 0
   return gear.map((item): ItemMakeup => {

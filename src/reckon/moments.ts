@@ -1,7 +1,8 @@
 // The load and the main-body litres at every moment: what the stock, the water and the packing model make of the gear.
 
-import { type Ledger, overflowOf, SUPPLIES, type Supply, totalAt, unitsOf } from './ledger'
-import type { Stock, Stream } from './provisions'
+import { overflowAt } from './containers'
+import { type Ledger, totalAt } from './ledger'
+import { type Stock, type Stream, SUPPLIES, type Supply, unitsOf } from './provisions'
 import { type Packing, roomFor } from './room'
 import type { Moments, Route } from './route'
 import type { Moment, Shares } from './types'
@@ -37,7 +38,7 @@ function momentAt(
   { stock, water, packing }: { stock: Stock; water: Water; packing: Packing },
 ): Moment {
   const units = unitsOf(stock)
-  const overflow = overflowOf(ledger, units)
+  const overflow = overflowAt(ledger.filling, units)
   const total = totalAt(ledger, units)
   const kg = sharesOf(
     ledger.accounts.map((account, supply) => units[supply]! * account.kg),

@@ -2,9 +2,10 @@
 // carry of the plan and everything else as planned. Exact: litres and load are piecewise linear in the days. What the
 // days add to the heap is worked out once a plan; a set-up only looks up where it ends.
 
-import { insideLitres, type Ledger, totalAt, unitsOf } from './ledger'
+import { insideLitres } from './containers'
+import { type Ledger, totalAt } from './ledger'
 import type { Parts } from './need'
-import type { Stock } from './provisions'
+import { type Stock, unitsOf } from './provisions'
 import { packingTerms, spillLitres, type Term } from './room'
 import { waterAboard, waterRoomOf } from './water'
 

@@ -3,10 +3,11 @@
 // Reckoning, so that many questions share one rebuilding: nothing may be changed in them.
 
 import type { Plan } from '../plan/types'
+import { insideLitres } from './containers'
 import { withFuelMass } from './energy'
-import { insideLitres, ledgerOf, stowsOf, unitsOf } from './ledger'
+import { ledgerOf, stowsOf } from './ledger'
 import type { Parts } from './need'
-import { spareRationsOf, stockAtMoments } from './provisions'
+import { spareRationsOf, stockAtMoments, unitsOf } from './provisions'
 import { packingOf } from './room'
 import { routeOf } from './route'
 import type { Reckoning } from './types'

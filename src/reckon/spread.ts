@@ -3,9 +3,10 @@
 
 import type { Item, LitresFrom, Plan, Stow } from '../plan/types'
 import { calibrate, handSpreadOf, modelSpreadOf, type PackedList } from './calibration'
-import { insideLitres, type Ledger, overflowShares, unitsInPlay, unitsOf } from './ledger'
+import { insideLitres, overflowShares } from './containers'
+import { type Ledger, unitsInPlay } from './ledger'
 import { NINE_IN_TEN } from './normal'
-import type { Stock } from './provisions'
+import { type Stock, unitsOf } from './provisions'
 import { packingOf, roomFor, roomRange } from './room'
 import type { Moment } from './types'
 import { groupedVariance, litresSigmaShare } from './uncertainty'
@@ -83,7 +84,7 @@ interface Slopes {
 
 function termsOf({ plan, gear, stowOf, ledger }: Heap, slopes: Slopes, stock: Stock): LitresTerm[] {
   const units = unitsOf(stock)
-  const shares = overflowShares(ledger, units)
+  const shares = overflowShares(ledger.containers, units)
   const inPlay = gear.map(item => item.litres * item.count * unitsInPlay(item, stock))
   const weights = overflowWeights()
   return gear.map((item, i) => {
