@@ -18,8 +18,8 @@ export interface Limits {
 }
 
 /**
- * The days to which a set-up reaches with `waterLitres` (≥ 0): 0 when even none fits; null when nothing is eaten daily
- * or nothing sets a limit.
+ * Asked once a plan, with the water (L, ≥ 0) to be carried. What comes back tells the days to which any set-up reaches:
+ * 0 when even none fits; null when nothing is eaten daily or nothing sets a limit.
  */
 export function reachOf(waterLitres: number, parts: Parts): (limits: Limits) => number | null {
   if (!parts.gear.some(item => item.use === 'daily' && item.count > 0)) return () => null
@@ -42,10 +42,7 @@ export function reachOf(waterLitres: number, parts: Parts): (limits: Limits) => 
 }
 
 /** The first departure's stock with `days` full rations, and as many nights where fuel is bought with the food. */
-export function stockFor(
-  days: number,
-  { stocks, spareRations }: Pick<Parts, 'stocks' | 'spareRations'>,
-): Stock {
+function stockFor(days: number, { stocks, spareRations }: Pick<Parts, 'stocks' | 'spareRations'>): Stock {
   const first = stocks[0]!
   const rations = days + spareRations
   return {
@@ -65,7 +62,7 @@ export interface Straight extends Line {
   fromDay: number
 }
 
-/** The heap of the first departure, without water, as days of food are added to it. */
+/** The heap of the first departure, without water, as days of food are added to it; kg and L. */
 export interface Growth {
   kg: Line
   rigidLitres: Line
@@ -74,6 +71,7 @@ export interface Growth {
   softLitres: Straight[]
 }
 
+/** The same for every set-up. */
 export function growthOf(parts: Pick<Parts, 'ledger' | 'stocks' | 'spareRations'>): Growth {
   const units = [0, 1].map(days => unitsOf(stockFor(days, parts))) as [number[], number[]]
   const [none, one] = [totalAt(parts.ledger, units[0]), totalAt(parts.ledger, units[1])]
