@@ -3,7 +3,7 @@
 
 import type { Pack, Plan } from '../plan/types'
 import type { Parts } from './need'
-import { bodyLine, type Growth, growthOf, type Line, litresOn } from './reach'
+import { bodyLine, type Growth, growthOf, type Line, litresOn, onDay } from './reach'
 import { partsOf } from './remedies-parts'
 import { packingTerms, spillLitres, type Term } from './room'
 import type { Reckoning } from './types'
@@ -167,7 +167,7 @@ function roomLimit(
   ])
   const knots = [...filling, filling.at(-1)! + 1]
   const litres = knots.map(day => {
-    const pockets = heap.pocketLitres.start + day * heap.pocketLitres.perDay
+    const pockets = onDay(heap.pocketLitres, day)
     return litresOn(line, day) + spillLitres(pockets, outsideLitres, parts.packing)
   })
   // Water fills what hangs outside, then the soft containers inside; beyond both it takes no more room.

@@ -105,6 +105,9 @@ function withOverflow(loose: Line, { containers }: Ledger, [none, one]: [number[
   return straights
 }
 
+/** What an even growth has come to on a day. */
+export const onDay = ({ start, perDay }: Line, day: number): number => start + day * perDay
+
 const valueAt = ({ fromDay, start, perDay }: Straight, day: number): number =>
   start + (day - fromDay) * perDay
 
@@ -112,7 +115,7 @@ const valueAt = ({ fromDay, start, perDay }: Straight, day: number): number =>
 export function bodyLine({ rigidLitres: rigid, softLitres }: Growth, term: Term): Straight[] {
   return softLitres.map(soft => ({
     fromDay: soft.fromDay,
-    start: (rigid.start + soft.fromDay * rigid.perDay) * term.perRigidLitre + soft.start * term.perSoftLitre,
+    start: onDay(rigid, soft.fromDay) * term.perRigidLitre + soft.start * term.perSoftLitre,
     perDay: rigid.perDay * term.perRigidLitre + soft.perDay * term.perSoftLitre,
   }))
 }
@@ -137,24 +140,26 @@ function daysHeld(
 ): number {
   // A hair of room, so that an exact fit is not lost to rounding.
   const room = bodyLitres * (1 + 1e-12)
-  const pocketsOn = (day: number) => pocketLitres.start + day * pocketLitres.perDay
-  const spillOn = (day: number) => spillLitres(pocketsOn(day), outsideLitres, packing)
   // The last straight that still fits where it begins is the one to follow.
-  const last = lastIndexThat(line, ({ fromDay, start }) => start + spillOn(fromDay) <= room)
+  const last = lastIndexThat(line, straight => litresWithSpill(straight) <= room)
   const { fromDay, start, perDay } = line[last]!
-  if (start + spillOn(fromDay) > room) return Number.NEGATIVE_INFINITY
+  if (litresWithSpill(line[last]!) > room) return Number.NEGATIVE_INFINITY
   const withPocketRoom = daysUntil({ start, perDay }, room)
   if (outsideLitres === null) return fromDay + withPocketRoom
   // As if the pockets spilled at once: while they have room, this line lies under the other and limits nothing.
   const perPocketLitre = packing.factor / packing.softPacking
   const withSpill = daysUntil(
     {
-      start: start + (pocketsOn(fromDay) - outsideLitres) * perPocketLitre,
+      start: start + (onDay(pocketLitres, fromDay) - outsideLitres) * perPocketLitre,
       perDay: perDay + pocketLitres.perDay * perPocketLitre,
     },
     room,
   )
   return fromDay + Math.min(withPocketRoom, withSpill)
+
+  function litresWithSpill(straight: Straight): number {
+    return straight.start + spillLitres(onDay(pocketLitres, straight.fromDay), outsideLitres, packing)
+  }
 }
 
 /** Index of the last value that passes, when all after the first that fails do too; 0 when none passes. */

@@ -121,13 +121,13 @@ function figuresOf({ pack, setup, need, full, parts }: Case) {
   const ratedSetupKg = setup.ratingCovers === 'contents' ? 0 : setup.massKg
   const outsideKg = full.kg.total - full.bodyKg
   const bodyNeedLitres = need.bodyLitres + spillLitres(need.outsideLitres, pack.outsideLitres, parts.packing)
-  const chanceFor = (litres: number) =>
-    fitChance(litres, { bodyNeedLitres, sigmaV: need.sigmaV }, pack.bodyFrom)
-  const chance = chanceFor(pack.bodyLitres)
+  const asked = { bodyNeedLitres, sigmaV: need.sigmaV }
+  const chance = fitChance(pack.bodyLitres, asked, pack.bodyFrom)
   return {
     bodyNeedLitres,
     fitChance: chance,
-    fitChanceWithCollar: pack.collarLitres === 0 ? chance : chanceFor(pack.bodyLitres + pack.collarLitres),
+    fitChanceWithCollar:
+      pack.collarLitres === 0 ? chance : fitChance(pack.bodyLitres + pack.collarLitres, asked, pack.bodyFrom),
     carriedKg,
     linerKg,
     ratedAgainstKg: need.peakLoadFullWaterKg + linerKg + ratedSetupKg,
