@@ -41,13 +41,14 @@ async function inChromium(): Promise<Run & { version: string }> {
 }
 
 const ms = (time: number) => time.toFixed(time < 0.1 ? 3 : time < 10 ? 2 : 0)
+const ratio = (share: number) => (share < 100 ? share.toPrecision(2) : share.toFixed(0))
 const both = ({ median, least }: Timing) => `${ms(median)} (${ms(least)})`
 
 function times(run: Run, { plan, by }: Measured): string[] {
   const row = run.cases.find(it => it.plan === plan && it.by === by)
   if (!row) return ['–', '–', '–']
   const engine = run.cases.find(it => it.plan === plan && it.by === 'engine')!
-  return [both(row.whole), both(row.edit), (row.edit.least / engine.edit.least).toPrecision(2)]
+  return [both(row.whole), both(row.edit), ratio(row.edit.least / engine.edit.least)]
 }
 
 const markdown = (header: string[], rows: string[][]) =>
