@@ -4,7 +4,7 @@
 //   npx tsx tests/bench/reckon.ts --keep   writes it into RESULTS.md as well
 
 import { writeFileSync } from 'node:fs'
-import { cpus } from 'node:os'
+import { cpus, loadavg } from 'node:os'
 import { join } from 'node:path'
 import { chromium } from 'playwright-core'
 import { build } from 'vite'
@@ -92,7 +92,7 @@ const cores = cpus()
 const today = new Date().toISOString().slice(0, 10)
 const results = `# How long a reckoning takes
 
-${today}, ${cores.length} × ${cores[0]!.model}, Node ${process.version}, Chromium ${browser.version}. Written by \`npx tsx tests/bench/reckon.ts --keep\`; timings decide no test.
+${today}, ${cores.length} × ${cores[0]!.model} under a load of ${loadavg()[0]!.toFixed(0)}, Node ${process.version}, Chromium ${browser.version}. Written by \`npx tsx tests/bench/reckon.ts --keep\`; timings decide no test.
 
 Milliseconds, median (fastest). “Whole” is from the complete plan to all figures, for a spreadsheet its building; “one edit” from another mass of one item to all figures. The engine keeps nothing between two edits. Floors and spreadsheets give only the load and the litres of each moment and the load and the room of each set-up, and are told beforehand what is aboard when; they differ from the engine by so much, as a share. Ratios are of the fastest edits. Spreadsheets: ${SPREADSHEET}.
 
