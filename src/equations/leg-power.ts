@@ -54,10 +54,12 @@ export function legPowerWPerKg(leg: LegEffort): Outcome<LegPower> {
   if (refusal) return refusal
   const { speedMPerS: speedLimit, gradePercent: gradeLimit, loadShare: studied } = backpackingRanges
   const speed = speedMPerS(leg.km, leg.hours)
+  const { loadShare, terrainFactor, restingWPerKg } = leg
+  const speedWithin = Math.min(speed, speedLimit.max)
   const parts = splitByTotals(leg)
   const wattsPerKg = parts.reduce((sum, { share, slope }) => {
     const gradePercent = Math.min(Math.max(100 * slope, gradeLimit.min), gradeLimit.max)
-    const state = { ...leg, speedMPerS: Math.min(speed, speedLimit.max), gradePercent }
+    const state = { speedMPerS: speedWithin, gradePercent, loadShare, terrainFactor, restingWPerKg }
     return sum + share * backpackingFormula(state)
   }, 0)
   const tooSteep = parts.some(({ slope }) => Math.abs(100 * slope) > gradeLimit.max)

@@ -1,8 +1,7 @@
 // From verdicts to answers: what a set-up is for the trip once the figures are counted that nobody has said.
 
-import type { Plan } from '../plan/types'
-import type { Answer, Need, VerdictCode } from './types'
-import type { JudgedSetup } from './verdicts'
+import type { Plan, Setup } from '../plan/types'
+import type { Answer, Need, SetupReckoning, VerdictCode } from './types'
 
 /** The verdicts that ask for care. */
 const CARES: ReadonlySet<VerdictCode> = new Set([
@@ -21,11 +20,13 @@ export const isTripsDoing = (
 
 /** Paths of the figures nobody has said, by item in the plan's order. */
 export function missingFigures({ gear }: Plan): string[] {
-  return gear.flatMap(({ unknownUpTo }, i) =>
-    (['massKg', 'litres'] as const).flatMap(field =>
-      unknownUpTo && unknownUpTo[field] !== null ? [`gear[${i}].${field}`] : [],
-    ),
-  )
+  const paths: string[] = []
+  gear.forEach(({ unknownUpTo }, i) => {
+    if (unknownUpTo === null) return
+    if (unknownUpTo.massKg !== null) paths.push(`gear[${i}].massKg`)
+    if (unknownUpTo.litres !== null) paths.push(`gear[${i}].litres`)
+  })
+  return paths
 }
 
 /** The plan with every figure nobody has said as large as it may be; null where all are known. */
@@ -39,13 +40,23 @@ export function withUnknownsAtMost(plan: Plan): Plan | null {
   return { ...plan, gear }
 }
 
+/** What bears on the answers of all set-ups alike, but for `stillSuffices`. */
+export interface AnswersRest {
+  /** At least one thing of the list is taken. */
+  takesAnything: boolean
+  isTripsDoing: boolean
+}
+
 /** `stillSuffices`: with every figure nobody has said as large as it may be. The first rule that holds answers. */
-export function answerOf(setup: JudgedSetup, plan: Plan, need: Need, stillSuffices: boolean): Answer {
-  const { frame, ratedKg } = plan.packs[setup.pack]!.setups[setup.index]!
-  if (!setup.suffices) return 'does-not'
-  if (!plan.gear.some(({ count }) => count > 0)) return 'cannot-tell'
+export function answerOf(
+  { suffices, verdicts }: Pick<SetupReckoning, 'suffices' | 'verdicts'>,
+  { frame, ratedKg }: Setup,
+  { takesAnything, isTripsDoing, stillSuffices }: AnswersRest & { stillSuffices: boolean },
+): Answer {
+  if (!suffices) return 'does-not'
+  if (!takesAnything) return 'cannot-tell'
   if (frame === 'framed' && ratedKg === null) return 'cannot-tell'
   if (!stillSuffices) return 'cannot-tell'
-  const packIsTooMuch = setup.verdicts.includes('heavy-for-carrier') && !isTripsDoing(plan, need)
-  return packIsTooMuch || setup.verdicts.some(code => CARES.has(code)) ? 'with-care' : 'does'
+  const packIsTooMuch = verdicts.includes('heavy-for-carrier') && !isTripsDoing
+  return packIsTooMuch || verdicts.some(code => CARES.has(code)) ? 'with-care' : 'does'
 }

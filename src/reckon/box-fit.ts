@@ -21,6 +21,10 @@ export function tooLargeIn(pack: Inside, item: Sizes): TooLarge[] {
   return rows.flatMap(([code, holds]) => (holds || box === code ? [code] : []))
 }
 
+/** A thing with all three sides. */
+export const isBox = ({ lengthCm, widthCm, depthCm }: Sizes): boolean =>
+  lengthCm !== null && widthCm !== null && depthCm !== null
+
 /** What is in the way of a box; null for what is none, for what goes in, and while a size is not known. */
 function boxInTheWay(item: Sizes, pack: Inside): TooLarge | null {
   const { lengthCm, widthCm, depthCm } = item

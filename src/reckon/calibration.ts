@@ -80,7 +80,8 @@ export function calibrate(settings: Settings, now: PackedList, packings: readonl
 /** The measuring variance of a list, m². */
 const measuringVariance = (things: readonly PackedThing[], habitCorrelation: number): number =>
   groupedVariance(
-    things.map(({ litresFrom, u }) => ({ group: litresFrom, sigma: u })),
+    things,
+    { groupOf: ({ litresFrom }) => litresFrom, sigmaOf: ({ u }) => u },
     habitCorrelation,
   )
 

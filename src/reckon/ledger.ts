@@ -1,11 +1,17 @@
-// The gear list, added up once by how amounts change (streams) and by where things ride, so that the load and the
+// The gear list, added up once by how amounts change (supplies) and by where things ride, so that the load and the
 // litres of any moment are short sums, however long the list. Containers keep their own account.
 
 import type { Item, Stow } from '../plan/types'
-import { STREAMS, type Stock, type Stream } from './provisions'
+import { type Alike, alikeContainers, type Container, type Content } from './containers'
+import { STREAMS, type Stock, type Stream, SUPPLIES } from './provisions'
 
-/** Sums over the items of one stream, per unit of it. */
-interface Account {
+/** Where the two supplies of a stream stand in `SUPPLIES`. */
+const PLACES = Object.fromEntries(
+  STREAMS.map((stream, i) => [stream, { left: 2 * i, used: 2 * i + 1 }]),
+) as Record<Stream, Record<keyof Stock, number>>
+
+/** Sums over the items of one supply, per unit of it; or over all of them at one stock. */
+export interface Account {
   /** Everything that is part of the load. */
   kg: number
   bodyKg: number
@@ -16,52 +22,43 @@ interface Account {
   pocketLitres: number
 }
 
-/** A thing as it is, and the rubbish it leaves when it is used. */
-const STATES = ['left', 'used'] as const
-type State = (typeof STATES)[number]
-type Book<T> = Record<Stream, Record<State, T>>
-
-interface Container {
-  roomLitres: number
-  contents: Book<number>
-}
-
 export interface Ledger {
-  accounts: Book<Account>
+  /** One for each of `SUPPLIES`. */
+  accounts: Account[]
   containers: Map<string, Container>
+  /** The same, as they fill along the way. */
+  filling: Alike[]
 }
 
-function book<T>(make: () => T): Book<T> {
-  return Object.fromEntries(STREAMS.map(s => [s, { left: make(), used: make() }])) as Book<T>
-}
+const emptyAccount = (): Account => ({
+  kg: 0,
+  bodyKg: 0,
+  softKg: 0,
+  rigidLitres: 0,
+  softLitres: 0,
+  pocketLitres: 0,
+})
 
 export function ledgerOf(gear: Item[], stowOf: (item: Item) => Stow): Ledger {
-  const accounts = book<Account>(() => ({
-    kg: 0,
-    bodyKg: 0,
-    softKg: 0,
-    rigidLitres: 0,
-    softLitres: 0,
-    pocketLitres: 0,
-  }))
+  const accounts = SUPPLIES.map(emptyAccount)
   const containers = new Map<string, Container>()
   for (const { id, holdsLitres, count } of gear)
-    if (holdsLitres !== null) containers.set(id, { roomLitres: holdsLitres * count, contents: book(() => 0) })
+    if (holdsLitres !== null) containers.set(id, { roomLitres: holdsLitres * count, contents: [] })
   for (const item of gear) {
-    enter(item, 'left', 1)
-    enter(item, 'used', item.leaves)
+    const { left, used } = PLACES[streamOf(item)]
+    enter(item, left, 1)
+    if (item.leaves > 0) enter(item, used, item.leaves)
   }
-  return { accounts, containers }
+  return { accounts, containers, filling: alikeContainers(containers.values()) }
 
-  function enter(item: Item, state: State, share: number) {
-    const stream = streamOf(item)
-    const account = accounts[stream][state]
+  function enter(item: Item, supply: number, share: number) {
+    const account = accounts[supply]!
     const stow = stowOf(item)
     const kg = item.massKg * item.count * share
     const litres = item.litres * item.count * share
     if (stow !== 'worn') account.kg += kg
     if (stow === 'main-body') account.bodyKg += kg
-    if (item.inside !== null) containers.get(item.inside)!.contents[stream][state] += litres
+    if (item.inside !== null) put(containers.get(item.inside)!.contents, { supply, litres })
     else if (stow === 'outside-pocket') account.pocketLitres += litres
     else if (stow === 'main-body' && item.build === 'rigid') account.rigidLitres += litres
     else if (stow === 'main-body') {
@@ -71,10 +68,17 @@ export function ledgerOf(gear: Item[], stowOf: (item: Item) => Stow): Ledger {
   }
 }
 
+function put(contents: Content[], { supply, litres }: Content) {
+  const alike = contents.find(content => content.supply === supply)
+  if (alike) alike.litres += litres
+  else contents.push({ supply, litres })
+}
+
 /** Where each thing rides: a thing in a container is where the container is. */
 export function stowsOf(gear: Item[]): (item: Item) => Stow {
-  const byId = new Map(gear.map(item => [item.id, item]))
-  return item => (item.inside === null ? item.stow : byId.get(item.inside)!.stow)
+  const stows = new Map<string, Stow>()
+  for (const { id, holdsLitres, stow } of gear) if (holdsLitres !== null) stows.set(id, stow)
+  return item => (item.inside === null ? item.stow : stows.get(item.inside)!)
 }
 
 function streamOf({ use, resupplied }: Item): Stream {
@@ -89,48 +93,17 @@ export function unitsInPlay(item: Item, stock: Stock): number {
   return stock.left[stream] + item.leaves * stock.used[stream]
 }
 
-/** A figure of the accounts at a given stock, for one stream and state. */
-export function amount(
-  { accounts }: Ledger,
-  stock: Stock,
-  { stream, state, figure }: { stream: Stream; state: State; figure: keyof Account },
-): number {
-  return stock[state][stream] * accounts[stream][state][figure]
-}
-
-/** A figure of the accounts at a given stock, over all streams, rubbish included. */
-export function total(ledger: Ledger, stock: Stock, figure: keyof Account): number {
-  let sum = 0
-  for (const stream of STREAMS)
-    for (const state of STATES) sum += amount(ledger, stock, { stream, state, figure })
+/** All accounts together at a stock of so many `units`, rubbish included. */
+export function totalAt({ accounts }: Ledger, units: number[]): Account {
+  const sum = emptyAccount()
+  accounts.forEach((account, supply) => {
+    const n = units[supply]!
+    sum.kg += n * account.kg
+    sum.bodyKg += n * account.bodyKg
+    sum.softKg += n * account.softKg
+    sum.rigidLitres += n * account.rigidLitres
+    sum.softLitres += n * account.softLitres
+    sum.pocketLitres += n * account.pocketLitres
+  })
   return sum
-}
-
-/** Litres inside one container at a given stock. */
-export function insideLitres(contents: Container['contents'], stock: Stock): number {
-  let litres = 0
-  for (const stream of STREAMS)
-    for (const state of STATES) litres += stock[state][stream] * contents[stream][state]
-  return litres
-}
-
-/**
- * What does not fit in its container rides in the main body as soft litres: how much of each stream and state,
- * and which share of each container's contents.
- */
-export function overflowOf({ containers }: Ledger, stock: Stock) {
-  const litres = book(() => 0)
-  const shares = new Map<string, number>()
-  let overflowLitres = 0
-  for (const [id, { roomLitres, contents }] of containers) {
-    const inside = insideLitres(contents, stock)
-    if (inside <= roomLitres) continue
-    const share = (inside - roomLitres) / inside
-    shares.set(id, share)
-    overflowLitres += inside - roomLitres
-    for (const stream of STREAMS)
-      for (const state of STATES)
-        litres[stream][state] += share * stock[state][stream] * contents[stream][state]
-  }
-  return { overflowLitres, litres, shares }
 }

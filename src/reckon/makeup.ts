@@ -2,7 +2,9 @@
 // parts. The sums over all things are those of moments.ts; water, which is no thing of the gear, comes on top.
 
 import type { Item, Plan } from '../plan/types'
-import { overflowOf, unitsInPlay } from './ledger'
+import { overflowShares } from './containers'
+import { unitsInPlay } from './ledger'
+import { unitsOf } from './provisions'
 import { partsOf } from './remedies-parts'
 import type { Reckoning } from './types'
 
@@ -22,14 +24,14 @@ export interface ItemMakeup {
 export function makeupAt(plan: Plan, reckoning: Reckoning, moment: number): ItemMakeup[] {
   const { gear, stowOf, ledger, stocks } = partsOf(plan, reckoning)
   const stock = stocks[moment]!
-  const { shares } = overflowOf(ledger, stock)
+  const shares = overflowShares(ledger.containers, unitsOf(stock))
   const untouched = { ...stock, used: { ...stock.left } }
   for (const stream of Object.keys(stock.left) as (keyof typeof stock.left)[]) untouched.used[stream] = 0
   return gear.map((item): ItemMakeup => {
     const stow = stowOf(item)
     const units = unitsInPlay(item, stock)
     const pieces = item.count * units
-    const inBody = item.inside === null ? (stow === 'main-body' ? 1 : 0) : (shares.get(item.inside) ?? 0)
+    const inBody = item.inside === null ? (stow === 'main-body' ? 1 : 0) : shares.get(item.inside)!
     return {
       item,
       kg: stow === 'worn' ? 0 : item.massKg * pieces,

@@ -29,6 +29,7 @@ export function needOf(
   const full = moments[fullest]!
   const heavy = moments[heaviest]!
   const heavyFull = withAllWater[indexOfMax(withAllWater.map(m => m.kg.total))]!
+  const rigid = rigidInBody(parts)
   const sigmaV = share * full.bodyLitres
   const sigmaM = Math.sqrt(massVariance(parts, parts.stocks[heaviest]!))
   const placeOf = ({ stop, phase }: Moment): Place => ({
@@ -51,8 +52,8 @@ export function needOf(
     baseKg: heavy.kg.kept,
     wornKg: wornKg(parts),
     packedDensity: full.bodyLitres > 0 ? full.bodyKg / full.bodyLitres : null,
-    longestCm: largest(parts, 'lengthCm'),
-    widestCm: largest(parts, 'diameterCm'),
+    longestCm: largest(rigid, 'lengthCm'),
+    widestCm: largest(rigid, 'diameterCm'),
     waterCarryLitres: Math.max(...parts.water.carries.map(c => c.carriedLitres)),
     waterShortLitres: Math.max(...parts.water.carries.map(c => c.shortLitres)),
     factor,
@@ -74,14 +75,13 @@ function indexOfMax(values: number[]): number {
 }
 
 function massVariance({ plan, gear, stowOf }: Parts, stock: Stock): number {
+  const sigmaOf = (item: Item) =>
+    stowOf(item) === 'worn'
+      ? 0
+      : item.massKg * item.count * unitsInPlay(item, stock) * uniformSigma(MASS_HALF_WIDTH[item.massFrom])
   return groupedVariance(
-    gear
-      .filter(item => stowOf(item) !== 'worn')
-      .map(item => ({
-        group: item.massFrom,
-        sigma:
-          item.massKg * item.count * unitsInPlay(item, stock) * uniformSigma(MASS_HALF_WIDTH[item.massFrom]),
-      })),
+    gear,
+    { groupOf: ({ massFrom }) => massFrom, sigmaOf },
     plan.settings.habitCorrelation,
   )
 }
@@ -95,7 +95,11 @@ export const rigidInBody = ({ gear, stowOf }: Pick<Parts, 'gear' | 'stowOf'>): I
   gear.filter(item => item.build === 'rigid' && item.count > 0 && stowOf(item) === 'main-body')
 
 /** Largest length or diameter among the rigid things in the main body; null when none is known. */
-function largest(parts: Parts, size: 'lengthCm' | 'diameterCm'): number | null {
-  const known = rigidInBody(parts).flatMap(item => item[size] ?? [])
-  return known.length ? known.reduce((a, b) => Math.max(a, b)) : null
+function largest(rigid: Item[], size: 'lengthCm' | 'diameterCm'): number | null {
+  let most: number | null = null
+  for (const item of rigid) {
+    const cm = item[size]
+    if (cm !== null && (most === null || cm > most)) most = cm
+  }
+  return most
 }

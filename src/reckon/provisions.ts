@@ -14,6 +14,23 @@ export interface Stock {
   used: Record<Stream, number>
 }
 
+/** A stream as it is (`left`), or the rubbish it leaves when it is used (`used`). */
+export interface Supply {
+  stream: Stream
+  state: keyof Stock
+}
+
+/** Every supply, in the order in which accounts and amounts are listed. */
+export const SUPPLIES: readonly Supply[] = STREAMS.flatMap(stream => [
+  { stream, state: 'left' } as const,
+  { stream, state: 'used' } as const,
+])
+
+/** How many units of each of `SUPPLIES` a stock has. */
+export function unitsOf(stock: Stock): number[] {
+  return SUPPLIES.map(({ stream, state }) => stock[state][stream])
+}
+
 /** The stock at each of the route's moments, when day `d` eats `rations[d]` full rations. */
 export function stockAtMoments(plan: Plan, route: Route, rations: number[]): Stock[] {
   const eaten = rationsEaten(plan, route, rations)

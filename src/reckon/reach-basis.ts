@@ -2,9 +2,9 @@
 // reach.ts and reach-curve.ts, for those who tell how far a pack reaches.
 
 import type { Plan } from '../plan/types'
-import { overflowOf, total } from './ledger'
-import { stockFor } from './reach'
+import { bodyLine, growthOf, litresOn } from './reach'
 import { partsOf } from './remedies-parts'
+import type { Term } from './room'
 import type { Reckoning } from './types'
 
 export interface ReachBasis {
@@ -17,22 +17,18 @@ export interface ReachBasis {
   dayLitres: number
 }
 
+/** Things by their own litres, before any packing. */
+const BEFORE_LOSSES: Term = { perRigidLitre: 1, perSoftLitre: 1 }
+
 /** `reckoning` must be what `reckon(plan)` gave. The litres of a day are those of the first, while containers fill. */
 export function reachBasisOf(plan: Plan, reckoning: Reckoning): ReachBasis {
-  const parts = partsOf(plan, reckoning)
-  const at = (days: number) => {
-    const stock = stockFor(days, parts)
-    const inside = total(parts.ledger, stock, 'rigidLitres') + total(parts.ledger, stock, 'softLitres')
-    return {
-      kg: total(parts.ledger, stock, 'kg'),
-      litres: inside + overflowOf(parts.ledger, stock).overflowLitres,
-    }
-  }
-  const [none, one] = [at(0), at(1)]
+  const heap = growthOf(partsOf(plan, reckoning))
+  const litres = bodyLine(heap, BEFORE_LOSSES)
+  const baseLitres = litresOn(litres, 0)
   return {
-    baseKg: none.kg,
-    dayKg: one.kg - none.kg,
-    baseLitres: none.litres,
-    dayLitres: one.litres - none.litres,
+    baseKg: heap.kg.start,
+    dayKg: heap.kg.perDay,
+    baseLitres,
+    dayLitres: litresOn(litres, 1) - baseLitres,
   }
 }

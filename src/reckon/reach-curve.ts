@@ -2,9 +2,8 @@
 // rule of reach.ts (the first departure's stock). Exact: each limit is made of straight lines, and so is the least.
 
 import type { Pack, Plan } from '../plan/types'
-import { overflowOf, total } from './ledger'
 import type { Parts } from './need'
-import { fillingDays, stockFor } from './reach'
+import { bodyLine, type Growth, growthOf, type Line, litresOn, onDay } from './reach'
 import { partsOf } from './remedies-parts'
 import { packingTerms, spillLitres, type Term } from './room'
 import type { Reckoning } from './types'
@@ -135,20 +134,20 @@ function limitsOf(parts: Parts, reckoning: Reckoning, setupIndex: number): { own
   const { plan } = parts
   const pack = plan.packs[judged.pack]!
   const { massKg, ratedKg, frame } = pack.setups[judged.index]!
-  const own: Limit[] = Object.values(packingTerms(parts.packing)).map(term => roomLimit(term, pack, parts))
+  const heap = growthOf(parts)
+  const own: Limit[] = Object.values(packingTerms(parts.packing)).map(term =>
+    roomLimit(term, pack, { heap, parts }),
+  )
   const limitKg = contentsLimitKg(judged, reckoning.need)
   if (limitKg !== null) {
     const ceiling = frame === 'frameless' && (ratedKg === null || plan.settings.framelessCeilingKg < ratedKg)
-    own.push(loadLimit(ceiling ? 'frameless-ceiling' : 'rating', limitKg, parts))
+    own.push(loadLimit(ceiling ? 'frameless-ceiling' : 'rating', limitKg, heap.kg))
   }
   const shareKg = plan.carrier.loadShareLimit * plan.carrier.massKg
-  return { own, share: loadLimit('body-share', shareKg - massKg - judged.linerKg, parts) }
+  return { own, share: loadLimit('body-share', shareKg - massKg - judged.linerKg, heap.kg) }
 }
 
-function loadLimit(binds: Binding, contentsKg: number, parts: Parts): Limit {
-  const loadKg = (days: number) => total(parts.ledger, stockFor(days, parts), 'kg')
-  const start = loadKg(0)
-  const perDay = loadKg(1) - start
+function loadLimit(binds: Binding, contentsKg: number, { start, perDay }: Line): Limit {
   const days = (waterLitres: number) => daysAlong([0, 1], [start, start + perDay], contentsKg - waterLitres)
   return { binds, days, kinks: [], mostWater: contentsKg - start }
 }
@@ -157,20 +156,19 @@ function loadLimit(binds: Binding, contentsKg: number, parts: Parts): Limit {
 function roomLimit(
   term: Term,
   { bodyLitres, outsideLitres }: Pick<Pack, 'bodyLitres' | 'outsideLitres'>,
-  parts: Parts,
+  { heap, parts }: { heap: Growth; parts: Parts },
 ): Limit {
   const room = waterRoomOf(parts.gear, parts.stowOf)
   const soft = (water: number) => term.perSoftLitre * waterAboard(water, water, room).softBodyLitres
-  const filling = [0, ...fillingDays(parts, outsideLitres)]
+  const line = bodyLine(heap, term)
+  const filling = sorted([
+    ...line.map(({ fromDay }) => fromDay),
+    ...pocketsFull(heap.pocketLitres, outsideLitres),
+  ])
   const knots = [...filling, filling.at(-1)! + 1]
   const litres = knots.map(day => {
-    const stock = stockFor(day, parts)
-    const softLitres =
-      total(parts.ledger, stock, 'softLitres') + overflowOf(parts.ledger, stock).overflowLitres
-    const spill = spillLitres(total(parts.ledger, stock, 'pocketLitres'), outsideLitres, parts.packing)
-    return (
-      total(parts.ledger, stock, 'rigidLitres') * term.perRigidLitre + softLitres * term.perSoftLitre + spill
-    )
+    const pockets = onDay(heap.pocketLitres, day)
+    return litresOn(line, day) + spillLitres(pockets, outsideLitres, parts.packing)
   })
   // Water fills what hangs outside, then the soft containers inside; beyond both it takes no more room.
   const outside = room?.outside ?? 0
@@ -186,6 +184,13 @@ function roomLimit(
     kinks: [outside, outside + softRoom, ...litres.slice(0, -1).map(at => waterFor(bodyLitres - at))],
     mostWater: waterFor(bodyLitres - litres[0]!),
   }
+}
+
+/** The day, above 0, on which the pockets are full; none where they are from the start, never are, or are not judged. */
+function pocketsFull({ start, perDay }: Line, outsideLitres: number | null): number[] {
+  return outsideLitres !== null && start < outsideLitres && perDay > 0
+    ? [(outsideLitres - start) / perDay]
+    : []
 }
 
 /** The largest day at which a rising line through the knots is at most `limit`; its last slope goes on for ever. */

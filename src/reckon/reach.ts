@@ -1,9 +1,11 @@
 // How far a pack reaches: the most full rations it can hold and bear at the first departure, with the largest water
-// carry of the plan and everything else as planned. Exact: litres and load are piecewise linear in the days.
+// carry of the plan and everything else as planned. Exact: litres and load are piecewise linear in the days. What the
+// days add to the heap is worked out once a plan; a set-up only looks up where it ends.
 
-import { insideLitres, overflowOf, total } from './ledger'
+import { insideLitres } from './containers'
+import { type Ledger, totalAt } from './ledger'
 import type { Parts } from './need'
-import type { Stock } from './provisions'
+import { type Stock, unitsOf } from './provisions'
 import { packingTerms, spillLitres, type Term } from './room'
 import { waterAboard, waterRoomOf } from './water'
 
@@ -15,15 +17,32 @@ export interface Limits {
   contentsKg: number | null
 }
 
-/** Days, 0 when even none fits; null when nothing is eaten daily or nothing sets a limit. */
-export function reachDaysOf(limits: Limits, waterLitres: number, parts: Parts): number | null {
-  if (!parts.gear.some(item => item.use === 'daily' && item.count > 0)) return null
-  const days = Math.min(daysHeld(limits, waterLitres, parts), daysBorne(limits, waterLitres, parts))
-  return days === Number.POSITIVE_INFINITY ? null : Math.max(0, days)
+/**
+ * Asked once a plan, with the water (L, ≥ 0) to be carried. What comes back tells the days to which any set-up reaches:
+ * 0 when even none fits; null when nothing is eaten daily or nothing sets a limit.
+ */
+export function reachOf(waterLitres: number, parts: Parts): (limits: Limits) => number | null {
+  if (!parts.gear.some(item => item.use === 'daily' && item.count > 0)) return () => null
+  const heap = growthOf(parts)
+  const waterRoom = waterRoomOf(parts.gear, parts.stowOf)
+  const { softBodyLitres } = waterAboard(waterLitres, waterLitres, waterRoom)
+  const lines = Object.values(packingTerms(parts.packing)).map(term =>
+    bodyLine(heap, term).map(straight => ({
+      ...straight,
+      start: straight.start + softBodyLitres * term.perSoftLitre,
+    })),
+  )
+  return limits => {
+    const days = Math.min(
+      daysBorne(limits, heap.kg, waterLitres),
+      ...lines.map(line => daysHeld(limits, line, heap.pocketLitres, parts)),
+    )
+    return days === Number.POSITIVE_INFINITY ? null : Math.max(0, days)
+  }
 }
 
 /** The first departure's stock with `days` full rations, and as many nights where fuel is bought with the food. */
-export function stockFor(days: number, { stocks, spareRations }: Parts): Stock {
+function stockFor(days: number, { stocks, spareRations }: Pick<Parts, 'stocks' | 'spareRations'>): Stock {
   const first = stocks[0]!
   const rations = days + spareRations
   return {
@@ -32,50 +51,119 @@ export function stockFor(days: number, { stocks, spareRations }: Parts): Stock {
   }
 }
 
-function daysBorne({ contentsKg }: Limits, waterLitres: number, parts: Parts): number {
-  if (contentsKg === null) return Number.POSITIVE_INFINITY
-  const loadKg = (days: number) => total(parts.ledger, stockFor(days, parts), 'kg') + waterLitres
-  return lastDayUnder(loadKg(0), loadKg(1) - loadKg(0), contentsKg)
+/** A figure that grows evenly: so much at the start, and so much more each day. */
+export interface Line {
+  start: number
+  perDay: number
 }
 
-function daysHeld({ bodyLitres, outsideLitres }: Limits, waterLitres: number, parts: Parts): number {
-  const waterSoftLitres = waterAboard(
-    waterLitres,
-    waterLitres,
-    waterRoomOf(parts.gear, parts.stowOf),
-  ).softBodyLitres
-  const litresFor = (days: number) => {
-    const stock = stockFor(days, parts)
-    return {
-      rigid: total(parts.ledger, stock, 'rigidLitres'),
-      soft:
-        total(parts.ledger, stock, 'softLitres') +
-        overflowOf(parts.ledger, stock).overflowLitres +
-        waterSoftLitres,
-      spill: spillLitres(total(parts.ledger, stock, 'pocketLitres'), outsideLitres, parts.packing),
-    }
+/** A line that holds from a day on, its start being the figure on that day. */
+export interface Straight extends Line {
+  fromDay: number
+}
+
+/** The heap of the first departure, without water, as days of food are added to it; kg and L. */
+export interface Growth {
+  kg: Line
+  rigidLitres: Line
+  pocketLitres: Line
+  /** In the main body; straight from day 0 and from each day on which a container is full, in order. */
+  softLitres: Straight[]
+}
+
+/** The same for every set-up. */
+export function growthOf(parts: Pick<Parts, 'ledger' | 'stocks' | 'spareRations'>): Growth {
+  const units = [0, 1].map(days => unitsOf(stockFor(days, parts))) as [number[], number[]]
+  const [none, one] = [totalAt(parts.ledger, units[0]), totalAt(parts.ledger, units[1])]
+  const line = (start: number, then: number): Line => ({ start, perDay: then - start })
+  return {
+    kg: line(none.kg, one.kg),
+    rigidLitres: line(none.rigidLitres, one.rigidLitres),
+    pocketLitres: line(none.pocketLitres, one.pocketLitres),
+    softLitres: withOverflow(line(none.softLitres, one.softLitres), parts.ledger, units),
   }
+}
+
+/** Each container adds nothing to the soft things about it until it is full, and all that comes from then on. */
+function withOverflow(loose: Line, { containers }: Ledger, [none, one]: [number[], number[]]): Straight[] {
+  const now: Straight = { fromDay: 0, ...loose }
+  const filling: { day: number; perDay: number }[] = []
+  for (const container of containers.values()) {
+    const inside = insideLitres(container, none)
+    const perDay = insideLitres(container, one) - inside
+    const over = inside - container.roomLitres
+    if (over >= 0) {
+      now.start += over
+      now.perDay += perDay
+    } else if (perDay > 0) filling.push({ day: -over / perDay, perDay })
+  }
+  const straights = [now]
+  for (const { day, perDay } of filling.sort((a, b) => a.day - b.day)) {
+    const before = straights.at(-1)!
+    straights.push({ fromDay: day, start: valueAt(before, day), perDay: before.perDay + perDay })
+  }
+  return straights
+}
+
+/** What an even growth has come to on a day. */
+export const onDay = ({ start, perDay }: Line, day: number): number => start + day * perDay
+
+const valueAt = ({ fromDay, start, perDay }: Straight, day: number): number =>
+  start + (day - fromDay) * perDay
+
+/** Main-body litres of the heap by one term of the packing model, without what spills from the pockets. */
+export function bodyLine({ rigidLitres: rigid, softLitres }: Growth, term: Term): Straight[] {
+  return softLitres.map(soft => ({
+    fromDay: soft.fromDay,
+    start: onDay(rigid, soft.fromDay) * term.perRigidLitre + soft.start * term.perSoftLitre,
+    perDay: rigid.perDay * term.perRigidLitre + soft.perDay * term.perSoftLitre,
+  }))
+}
+
+/** The litres of such a line on a day ≥ 0. */
+export function litresOn(line: Straight[], day: number): number {
+  return valueAt(line[lastIndexThat(line, ({ fromDay }) => fromDay <= day)]!, day)
+}
+
+function daysBorne({ contentsKg }: Limits, kg: Line, waterLitres: number): number {
+  if (contentsKg === null) return Number.POSITIVE_INFINITY
+  const start = kg.start + waterLitres
+  return start > contentsKg ? Number.NEGATIVE_INFINITY : daysUntil({ start, perDay: kg.perDay }, contentsKg)
+}
+
+/** The days the main body holds by one term of the packing model, whose litres never fall as days are added. */
+function daysHeld(
+  { bodyLitres, outsideLitres }: Limits,
+  line: Straight[],
+  pocketLitres: Line,
+  { packing }: Parts,
+): number {
   // A hair of room, so that an exact fit is not lost to rounding.
   const room = bodyLitres * (1 + 1e-12)
-  const fits = (days: number) => daysWithin(room, litresFor(days), { rigid: 0, soft: 0, spill: 0 }, parts) > 0
-  // Litres never fall as days are added: between the days at which a container or the pockets fill up they are
-  // straight lines, so the last of these days that still fits begins the line to follow.
-  const starts = [0, ...fillingDays(parts, outsideLitres)]
-  const last = lastIndexThat(starts, fits)
-  const start = starts[last]!
-  const end = starts[last + 1] ?? start + 1
-  const at = litresFor(start)
-  const then = litresFor(end)
-  const slope = {
-    rigid: (then.rigid - at.rigid) / (end - start),
-    soft: (then.soft - at.soft) / (end - start),
-    spill: (then.spill - at.spill) / (end - start),
+  // The last straight that still fits where it begins is the one to follow.
+  const last = lastIndexThat(line, straight => litresWithSpill(straight) <= room)
+  const { fromDay, start, perDay } = line[last]!
+  if (litresWithSpill(line[last]!) > room) return Number.NEGATIVE_INFINITY
+  const withPocketRoom = daysUntil({ start, perDay }, room)
+  if (outsideLitres === null) return fromDay + withPocketRoom
+  // As if the pockets spilled at once: while they have room, this line lies under the other and limits nothing.
+  const perPocketLitre = packing.factor / packing.softPacking
+  const withSpill = daysUntil(
+    {
+      start: start + (onDay(pocketLitres, fromDay) - outsideLitres) * perPocketLitre,
+      perDay: perDay + pocketLitres.perDay * perPocketLitre,
+    },
+    room,
+  )
+  return fromDay + Math.min(withPocketRoom, withSpill)
+
+  function litresWithSpill(straight: Straight): number {
+    return straight.start + spillLitres(onDay(pocketLitres, straight.fromDay), outsideLitres, packing)
   }
-  return start + daysWithin(room, at, slope, parts)
 }
 
 /** Index of the last value that passes, when all after the first that fails do too; 0 when none passes. */
-function lastIndexThat(values: number[], passes: (value: number) => boolean): number {
+function lastIndexThat<T>(values: T[], passes: (value: T) => boolean): number {
   let low = 0
   let high = values.length - 1
   while (low < high) {
@@ -86,46 +174,7 @@ function lastIndexThat(values: number[], passes: (value: number) => boolean): nu
   return low
 }
 
-interface Heap {
-  rigid: number
-  soft: number
-  /** Main-body litres of what the pockets cannot take. */
-  spill: number
-}
-
-/** How long a heap growing by `slope` a day stays within the litres, by each of the packing model's two terms. */
-function daysWithin(bodyLitres: number, at: Heap, slope: Heap, { packing }: Parts): number {
-  const { skeleton, softBulk } = packingTerms(packing)
-  const litres = (heap: Heap, term: Term) =>
-    heap.rigid * term.perRigidLitre + heap.soft * term.perSoftLitre + heap.spill
-  const daysBy = (term: Term) => lastDayUnder(litres(at, term), litres(slope, term), bodyLitres)
-  return Math.min(daysBy(skeleton), daysBy(softBulk))
-}
-
-/** The largest day on which start + slope × day ≤ limit; −∞ when already over it, +∞ when it never gets there. */
-function lastDayUnder(start: number, slope: number, limit: number): number {
-  if (start > limit) return Number.NEGATIVE_INFINITY
-  return slope > 0 ? (limit - start) / slope : Number.POSITIVE_INFINITY
-}
-
-/** The days, above 0 and in order, at which a container or the pockets become full. */
-export function fillingDays(parts: Parts, outsideLitres: number | null): number[] {
-  const insideAt = (days: number) => {
-    const stock = stockFor(days, parts)
-    return [
-      ...[...parts.ledger.containers.values()].map(
-        ({ contents, roomLitres }) => insideLitres(contents, stock) - roomLitres,
-      ),
-      ...(outsideLitres === null ? [] : [total(parts.ledger, stock, 'pocketLitres') - outsideLitres]),
-    ]
-  }
-  const now = insideAt(0)
-  const then = insideAt(1)
-  return now
-    .flatMap((over, i) => {
-      const day = lastDayUnder(over, then[i]! - over, 0)
-      return day > 0 && Number.isFinite(day) ? [day] : []
-    })
-    .sort((a, b) => a - b)
-    .filter((day, i, days) => day !== days[i - 1])
+/** The days until a line that is not over the limit yet gets there; +∞ when it never does. */
+function daysUntil({ start, perDay }: Line, limit: number): number {
+  return perDay > 0 ? Math.max(0, limit - start) / perDay : Number.POSITIVE_INFINITY
 }

@@ -2,7 +2,7 @@
 // Reckoning comes out; MODEL.md beside this file says what is computed.
 
 import type { Plan } from '../plan/types'
-import { answerOf, missingFigures, withUnknownsAtMost } from './answers'
+import { missingFigures, withUnknownsAtMost } from './answers'
 import { type Body, bodyOf, type Energy, energyOf, rationsFrom, withFuelMass } from './energy'
 import { ratesOf } from './heat'
 import { ledgerOf, stowsOf } from './ledger'
@@ -14,7 +14,7 @@ import { packingOf } from './room'
 import { type Route, routeOf } from './route'
 import { spreadOf } from './spread'
 import type { Moment, Reckoning } from './types'
-import { type JudgedSetup, judgePacks } from './verdicts'
+import { judgePacks } from './verdicts'
 import { type WaterRoom, waterPlanOf, waterRoomOf } from './water'
 
 interface Refused {
@@ -36,23 +36,13 @@ const SETTLED_KG = 0.001
  * does not settle: food so poor in energy that carrying it asks for more of it than it gives.
  */
 export function reckon(plan: Plan): Reckoned {
-  const said = reckonAsSaid(plan)
-  if (!said.ok) return said
   const utmost = withUnknownsAtMost(plan)
-  const most = utmost && reckonAsSaid(utmost)
-  const stillSuffices = (i: number) => most === null || (most.ok && most.judged.packs[i]!.suffices)
-  const { packs, ...rest } = said.judged
-  const answered = packs.map((setup, i) => ({
-    ...setup,
-    answer: answerOf(setup, plan, rest.need, stillSuffices(i)),
-  }))
-  return { ok: true, reckoning: { ...rest, packs: answered, missing: missingFigures(plan) } }
+  const most = utmost && reckonAsSaid(utmost, () => true)
+  return reckonAsSaid(plan, i => most === null || (most.ok && most.reckoning.packs[i]!.suffices))
 }
 
-type Judged = Omit<Reckoning, 'packs' | 'missing'> & { packs: JudgedSetup[] }
-
-/** The Reckoning without answers: a figure nobody has said counts as 0. */
-function reckonAsSaid(plan: Plan): Refused | { ok: true; judged: Judged } {
+/** A figure nobody has said counts as 0; `stillSuffices` tells of each set-up whether it would with the most they may be. */
+function reckonAsSaid(plan: Plan, stillSuffices: (setup: number) => boolean): Reckoned {
   const route = routeOf(plan)
   const gear = withFuelMass(plan.gear)
   const stowOf = stowsOf(gear)
@@ -72,15 +62,7 @@ function reckonAsSaid(plan: Plan): Refused | { ok: true; judged: Judged } {
         water: water.aboard,
         packing: packingOf(plan.settings, 1),
       })
-      return {
-        rations,
-        rates,
-        legLitres,
-        stocks,
-        water,
-        moments,
-        energy: energyOf(plan, route, moments, body),
-      }
+      return { rations, rates, legLitres, stocks, water, moments }
     }
 
   const settled = settle(plan, route, body, runWith(room))
@@ -99,7 +81,8 @@ function reckonAsSaid(plan: Plan): Refused | { ok: true; judged: Judged } {
   }
 
   const { pass, rounds } = settled
-  const { rates, legLitres, energy, water } = pass
+  const { rates, legLitres, water } = pass
+  const energy = energyOf(plan, route, pass.moments, body)
   const fullest = fullestOf(pass.moments)
   const spread = spreadOf({ plan, gear, stowOf, ledger }, pass.moments[fullest]!, pass.stocks[fullest]!)
   const { factor } = spread
@@ -111,10 +94,10 @@ function reckonAsSaid(plan: Plan): Refused | { ok: true; judged: Judged } {
   const packing = packingOf(plan.settings, factor)
   const parts: Parts = { plan, gear, stowOf, ledger, packing, stocks: pass.stocks, spareRations, water }
   const need = needOf({ moments, withAllWater: fullWater.pass.moments }, spread, parts)
-  const packs = judgePacks(need, moments[fullest]!, parts)
+  const packs = judgePacks(need, moments[fullest]!, parts, stillSuffices)
   return {
     ok: true,
-    judged: {
+    reckoning: {
       need,
       moments,
       legs: route.legs.map(({ hours }, i) => ({
@@ -134,6 +117,7 @@ function reckonAsSaid(plan: Plan): Refused | { ok: true; judged: Judged } {
       rationRounds: plan.trip.meals.ration === 'energy' && body ? rounds : 0,
       carries: water.carries,
       packs,
+      missing: missingFigures(plan),
       notices: [
         ...noticesOf(plan, route, { body, energy, rates, legLitres, water }),
         ...loadNotices(plan, need, packs),
@@ -150,7 +134,6 @@ interface Pass {
   stocks: Parts['stocks']
   water: Parts['water']
   moments: Moment[]
-  energy: Energy | null
 }
 
 /** The moments as the containers have them, each with the water wanted beyond that. */
@@ -179,7 +162,8 @@ function settle(
   if (!byEnergy && plan.trip.water.litresPerHour !== 'from-heat') return { pass, rounds: 0 }
   let before: Energy | null = null
   for (let rounds = 1; rounds <= MOST_ROUNDS; rounds++) {
-    const energy: Energy | null = rounds > SWING_ROUNDS ? harder(pass.energy, before) : pass.energy
+    const spent = energyOf(plan, route, pass.moments, body)
+    const energy: Energy | null = rounds > SWING_ROUNDS ? harder(spent, before) : spent
     if (byEnergy && energy?.legs.some(leg => leg.beyondReason)) return null
     before = energy
     const next = run(byEnergy && energy ? rationsFrom(plan, energy) : pass.rations, energy)

@@ -3,10 +3,11 @@
 // Reckoning, so that many questions share one rebuilding: nothing may be changed in them.
 
 import type { Plan } from '../plan/types'
+import { insideLitres } from './containers'
 import { withFuelMass } from './energy'
-import { insideLitres, ledgerOf, stowsOf } from './ledger'
+import { ledgerOf, stowsOf } from './ledger'
 import type { Parts } from './need'
-import { spareRationsOf, stockAtMoments } from './provisions'
+import { spareRationsOf, stockAtMoments, unitsOf } from './provisions'
 import { packingOf } from './room'
 import { routeOf } from './route'
 import type { Reckoning } from './types'
@@ -43,6 +44,6 @@ function rebuilt(plan: Plan, reckoning: Reckoning): Parts {
 
 /** Litres by which what is in a container at moment `m` is more than it holds; less than 0 where there is room. */
 export function overflowingBy({ ledger, stocks }: Parts, m: number, id: string): number {
-  const { contents, roomLitres } = ledger.containers.get(id)!
-  return insideLitres(contents, stocks[m]!) - roomLitres
+  const container = ledger.containers.get(id)!
+  return insideLitres(container, unitsOf(stocks[m]!)) - container.roomLitres
 }

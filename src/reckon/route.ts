@@ -83,15 +83,18 @@ function daysOf(stops: Stop[], legs: Walk[]): Day[] {
 
 function momentsOf(stops: Stop[], legs: Walk[]): Moments[] {
   const moments: Moments[] = []
-  let here = { day: 1, km: 0, hours: 0 }
+  let day = 1
+  let km = 0
+  let hours = 0
   stops.forEach((stop, i) => {
     const leg = legs[i - 1]
     if (leg) {
-      here = { ...here, km: here.km + leg.km, hours: here.hours + leg.hours }
-      moments.push({ stop: i, phase: 'arrive', ...here })
+      km += leg.km
+      hours += leg.hours
+      moments.push({ stop: i, phase: 'arrive', day, km, hours })
     }
-    here = { ...here, day: here.day + stop.nights }
-    if (i < stops.length - 1) moments.push({ stop: i, phase: 'depart', ...here })
+    day += stop.nights
+    if (i < stops.length - 1) moments.push({ stop: i, phase: 'depart', day, km, hours })
   })
   return moments
 }

@@ -3,9 +3,10 @@
 
 import type { Item, LitresFrom, Plan, Stow } from '../plan/types'
 import { calibrate, handSpreadOf, modelSpreadOf, type PackedList } from './calibration'
-import { insideLitres, type Ledger, overflowOf, unitsInPlay } from './ledger'
+import { insideLitres, overflowShares } from './containers'
+import { type Ledger, unitsInPlay } from './ledger'
 import { NINE_IN_TEN } from './normal'
-import type { Stock } from './provisions'
+import { type Stock, unitsOf } from './provisions'
 import { packingOf, roomFor, roomRange } from './room'
 import type { Moment } from './types'
 import { groupedVariance, litresSigmaShare } from './uncertainty'
@@ -82,13 +83,17 @@ interface Slopes {
 }
 
 function termsOf({ plan, gear, stowOf, ledger }: Heap, slopes: Slopes, stock: Stock): LitresTerm[] {
-  const { shares } = overflowOf(ledger, stock)
+  const units = unitsOf(stock)
+  const shares = overflowShares(ledger.containers, units)
   const inPlay = gear.map(item => item.litres * item.count * unitsInPlay(item, stock))
   const weights = overflowWeights()
   return gear.map((item, i) => {
     const slope = item.build === 'rigid' && item.inside === null ? slopes.perRigidLitre : slopes.perSoftLitre
     const litres = slope * inPlay[i]!
-    const { counts, errs } = partIn(item)
+    const rides = stowOf(item) === 'main-body' ? 1 : 0
+    // Which share of its litres counts in the main body, and which share of its error.
+    const counts = item.inside === null ? rides : shares.get(item.inside)!
+    const errs = item.inside === null ? rides : weights.get(item.inside)!
     return {
       item,
       group: item.litresFrom,
@@ -97,32 +102,27 @@ function termsOf({ plan, gear, stowOf, ledger }: Heap, slopes: Slopes, stock: St
     }
   })
 
-  /** Which share of a thing's litres counts in the main body, and which share of its error. */
-  function partIn(item: Item): { counts: number; errs: number } {
-    if (item.inside !== null)
-      return { counts: shares.get(item.inside) ?? 0, errs: weights.get(item.inside) ?? 0 }
-    const part = stowOf(item) === 'main-body' ? 1 : 0
-    return { counts: part, errs: part }
-  }
-
   /**
    * What of an error inside a container reaches the main body: all of it where the container is full, less the more
    * room is left, nothing where the contents stay within it nine times in ten.
    */
   function overflowWeights(): Map<string, number> {
-    const inside = new Map<string, { group: LitresFrom; sigma: number }[]>()
+    const inside = new Map<string, number[]>()
     gear.forEach((item, i) => {
       if (item.inside === null) return
-      const term = { group: item.litresFrom, sigma: inPlay[i]! * litresSigmaShare(item) }
-      const terms = inside.get(item.inside)
-      if (terms) terms.push(term)
-      else inside.set(item.inside, [term])
+      const indexes = inside.get(item.inside)
+      if (indexes) indexes.push(i)
+      else inside.set(item.inside, [i])
     })
+    const judged = {
+      groupOf: (i: number) => gear[i]!.litresFrom,
+      sigmaOf: (i: number) => inPlay[i]! * litresSigmaShare(gear[i]!),
+    }
     return new Map(
-      [...inside].map(([id, terms]) => {
-        const { contents, roomLitres } = ledger.containers.get(id)!
-        const spare = roomLitres - insideLitres(contents, stock)
-        const sigma = Math.sqrt(groupedVariance(terms, plan.settings.habitCorrelation))
+      [...inside].map(([id, indexes]) => {
+        const container = ledger.containers.get(id)!
+        const spare = container.roomLitres - insideLitres(container, units)
+        const sigma = Math.sqrt(groupedVariance(indexes, judged, plan.settings.habitCorrelation))
         return [id, overflowWeight(spare, sigma)]
       }),
     )

@@ -40,30 +40,35 @@ export function litresSigmaShare(item: Item): number {
 export const correlationIn = (group: string, habitCorrelation: number): number =>
   JUDGED_BY_HABIT.has(group) ? habitCorrelation : 0
 
-/** Variance of a sum of terms with standard uncertainties `sigmas`, any two of them correlated by `r`. */
-function varianceOfSum(sigmas: number[], r: number): number {
-  let squares = 0
-  let sum = 0
-  for (const sigma of sigmas) {
-    squares += sigma * sigma
-    sum += sigma
-  }
-  return (1 - r) * squares + r * sum * sum
+/** The group that a term is judged in, and its standard uncertainty. */
+interface Judged<T> {
+  groupOf: (term: T) => string
+  sigmaOf: (term: T) => number
 }
 
-/** Variance over groups: correlated within those judged by habit, independent otherwise and between groups. */
-export function groupedVariance(
-  terms: Iterable<{ group: string; sigma: number }>,
+/**
+ * Variance of a sum of `terms`: correlated within the groups that are judged by habit, independent otherwise and between
+ * groups. In the terms' unit squared.
+ */
+export function groupedVariance<T>(
+  terms: readonly T[],
+  { groupOf, sigmaOf }: Judged<T>,
   habitCorrelation: number,
 ): number {
-  const groups = new Map<string, number[]>()
-  for (const { group, sigma } of terms) {
-    const sigmas = groups.get(group)
-    if (sigmas) sigmas.push(sigma)
-    else groups.set(group, [sigma])
+  const groups = new Map<string, { squares: number; sum: number }>()
+  for (const term of terms) {
+    const group = groupOf(term)
+    const sigma = sigmaOf(term)
+    const sums = groups.get(group)
+    if (sums) {
+      sums.squares += sigma * sigma
+      sums.sum += sigma
+    } else groups.set(group, { squares: sigma * sigma, sum: sigma })
   }
   let variance = 0
-  for (const [group, sigmas] of groups)
-    variance += varianceOfSum(sigmas, correlationIn(group, habitCorrelation))
+  for (const [group, { squares, sum }] of groups) {
+    const r = correlationIn(group, habitCorrelation)
+    variance += (1 - r) * squares + r * sum * sum
+  }
   return variance
 }

@@ -1,10 +1,11 @@
 // What each set-up of each pack is for this need: the codes, whether it suffices, and the figures behind both.
 
 import type { Pack, Setup } from '../plan/types'
-import { type TooLarge, tooLargeIn } from './box-fit'
+import { type AnswersRest, answerOf, isTripsDoing } from './answers'
+import { isBox, type TooLarge, tooLargeIn } from './box-fit'
 import { type Parts, rigidInBody } from './need'
 import { normalCdf } from './normal'
-import { reachDaysOf } from './reach'
+import { type Limits, reachOf } from './reach'
 import { spillLitres } from './room'
 import type { Moment, Need, SetupReckoning, VerdictCode } from './types'
 import { BODY_HALF_WIDTH, uniformSigma } from './uncertainty'
@@ -22,17 +23,32 @@ const FAILS: ReadonlySet<VerdictCode> = new Set([
   'too-wide',
 ])
 
-/** A set-up judged by what is known; `answerOf` adds what unknown figures could turn. */
-export type JudgedSetup = Omit<SetupReckoning, 'answer'>
-
-/** The set-ups of all packs in order. `full` is the moment whose main body is fullest. */
-export function judgePacks(need: Need, full: Moment, parts: Parts): JudgedSetup[] {
-  const rigid = rigidInBody(parts)
-  return parts.plan.packs.flatMap((pack, packIndex) => {
-    const tooLarge = new Set(rigid.flatMap(item => tooLargeIn(pack, item)))
-    return pack.setups.map((setup, index) =>
-      judge({ pack, setup, need, full, parts, tooLarge, packIndex, index }),
-    )
+/**
+ * The set-ups of all packs in order. `full` is the moment whose main body is fullest; `stillSuffices` tells of each
+ * set-up, by its place among all, whether it would with every figure nobody has said as large as it may be.
+ */
+export function judgePacks(
+  need: Need,
+  full: Moment,
+  parts: Parts,
+  stillSuffices: (setup: number) => boolean,
+): SetupReckoning[] {
+  const { plan, gear } = parts
+  const reachDays = reachOf(need.waterCarryLitres, parts)
+  // One thing as long as the longest and as wide as the widest stands for all; only a box has to be tried by itself.
+  const largest = { lengthCm: need.longestCm, diameterCm: need.widestCm, widthCm: null, depthCm: null }
+  const sizes = [largest, ...rigidInBody(parts).filter(isBox)]
+  const rest: AnswersRest = {
+    takesAnything: gear.some(({ count }) => count > 0),
+    isTripsDoing: isTripsDoing(plan, need),
+  }
+  let judged = 0
+  return plan.packs.flatMap((pack, packIndex) => {
+    const tooLarge = new Set(sizes.flatMap(size => tooLargeIn(pack, size)))
+    return pack.setups.map((setup, index) => {
+      const answering = { ...rest, stillSuffices: stillSuffices(judged++) }
+      return judge({ pack, setup, need, full, parts, tooLarge, reachDays, answering, packIndex, index })
+    })
   })
 }
 
@@ -43,11 +59,13 @@ interface Case {
   full: Moment
   parts: Parts
   tooLarge: ReadonlySet<TooLarge>
+  reachDays: (limits: Limits) => number | null
+  answering: AnswersRest & { stillSuffices: boolean }
   packIndex: number
   index: number
 }
 
-function judge(it: Case): JudgedSetup {
+function judge(it: Case): SetupReckoning {
   const { pack, setup, need, parts } = it
   const { carrier } = parts.plan
   const figures = figuresOf(it)
@@ -60,24 +78,28 @@ function judge(it: Case): JudgedSetup {
     setup: setup.name,
     pack: it.packIndex,
     index: it.index,
+    answer: answerOf({ suffices, verdicts }, setup, it.answering),
     verdicts,
     suffices,
-    ...figures,
+    fitChance: figures.fitChance,
+    fitChanceWithCollar: figures.fitChanceWithCollar,
+    carriedKg: figures.carriedKg,
+    ratedAgainstKg: figures.ratedAgainstKg,
+    loadLimitKg: figures.loadLimitKg,
+    brimLoadKg: figures.brimLoadKg,
+    linerKg: figures.linerKg,
+    bodyNeedLitres: figures.bodyNeedLitres,
     bodyMarginLitres: pack.bodyLitres - figures.bodyNeedLitres,
     ratedMarginKg: setup.ratedKg === null ? null : setup.ratedKg - figures.ratedAgainstKg,
     bodyMassShare: figures.carriedKg / carrier.massKg,
     gramsPerLitre: (1000 * setup.massKg) / pack.bodyLitres,
     gramsPerRatedKg: setup.ratedKg === null ? null : (1000 * setup.massKg) / setup.ratedKg,
     pricePerLitre: pack.price === null ? null : pack.price / pack.bodyLitres,
-    reachDays: reachDaysOf(
-      {
-        bodyLitres: pack.bodyLitres,
-        outsideLitres: pack.outsideLitres,
-        contentsKg: contentsLimitKg(figures, need),
-      },
-      need.waterCarryLitres,
-      parts,
-    ),
+    reachDays: it.reachDays({
+      bodyLitres: pack.bodyLitres,
+      outsideLitres: pack.outsideLitres,
+      contentsKg: contentsLimitKg(figures, need),
+    }),
   }
 }
 
@@ -99,12 +121,13 @@ function figuresOf({ pack, setup, need, full, parts }: Case) {
   const ratedSetupKg = setup.ratingCovers === 'contents' ? 0 : setup.massKg
   const outsideKg = full.kg.total - full.bodyKg
   const bodyNeedLitres = need.bodyLitres + spillLitres(need.outsideLitres, pack.outsideLitres, parts.packing)
-  const chanceFor = (litres: number) =>
-    fitChance(litres, { bodyNeedLitres, sigmaV: need.sigmaV }, pack.bodyFrom)
+  const asked = { bodyNeedLitres, sigmaV: need.sigmaV }
+  const chance = fitChance(pack.bodyLitres, asked, pack.bodyFrom)
   return {
     bodyNeedLitres,
-    fitChance: chanceFor(pack.bodyLitres),
-    fitChanceWithCollar: chanceFor(pack.bodyLitres + pack.collarLitres),
+    fitChance: chance,
+    fitChanceWithCollar:
+      pack.collarLitres === 0 ? chance : fitChance(pack.bodyLitres + pack.collarLitres, asked, pack.bodyFrom),
     carriedKg,
     linerKg,
     ratedAgainstKg: need.peakLoadFullWaterKg + linerKg + ratedSetupKg,
@@ -145,27 +168,25 @@ function verdictsOf({ pack, setup, need, parts, tooLarge }: Case, figures: Figur
   const { ratedKg, frame } = setup
   const overloaded = ratedKg !== null && ratedAgainstKg > ratedKg
   const framelessOverloaded = frame === 'frameless' && ratedAgainstKg > loadLimitKg!
-  const rows: [VerdictCode, boolean][] = [
-    ['undersized', fitChance < 0.5],
-    ['tight', fitChance >= 0.5 && fitChance < SURE],
-    ['fits-with-collar', fitChance < SURE && fitChanceWithCollar >= SURE],
-    ['roomy', pack.bodyLitres > settings.roomyRatio * bodyNeedLitres],
-    ['overloaded', overloaded],
-    ['near-rating', ratedKg !== null && !overloaded && ratedAgainstKg > NEAR * ratedKg],
-    ['frameless-overloaded', framelessOverloaded],
-    [
-      'outgrows-its-support',
+  const holds: Record<VerdictCode, boolean> = {
+    undersized: fitChance < 0.5,
+    tight: fitChance >= 0.5 && fitChance < SURE,
+    'fits-with-collar': fitChance < SURE && fitChanceWithCollar >= SURE,
+    roomy: pack.bodyLitres > settings.roomyRatio * bodyNeedLitres,
+    overloaded,
+    'near-rating': ratedKg !== null && !overloaded && ratedAgainstKg > NEAR * ratedKg,
+    'frameless-overloaded': framelessOverloaded,
+    'outgrows-its-support':
       !overloaded &&
-        !framelessOverloaded &&
-        loadLimitKg !== null &&
-        brimLoadKg !== null &&
-        brimLoadKg > loadLimitKg,
-    ],
-    ['rating-unknown', ratedKg === null],
-    ['outside-short', pack.outsideLitres !== null && need.outsideLitres > pack.outsideLitres],
-    ['too-long', tooLarge.has('too-long')],
-    ['too-wide', tooLarge.has('too-wide')],
-    ['heavy-for-carrier', carriedKg > carrier.loadShareLimit * carrier.massKg],
-  ]
-  return rows.flatMap(([code, holds]) => (holds ? [code] : []))
+      !framelessOverloaded &&
+      loadLimitKg !== null &&
+      brimLoadKg !== null &&
+      brimLoadKg > loadLimitKg,
+    'rating-unknown': ratedKg === null,
+    'outside-short': pack.outsideLitres !== null && need.outsideLitres > pack.outsideLitres,
+    'too-long': tooLarge.has('too-long'),
+    'too-wide': tooLarge.has('too-wide'),
+    'heavy-for-carrier': carriedKg > carrier.loadShareLimit * carrier.massKg,
+  }
+  return (Object.keys(holds) as VerdictCode[]).filter(code => holds[code])
 }

@@ -1,84 +1,106 @@
-// How long a reckoning takes: prints the median and the 95th percentile in milliseconds for five plans.
-//   npx tsx tests/bench/reckon.ts
+// How long a reckoning takes, whole and after one edit, beside the least that any program must do for its main figures
+// and beside spreadsheets of the same; in Node and in Chromium. Also how the time grows with each size of a plan.
+//   npx tsx tests/bench/reckon.ts          prints it
+//   npx tsx tests/bench/reckon.ts --keep   writes it into RESULTS.md as well
 
-import { type ItemDocument, type PackDocument, type Plan, parsePlan, type StopDocument } from '../../src/plan'
-import { reckon } from '../../src/reckon'
+import { writeFileSync } from 'node:fs'
+import { cpus, loadavg } from 'node:os'
+import { join } from 'node:path'
+import { chromium } from 'playwright-core'
+import { build } from 'vite'
+import { chromiumFlags, chromiumPath } from '../tools/chromium.mjs'
+import { type Grown, type Measured, measureCases, measureGrowth } from './measure'
+import { LAYOUTS, SPREADSHEET } from './sheets'
+import type { Timing } from './timing'
 
-interface Size {
-  items: number
-  stops: number
-  packs: number
-  nights: number
-  ration?: 'fixed' | 'energy'
-  /** Share of the items that are containers of food. */
-  containers?: number
+interface Run {
+  cases: Measured[]
+  growth: Grown[]
 }
 
-function planOf({ items, stops, packs, nights, ration = 'fixed', containers = 0 }: Size): Plan {
-  const way = (i: number): StopDocument => ({
-    name: `Stop ${i}`,
-    water: i % 2 ? 'sure' : 'none',
-    nights: i <= nights ? 1 : 0,
-    resupply: i % 7 === 0,
-    leg: { km: 12, ascentM: 500, descentM: 450 },
+/** The same in a browser, from the bundle that an app would have. Of the spreadsheets the fastest alone: the others take minutes. */
+async function inChromium(): Promise<Run & { version: string }> {
+  const entry = join(import.meta.dirname, 'measure.ts')
+  const built = await build({
+    configFile: false,
+    logLevel: 'silent',
+    build: { write: false, lib: { entry, formats: ['iife'], name: 'bench' } },
   })
-  const boxes = Math.floor(items * containers)
-  const uses = ['kept', 'kept', 'kept', 'daily', 'nightly', 'spread'] as const
-  const gear = Array.from({ length: items }, (_, i): ItemDocument => {
-    const thing = { id: `${i}`, massKg: 0.05, litres: 0.1 }
-    if (i < boxes) return { ...thing, build: 'rigid', holdsLitres: 0.1 + i / 1000 }
-    if (i < 2 * boxes) return { ...thing, use: 'daily', inside: `${i - boxes}` }
-    return { ...thing, use: uses[i % uses.length]!, kcalPerKg: 4300, holdsWaterLitres: i % 10 ? 0 : 1 }
-  })
-  const parsed = parsePlan({
-    format: 'pack-reckoner/plan',
-    version: 1,
-    carrier: { massKg: 75, heightCm: 178, ageYears: 35, sex: 'male' },
-    trip: {
-      stops: [
-        { name: 'Start' },
-        ...Array.from({ length: stops - 2 }, (_, i) => way(i + 1)),
-        { name: 'End', leg: { km: 9 } },
-      ],
-      meals: { ration },
-    },
-    gear: [...gear, { id: 'food', massKg: 0.7, litres: 1.7, use: 'daily', kcalPerKg: 4300 }],
-    packs: Array.from(
-      { length: packs },
-      (_, i): PackDocument => ({
-        name: `Pack ${i}`,
-        bodyLitres: 30 + 5 * i,
-        setups: [{ name: 'as sold', massKg: 1, frame: 'framed', ratedKg: 10 + i }],
-      }),
-    ),
-  })
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
-  return parsed.plan
+  const [bundle] = [built].flat() as { output: { code: string }[] }[]
+  const browser = await chromium.launch({ executablePath: chromiumPath(), args: chromiumFlags })
+  try {
+    const page = await browser.newPage()
+    await page.addScriptTag({ content: bundle!.output[0]!.code })
+    const run = (await page.evaluate(
+      '({ cases: bench.measureCases(1), growth: bench.measureGrowth() })',
+    )) as Run
+    return { ...run, version: browser.version() }
+  } finally {
+    await browser.close()
+  }
 }
 
-function time(name: string, plan: Plan, runs: number) {
-  for (let i = 0; i < Math.min(3, runs); i++) reckon(plan)
-  const times = Array.from({ length: runs }, () => {
-    const start = performance.now()
-    const { ok } = reckon(plan)
-    if (!ok) throw new Error(`${name}: refused`)
-    return performance.now() - start
-  }).sort((a, b) => a - b)
-  const at = (share: number) => times[Math.min(runs - 1, Math.floor(share * runs))]!.toFixed(2).padStart(9)
-  console.log(`${name.padEnd(44)}${at(0.5)}${at(0.95)}`)
+const ms = (time: number) => time.toFixed(time < 0.1 ? 3 : time < 10 ? 2 : 0)
+const ratio = (share: number) => (share < 100 ? share.toPrecision(2) : share.toFixed(0))
+const both = ({ median, least }: Timing) => `${ms(median)} (${ms(least)})`
+
+function times(run: Run, { plan, by }: Measured): string[] {
+  const row = run.cases.find(it => it.plan === plan && it.by === by)
+  if (!row) return ['–', '–', '–']
+  const engine = run.cases.find(it => it.plan === plan && it.by === 'engine')!
+  return [both(row.whole), both(row.edit), ratio(row.edit.least / engine.edit.least)]
 }
 
-console.log(`${'plan'.padEnd(44)}${'median'.padStart(9)}${'p95'.padStart(9)}  ms`)
-time('40 items, 10 stops, 10 packs', planOf({ items: 40, stops: 10, packs: 10, nights: 4 }), 200)
-time('500 items, 60 days, 10 packs', planOf({ items: 500, stops: 61, packs: 10, nights: 59 }), 50)
-time('10,000 items, 10 stops, 10 packs', planOf({ items: 10_000, stops: 10, packs: 10, nights: 4 }), 20)
-time(
-  '30 days, ration by energy, 40 items',
-  planOf({ items: 40, stops: 31, packs: 10, nights: 29, ration: 'energy' }),
-  50,
+const markdown = (header: string[], rows: string[][]) =>
+  [header, header.map(() => '---'), ...rows].map(cells => `| ${cells.join(' | ')} |`).join('\n')
+
+const node: Run = { cases: measureCases(LAYOUTS.length), growth: measureGrowth() }
+const browser = await inChromium()
+
+const table = markdown(
+  [
+    'plan',
+    'by',
+    'Node whole',
+    'one edit',
+    '÷ engine',
+    'Chromium whole',
+    'one edit',
+    '÷ engine',
+    'differs by',
+  ],
+  node.cases.map(row => [
+    row.plan,
+    row.by,
+    ...times(node, row),
+    ...times(browser, row),
+    row.difference === null ? '' : row.difference.toExponential(0),
+  ]),
 )
-time(
-  '1,000 items, 300 containers, 10 packs',
-  planOf({ items: 1000, stops: 10, packs: 10, nights: 4, containers: 0.3 }),
-  10,
+const growth = markdown(
+  ['along', 'sizes', 'Node', 'exponent', 'Chromium', 'exponent'],
+  node.growth.map((row, i) => [
+    row.along,
+    row.sizes.join(', '),
+    ...[row, browser.growth[i]!].flatMap(({ times: each, exponent }) => [
+      each.map(ms).join(', '),
+      exponent.toFixed(2),
+    ]),
+  ]),
 )
+const cores = cpus()
+const today = new Date().toISOString().slice(0, 10)
+const results = `# How long a reckoning takes
+
+${today}, ${cores.length} × ${cores[0]!.model} under a load of ${loadavg()[0]!.toFixed(0)}, Node ${process.version}, Chromium ${browser.version}. Written by \`npx tsx tests/bench/reckon.ts --keep\`; timings decide no test.
+
+Milliseconds, median (fastest). “Whole” is from the complete plan to all figures, for a spreadsheet its building; “one edit” from another mass of one item to all figures. The engine keeps nothing between two edits. Floors and spreadsheets give only the load and the litres of each moment and the load and the room of each set-up, and are told beforehand what is aboard when; they differ from the engine by so much, as a share. Ratios are of the fastest edits. Spreadsheets: ${SPREADSHEET}.
+
+${table}
+
+Growth: the fastest run at each size, and the power of the size with which it grows.
+
+${growth}
+`
+console.log(results)
+if (process.argv.includes('--keep')) writeFileSync(join(import.meta.dirname, 'RESULTS.md'), results)
