@@ -23,10 +23,7 @@ async function open(profile, url) {
   })
   const page = context.pages()[0] ?? (await context.newPage())
   await page.goto(url)
-  await page
-    .locator('.head-state')
-    .or(page.getByRole('button', { name: 'Look at a demo trip' }))
-    .waitFor()
+  await page.locator('#app > *:visible').first().waitFor()
   return { context, page }
 }
 
@@ -115,8 +112,8 @@ async function main() {
   let begun = new Map()
 
   async function look(page, round) {
-    // What was put aside is taken in by the start and saved.
-    await page.locator('.head-state').getByText('Saved').waitFor()
+    // What was put aside is taken in by the start, and saved half a second later at the latest.
+    await new Promise(resolve => setTimeout(resolve, 1000))
     const { counts, trips } = await page.evaluate(held)
     for (const [name, isSaid] of begun) {
       const [count, isTrip] = [counts[name] ?? 0, trips.includes(name)]
@@ -153,7 +150,7 @@ async function main() {
       if (round % 2 === 1) {
         const second = await context.newPage()
         await second.goto(url)
-        await second.locator('.head-state').waitFor()
+        await second.locator('#app > *:visible').first().waitFor()
         pages.push(second)
       }
       for (const [i, each] of pages.entries()) {
