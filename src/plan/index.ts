@@ -42,6 +42,7 @@ export { LIMITS, type Limit } from './limits'
 export { copyName } from './lists'
 export { type MainBody, mainBodyOf } from './main-body'
 export { type LeftOut, MASS_KG as STAND_IN_MASS_KG } from './mend'
+export { itemName, tripName } from './names'
 export { withoutOldNo } from './old-no'
 export {
   depthOf,

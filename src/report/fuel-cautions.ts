@@ -1,8 +1,8 @@
 // What burns in the stove: a poison by name, and snow whose water is only there while the fuel lasts.
 
 import type { Plan } from '../plan'
+import { itemName } from '../plan'
 import { type Caution, listText } from './caution'
-import { nameOf } from './text'
 
 export function fuelCautions({ gear }: Plan): Caution[] {
   const taken = gear.filter(({ count, fuel }) => fuel !== null && count > 0)
@@ -13,7 +13,7 @@ export function fuelCautions({ gear }: Plan): Caution[] {
     cautions.push({
       signal: 'WARNING',
       about: 'fuel',
-      text: `${listText(methanol.map(nameOf))}: methanol is poisonous. A mouthful can blind or kill, and so can its fumes and what soaks through skin: mark the bottle and keep it away from what you drink.`,
+      text: `${listText(methanol.map(itemName))}: methanol is poisonous. A mouthful can blind or kill, and so can its fumes and what soaks through skin: mark the bottle and keep it away from what you drink.`,
     })
   if (melting.length)
     cautions.push({

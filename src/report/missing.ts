@@ -1,7 +1,7 @@
 // The things whose litres or mass nobody has said: the plan counts them as nothing, so what it comes to is a lower bound
 // and no chance can be told of it.
 
-import { fieldPath, type Plan } from '../plan'
+import { fieldPath, itemName, type Plan } from '../plan'
 import { counted } from '../units'
 
 export interface MissingThing {
@@ -19,7 +19,7 @@ export function missingOf({ gear }: Pick<Plan, 'gear'>): Missing {
   const without = (field: 'litres' | 'massKg') =>
     gear.flatMap(({ id, name, unknownUpTo }): MissingThing[] =>
       unknownUpTo && unknownUpTo[field] !== null
-        ? [{ name: name || 'Unnamed item', path: fieldPath('gear', id, field) }]
+        ? [{ name: itemName({ name }), path: fieldPath('gear', id, field) }]
         : [],
     )
   return { litres: without('litres'), mass: without('massKg') }

@@ -2,6 +2,3 @@
 
 /** With its first letter a capital. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
-
-/** What a thing is called on its own. */
-export const nameOf = ({ name }: { name: string }): string => name.trim() || 'A thing without a name'

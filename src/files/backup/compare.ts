@@ -1,7 +1,7 @@
 // What a backup holds against what is here, before anything changes: which trips and things are new, the same or
 // different, which of two is the newer, and in words what differs.
 
-import { cleanWords, type Draft, fieldWord } from '../../plan'
+import { cleanWords, type Draft, fieldWord, tripName } from '../../plan'
 import type { Base, Packing, Thing } from '../../plan/shelf'
 import { counted } from '../../units'
 import { canonical } from './canonical'
@@ -107,7 +107,7 @@ const LISTS = [
 ] as const
 
 const TRIPS: Sort<BackupTrip> = {
-  nameOf: ({ draft }) => draft.name || 'Trip without a name',
+  nameOf: ({ draft }) => tripName(draft),
   isSame: sameTrip,
   timeOf: ({ changedAt }) => changedAt,
   holds: ({ draft }) => LISTS.map(([what, of]) => counted(of(draft).length, what)),

@@ -1,5 +1,6 @@
 // The head of the page: which trip is open, whether it is kept, the way back, and the door to everything else.
 
+import { tripName } from '../../plan'
 import { openTrip, saveState } from '../../store'
 import { UndoRedo } from './UndoRedo'
 
@@ -16,7 +17,7 @@ export function Header({ onMore }: { onMore: () => void }) {
     <header class="head">
       <div class="head-title">
         <h1>
-          <bdi>{trip?.draft.name || 'Trip without a name'}</bdi>
+          <bdi>{tripName(trip?.draft ?? {})}</bdi>
         </h1>
         <p class="head-state">
           {trip?.demo ? <span>Invented demo. </span> : null}

@@ -1,6 +1,5 @@
 // How rigid things go into a pack, in words: for the verdicts, and thing by thing.
 
-export { nameOf } from '../text'
 export { type Fitting, fittingOf } from './judge'
 export { type FitVerdict, fittingVerdicts, tooLargeWords } from './verdicts'
 export { fitWords, pairWords } from './words'

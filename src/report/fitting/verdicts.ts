@@ -3,10 +3,11 @@
 
 import { fitRoom } from '../../equations'
 import type { Pack, Plan } from '../../plan'
+import { itemName } from '../../plan'
 import type { Need, TooLarge } from '../../reckon'
 import { given } from '../given'
 import type { Shown } from '../shown'
-import { capital, nameOf } from '../text'
+import { capital } from '../text'
 import { type Fitted, fittingOf, type Way } from './judge'
 import { fitWords, pairWords } from './words'
 
@@ -46,7 +47,7 @@ export function tooLargeWords(code: TooLarge, judged: Judged): Words {
     code === 'too-long'
       ? `${cm(longCm)} in a main body that is ${cm(pack.innerHeightCm ?? 0)} high.`
       : widthWords(worst, pack, shown)
-  return { lead, rest: ` ${nameOf(worst.item)}, ${size}${ASIDE[worst.way]}${also}` }
+  return { lead, rest: ` ${itemName(worst.item)}, ${size}${ASIDE[worst.way]}${also}` }
 }
 
 const ASIDE: Record<Way, string> = {
@@ -93,8 +94,8 @@ export function fittingVerdicts(plan: Plan, pack: Pack, shown: Shown): FitVerdic
   const { way, because } = fitWords(first, shown)
   const lead = `${capital(way)}:`
   const also = others.length
-    ? ` Not upright either: ${others.map(({ item }) => nameOf(item)).join(', ')}.`
+    ? ` Not upright either: ${others.map(({ item }) => itemName(item)).join(', ')}.`
     : ''
   const weight = uneasy.every(one => one.way === 'lying') ? 'says' : 'warns'
-  return [{ code: 'fitting', weight, lead, rest: ` ${nameOf(first.item)}, ${because}${also}` }, ...said]
+  return [{ code: 'fitting', weight, lead, rest: ` ${itemName(first.item)}, ${because}${also}` }, ...said]
 }

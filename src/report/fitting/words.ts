@@ -2,10 +2,10 @@
 // The rules are those of equations/fit.ts; the clearance of 1 cm is our judgement.
 
 import { type FitRoom, fitRoom, usualClearanceCm } from '../../equations'
+import { itemName } from '../../plan'
 import type { TooLarge } from '../../reckon'
 import { given } from '../given'
 import type { Shown } from '../shown'
-import { nameOf } from '../text'
 import type { Fitted } from './judge'
 import type { Pair } from './pairs'
 
@@ -104,7 +104,7 @@ function standsIn({ piece }: Fitted, { longCm, heightCm, endCm, endRoomCm }: Fit
 }
 
 export function pairWords({ items: [one, other], how, snug }: Pair, { cm }: Shown): string {
-  const two = one === other ? `Two of ${nameOf(one)}` : `${nameOf(one)} and ${nameOf(other)}`
+  const two = one === other ? `Two of ${itemName(one)}` : `${itemName(one)} and ${itemName(other)}`
   const close = snug ? `, with less than ${cm(usualClearanceCm)} to spare` : ''
   switch (how) {
     case 'side-by-side':

@@ -2,11 +2,11 @@
 // standing is that of data/sources.json.
 
 import type { Plan } from '../../plan'
+import { itemName } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import { type Caution, listText } from '../caution'
 import { placeText } from '../places'
 import type { Shown } from '../shown'
-import { nameOf } from '../text'
 import { ASSUMED, type Centre, type Moved, type Placing } from './layout'
 
 export interface PlacingWords {
@@ -22,7 +22,7 @@ export interface PlacingWords {
 export const newtonMetres = (value: number): string => `${value.toFixed(0)}\u00a0N·m`
 const degrees = (value: number): string => `${value.toFixed(0)}°`
 
-export const movedName = ({ item }: Moved): string => (item === null ? 'Water' : nameOf(item))
+export const movedName = ({ item }: Moved): string => (item === null ? 'Water' : itemName(item))
 
 /** Whole centimetres: the places are assumed, so more would pretend. */
 export const wholeCm = (metres: number, { cm }: Shown): string => cm(Math.round(100 * metres))

@@ -1,6 +1,6 @@
 // What to measure next: the things whose measuring would narrow the likely litres most, and what they would become.
 
-import { fieldPath, type Plan } from '../../plan'
+import { fieldPath, itemName, type Plan } from '../../plan'
 import { doubtsOf, type Reckoning, sigmaVIfFilled, sigmaVIfPacked, worthMeasuring } from '../../reckon'
 import type { Shown } from '../shown'
 import { likelyText, narrowing } from './likely'
@@ -70,7 +70,7 @@ export function measureNext(plan: Plan, reckoning: Reckoning, shown: Shown): Mea
   function toMeasure({ id, share, sigmaVIfFilled: sigmaV }: (typeof worth)[number]): ToMeasure {
     return {
       id,
-      name: names.get(id) || 'Unnamed item',
+      name: itemName({ name: names.get(id) }),
       share: `${shareWords(share)} of the doubt`,
       gain: `takes ${shown.litres(narrowing(need, sigmaV))} off the range`,
       path: fieldPath('gear', id, 'measure'),

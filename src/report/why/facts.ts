@@ -7,7 +7,7 @@ import { momentAt, momentIndex, placeText } from '../places'
 import { whyCarry } from './carry'
 import { commonShare, shareLimit } from './share-limit'
 import { sumOf, told } from './sum'
-import { litresPath, massPath, nameOf, thingParts } from './things'
+import { countedName, litresPath, massPath, thingParts } from './things'
 import type { Explanation, WhyContext } from './types'
 
 /** Base weight and what is worn, by their things. */
@@ -112,7 +112,7 @@ function whyMeasures({ plan, reckoning, shown }: WhyContext): Explanation[] {
         title,
         says: 'The largest measure among the rigid things in the main body.',
         inputs: item
-          ? [{ label: nameOf(item), value: shown.cm(cm), path: fieldPath('gear', item.id, field) }]
+          ? [{ label: countedName(item), value: shown.cm(cm), path: fieldPath('gear', item.id, field) }]
           : [],
         result: { value: cm, text: shown.cm(cm) },
       }),

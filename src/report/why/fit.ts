@@ -2,8 +2,8 @@
 // Source keys: elementary-geometry, ramanujan-1914, our-judgement.
 
 import { fitRoom, usualClearanceCm } from '../../equations'
-import { fieldPath, type Pack } from '../../plan'
-import { fittingOf, fitWords, nameOf } from '../fitting'
+import { fieldPath, itemName, type Pack } from '../../plan'
+import { fittingOf, fitWords } from '../fitting'
 import { given } from '../given'
 import { told } from './sum'
 import type { Explanation, WhyContext, WhyInput, WhyOther } from './types'
@@ -49,7 +49,7 @@ export function whyFit(
   const isRound = piece.shape === 'cylinder'
   return [
     told({
-      title: `${nameOf(item)} in ${pack.name}`,
+      title: `${itemName(item)} in ${pack.name}`,
       equation: 'Plane geometry of the section',
       says: `${RULES[piece.shape]} Aslant while a slab as thick as it finds room corner to corner. Rounding the pack out while its girth is within the section’s perimeter.`,
       inputs: [

@@ -8,7 +8,7 @@ import { momentIndex, placeText } from '../places'
 import { likelyRange, likelyText } from '../trust'
 import { settingInput } from './origins'
 import { sumOf } from './sum'
-import { litresParts, litresPath, loadParts, nameOf } from './things'
+import { countedName, litresParts, litresPath, loadParts } from './things'
 import type { Explanation, WhyContext, WhyInput } from './types'
 import { numberText } from './words'
 
@@ -155,7 +155,7 @@ function doubtInputs({ plan, reckoning, shown }: WhyContext): WhyInput[] {
     const value = `${shown.percent(doubt.share)} of the doubt`
     if (doubt.of !== 'item') return { label: PACKING_DOUBTS[doubt.of], value }
     const item = plan.gear.find(each => each.id === doubt.id)!
-    return { label: `Litres of ${nameOf(item)}`, value, path: litresPath(item) }
+    return { label: `Litres of ${countedName(item)}`, value, path: litresPath(item) }
   })
 }
 

@@ -5,7 +5,7 @@ import { type ReachBasis, reachBasisOf } from '../../reckon'
 import { daysText, type ReachInWords, reachInWords } from '../choosing'
 import { type SetupContext, setupPath } from './setup-words'
 import { sumOf, told } from './sum'
-import { massPath, nameOf } from './things'
+import { countedName, massPath } from './things'
 import type { Explanation } from './types'
 
 export function whyReach(context: SetupContext, setupIndex: number): Explanation[] {
@@ -52,7 +52,7 @@ function aDay({ plan, shown }: SetupContext, { dayKg, dayLitres }: ReachBasis): 
     says: 'A full ration, and the fuel that is bought with it, add this much to the load and to the things in the main body.',
     inputs: [
       ...daily.map(item => ({
-        label: nameOf(item),
+        label: countedName(item),
         value: shown.gear(item.massKg * item.count),
         path: massPath(item),
       })),

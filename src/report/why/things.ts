@@ -1,7 +1,7 @@
 // The things of the gear as parts of a figure, each leading to the field it comes from: the largest by name, the
 // rest together, so that a long list stays a short answer and still adds up.
 
-import { fieldPath, type Plan } from '../../plan'
+import { fieldPath, itemName, type Plan } from '../../plan'
 import { type ItemMakeup, type Moment, makeupAt, type Shares } from '../../reckon'
 import { SHARES } from '../places'
 import type { Shown } from '../shown'
@@ -19,8 +19,8 @@ export const massPath = ({ id, fuel }: Item) =>
 export const litresPath = ({ id, litresRange }: Item) =>
   litresRange ? fieldPath('gear', id, 'litresRange', 'typical') : fieldPath('gear', id, 'litres')
 
-export const nameOf = ({ name, count }: Item) =>
-  `${count === 1 ? '' : `${count} × `}${name || 'a thing without a name'}`
+export const countedName = ({ name, count }: Item) =>
+  `${count === 1 ? '' : `${count} × `}${itemName({ name })}`
 
 /** Parts of one figure by item, the largest first; all beyond the twelfth in one. */
 export function thingParts(
@@ -31,7 +31,7 @@ export function thingParts(
   const named = sorted.length > MOST_NAMED + 1 ? sorted.slice(0, MOST_NAMED) : sorted
   const rest = sorted.slice(named.length)
   const parts = named.map(({ item, value, label }) => ({
-    label: label ?? nameOf(item),
+    label: label ?? countedName(item),
     value,
     text: show(value),
     path: path(item),

@@ -4,6 +4,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { Choice, SelectOne, useSystem } from '../../parts/fields'
 import { LooseField } from '../../parts/loose'
 import type { BodyFrom, Plan } from '../../plan'
+import { tripName } from '../../plan'
 import { shownIn } from '../../report'
 import { effectText, listOnShelf, oddText, packedSeen, reckonedList } from '../../report/trust'
 import { actions, library, openTrip, shelf } from '../../store'
@@ -117,7 +118,7 @@ export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly st
 }
 
 const gearName = (when: FormText['when']) =>
-  `${openTrip.value?.draft.name || 'Trip without a name'}${when === 'bare' ? ', without food and water' : ''}`
+  `${tripName(openTrip.value?.draft ?? {})}${when === 'bare' ? ', without food and water' : ''}`
 
 function Typed({
   read,

@@ -3,7 +3,7 @@
 import { useState } from 'preact/hooks'
 import { momentText } from '../../parts/pieces'
 import { useOwnPackings } from '../../parts/trust'
-import { emptyDraft } from '../../plan'
+import { emptyDraft, tripName } from '../../plan'
 import { reckonWith } from '../../report/trust'
 import { actions, library, openTrip, removedTrips, trips } from '../../store'
 import { counted } from '../../units'
@@ -21,7 +21,7 @@ export function Trips({ onClose }: { onClose: () => void }) {
         {ids.map((id, index) => {
           const trip = trips.value.get(id)
           if (!trip) return null
-          const name = trip.draft.name || 'Trip without a name'
+          const name = tripName(trip.draft)
           return (
             <li key={id} class="row">
               <button
@@ -118,7 +118,7 @@ function RemovedTrips() {
       <p class="hint">The last ten are kept; older ones are let go.</p>
       <ul class="rows">
         {removed.map(({ trip, at }) => {
-          const name = trip.draft.name || 'Trip without a name'
+          const name = tripName(trip.draft)
           return (
             <li key={trip.id} class="row">
               <div class="summary">

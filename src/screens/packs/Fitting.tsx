@@ -1,9 +1,9 @@
 // How each rigid thing goes into a pack: the way, the number that decides it, what would change it, and why.
 
 import { focusField, toField, Why } from '../../parts/why'
-import { fieldPath, type Plan } from '../../plan'
+import { fieldPath, itemName, type Plan } from '../../plan'
 import type { Shown, Verdict } from '../../report'
-import { type Fitting as Found, fittingOf, fitWords, nameOf, pairWords } from '../../report/fitting'
+import { type Fitting as Found, fittingOf, fitWords, pairWords } from '../../report/fitting'
 import { reckoned } from '../../store'
 
 interface FittingProps {
@@ -73,13 +73,13 @@ function Things({ packIndex, shown, fitting }: Omit<FittingProps, 'plan'> & { fi
           <li key={fitted.item.id} data-figures="why">
             <p>
               <strong>
-                <bdi>{nameOf(fitted.item)}</bdi>: {way}.
+                <bdi>{itemName(fitted.item)}</bdi>: {way}.
               </strong>{' '}
               {because} {change}
             </p>
             <Why
               about={{ kind: 'fit', pack: packIndex, item: fitted.item.id }}
-              figure={nameOf(fitted.item)}
+              figure={itemName(fitted.item)}
             />
           </li>
         )
@@ -88,7 +88,7 @@ function Things({ packIndex, shown, fitting }: Omit<FittingProps, 'plan'> & { fi
         <li key={item.id}>
           <p>
             <strong>
-              <bdi>{nameOf(item)}</bdi>: not judged.
+              <bdi>{itemName(item)}</bdi>: not judged.
             </strong>{' '}
             Its {listed(missing)} {missing.length > 1 ? 'are' : 'is'} not known.
           </p>

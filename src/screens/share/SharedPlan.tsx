@@ -5,7 +5,7 @@ import './share.css'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { type ReadLink, readLink } from '../../files/share'
 import { useSystem } from '../../parts/fields'
-import { completePlan, fromPlanDocument, type PlanDocument } from '../../plan'
+import { completePlan, fromPlanDocument, type PlanDocument, tripName } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, newId } from '../../store'
 
@@ -61,8 +61,8 @@ export function PlanOffer({ document, onDone }: { document: PlanDocument; onDone
   return (
     <>
       <p class="lead">
-        <bdi>{name?.trim() || 'Trip without a name'}</bdi>: {counted(trip.stops.length, 'stop')},{' '}
-        {counted(gear.length, 'item')}, {counted(packs.length, 'pack')}.
+        <bdi>{tripName({ name })}</bdi>: {counted(trip.stops.length, 'stop')}, {counted(gear.length, 'item')},{' '}
+        {counted(packs.length, 'pack')}.
       </p>
       <p>
         It is reckoned for somebody of {kg(massKg)} who wants to carry at most {percent(loadShareLimit)} of

@@ -1,6 +1,7 @@
 // One page of paper: the answer, the pictures, the days, the packs, what to pack where, and what to beware of.
 
 import type { LeftOut } from '../../plan'
+import { tripName } from '../../plan'
 import {
   type Missing,
   missingOf,
@@ -39,7 +40,7 @@ export function Sheet({ leftOut, printed, ...parts }: SheetProps) {
       <header class="sheet-head">
         <div>
           <h2>
-            <bdi>{plan.name || 'Trip without a name'}</bdi>
+            <bdi>{tripName(plan)}</bdi>
           </h2>
           <p>
             <Route {...parts} />

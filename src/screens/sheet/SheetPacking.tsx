@@ -1,6 +1,7 @@
 // The packing list by place, with boxes to tick; a place's table repeats its head wherever it is continued.
 
 import type { Item } from '../../plan'
+import { itemName } from '../../plan'
 import { type Shown, sharesByName } from '../../report'
 import { type PackedPlace, packedByPlace } from './packing'
 import type { SheetParts } from './parts'
@@ -67,7 +68,7 @@ function Place({ place: { title, rows }, shown }: { place: PackedPlace; shown: S
             <th scope="row" class="name">
               <span class="box" aria-hidden="true" />
               {within ? <span class="unseen">inside it: </span> : null}
-              <bdi>{item.name || 'Item without a name'}</bdi>
+              <bdi>{itemName(item)}</bdi>
               {item.count > 1 ? ` × ${item.count}` : ''}
             </th>
             <td class="number">{massText(item, shown)}</td>

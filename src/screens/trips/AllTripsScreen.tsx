@@ -3,6 +3,7 @@
 import { useMemo } from 'preact/hooks'
 import { useSystem } from '../../parts/fields'
 import { AskedCard } from '../../parts/loose'
+import { tripName } from '../../plan'
 import { FIT_LINE, shownIn } from '../../report'
 import { type AllTrips, allTripsOf } from '../../report/choosing'
 import { tripList } from '../../store'
@@ -10,7 +11,7 @@ import { Covered } from './Covered'
 import { TripTable } from './TripTable'
 import './trips.css'
 import { toTop } from '../../parts/frame'
-import { chosen, isCompared, tripName, tripsToCompare } from './which'
+import { chosen, isCompared, tripsToCompare } from './which'
 
 export function AllTripsScreen() {
   const shown = shownIn(useSystem())
@@ -36,7 +37,7 @@ export function AllTripsScreen() {
               }}
             />
             <span>
-              <bdi>{tripName(trip)}</bdi>
+              <bdi>{tripName(trip.draft)}</bdi>
               {trip.demo ? ' (invented demo)' : ''}
             </span>
           </label>

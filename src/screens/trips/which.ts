@@ -1,6 +1,7 @@
 // Which trips are compared: all, but the invented demo only as long as there is nothing else.
 
 import { signal } from '@preact/signals'
+import { tripName } from '../../plan'
 import type { TripAsked } from '../../report/choosing'
 import type { TripDocument } from '../../store'
 
@@ -11,11 +12,9 @@ export function isCompared(trip: TripDocument, all: readonly TripDocument[]): bo
   return chosen.value.get(trip.id) ?? (!trip.demo || all.every(other => other.demo))
 }
 
-export const tripName = (trip: TripDocument) => trip.draft.name || 'Trip without a name'
-
 /** The trips in the reader's order, as the report asks for them. */
 export function tripsToCompare(all: readonly TripDocument[]): TripAsked[] {
   return all
     .filter(trip => isCompared(trip, all))
-    .map(trip => ({ name: tripName(trip), draft: trip.draft, typed: trip.typed }))
+    .map(trip => ({ name: tripName(trip.draft), draft: trip.draft, typed: trip.typed }))
 }

@@ -1,0 +1,8 @@
+// What things are called, and what those are called that have no name yet.
+
+interface Named {
+  name?: string | undefined
+}
+
+export const tripName = ({ name }: Named): string => name?.trim() || 'Trip without a name'
+export const itemName = ({ name }: Named): string => name?.trim() || 'Unnamed item'
