@@ -95,7 +95,8 @@ export async function killRounds({ url, rounds, profile, executablePath = chromi
     })
     await page.goto(url)
     if (round === 0) await page.getByRole('button', { name: 'Look at a demo trip' }).click()
-    await page.locator('.head-state').waitFor()
+    // A database that is slow to answer is stood in for by the second copy until it does.
+    await page.locator('.head-state').getByText('Saved', { exact: true }).waitFor()
     const name = await page.locator('.head-title h1').textContent()
     const stored = Number(/^edit (\d+)$/.exec(name)?.[1] ?? Number.NaN)
     if (round > 0 && !(stored >= last))
