@@ -105,7 +105,8 @@ async function entriesOfFiles(vault: Vault): Promise<Entries> {
   const entries: Entries = {}
   for (const name of await vault.names()) {
     const [, key, hash] = /^(.+)\.([0-9a-f]{64})\.json$/.exec(name) ?? []
-    if (!key || !hash) continue
+    // Where no file of the app's own lies under that name, it is nobody's.
+    if (!key || !hash || /%(?![0-9A-F]{2})/.test(key)) continue
     const at = decodeURIComponent(key)
     const text = await readCopy(vault, at, { hash, revision: 0, changedAt: 0 })
     const { revision = 0, changedAt = 0 } = (text === null ? null : parsed(text)) ?? {}
