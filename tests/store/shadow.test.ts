@@ -231,68 +231,12 @@ describe('the copy', () => {
     expect((await copiedTab(device)).state.copy.value).toEqual({ kind: 'newer' })
   })
 
-  const spoiled: [string, (files: Map<string, string>) => void][] = [
-    ['emptied', files => files.clear()],
-    ['left with its manifest only', files => keepOnly(files, name => name === MANIFEST)],
-    ['left with its files only', files => void files.delete(MANIFEST)],
-    ['left with another manifest', files => void files.set(MANIFEST, '{}')],
-    ['cut short', files => cut(files, () => true)],
-    ['left with one trip', files => keepOnly(files, name => name.startsWith('trip'), 1)],
-  ]
-  const cut = (files: Map<string, string>, isCut: (name: string) => boolean) => {
-    for (const [name, text] of files) if (isCut(name)) files.set(name, text.slice(0, 40))
-  }
-  const keepOnly = (
-    files: Map<string, string>,
-    isKept: (name: string) => boolean,
-    most = Number.POSITIVE_INFINITY,
-  ) => {
-    let kept = 0
-    for (const name of files.keys()) if (!isKept(name) || ++kept > most) files.delete(name)
-  }
-
-  test.each(spoiled)(
-    'that is %s behind the back of the app is whole after the next save',
-    async (_, spoil) => {
-      const { device, tab } = await twoTrips()
-      tab.actions.createTrip({ ...emptyDraft(), name: 'Moor' })
-      await tab.keep()
-      spoil(device.files)
-      rename(tab, 'Moor, edited')
-      await tab.keep()
-      expect(tab.state.copy.value).toMatchObject({ kind: 'kept', trips: 3 })
-      lose(device)
-      expect(names(await copiedTab(device)).sort()).toEqual(['Lake', 'Moor, edited', 'Ridge'])
-    },
-  )
-
-  test('that was spoiled before the start is whole after it', async () => {
-    const { device } = await twoTrips()
-    cut(device.files, name => name.startsWith('trip'))
-    await copiedTab(device)
-    lose(device)
-    expect(names(await copiedTab(device)).sort()).toEqual(['Lake', 'Ridge'])
-  })
-
   test('with a file of no name that the app gives is made out again all the same', async () => {
     const { device } = await twoTrips()
     lose(device)
     device.files.delete(MANIFEST)
     device.files.set(`%zz.${'0'.repeat(64)}.json`, '{}')
     expect(names(await copiedTab(device)).sort()).toEqual(['Lake', 'Ridge'])
-  })
-
-  test('is not given a removed trip again by a tab that has not heard of its removal', async () => {
-    const { device, tab, ridge } = await twoTrips()
-    const deaf = await copiedTab(device)
-    device.channels.clear()
-    tab.actions.removeTrip(ridge)
-    await tab.keep()
-    deaf.actions.openTripById(deaf.state.tripList.value[0]!.id)
-    rename(deaf, 'Lake, edited')
-    await deaf.keep()
-    expect(files(device).filter(name => name.includes(ridge))).toEqual([])
-    expect(names(await copiedTab(device))).toEqual(['Lake, edited'])
   })
 
   test('that cannot be written is told where the reader can look, and tried again', async () => {
