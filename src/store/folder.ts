@@ -34,12 +34,40 @@ const patient = ({ names, read, write, remove }: Folder, { answerMs, writeMs }: 
   remove: name => within(remove(name), answerMs),
 })
 
-async function placeOf(folder: string): Promise<Folder | null> {
+/** Whether files of the origin's private file system can be written from a page. */
+function isWritable(): boolean {
   const { FileSystemFileHandle: file } = globalThis as Partial<typeof globalThis>
-  const isWritable = file !== undefined && 'createWritable' in file.prototype
-  if (isWritable && 'getDirectory' in navigator.storage) return inFiles(folder)
-  // Asked for only here: where it is forbidden, its very mention throws.
-  return 'caches' in globalThis && globalThis.caches ? inCache(folder) : null
+  return file !== undefined && 'createWritable' in file.prototype && 'getDirectory' in navigator.storage
+}
+
+// Asked for only where it is needed: where the Cache API is forbidden, its very mention throws.
+const hasCaches = () => 'caches' in globalThis && Boolean(globalThis.caches)
+
+/** Removes a folder from the place that is not in use: an earlier version of the browser may have kept one there. */
+export async function removeOther(folder: string): Promise<void> {
+  if (!isWritable()) {
+    const root = await globalThis.navigator?.storage?.getDirectory?.().catch(() => null)
+    await root?.removeEntry(folder, { recursive: true }).catch(nullIfMissing)
+  } else await removeCache(folder)
+}
+
+/** Removes a cache, if there is one. */
+export async function removeCache(name: string): Promise<void> {
+  if (cachesAllowed()) await caches.delete(name)
+}
+
+function cachesAllowed(): boolean {
+  try {
+    return hasCaches()
+  } catch {
+    // What is forbidden holds nothing.
+    return false
+  }
+}
+
+async function placeOf(folder: string): Promise<Folder | null> {
+  if (isWritable()) return inFiles(folder)
+  return hasCaches() ? inCache(folder) : null
 }
 
 /**

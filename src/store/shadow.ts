@@ -3,6 +3,7 @@
 
 import { promisifyRequest } from 'idb-keyval'
 import type { TripDocument } from './documents'
+import { isErasedElsewhere } from './erased'
 import { findLosses } from './shadow-check'
 import { isCopied, recordOf, type ShadowEnvironment } from './shadow-environment'
 import { lend } from './shadow-lend'
@@ -11,10 +12,10 @@ import {
   canonicalInTurns,
   type Entries,
   fileOf,
-  MANIFEST,
   readCopy,
   readManifest,
   sha256,
+  sweep,
   writeManifest,
 } from './shadow-manifest'
 import { GONE_TEXT, restore } from './shadow-restore'
@@ -64,6 +65,7 @@ export function createShadow(env: ShadowEnvironment) {
   }
 
   async function copy() {
+    if (await isErasedElsewhere(use, books)) return
     const manifest = await readManifest(vault)
     if (manifest.kind === 'newer') {
       state.copy.value = { kind: 'newer' }
@@ -84,7 +86,7 @@ export function createShadow(env: ShadowEnvironment) {
     for (const [key, by] of replaced) if (books.unread.has(key) && entries[by]) delete entries[key]
     if (canonical(entries) !== before || manifest.kind === 'none') {
       await writeManifest(vault, entries, now())
-      await sweep(entries)
+      await sweep(vault, entries)
     }
     for (const [key, known] of saved) copied.set(key, known.value)
     if (gone.length > 0) await letGo(gone)
@@ -128,11 +130,6 @@ export function createShadow(env: ShadowEnvironment) {
     const { changedAt = 0 } = known.value as Partial<TripDocument>
     entries[key] = { hash, revision: known.revision, changedAt }
     sound.add(key)
-  }
-
-  async function sweep(entries: Entries) {
-    const wanted = new Set([MANIFEST, ...Object.entries(entries).map(([key, { hash }]) => fileOf(key, hash))])
-    for (const name of await vault.names()) if (!wanted.has(name)) await vault.remove(name)
   }
 
   /** The copy holds these removed trips no longer, so the database need not remember them. */

@@ -1,12 +1,12 @@
 // The trips kept on this device, in the reader's order, and those that were deleted last.
 
 import { useState } from 'preact/hooks'
-import { momentText } from '../../parts/pieces'
 import { useOwnPackings } from '../../parts/trust'
 import { emptyDraft } from '../../plan'
 import { reckonWith } from '../../report/trust'
-import { actions, library, openTrip, removedTrips, trips } from '../../store'
+import { actions, library, openTrip, trips } from '../../store'
 import { loadDemo } from '../welcome'
+import { RemovedTrips } from './RemovedTrips'
 
 export function Trips({ onClose }: { onClose: () => void }) {
   const open = openTrip.value?.id
@@ -104,45 +104,5 @@ export function Trips({ onClose }: { onClose: () => void }) {
       {own.packings.length > 0 ? <p class="hint">A new trip reckons with your own packing.</p> : null}
       <RemovedTrips />
     </section>
-  )
-}
-
-/** Kept for a while: the last ten, also after a reload. */
-function RemovedTrips() {
-  const removed = removedTrips.value
-  if (removed.length === 0) return null
-  return (
-    <details class="removed-trips">
-      <summary>
-        {removed.length === 1 ? '1 deleted trip' : `${removed.length} deleted trips`} can be brought back
-      </summary>
-      <p class="hint">The last ten are kept; older ones are let go.</p>
-      <ul class="rows">
-        {removed.map(({ trip, at }) => {
-          const name = trip.draft.name || 'Trip without a name'
-          return (
-            <li key={trip.id} class="row">
-              <div class="summary">
-                <bdi class="name">{name}</bdi>
-                <span class="facts-line">
-                  {trip.draft.gear.length === 1 ? '1 item' : `${trip.draft.gear.length} items`}, deleted{' '}
-                  {momentText(at)}
-                </span>
-              </div>
-              <div class="actions">
-                <button
-                  type="button"
-                  class="quiet"
-                  aria-label={`Bring back trip ${name}`}
-                  onClick={() => actions.restoreTrip(trip.id)}
-                >
-                  Bring back
-                </button>
-              </div>
-            </li>
-          )
-        })}
-      </ul>
-    </details>
   )
 }
