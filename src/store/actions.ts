@@ -5,6 +5,7 @@ import type { ProfilePoint } from '../files'
 import { copyName, type Draft, describeField, fieldWord, setField, stillTyped, type Typed } from '../plan'
 import { type Shelf, setThingFact, thingPath } from '../plan/shelf'
 import type { ScreenPlace, StepPart, System, Theme, TripDocument } from './documents'
+import { erasedNote } from './erased'
 import {
   broughtBack,
   lastDone,
@@ -151,6 +152,13 @@ export function createActions(state: State, { now, newId }: Clock) {
       const part = { on: 'list', id, here: true, at: world.order.length, open: false, before: null } as const
       const next = broughtBack(world, part)
       if (next) commit(next, { label: `Bring back trip${nameIn(next.trips.get(id)!.draft)}`, list: part })
+    },
+
+    /** Erases a removed trip for good, with the steps that mention it; see `store/later` for what lies elsewhere. */
+    eraseTrip(id: string) {
+      if (!state.removed.peek().has(id)) return
+      typing = null
+      state.erase([[id, erasedNote(now())]])
     },
 
     /** Moves a trip to another index of the list that is shown. */

@@ -4,6 +4,7 @@
 import { batch, computed } from '@preact/signals'
 import { emptyShelf, type MergedShelf, mergeShelves, type Shelf } from '../plan/shelf'
 import { emptyLibrary, type Library, type Step, type TripDocument } from './documents'
+import { type Erased, erasedKey } from './erased'
 import { inOrder } from './journal'
 import { merged, placeAfter } from './library'
 import { type Loaded, WHAT } from './load'
@@ -37,6 +38,8 @@ export function createBooks(state: State, newId: () => string) {
   const copies = new Map<string, Map<string, Known>>()
   /** What the second copy has lent while the database does not answer: in words, and how it is taken back. */
   const hooks = { lent: '', joining: (_found: Loaded) => {}, listDamaged: false }
+  /** The last erasure of everything that this tab knows of. */
+  const all: { erased: Erased | null } = { erased: null }
 
   const records = computed(() => {
     const all = new Map<string, object>([
@@ -46,6 +49,7 @@ export function createBooks(state: State, newId: () => string) {
     for (const [id, trip] of state.trips.value) all.set(tripKey(id), trip)
     for (const [id, removed] of state.removed.value) all.set(removedKey(id), removed)
     for (const step of state.journal.value) all.set(stepKey(step.id), step)
+    for (const [id, note] of state.erased.value) all.set(erasedKey(id), note)
     return all
   })
 
@@ -83,11 +87,21 @@ export function createBooks(state: State, newId: () => string) {
     known.set(LIBRARY_KEY, { value: emptyLibrary(), revision: 0 })
     known.set(SHELF_KEY, { value: emptyShelf(), revision: 0 })
     unread.clear()
+    all.erased = null
     state.damaged.value = []
   }
 
   const noteTrip = (trip: TripDocument) =>
     known.set(tripKey(trip.id), { value: trip, revision: trip.revision })
+
+  /** Takes in that trips are erased for good: nothing of them is written any more. */
+  function takeErased(notes: [string, Erased][]) {
+    for (const [id, note] of notes) {
+      known.set(erasedKey(id), { value: note, revision: 0 })
+      known.delete(tripKey(id))
+    }
+    state.erase(notes)
+  }
 
   /** Takes a trip in that is in the database just so. */
   function take(trip: TripDocument, at?: number) {
@@ -105,6 +119,7 @@ export function createBooks(state: State, newId: () => string) {
     for (const key of found.done) noteSpent(key)
     for (const trip of found.trips.values()) noteTrip(trip)
     for (const [id, removed] of found.removed) known.set(removedKey(id), { value: removed, revision: 0 })
+    for (const [id, note] of found.erased) known.set(erasedKey(id), { value: note, revision: 0 })
     for (const step of found.steps) known.set(stepKey(step.id), { value: step, revision: 0 })
     const unsaved = found.unsaved.map(trip => [trip.id, trip] as const)
     state.trips.value = new Map([...found.trips, ...unsaved, ...state.trips.peek()])
@@ -117,6 +132,8 @@ export function createBooks(state: State, newId: () => string) {
     hooks.listDamaged = listDamaged
     state.tidy(merged(base, state.library.peek(), stored))
     takeShelves(found)
+    all.erased = found.allErased
+    state.erase(found.erased)
     for (const problem of found.problems) state.tell(problem)
   }
 
@@ -178,6 +195,9 @@ export function createBooks(state: State, newId: () => string) {
         if (isNew) state.tell(clashText(of.draft, { clashes, name: trip.draft.name }))
       }
       for (const { from, trip } of outcome.moved) move(from, trip)
+      takeErased(outcome.erased)
+      if (outcome.erased.length > 0)
+        state.tell('A trip was erased for good in another tab: what was changed in it here is gone too.')
       if (outcome.library) takeLibrary(outcome.library, outcome.saved)
       if (outcome.shelf) takeWrittenShelf(outcome.shelf, outcome.saved)
       const aside = outcome.aside.map(({ from, to }) => ({ key: to, what: WHAT[from] ?? from }))
@@ -251,11 +271,13 @@ export function createBooks(state: State, newId: () => string) {
     unread,
     gone,
     hooks,
+    all,
     changes,
     isChanged,
     shelfStuck,
     noteSpent,
     take,
+    takeErased,
     takeAll,
     takeOutcome,
     joinShelf,

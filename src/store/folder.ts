@@ -34,24 +34,58 @@ const patient = ({ names, read, write, remove }: Folder, { answerMs, writeMs }: 
   remove: name => within(remove(name), answerMs),
 })
 
-async function placeOf(folder: string): Promise<Folder | null> {
-  const { FileSystemFileHandle: file, caches } = globalThis as Partial<typeof globalThis>
-  const isWritable = file !== undefined && 'createWritable' in file.prototype
-  if (isWritable && 'getDirectory' in navigator.storage) return inFiles(folder)
-  return caches ? inCache(folder) : null
+/** Whether files of the origin's private file system can be written from a page. */
+function isWritable(): boolean {
+  const { FileSystemFileHandle: file } = globalThis as Partial<typeof globalThis>
+  return file !== undefined && 'createWritable' in file.prototype && 'getDirectory' in navigator.storage
 }
 
-/** A file written with createWritable takes the place of the old one only when it is closed. */
+// Asked for only where it is needed: where the Cache API is forbidden, its very mention throws.
+const hasCaches = () => 'caches' in globalThis && Boolean(globalThis.caches)
+
+/** Removes a folder from the place that is not in use: an earlier version of the browser may have kept one there. */
+export async function removeOther(folder: string): Promise<void> {
+  if (!isWritable()) {
+    const root = await globalThis.navigator?.storage?.getDirectory?.().catch(() => null)
+    await root?.removeEntry(folder, { recursive: true }).catch(nullIfMissing)
+  } else await removeCache(folder)
+}
+
+/** Removes a cache, if there is one. */
+export async function removeCache(name: string): Promise<void> {
+  if (cachesAllowed()) await caches.delete(name)
+}
+
+function cachesAllowed(): boolean {
+  try {
+    return hasCaches()
+  } catch {
+    // What is forbidden holds nothing.
+    return false
+  }
+}
+
+async function placeOf(folder: string): Promise<Folder | null> {
+  if (isWritable()) return inFiles(folder)
+  return hasCaches() ? inCache(folder) : null
+}
+
+/**
+ * A file written with createWritable takes the place of the old one only when it is closed. The folder is asked for
+ * anew each time: when it was removed, one that is held takes in nothing any more.
+ */
 async function inFiles(of: string): Promise<Folder> {
-  const folder = await (await navigator.storage.getDirectory()).getDirectoryHandle(of, { create: true })
+  const open = async () => (await navigator.storage.getDirectory()).getDirectoryHandle(of, { create: true })
+  await open()
   return {
     async names() {
       const found: string[] = []
-      for await (const name of folder.keys()) found.push(name)
+      for await (const name of (await open()).keys()) found.push(name)
       return found
     },
-    read: name => folder.getFileHandle(name).then(handle => handle.getFile(), nullIfMissing),
+    read: async name => (await open()).getFileHandle(name).then(handle => handle.getFile(), nullIfMissing),
     async write(name, contents) {
+      const folder = await open()
       const handle = await folder.getFileHandle(name, { create: true })
       try {
         const stream = await handle.createWritable()
@@ -68,7 +102,7 @@ async function inFiles(of: string): Promise<Folder> {
       }
     },
     async remove(name) {
-      await folder.removeEntry(name).catch(nullIfMissing)
+      await (await open()).removeEntry(name).catch(nullIfMissing)
     },
   }
 }
@@ -78,16 +112,20 @@ function nullIfMissing(error: unknown): null {
   throw error
 }
 
+/** Opened anew each time: one that is held though it was removed takes in what nobody finds again. */
 async function inCache(of: string): Promise<Folder> {
-  const cache = await caches.open(of)
+  const open = () => caches.open(of)
+  await open()
   const url = (name: string) => `./${of}/${encodeURIComponent(name)}`
   return {
     names: async () =>
-      (await cache.keys()).map(({ url }) => decodeURIComponent(new URL(url).pathname.split('/').at(-1)!)),
-    read: async name => (await (await cache.match(url(name)))?.blob()) ?? null,
-    write: (name, contents) => cache.put(url(name), new Response(contents)),
+      (await (await open()).keys()).map(({ url }) =>
+        decodeURIComponent(new URL(url).pathname.split('/').at(-1)!),
+      ),
+    read: async name => (await (await (await open()).match(url(name)))?.blob()) ?? null,
+    write: async (name, contents) => (await open()).put(url(name), new Response(contents)),
     async remove(name) {
-      await cache.delete(url(name))
+      await (await open()).delete(url(name))
     },
   }
 }

@@ -10,7 +10,7 @@ import type { State } from './state'
 import { within } from './within'
 import { tripKey } from './write'
 
-const FILES_KEY = 'files'
+export const FILES_KEY = 'files'
 const FORMAT = 'pack-reckoner/files'
 const ANSWER_MS = 3000
 
@@ -53,11 +53,18 @@ const noted = signal(0)
 /** Texts that have been handed out, so that nothing is discarded unread. */
 const handedOut = new Set<string>()
 
+const notesIn = (stored: unknown) => {
+  const found = shape.safeParse(stored)
+  return found.success ? found.data.files : {}
+}
+
+/** The record of plan files without that of one trip. */
+export function withoutNote(stored: unknown, tripId: string): object {
+  const { [tripId]: _gone, ...files } = notesIn(stored)
+  return { format: FORMAT, version: 1, files }
+}
+
 export function createKeeping({ state, use, books }: { state: State; use: UseStore; books: Books }): Keeping {
-  const notesIn = (stored: unknown) => {
-    const found = shape.safeParse(stored)
-    return found.success ? found.data.files : {}
-  }
   return {
     async facts() {
       const { storage } = navigator as Partial<Navigator>

@@ -18,6 +18,7 @@ import {
   TRIP,
   type TripDocument,
 } from './documents'
+import { ALL_ERASED_KEY, type Erased, mentions, readErased } from './erased'
 import { stepsOfHistory } from './old-history'
 import type { Damaged } from './state'
 import { LIBRARY_KEY, SHELF_KEY, sameContents, secondVersion, tripKey } from './write'
@@ -45,6 +46,10 @@ export interface Loaded {
   damaged: Damaged[]
   /** Keys of trips removed on purpose, and their last revision. */
   gone: [string, number][]
+  /** Trips erased for good. */
+  erased: [string, Erased][]
+  /** The erasure of everything, if there was one. */
+  allErased: Erased | null
   problems: string[]
 }
 
@@ -63,6 +68,8 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
     unread: [],
     damaged: [],
     gone: [],
+    erased: [],
+    allErased: null,
     problems: [],
   }
   const byKey = new Map(entries.map(([key, value]) => [String(key), value]))
@@ -82,10 +89,13 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
     return null
   }
 
+  loaded.allErased = readErased(byKey.get(ALL_ERASED_KEY))
   loaded.library = read(LIBRARY, LIBRARY_KEY, WHAT[LIBRARY_KEY]!)
   loaded.shelf = read(SHELF, SHELF_KEY, WHAT[SHELF_KEY]!)
   for (const [key, value] of byKey) {
     const [area, id] = split(key)
+    const erased = area === 'erased' ? readErased(value) : null
+    if (erased) loaded.erased.push([id, erased])
     if (area === 'gone') loaded.gone.push([tripKey(id), Number(value) || 0])
     if (area === 'damaged') loaded.damaged.push({ key, what: WHAT[split(id)[0]] ?? 'A record' })
     if (area === 'trip') readTrip(key, id)
@@ -101,9 +111,13 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
     const parting = read(PARTING, key, 'What was typed last before the page went away')
     if (!parting) continue
     loaded.done.push(key)
-    for (const left of parting.trips) takeIn(loaded, left, newId)
+    // It was left before the erasure that is not done with it yet.
+    if (loaded.allErased?.done === false) continue
+    const isErased = (id: string) => loaded.erased.some(([erased]) => erased === id)
+    for (const left of parting.trips) if (!isErased(left.document.id)) takeIn(loaded, left, newId)
     if (parting.shelf) loaded.shelfLeft.push(parting.shelf)
-    loaded.unsavedSteps.push(...parting.steps)
+    const isKept = (step: Step) => !loaded.erased.some(([id]) => mentions(step, id))
+    loaded.unsavedSteps.push(...parting.steps.filter(isKept))
   }
   for (const stored of loaded.trips.values()) {
     const key = `history/${stored.id}`

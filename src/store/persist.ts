@@ -5,6 +5,7 @@ import { batch, effect } from '@preact/signals'
 import { entries, type UseStore } from 'idb-keyval'
 import type { Aside } from './aside'
 import { createBooks } from './books'
+import { ALL_ERASED_KEY, isErasedError } from './erased'
 import { sortRecords } from './load'
 import { CLEARED_TEXT, failureText, leftText, memoryOnlyText, STUCK_TEXT } from './messages'
 import { partingOf } from './parting'
@@ -33,25 +34,29 @@ export interface PersistEnvironment {
   /** Reads all records but those that cannot be read, which spoil it when all are read at once. */
   rescue: (use: UseStore, cause: unknown) => Promise<[string, unknown][]>
   readSaved: ReadSaved
+  /** Everything was erased in another tab, and nothing of this one is written any more. */
+  onErased?: () => void
 }
 
 export type Persistence = ReturnType<typeof createPersistence>
 
 export function createPersistence(
   state: State,
-  { use, now, newId, channel, aside, rescue, readSaved }: PersistEnvironment,
+  { use, now, newId, channel, aside, rescue, readSaved, onErased }: PersistEnvironment,
 ) {
   const books = createBooks(state, newId)
-  const tellTabs = joinTabs({ state, books, use: patientStore(use), flush }, channel, readSaved)
+  const tellTabs = joinTabs({ state, books, use: patientStore(use), flush, letGo }, channel, readSaved)
   let inFlight: readonly Change[] = []
   let running: Promise<void> | null = null
   let again = false
   let timer: ReturnType<typeof setTimeout> | undefined
   let unsavedSince: number | null = null
+  /** Nothing is written: everything is being erased, or was. */
+  let isStopped = false
 
   effect(() => {
     const changes = books.changes()
-    if (changes.length === 0) return
+    if (changes.length === 0 || isStopped) return
     if (state.loaded.peek() && changes.some(({ key }) => key !== LIBRARY_KEY)) aside.put(unsaved)
     if (state.saveState.peek().kind === 'saved') state.saveState.value = { kind: 'saving' }
     schedule()
@@ -73,6 +78,7 @@ export function createPersistence(
   function flush(): Promise<void> {
     clearTimeout(timer)
     unsavedSince = null
+    if (isStopped) return within(running ?? Promise.resolve(), PATIENCE_MS).catch(() => {})
     again = true
     running ??= rounds().finally(() => {
       running = null
@@ -82,7 +88,7 @@ export function createPersistence(
   }
 
   async function rounds() {
-    while (again) {
+    while (again && !isStopped) {
       again = false
       await (state.loaded.peek() ? save() : load())
     }
@@ -93,11 +99,14 @@ export function createPersistence(
     if (inFlight.length > 0) {
       const hanging = setTimeout(() => failed({ fault: 'no-answer' }), HANGING_MS)
       try {
-        const outcome = await use('readwrite', store => writeChanges(store, [...inFlight], newId))
+        const outcome = await use('readwrite', store =>
+          writeChanges(store, [...inFlight], { newId, erasedAt: books.all.erased?.at }),
+        )
         books.takeOutcome(outcome)
         forgetLeft(outcome.removed)
         tellTabs(outcome)
       } catch (error) {
+        if (isErasedError(error)) return letGo()
         return failed(error)
       } finally {
         clearTimeout(hanging)
@@ -170,9 +179,33 @@ export function createPersistence(
 
   /** For a page that goes away. */
   function leave() {
+    if (isStopped) return
     if (state.loaded.peek()) aside.put(unsaved, true)
     void flush()
   }
 
-  return { flush, leave, memoryOnly, emptied, closed, books }
+  /** Everything was erased elsewhere: what is still in memory is written nowhere any more. Never rejects. */
+  async function letGo(): Promise<void> {
+    stop()
+    await aside.clear()
+    onErased?.()
+  }
+
+  /** From now on nothing is written, until it is said otherwise. Resolves when what is under way has ended. */
+  async function stop(): Promise<void> {
+    isStopped = true
+    clearTimeout(timer)
+    await flush()
+  }
+
+  const goOn = () => {
+    isStopped = false
+    void flush()
+  }
+
+  /** Tells the other tabs that everything is erased. */
+  const tellErased = () =>
+    tellTabs({ saved: [{ key: ALL_ERASED_KEY, value: {}, revision: 0 }], removed: [], copies: [], moved: [] })
+
+  return { flush, leave, memoryOnly, emptied, closed, books, stop, goOn, tellErased }
 }

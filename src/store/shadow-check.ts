@@ -21,7 +21,7 @@ export async function findLosses(env: ShadowEnvironment, entries: Entries): Prom
   const { books, state } = env
   const losses: Loss[] = []
   for (const [key, entry] of Object.entries(entries)) {
-    if (!isTripKey(key) || books.gone.has(key)) continue
+    if (!isTripKey(key) || books.gone.has(key) || state.erased.peek().has(idOf(key))) continue
     const how = await lossOf(env, key, entry)
     if (how) losses.push({ how, key, copy: await copyOf(env, { key, entry, kind: TRIP }) })
   }

@@ -40,6 +40,10 @@ export async function lend(env: ShadowEnvironment, { entries, at }: { entries: E
   books.hooks.joining = found => {
     books.hooks.joining = () => {}
     books.hooks.lent = ''
+    const isErased = (id: string) =>
+      (found.allErased?.at ?? 0) > at || found.erased.some(([erased]) => erased === id)
+    const trips = [...state.trips.peek()].filter(([id]) => !(lent.has(id) && isErased(id)))
+    state.trips.value = new Map(trips)
     takeBack({ state, lent, found, newId })
     state.library.value = merged(lentLibrary, state.library.peek(), before)
   }

@@ -101,11 +101,31 @@ export async function readCopy(vault: Vault, key: string, { hash }: Entry): Prom
   return text !== null && (await sha256(text)) === hash ? text : null
 }
 
+/** Removes every file that no entry stands for. */
+export async function sweep(vault: Vault, entries: Entries): Promise<void> {
+  const wanted = new Set([MANIFEST, ...Object.entries(entries).map(([key, { hash }]) => fileOf(key, hash))])
+  for (const name of await vault.names()) if (!wanted.has(name)) await vault.remove(name)
+}
+
+/** Takes one record out, and whatever is left of earlier writing. */
+export async function eraseFromCopy(vault: Vault, key: string): Promise<void> {
+  const manifest = await readManifest(vault)
+  if (manifest.kind === 'newer') {
+    const begin = `${encodeURIComponent(key)}.`
+    for (const name of await vault.names()) if (name.startsWith(begin)) await vault.remove(name)
+    return
+  }
+  const { [key]: erased, ...entries } = manifest.kind === 'read' ? manifest.entries : {}
+  if (erased && manifest.kind === 'read') await writeManifest(vault, entries, manifest.at)
+  await sweep(vault, entries)
+}
+
 async function entriesOfFiles(vault: Vault): Promise<Entries> {
   const entries: Entries = {}
   for (const name of await vault.names()) {
     const [, key, hash] = /^(.+)\.([0-9a-f]{64})\.json$/.exec(name) ?? []
-    if (!key || !hash) continue
+    // Where no file of the app's own lies under that name, it is nobody's.
+    if (!key || !hash || /%(?![0-9A-F]{2})/.test(key)) continue
     const at = decodeURIComponent(key)
     const text = await readCopy(vault, at, { hash, revision: 0, changedAt: 0 })
     const { revision = 0, changedAt = 0 } = (text === null ? null : parsed(text)) ?? {}

@@ -11,6 +11,9 @@ import { whyText } from './why-not'
 
 const EVERY_MS = 3000
 
+/** One tab at a time writes the copy. */
+export const copyTurn = inTurn('pack-reckoner-copy')
+
 interface PageEnvironment extends Omit<ShadowEnvironment, 'vault' | 'alone'> {
   /** Writes what is unsaved. */
   flush: () => Promise<void>
@@ -19,7 +22,6 @@ interface PageEnvironment extends Omit<ShadowEnvironment, 'vault' | 'alone'> {
 /** Never rejects: what goes wrong is in `state.copy`, and is tried again after the next save. */
 export async function startShadow({ flush, ...env }: PageEnvironment): Promise<void> {
   const { state, lost } = env
-  const alone = inTurn('pack-reckoner-copy')
   let shadow: ReturnType<typeof createShadow> | null = null
   let isThere = true
 
@@ -27,7 +29,7 @@ export async function startShadow({ flush, ...env }: PageEnvironment): Promise<v
     try {
       // Without a secure address there is no hash either, nor any of the places the copy could lie in.
       const vault = shadow ? null : globalThis.crypto?.subtle ? await openVault() : null
-      if (vault) shadow = createShadow({ ...env, vault, alone })
+      if (vault) shadow = createShadow({ ...env, vault, alone: copyTurn })
       isThere = shadow !== null
       if (!shadow) state.copy.value = { kind: 'absent' }
       else if (vault) await shadow.check()

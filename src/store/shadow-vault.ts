@@ -1,6 +1,7 @@
 // Where the second copy lies: named texts in a folder of their own. Null where the browser offers no place for it.
 
 import { openFolder } from './folder'
+import { COPY_FOLDER } from './places'
 
 /** Nobody waits for the copy, so that a slow device is given its time. */
 const PATIENCE = { answerMs: 5000, writeMs: 10_000 }
@@ -16,6 +17,6 @@ export interface Vault {
 
 /** Rejects when the browser has such a place but does not let the app use it, or does not answer. */
 export async function openVault(): Promise<Vault | null> {
-  const folder = await openFolder('pack-reckoner-copy', PATIENCE)
+  const folder = await openFolder(COPY_FOLDER, PATIENCE)
   return folder && { ...folder, read: async name => (await (await folder.read(name))?.text()) ?? null }
 }

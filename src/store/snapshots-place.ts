@@ -2,6 +2,7 @@
 // edits and restoring go on without it.
 
 import { type Folder, openFolder } from './folder'
+import { SNAPSHOT_FOLDER } from './places'
 
 export interface Place extends Folder {
   write(name: string, contents: Blob): Promise<void>
@@ -9,4 +10,4 @@ export interface Place extends Folder {
 
 /** Null where the browser offers no place. Rejects when it does not answer, or does not let the app use it. */
 export const openPlace = (): Promise<Place | null> =>
-  openFolder('pack-reckoner-snapshots', { answerMs: 900, writeMs: 3000 })
+  openFolder(SNAPSHOT_FOLDER, { answerMs: 900, writeMs: 3000 })

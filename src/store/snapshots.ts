@@ -1,7 +1,7 @@
 // Dated snapshots of everything, on the device, apart from the database: the last ten, at most one a day and one before
 // each backup that is taken in. What cannot be read is never removed by itself. Works over any place; see snapshots-page.ts.
 
-import { backupText, type Contents, isEmpty } from '../files/backup'
+import { backupText, type Contents, canonical, isEmpty } from '../files/backup'
 import { nameOf } from './messages'
 import { sha256 } from './shadow-manifest'
 import { type Head, packSnapshot, readHead, type SnapshotReason, snapshotText } from './snapshot-file'
@@ -26,13 +26,15 @@ export interface SnapshotEnvironment {
   /** Null: the browser has no place for them. */
   place: () => Promise<Place | null>
   now: () => number
+  /** Whether another tab has erased everything that this one still shows. */
+  isErased?: () => Promise<boolean>
   /** Runs one piece of work at a time, over all tabs where the browser has locks. */
   alone: <T>(work: () => Promise<T>) => Promise<T>
 }
 
 export type Snapshots = ReturnType<typeof createSnapshots>
 
-export function createSnapshots({ place, now, alone }: SnapshotEnvironment) {
+export function createSnapshots({ place, now, isErased, alone }: SnapshotEnvironment) {
   async function needPlace(): Promise<Place> {
     const there = await place()
     if (!there) throw new DOMException('no place for snapshots', 'NotSupportedError')
@@ -72,7 +74,7 @@ export function createSnapshots({ place, now, alone }: SnapshotEnvironment) {
     /** Takes one now, unless the newest holds the same. Nothing is taken of nothing. Rejects when it cannot be kept. */
     take: (reason: SnapshotReason, contents: Contents): Promise<boolean> =>
       alone(async () => {
-        if (isEmpty(contents)) return false
+        if (isEmpty(contents) || (await isErased?.())) return false
         const [newest, ...others] = (await list()).flatMap(({ head }) => head ?? [])
         const today = dayOf(now())
         const isDone = [newest, ...others].some(head => head?.reason === 'day' && head.day === today)
@@ -100,8 +102,38 @@ export function createSnapshots({ place, now, alone }: SnapshotEnvironment) {
     keep: (name: string, file: Blob): Promise<void> =>
       alone(async () => (await needPlace()).write(name, file)),
 
+    /**
+     * Writes every snapshot that holds a trip anew without it. One that cannot be read may hold it too: it goes, as does
+     * one with nothing else in it.
+     */
+    eraseTrip: (id: string): Promise<void> =>
+      alone(async () => {
+        const there = await place()
+        for (const name of (await there?.names()) ?? []) await eraseIn(there!, name, id)
+      }),
+
     remove: (name: string): Promise<void> => alone(async () => (await needPlace()).remove(name)),
   }
+}
+
+async function eraseIn(there: Place, name: string, id: string): Promise<void> {
+  const file = name.endsWith(ENDING) ? await there.read(name).catch(nullUnlessSilent) : null
+  const read = file && (await readHead(file).catch(nullUnlessSilent))
+  const text = file && (await snapshotText(file).catch(nullUnlessSilent))
+  if (!read?.ok || !text) return there.remove(name)
+  const backup = JSON.parse(text)
+  const trips = backup.trips.filter((trip: { id?: unknown }) => trip.id !== id)
+  if (trips.length === backup.trips.length) return
+  const { at, day, reason, back, things } = read.head
+  if (trips.length + things === 0) return there.remove(name)
+  const facts = { at, day, reason, ...(back && { back }), trips: trips.length, things }
+  await there.write(name, await packSnapshot(`${canonical({ ...backup, trips }, 1)}\n`, facts))
+}
+
+/** What cannot be read is damaged; a place that does not answer says nothing of its files. */
+function nullUnlessSilent(error: unknown): null {
+  if (nameOf(error) === 'TimeoutError') throw error
+  return null
 }
 
 async function look(there: Place, name: string): Promise<Snapshot | null> {

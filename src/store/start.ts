@@ -24,7 +24,14 @@ export const actions = createActions(state, { now: Date.now, newId })
 
 let persistence: Persistence | null = null
 
-let opened: { state: typeof state; use: UseStore; books: Persistence['books'] } | null = null
+let opened: Opened | null = null
+
+interface Opened extends Pick<Persistence, 'books' | 'stop' | 'goOn' | 'tellErased'> {
+  state: typeof state
+  use: UseStore
+  /** What pages have put aside. */
+  useAside: UseStore
+}
 
 /** What the parts that are loaded later work with; null until the store was started. */
 export const access = () => opened
@@ -35,6 +42,8 @@ export interface Later {
   readEach: (use: UseStore, cause: unknown) => Promise<[string, unknown][]>
   readSaved: ReadSaved
   createUpdates: typeof createUpdates
+  /** Shows the app anew, empty: everything was erased. */
+  startAnew: () => void
 }
 
 /** Set by `startStore`. */
@@ -63,8 +72,9 @@ export async function startStore(later: () => Promise<Later>): Promise<void> {
     onLate: () => void store.flush(),
   })
   const channel = openChannel()
+  const useAside = createUseStore({ database: ASIDE, durability: 'relaxed' })
   const aside = createAside({
-    use: createUseStore({ database: ASIDE, durability: 'relaxed' }),
+    use: useAside,
     key: `parting/${newId()}`,
     locks: browserLocks(),
     clock: () => performance.now(),
@@ -77,9 +87,10 @@ export async function startStore(later: () => Promise<Later>): Promise<void> {
     aside,
     rescue,
     readSaved,
+    onErased: () => void later().then(({ startAnew }) => startAnew()),
   })
   persistence = store
-  opened = { state, use: patientStore(use), books: store.books }
+  opened = { ...store, state, use: patientStore(use), useAside: patientStore(useAside) }
 
   document.addEventListener('visibilitychange', () => {
     // A page that comes back may find the database in order again.

@@ -5,7 +5,8 @@ import { batch, computed, signal } from '@preact/signals'
 import { emptyShelf, type Shelf } from '../plan/shelf'
 import { emptyLibrary, type Library, type RemovedTrip, type Step, type TripDocument } from './documents'
 import { engine } from './engine'
-import { inOrder, type Journal, lastDone, lastUndone, offered, type World, withStep } from './journal'
+import { type Erased, mentions } from './erased'
+import { inOrder, type Journal, lastDone, lastUndone, offered, pruned, type World, withStep } from './journal'
 import { tidied, withTrip } from './library'
 import type { OpenReckoned } from './reckoning'
 import { tripKey } from './write'
@@ -37,6 +38,7 @@ export function createState() {
   const removed = signal<ReadonlyMap<string, RemovedTrip>>(new Map())
   const shelf = signal<Shelf>(emptyShelf())
   const journal = signal<Journal>([])
+  const erased = signal<ReadonlyMap<string, Erased>>(new Map())
   const saveState = signal<SaveState>({ kind: 'saved' })
   const storeProblem = signal<string | null>(null)
   const loaded = signal(false)
@@ -112,6 +114,21 @@ export function createState() {
     journal.value = inOrder(all.values())
   }
 
+  /** Takes trips out of all there is of them here, for good: by their ids. */
+  const erase = (notes: Iterable<[string, Erased]>) =>
+    batch(() => {
+      const all = [...notes]
+      if (all.length === 0) return
+      const ids = new Set(all.map(([id]) => id))
+      erased.value = new Map([...erased.peek(), ...all])
+      trips.value = new Map([...trips.peek()].filter(([id]) => !ids.has(id)))
+      journal.value = journal.peek().filter(step => !all.some(([id]) => mentions(step, id)))
+      const left = new Map([...removed.peek()].filter(([id]) => !ids.has(id)))
+      removed.value = pruned(left, journal.peek())
+      justUndone.value = null
+      tidy(library.peek())
+    })
+
   const tell = (message: string) => {
     const told = storeProblem.peek()
     if (!told?.includes(message)) storeProblem.value = told ? `${told} ${message}` : message
@@ -127,6 +144,8 @@ export function createState() {
     shelf,
     journal,
     ownSteps,
+    /** What was erased for good, by the ids of trips. */
+    erased,
     saveState,
     storeProblem,
     /** Whether the stored trips have been read. */
@@ -147,6 +166,7 @@ export function createState() {
     redoLabel: computed(() => labelled(lastUndone(ownSteps.value))),
     putTrip,
     dropTrip,
+    erase,
     tidy,
     world,
     putWorld,

@@ -4,17 +4,25 @@ import { batch } from '@preact/signals'
 import { getMany } from 'idb-keyval'
 import { type Shelf, same } from '../plan/shelf'
 import { type Kind, LIBRARY, type Library, REMOVED, readRecord, SHELF, STEP, TRIP } from './documents'
+import { ALL_ERASED_KEY, readErased } from './erased'
 import { merged } from './library'
+import { dropOthersWords } from './session'
 import type { Tab } from './tabs'
 import { idOf, isTripKey, LIBRARY_KEY, SHELF_KEY, tripKey } from './write'
 
 /** Takes in what is stored under these keys. Rejects when it cannot be read. */
-export async function readSaved({ state, books, use, flush }: Tab, keys: string[]): Promise<void> {
+export async function readSaved({ state, books, use, flush, letGo }: Tab, keys: string[]): Promise<void> {
   const stored = await getMany<unknown>(keys, use)
+  const everything = readErased(stored[keys.indexOf(ALL_ERASED_KEY)])
+  if (everything && everything.at > (books.all.erased?.at ?? 0)) return letGo()
   let isUnsaved = false
   batch(() => {
     keys.forEach((key, i) => {
-      if (key === LIBRARY_KEY) reloadLibrary(stored[i])
+      const erased = key.startsWith('erased/') ? readErased(stored[i]) : null
+      if (erased) {
+        books.takeErased([[idOf(key), erased]])
+        dropOthersWords(id => id !== idOf(key))
+      } else if (key === LIBRARY_KEY) reloadLibrary(stored[i])
       else if (key === SHELF_KEY) reloadShelf(stored[i])
       // An unsaved trip is not replaced: the next write finds the other version and keeps both.
       else if (isTripKey(key) && books.isChanged(key)) isUnsaved = true

@@ -19,6 +19,8 @@ export interface Tab {
   use: UseStore
   /** Writes what is unsaved here. */
   flush: () => Promise<void>
+  /** Everything was erased elsewhere. */
+  letGo: () => Promise<void>
 }
 
 /** Takes in what another tab has saved under these keys: `tabs-read.ts`, loaded when it is first needed. */
@@ -27,7 +29,11 @@ export type ReadSaved = (tab: Tab, keys: string[]) => Promise<void>
 const savedMessage = z.strictObject({ type: z.literal('saved'), key: z.string(), revision: z.number() })
 
 /** Listens to the other tabs; the returned function tells them what a transaction has written. */
-export function joinTabs(tab: Tab, channel: Channel | null, read: ReadSaved): (outcome: Outcome) => void {
+export function joinTabs(
+  tab: Tab,
+  channel: Channel | null,
+  read: ReadSaved,
+): (outcome: Pick<Outcome, 'saved' | 'removed' | 'copies' | 'moved'>) => void {
   const { state, books } = tab
   let isDumb = false
 

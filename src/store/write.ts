@@ -15,9 +15,11 @@ import {
   readRecord,
   SHELF,
   STEP,
+  type Step,
   TRIP,
   type TripDocument,
 } from './documents'
+import { ALL_ERASED_KEY, type Erased, erasedError, erasedKey, readErased } from './erased'
 import { merged, otherTabName } from './library'
 import { mergeTrips } from './merge-trips'
 
@@ -72,13 +74,18 @@ export interface Outcome {
   aside: { from: string; to: string }[]
   /** Keys whose records cannot be read and were left alone. */
   unread: string[]
+  /** Trips that another tab has erased for good, of which something was to be written here. */
+  erased: [string, Erased][]
 }
 
-/** Compares and writes all changes inside the store's transaction. May run again when that has to be repeated. */
+/**
+ * Compares and writes all changes inside the store's transaction. May run again when that has to be repeated. Throws an
+ * `erasedError` where everything was erased later than at `erasedAt`, in milliseconds since 1970.
+ */
 export async function writeChanges(
   store: IDBObjectStore,
-  changes: Change[],
-  newId: () => string,
+  given: Change[],
+  { newId, erasedAt = 0 }: { newId: () => string; erasedAt?: number | undefined },
 ): Promise<Outcome> {
   const outcome: Outcome = {
     saved: [],
@@ -91,8 +98,18 @@ export async function writeChanges(
     shelf: null,
     aside: [],
     unread: [],
+    erased: [],
   }
   const read = (key: string) => promisifyRequest<unknown>(store.get(key))
+  if ((readErased(await read(ALL_ERASED_KEY))?.at ?? 0) > erasedAt) throw erasedError()
+  for (const id of new Set(given.flatMap(tripsIn))) {
+    const note = readErased(await read(erasedKey(id)))
+    if (!note) continue
+    outcome.erased.push([id, note])
+    store.delete(tripKey(id))
+  }
+  const gone = new Set(outcome.erased.map(([id]) => id))
+  const changes = given.filter(change => !tripsIn(change).some(id => gone.has(id)))
   const shelfRevision = changes.some(({ key }) => key === SHELF_KEY) ? await read(SHELF_REVISION_KEY) : 0
   const isAsKnown = ({ key, known }: Change) =>
     key === SHELF_KEY && shelfRevision === known?.revision && known?.revision !== 0
@@ -208,6 +225,14 @@ export async function writeChanges(
     else if (value) put(key, value, 0)
     else remove(key, 0)
   }
+}
+
+/** The trips of which a change would write something. */
+function tripsIn({ key, value }: Change): string[] {
+  if (!value) return []
+  if (isTripKey(key) || key.startsWith('removed/')) return [idOf(key)]
+  if (!key.startsWith('step/')) return []
+  return (value as Step).parts.flatMap(part => (part.on === 'shelf' ? [] : part.id))
 }
 
 const readStored = <T>(kind: Kind<T>, stored: unknown): ReadRecord<T> | null =>

@@ -17,7 +17,7 @@ const backups = () => {
   return createBackups({
     state,
     use: openTab(newDevice()).use,
-    books: { unread: new Set() },
+    books: { all: { erased: null }, unread: new Set() },
     newId,
     now: () => 1e12,
     place: async () => null,

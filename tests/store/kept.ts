@@ -13,10 +13,8 @@ export async function keptTab(device = newDevice(), options: TabOptions = {}) {
   return kept
 }
 
-/** A tab whose stored trips are not read yet. */
-export function unreadTab(device = newDevice(), options: TabOptions = {}) {
-  const clock = { at: 1e12 }
-  const files = new Map<string, Blob>()
+/** Backups of a tab whose snapshots lie in these files. */
+export function snapshotsIn(files: Map<string, Blob>, tab: Tab) {
   const faults: { write?: () => Promise<void> } = {}
   const place: Place = {
     names: async () => [...files.keys()],
@@ -24,12 +22,20 @@ export function unreadTab(device = newDevice(), options: TabOptions = {}) {
     write: async (name, blob) => (faults.write ? faults.write() : void files.set(name, blob)),
     remove: async name => void files.delete(name),
   }
+  const backups = createBackups({ ...tab, place: async () => place, alone: work => work() })
+  return { files, faults, place, backups }
+}
+
+/** A tab whose stored trips are not read yet. */
+export function unreadTab(device = newDevice(), options: TabOptions = {}) {
+  const clock = { at: 1e12 }
   const now = () => ++clock.at
   const tab: Tab = openTab(device, { ...options, now })
-  const backups = createBackups({ ...tab, now, place: async () => place, alone: work => work() })
+  const { place: _place, ...kept } = snapshotsIn(new Map(), { ...tab, now })
+  const { backups } = kept
   /** Everything but the order of keys, as text. */
   const text = () => backupText(backups.contents(), '2026-01-01')
-  return { ...tab, device, clock, files, faults, backups, text }
+  return { ...tab, ...kept, device, clock, text }
 }
 
 export const MERGE: Wishes = { how: 'merge', trips: {}, shelf: 'both' }

@@ -231,6 +231,14 @@ describe('the copy', () => {
     expect((await copiedTab(device)).state.copy.value).toEqual({ kind: 'newer' })
   })
 
+  test('with a file of no name that the app gives is made out again all the same', async () => {
+    const { device } = await twoTrips()
+    lose(device)
+    device.files.delete(MANIFEST)
+    device.files.set(`%zz.${'0'.repeat(64)}.json`, '{}')
+    expect(names(await copiedTab(device)).sort()).toEqual(['Lake', 'Ridge'])
+  })
+
   test('that cannot be written is told where the reader can look, and tried again', async () => {
     const device = newCopied()
     const tab = await copiedTab(device)

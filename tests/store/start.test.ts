@@ -11,6 +11,7 @@ const noCopy = async () => ({
   readEach: notHere,
   readSaved: notHere,
   createUpdates: notHere,
+  startAnew: notHere,
 })
 
 /** A page as the store sees it, with a store of its own. */

@@ -25,9 +25,16 @@ export interface TabOptions {
   /** Stands between the tab and its database. */
   through?: (use: UseStore) => UseStore
   now?: () => number
+  /** Everything was erased by another tab. */
+  onErased?: () => void
+  /** The second copy is not looked at. */
+  unchecked?: boolean
 }
 
-export function openTab(device: Device, { through = use => use, now = () => ++ticks }: TabOptions = {}) {
+export function openTab(
+  device: Device,
+  { through = use => use, now = () => ++ticks, onErased = () => {} }: TabOptions = {},
+) {
   const channel: Channel = {
     onmessage: null,
     postMessage: data => {
@@ -63,6 +70,7 @@ export function openTab(device: Device, { through = use => use, now = () => ++ti
     aside,
     rescue: readEach,
     readSaved,
+    onErased,
   })
   const close = () => device.channels.delete(channel)
   return { state, actions, use, now, newId, close, lost: () => lost, ...persistence }

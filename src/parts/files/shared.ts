@@ -1,9 +1,8 @@
 // What another app has shared with this one. The service worker has put it aside and sent the page to `?received`
 // (vite.config.ts); it is taken from there once, and the address says nothing of it any more.
 
-import { within } from '../../store'
+import { RECEIVED_CACHE, within } from '../../store'
 
-const ASIDE = 'pack-reckoner-received'
 const ANSWER_MS = 5000
 
 export async function takeShared(): Promise<File[]> {
@@ -20,10 +19,10 @@ export async function takeShared(): Promise<File[]> {
 }
 
 async function taken(): Promise<File[]> {
-  const aside = await caches.open(ASIDE)
+  const aside = await caches.open(RECEIVED_CACHE)
   const answers = await Promise.all((await aside.keys()).map(request => aside.match(request)))
   const files = await Promise.all(answers.flatMap(answer => (answer ? fileOf(answer) : [])))
-  await caches.delete(ASIDE)
+  await caches.delete(RECEIVED_CACHE)
   return files
 }
 

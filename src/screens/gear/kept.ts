@@ -2,11 +2,11 @@
 // closed and over a reload of the tab, for each trip by itself.
 
 import { signal } from '@preact/signals'
-import { openTrip } from '../../store'
+import { BESIDE, openTrip } from '../../store'
 
 const texts = signal<Readonly<Record<string, string>>>({})
 
-const storageKey = (key: string) => `pack-reckoner/beside/${key}`
+const storageKey = (key: string) => `${BESIDE}${key}`
 
 /** The kept text of this name for the open trip, and the way to change it. */
 export function useKept(name: string): [string, (text: string) => void] {

@@ -6,6 +6,7 @@ import { GENERAL_LINE } from '../../report'
 import { actions, library, offlineReady, openTrip } from '../../store'
 import { BackupSection } from '../backup'
 import { SharePlan } from '../share'
+import { EraseAll } from './EraseAll'
 import { PlanFiles } from './PlanFiles'
 import { Safety } from './Safety'
 import { ShelfDoor } from './ShelfDoor'
@@ -42,6 +43,7 @@ export function MoreScreen({ onClose, onSheet }: { onClose: () => void; onSheet:
       {openTrip.value ? <SharePlan /> : null}
       <BackupSection />
       <Safety />
+      <EraseAll />
       <section>
         <h2>About</h2>
         <p>

@@ -1,13 +1,13 @@
 // The trips kept on this device, in the reader's order, and those that were deleted last.
 
 import { useState } from 'preact/hooks'
-import { momentText } from '../../parts/pieces'
 import { useOwnPackings } from '../../parts/trust'
 import { emptyDraft, tripName } from '../../plan'
 import { reckonWith } from '../../report/trust'
-import { actions, library, openTrip, removedTrips, trips } from '../../store'
+import { actions, library, openTrip, trips } from '../../store'
 import { counted } from '../../units'
 import { loadDemo } from '../welcome'
+import { RemovedTrips } from './RemovedTrips'
 
 export function Trips({ onClose }: { onClose: () => void }) {
   const open = openTrip.value?.id
@@ -105,42 +105,5 @@ export function Trips({ onClose }: { onClose: () => void }) {
       {own.packings.length > 0 ? <p class="hint">A new trip reckons with your own packing.</p> : null}
       <RemovedTrips />
     </section>
-  )
-}
-
-/** Kept for a while: the last ten, also after a reload. */
-function RemovedTrips() {
-  const removed = removedTrips.value
-  if (removed.length === 0) return null
-  return (
-    <details class="removed-trips">
-      <summary>{counted(removed.length, 'deleted trip')} can be brought back</summary>
-      <p class="hint">The last ten are kept; older ones are let go.</p>
-      <ul class="rows">
-        {removed.map(({ trip, at }) => {
-          const name = tripName(trip.draft)
-          return (
-            <li key={trip.id} class="row">
-              <div class="summary">
-                <bdi class="name">{name}</bdi>
-                <span class="facts-line">
-                  {counted(trip.draft.gear.length, 'item')}, deleted {momentText(at)}
-                </span>
-              </div>
-              <div class="actions">
-                <button
-                  type="button"
-                  class="quiet"
-                  aria-label={`Bring back trip ${name}`}
-                  onClick={() => actions.restoreTrip(trip.id)}
-                >
-                  Bring back
-                </button>
-              </div>
-            </li>
-          )
-        })}
-      </ul>
-    </details>
   )
 }

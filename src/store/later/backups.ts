@@ -17,6 +17,7 @@ import { type BackupNotes, createBackupNotes } from '../backup-note'
 import { backupsChanged, dueBackup, snapshotProblem } from '../backup-signals'
 import type { Books } from '../books'
 import { readRecord, TRIP } from '../documents'
+import { isErasedElsewhere } from '../erased'
 import { BUSY } from '../in-turn'
 import { pruned, shelfContentsOf, stepOf } from '../journal'
 import { nameOf } from '../messages'
@@ -26,10 +27,10 @@ import type { State } from '../state'
 import { putBack, takenIn } from '../take-in'
 import { tripKey } from '../write'
 
-export interface BackupEnvironment extends SnapshotEnvironment {
+export interface BackupEnvironment extends Omit<SnapshotEnvironment, 'isErased'> {
   state: State
   use: UseStore
-  books: Pick<Books, 'unread'>
+  books: Pick<Books, 'unread' | 'all'>
   newId: () => string
 }
 
@@ -47,7 +48,8 @@ export type Backups = ReturnType<typeof createBackups>
 
 export function createBackups(env: BackupEnvironment) {
   const { state, use, books, now, newId } = env
-  const snapshots = createSnapshots(env)
+  const isErased = () => isErasedElsewhere(use, books).catch(() => false)
+  const snapshots = createSnapshots({ ...env, isErased })
   const notes: BackupNotes = createBackupNotes({ use, now })
 
   const contents = (): Contents => {
@@ -86,10 +88,12 @@ export function createBackups(env: BackupEnvironment) {
     })
   }
 
-  /** The backup with new ids for trips whose places are taken by records that were not read, and so not compared. */
+  /** The backup with new ids for trips whose places are taken by records that were not read, or were erased for good. */
   function besideUnread(backup: Backup): Backup {
     const isTaken = (id: string) =>
-      books.unread.has(tripKey(id)) || (!state.loaded.peek() && !state.trips.peek().has(id))
+      books.unread.has(tripKey(id)) ||
+      state.erased.peek().has(id) ||
+      (!state.loaded.peek() && !state.trips.peek().has(id))
     return {
       ...backup,
       trips: backup.trips.map(trip => (isTaken(trip.id) ? { ...trip, id: newId() } : trip)),

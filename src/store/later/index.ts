@@ -1,31 +1,56 @@
 // What the store does after the first picture or when something has gone wrong: one download, entered only with
 // import(). It reaches for the whole store, so that none of it has to be split off for this.
 
-import { access, flush, newId } from '..'
+import { access, actions, flush, newId } from '..'
 import { createKeeping, type Keeping } from '../keeping'
-import { startShadow } from '../shadow-page'
+import { dropOthersWords, isAnew, startAnew } from '../session'
+import { copyTurn, startShadow } from '../shadow-page'
+import { openVault } from '../shadow-vault'
+import { openPlace } from '../snapshots-place'
 import { type Backups, createBackups } from './backups'
-import { followSaves, pageEnvironment } from './snapshots-page'
+import { createErasing, type Erasing } from './erase'
+import { followSaves, pageEnvironment, snapshotTurn } from './snapshots-page'
 
 export type { Facts, FileNote, Keeping } from '../keeping'
 export { readEach } from '../rescue'
+export { startAnew } from '../session'
 export type { Snapshot } from '../snapshots'
 export { readSaved } from '../tabs-read'
 export { createUpdates } from '../updates'
 export { type Backups, snapshotText, type TakenIn } from './backups'
+export type { Erasing } from './erase'
 
 /** Looks after the second copy from now on. Never rejects: see `secondCopy`. */
 export async function startCopy(lost: () => boolean): Promise<void> {
   const open = access()
   const kept = backups()
-  if (open && kept) followSaves(kept, open)
-  if (open) await startShadow({ ...open, now: Date.now, newId, flush, lost })
+  if (!open || !kept) return
+  const { state } = open
+  if (isAnew()) state.tell(ANEW_TEXT)
+  if (state.loaded.peek()) dropOthersWords(id => state.trips.peek().has(id) || state.removed.peek().has(id))
+  const left = await erasing()?.goOn()
+  // What is not erased yet would come back as lost.
+  if (left) return state.tell(left)
+  followSaves(kept, open)
+  await startShadow({ ...open, now: Date.now, newId, flush, lost })
 }
 
 /** What the reader can do for the safety of the trips; null before the store was started. */
 export function keeping(): Keeping | null {
   const open = access()
   return open && createKeeping(open)
+}
+
+const ANEW_TEXT =
+  'Everything that Pack Reckoner kept on this device is erased. Files and links that you saved or gave away are not.'
+
+/** What erases for good; null before the store was started. */
+export function erasing(): Erasing | null {
+  const open = access()
+  const kept = backups()
+  if (!open || !kept) return null
+  const environment = { copyTurn, snapshotTurn, openVault, openPlace, startAnew, now: Date.now }
+  return createErasing({ ...open, ...environment, flush, actions, snapshots: kept.snapshots })
 }
 
 let made: Backups | null = null

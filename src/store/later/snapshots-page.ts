@@ -6,6 +6,9 @@ import { dayOf } from '../snapshots'
 import { openPlace } from '../snapshots-place'
 import type { BackupEnvironment, Backups } from './backups'
 
+/** One tab at a time works with the snapshots. */
+export const snapshotTurn = inTurn('pack-reckoner-snapshots')
+
 const QUIET_AFTER_MS = 10_000
 
 /** Asked for anew until it is there: what failed once may work the next time. */
@@ -13,7 +16,7 @@ export function pageEnvironment(): Pick<BackupEnvironment, 'place' | 'alone' | '
   let place: ReturnType<typeof openPlace> | null = null
   return {
     now: Date.now,
-    alone: inTurn('pack-reckoner-snapshots'),
+    alone: snapshotTurn,
     place: () => {
       place ??= openPlace().catch(error => {
         place = null

@@ -1,0 +1,41 @@
+// What lies in the storage of this tab's session. Where that is switched off, nothing lies there.
+
+import { BESIDE } from './places'
+
+const ANEW = 'pack-reckoner/anew'
+
+/** Lets go of the words typed beside trips that are not kept. */
+export function dropOthersWords(isKept: (trip: string) => boolean): void {
+  tried(() => {
+    const keys = Object.keys(sessionStorage).filter(key => key.startsWith(BESIDE))
+    for (const key of keys)
+      if (!isKept(key.slice(BESIDE.length).split('/')[0]!)) sessionStorage.removeItem(key)
+  })
+}
+
+/** Shows the app anew, empty: everything was erased. */
+export function startAnew(): void {
+  dropOthersWords(() => false)
+  tried(() => sessionStorage.setItem(ANEW, 'yes'))
+  location.reload()
+}
+
+/** Whether this page is shown because everything was erased; asked once. */
+export function isAnew(): boolean {
+  return (
+    tried(() => {
+      const found = sessionStorage.getItem(ANEW) !== null
+      sessionStorage.removeItem(ANEW)
+      return found
+    }) ?? false
+  )
+}
+
+function tried<T>(work: () => T): T | undefined {
+  try {
+    return work()
+  } catch {
+    // It is switched off.
+    return undefined
+  }
+}
