@@ -90,7 +90,7 @@ const NOT_LOADED =
 
 function Question({ name, onYes, onNo }: { name: string; onYes: () => void; onNo: () => void }) {
   return (
-    <div>
+    <div class="question">
       <p>
         Erase “<bdi>{name}</bdi>” for good? Nothing brings it back after that. It goes from undo and from the
         other open tabs, from the second copy and from every snapshot: each is written again without it, and
