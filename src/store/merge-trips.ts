@@ -4,7 +4,7 @@
 import { type Draft, fieldPath, pathParts, stillTyped, type Typed } from '../plan'
 import { mergedOrder, same, type Versions } from '../plan/shelf'
 import type { TripDocument } from './documents'
-import { isBranch, isThings, own, type Thing } from './patch'
+import { byId, isBranch, isThings, own, type Thing } from './patch'
 
 /** Stands for the terrain of the track among the fields. */
 export const PROFILE = 'profile'
@@ -15,11 +15,16 @@ export interface MergedTrip {
   clashes: string[]
 }
 
+interface TripVersions extends Pick<Versions<TripDocument>, 'ours' | 'theirs'> {
+  /** Undefined where it is not known: then all that differs clashes. */
+  base: TripDocument | undefined
+}
+
 /** Ours joined with theirs, as a state later than both. */
-export function mergeTrips({ base, ours, theirs }: Versions<TripDocument>): MergedTrip {
+export function mergeTrips({ base, ours, theirs }: TripVersions): MergedTrip {
   const clashes: string[] = []
   const of = <T>(pick: (trip: TripDocument) => T, ...at: string[]) =>
-    joined({ base: pick(base), ours: pick(ours), theirs: pick(theirs) }, at, clashes) as T
+    joined({ base: base && pick(base), ours: pick(ours), theirs: pick(theirs) }, at, clashes) as T
   const draft = of<Draft>(trip => trip.draft)
   const typed = of<Typed>(trip => trip.typed, 'typed')
   const profile = of(trip => trip.profile, PROFILE)
@@ -75,5 +80,3 @@ function joinedLists({ base, ours, theirs }: Versions<Thing[]>, at: string[], cl
 
 /** A file may hold one id twice: such a list is one value. */
 const isMergeable = (value: unknown): value is Thing[] => isThings(value) && byId(value).size === value.length
-
-const byId = (list: Thing[]) => new Map(list.map(thing => [thing.id, thing]))

@@ -143,6 +143,6 @@ export const isThings = (value: unknown): value is Thing[] =>
 export const own = (of: Record<string, unknown>, name: string) =>
   Object.hasOwn(of, name) ? of[name] : undefined
 
-const byId = (list: Thing[]) => new Map(list.map(thing => [thing.id, thing]))
+export const byId = (list: Thing[]) => new Map(list.map(thing => [thing.id, thing]))
 
 const idsIn = (list: Thing[], held: Map<string, Thing>) => list.flatMap(({ id }) => (held.has(id) ? id : []))

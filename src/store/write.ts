@@ -156,8 +156,7 @@ export async function writeChanges(
     const revision = Math.max(theirs?.revision ?? 0, known?.revision ?? 0, ours.revision, floor) + 1
     if (!known) store.delete(goneKey(ours.id))
     if (!isNewer || sameContents(ours, theirs)) return put(key, ours, revision, { ...ours, revision })
-    const base = (known?.value as TripDocument | undefined) ?? ours
-    const { trip, clashes } = mergeTrips({ base, ours, theirs })
+    const { trip, clashes } = mergeTrips({ base: known?.value as TripDocument | undefined, ours, theirs })
     if (clashes.length > 0) await keepBeside(theirs, { of: ours, clashes, copies })
     const record = { ...trip, revision }
     outcome.joined.push(record)

@@ -60,6 +60,13 @@ describe('two versions of a trip', () => {
     expect(trip.draft.gear).toHaveLength(base.draft.gear.length + 1)
   })
 
+  test('of which the state they were made from is not known: ours, and all that differs is named', () => {
+    const [ours, theirs] = [edited(['name', 'A']), edited([mass, 2])]
+    const { trip, clashes } = mergeTrips({ base: undefined, ours, theirs })
+    expect(new Set(clashes)).toEqual(new Set(['name', mass]))
+    expect(trip.draft).toEqual(ours.draft)
+  })
+
   test('is later than both', () => {
     const [ours, theirs] = [
       { ...edited(['name', 'A']), changedAt: 7 },

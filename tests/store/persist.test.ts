@@ -606,6 +606,21 @@ describe('two tabs', () => {
     expect(names(await startTab(device))).toEqual(['From b', 'From a (other tab)'])
   })
 
+  test('when the database was emptied under both, what each makes of a trip is kept', async () => {
+    const { device, a, b } = await twoTabs()
+    device.channels.clear()
+    await a.use('readwrite', store => store.clear())
+    for (const [tab, name] of [
+      [a, 'From a'],
+      [b, 'From b'],
+    ] as const) {
+      tab.emptied()
+      rename(tab, name)
+      await tab.flush()
+    }
+    expect(names(await startTab(device)).sort()).toEqual(['From a (other tab)', 'From b'])
+  })
+
   test('a trip made in one is listed in the other, which stays where it is', async () => {
     const { id, a, b } = await twoTabs()
     a.actions.createTrip({ ...emptyDraft(), name: 'Second' })
