@@ -39,7 +39,7 @@ export function createBooks(state: State, newId: () => string) {
   /** What the second copy has lent while the database does not answer: in words, and how it is taken back. */
   const hooks = { lent: '', joining: (_found: Loaded) => {}, listDamaged: false }
   /** The last erasure of everything that this tab knows of. */
-  const all: { erased: Erased | null } = { erased: null }
+  const erasure: { ofAll: Erased | null } = { ofAll: null }
 
   const records = computed(() => {
     const all = new Map<string, object>([
@@ -87,7 +87,7 @@ export function createBooks(state: State, newId: () => string) {
     known.set(LIBRARY_KEY, { value: emptyLibrary(), revision: 0 })
     known.set(SHELF_KEY, { value: emptyShelf(), revision: 0 })
     unread.clear()
-    all.erased = null
+    erasure.ofAll = null
     state.damaged.value = []
   }
 
@@ -132,7 +132,7 @@ export function createBooks(state: State, newId: () => string) {
     hooks.listDamaged = listDamaged
     state.tidy(merged(base, state.library.peek(), stored))
     takeShelves(found)
-    all.erased = found.allErased
+    erasure.ofAll = found.allErased
     state.erase(found.erased)
     for (const problem of found.problems) state.tell(problem)
   }
@@ -271,7 +271,7 @@ export function createBooks(state: State, newId: () => string) {
     unread,
     gone,
     hooks,
-    all,
+    erasure,
     changes,
     isChanged,
     shelfStuck,

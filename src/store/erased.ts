@@ -34,10 +34,10 @@ export const readErased = (stored: unknown): Erased | null => {
 /** Whether everything was erased by another tab since this one has read. */
 export async function isErasedElsewhere(
   use: UseStore,
-  { all }: { all: { erased: Erased | null } },
+  { erasure }: { erasure: { ofAll: Erased | null } },
 ): Promise<boolean> {
   const stored = readErased(await get<unknown>(ALL_ERASED_KEY, use))
-  return (stored?.at ?? 0) > (all.erased?.at ?? 0)
+  return (stored?.at ?? 0) > (erasure.ofAll?.at ?? 0)
 }
 
 /** Whether a step would show something of a trip, or bring it back. */

@@ -100,7 +100,7 @@ export function createPersistence(
       const hanging = setTimeout(() => failed({ fault: 'no-answer' }), HANGING_MS)
       try {
         const outcome = await use('readwrite', store =>
-          writeChanges(store, [...inFlight], { newId, erasedAt: books.all.erased?.at }),
+          writeChanges(store, [...inFlight], { newId, erasedAt: books.erasure.ofAll?.at }),
         )
         books.takeOutcome(outcome)
         forgetLeft(outcome.removed)

@@ -14,7 +14,7 @@ import { idOf, isTripKey, LIBRARY_KEY, SHELF_KEY, tripKey } from './write'
 export async function readSaved({ state, books, use, flush, letGo }: Tab, keys: string[]): Promise<void> {
   const stored = await getMany<unknown>(keys, use)
   const everything = readErased(stored[keys.indexOf(ALL_ERASED_KEY)])
-  if (everything && everything.at > (books.all.erased?.at ?? 0)) return letGo()
+  if (everything && everything.at > (books.erasure.ofAll?.at ?? 0)) return letGo()
   let isUnsaved = false
   batch(() => {
     keys.forEach((key, i) => {

@@ -17,7 +17,7 @@ const backups = () => {
   return createBackups({
     state,
     use: openTab(newDevice()).use,
-    books: { all: { erased: null }, unread: new Set() },
+    books: { erasure: { ofAll: null }, unread: new Set() },
     newId,
     now: () => 1e12,
     place: async () => null,

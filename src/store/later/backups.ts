@@ -30,7 +30,7 @@ import { tripKey } from '../write'
 export interface BackupEnvironment extends Omit<SnapshotEnvironment, 'isErased'> {
   state: State
   use: UseStore
-  books: Pick<Books, 'unread' | 'all'>
+  books: Pick<Books, 'unread' | 'erasure'>
   newId: () => string
 }
 

@@ -22,7 +22,7 @@ type Turn = <T>(work: () => Promise<T>) => Promise<T>
 
 export interface EraseEnvironment {
   state: State
-  books: Pick<Books, 'isChanged' | 'all' | 'unread'>
+  books: Pick<Books, 'isChanged' | 'erasure'>
   actions: Pick<Actions, 'eraseTrip'>
   use: UseStore
   /** What pages have put aside. */
@@ -125,10 +125,10 @@ export function createErasing(env: EraseEnvironment) {
 
     /** Goes on with what an earlier page could not end. */
     async goOn(): Promise<string | null> {
-      const all = books.all.erased
+      const all = books.erasure.ofAll
       const left = all && !all.done ? await allOutside(all) : null
       if (left) return left
-      if (all) books.all.erased = erasedNote(all.at, true)
+      if (all) books.erasure.ofAll = erasedNote(all.at, true)
       for (const [id, { done }] of state.erased.peek()) if (!done) await tripOutside(id)
       return null
     },
