@@ -1,7 +1,6 @@
 // What burns in the stove: a poison by name, and snow whose water is only there while the fuel lasts.
 
-import type { Plan } from '../plan'
-import { itemName } from '../plan'
+import { itemName, type Plan } from '../plan'
 import { type Caution, listText } from './caution'
 
 export function fuelCautions({ gear }: Plan): Caution[] {

@@ -2,8 +2,7 @@
 // large, and a word on what goes in but does not stand. It changes no code and no number.
 
 import { fitRoom } from '../../equations'
-import type { Pack, Plan } from '../../plan'
-import { itemName } from '../../plan'
+import { itemName, type Pack, type Plan } from '../../plan'
 import type { Need, TooLarge } from '../../reckon'
 import { given } from '../given'
 import type { Shown } from '../shown'

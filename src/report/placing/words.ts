@@ -1,8 +1,7 @@
 // The placing of the load in words: advice, never a verdict. What is said of studies is what was read of them; their
 // standing is that of data/sources.json.
 
-import type { Plan } from '../../plan'
-import { itemName } from '../../plan'
+import { itemName, type Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import { type Caution, listText } from '../caution'
 import { placeText } from '../places'

@@ -1,7 +1,6 @@
 // A backup, before anything of it is taken in: what would come, differ, stay and go; merge it or let it take the place
 // of everything. Afterwards the way back stands where the button stood.
 
-import { counted } from '../../units'
 import './backup.css'
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { type Backup, bringsNothing, compareBackup, type Wishes } from '../../files/backup'
@@ -9,6 +8,7 @@ import { Choice } from '../../parts/fields'
 import { useStored } from '../../parts/pieces'
 import { library, saveState, shelf, storeLoaded, tripList } from '../../store'
 import type { TakenIn } from '../../store/later'
+import { counted } from '../../units'
 import { theBackups } from './look'
 import { RestoreShelf, RestoreTrips } from './RestoreLists'
 import { Result } from './Result'

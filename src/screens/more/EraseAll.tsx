@@ -1,6 +1,7 @@
 // Erasing everything on this device, confirmed by typing a word.
 
 import { useState } from 'preact/hooks'
+import { NOT_LOADED } from './erasing'
 
 const WORD = 'erase'
 
@@ -20,9 +21,7 @@ export function EraseAll() {
     try {
       setProblem((await (await import('../../store/later')).erasing()?.everything()) ?? null)
     } catch {
-      setProblem(
-        'The part of the app that erases could not be loaded, so nothing is erased: go online once and try again.',
-      )
+      setProblem(NOT_LOADED)
     }
     setBusy(false)
   }

@@ -5,6 +5,7 @@ import { momentText } from '../../parts/pieces'
 import { tripName } from '../../plan'
 import { actions, removedTrips } from '../../store'
 import { counted } from '../../units'
+import { NOT_LOADED } from './erasing'
 
 /** Kept for a while: the last ten, also after a reload. */
 export function RemovedTrips() {
@@ -85,9 +86,6 @@ type Erasure =
   | { kind: 'done'; name: string }
   | { kind: 'left'; id: string; name: string; why: string }
 
-const NOT_LOADED =
-  'The part of the app that erases could not be loaded, so nothing is erased: go online once and try again.'
-
 function Question({ name, onYes, onNo }: { name: string; onYes: () => void; onNo: () => void }) {
   return (
     <div class="question">
@@ -118,7 +116,7 @@ function Outcome({ state, again }: { state: Erasure; again: (id: string, name: s
   if (state.kind === 'done')
     return (
       <p>
-        “<bdi>{state.name}</bdi>” is erased from this device.
+        “<bdi>{state.name}</bdi>” is erased from this device. What you put on the shelf from it stays.
       </p>
     )
   return (

@@ -1,6 +1,5 @@
 // A plan that came in a link: what it is, before anything of it is kept. It never touches a trip that is here.
 
-import { counted } from '../../units'
 import './share.css'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { type ReadLink, readLink } from '../../files/share'
@@ -8,6 +7,7 @@ import { useSystem } from '../../parts/fields'
 import { completePlan, fromPlanDocument, type PlanDocument, tripName } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, newId } from '../../store'
+import { counted } from '../../units'
 
 interface SharedPlanProps {
   /** The fragment of the address. */

@@ -1,7 +1,6 @@
 // One page of paper: the answer, the pictures, the days, the packs, what to pack where, and what to beware of.
 
-import type { LeftOut } from '../../plan'
-import { tripName } from '../../plan'
+import { type LeftOut, tripName } from '../../plan'
 import {
   type Missing,
   missingOf,

@@ -1,7 +1,6 @@
 // The packing list by place, with boxes to tick; a place's table repeats its head wherever it is continued.
 
-import type { Item } from '../../plan'
-import { itemName } from '../../plan'
+import { type Item, itemName } from '../../plan'
 import { type Shown, sharesByName } from '../../report'
 import { type PackedPlace, packedByPlace } from './packing'
 import type { SheetParts } from './parts'

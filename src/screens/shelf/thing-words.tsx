@@ -1,8 +1,7 @@
 // A thing in a line or two: what it weighs and takes, what is noted of it, and where it is used.
 
 import type { Thing } from '../../plan/shelf'
-import type { System } from '../../units'
-import { counted } from '../../units'
+import { counted, type System } from '../../units'
 import { itemFacts } from '../gear'
 
 export const nameOf = ({ item }: Thing): string => item.name || 'Without a name'
