@@ -3,12 +3,11 @@
 // Shares: GUM (JCGM 100:2008) eq. 13, each covariance halved.
 
 import type { BodyFrom, PastPacking, Plan } from '../plan/types'
-import { alikeByThing, modelSpreadOf } from './calibration'
+import { alikeByThing, modelSpreadOf, type PackedList } from './calibration'
 import { fullestOf } from './need'
 import { partsOf } from './remedies-parts'
 import { type Spread, spreadOf } from './spread'
 import type { Reckoning } from './types'
-import { correlationIn } from './uncertainty'
 
 export interface ItemDoubt {
   of: 'item'
@@ -72,15 +71,12 @@ const ROUNDING = 1e-9
 
 /** What each thing's error has in common with that of the litres asked for, packings taken off; shares of W squared. */
 function itemParts({ settings, packings }: Plan, { list, gain, weights }: Spread): number[] {
-  const { habitCorrelation } = settings
-  const sums = new Map<string, number>()
-  for (const { litresFrom, u } of list.things) sums.set(litresFrom, (sums.get(litresFrom) ?? 0) + u)
-  const told = packings.map(({ things }) => alikeByThing(list.things, things, habitCorrelation))
-  return list.things.map(({ litresFrom, u }, i) => {
-    const r = correlationIn(litresFrom, habitCorrelation)
-    const own = (1 - r) * u ** 2 + r * u * sums.get(litresFrom)!
-    return own - gain * told.reduce((sum, parts, k) => sum + weights[k]! * parts[i]!, 0)
-  })
+  const partsIn = (things: PackedList['things']) =>
+    alikeByThing(list.things, things, settings.habitCorrelation)
+  const told = packings.map(({ things }) => partsIn(things))
+  return partsIn(list.things).map(
+    (own, i) => own - gain * told.reduce((sum, parts, k) => sum + weights[k]! * parts[i]!, 0),
+  )
 }
 
 /** A thing worth measuring, and what sigmaV would then be. */

@@ -36,7 +36,8 @@ const SETTLED_KG = 0.001
  * does not settle: food so poor in energy that carrying it asks for more of it than it gives.
  */
 export function reckon(plan: Plan): Reckoned {
-  const utmost = withUnknownsAtMost(plan)
+  // Only set-ups are asked of it.
+  const utmost = plan.packs.length > 0 ? withUnknownsAtMost(plan) : null
   const most = utmost && reckonAsSaid(utmost, () => true)
   return reckonAsSaid(plan, i => most === null || (most.ok && most.reckoning.packs[i]!.suffices))
 }

@@ -98,8 +98,8 @@ function solve({ trial, start, bottles, things, mostRefused }: Solving) {
   // another for each choice.
   const near = within(lineAsItStands(start), null)
   const chosen = near.chosen?.map(i => things[i]!) ?? things
-  const line = touchingLine(start, parts, { things, chosen, mostOut: chosen.length })
-  const answer = isCalibrated ? near : within(line, near.chosen)
+  const touching = () => touchingLine(start, parts, { things, chosen, mostOut: chosen.length })
+  const answer = isCalibrated ? near : within(touching(), near.chosen)
   const { proven } = answer
   const then = answer.chosen && after(answer.chosen)
   if (!answer.chosen || !mends(trial, then)) return { proven, refused, found: null }

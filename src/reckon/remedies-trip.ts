@@ -17,15 +17,13 @@ export function tripChanges({ plan, reckoning }: Trial): TripChange[] {
   return [...trusting(plan), ...camps(plan, reckoning, peaks), ...resupplies(plan, peaks)]
 }
 
-/** The stops at which the fullest and the heaviest moment lie, and that of the fullest pockets, where those fail. */
+/** The stops at which the fullest moment and that of the heaviest load with all the water wanted lie, where those fail. */
 function failingStops(reckoning: Reckoning): number[] {
   const failings = failingsOf(judgedIn({ reckoning }))
-  const { bodyAt, peakAt, outsideLitres } = reckoning.need
-  const pocketsAt = reckoning.moments.find(moment => moment.outsideLitres === outsideLitres)
+  const { bodyAt, peakFullWaterAt } = reckoning.need
   return [
     ...(failings.includes('room') ? [bodyAt.stop] : []),
-    ...(failings.includes('load') ? [peakAt.stop] : []),
-    ...(failings.includes('pockets') && pocketsAt ? [pocketsAt.stop] : []),
+    ...(failings.includes('load') ? [peakFullWaterAt.stop] : []),
   ]
 }
 

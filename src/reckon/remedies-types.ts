@@ -28,7 +28,7 @@ export type Change =
   | { kind: 'combined'; items: ItemChoice; trip: TripChange }
 
 /** What a set-up fails at, in the groups in which it can be mended. */
-export type Failing = 'room' | 'load' | 'pockets' | 'size'
+export type Failing = 'room' | 'load' | 'size'
 
 /** The set-up once the change is made, reckoned in full. */
 export interface After {

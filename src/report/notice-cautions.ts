@@ -111,7 +111,7 @@ function worded(
       ]
     }
     case 'load-over-common-practice': {
-      const [{ share, limit } = { share: 0, limit: 0 }] = all(code)
+      const { share, limit } = all(code)[0]!
       const lightest = lightestSetup(packs)
       return [
         {

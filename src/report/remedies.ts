@@ -99,7 +99,7 @@ function afterText({ kind, after }: Remedy, { shown }: Context): string {
   if (mends.includes('room') && mends.includes('load')) return `${load}, ${room}`
   if (mends.includes('room')) return room
   if (mends.includes('load')) return `${load}, which it bears`
-  return mends.includes('pockets') ? 'the pockets are large enough' : 'everything goes in'
+  return 'everything goes in'
 }
 
 /** What is wanting, and what pack would do: for a set-up that nothing mends. */

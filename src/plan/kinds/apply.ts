@@ -47,10 +47,9 @@ export function oddMass(
 export function itemOfKind(item: DraftItem, kind: Kind): DraftItem {
   const { massKg, fuel, group, holdsWaterLitres, holdsLitres, inside, use } = item
   const pieces = massKg === undefined && (item.count ?? 1) > 1 ? (kind.pieces ?? 1) : 1
-  const { from: _from, ...perKg } = kind.litresPerKg ?? { from: '' }
   return {
     ...withRange(item, litresOfKind(kind, item)),
-    ...('low' in perKg && !fuel ? { litresPerKg: perKg } : {}),
+    ...(kind.litresPerKg && !fuel ? { litresPerKg: litresByMass(1, kind.litresPerKg) } : {}),
     ...(massKg === undefined && !fuel
       ? { massKg: kind.massG / 1000 / pieces, massFrom: 'guess' as const }
       : {}),

@@ -28,8 +28,10 @@ export function PasteList({ onTable }: { onTable?: () => void }) {
   const rows = useMemo(() => (read.ok ? withSuggestions(read.rows, matched.current) : []), [read])
   const taken = rows.map(row => chosenOf(row, choices)).filter(each => each.take)
   const apart = read.ok ? read.rows.filter((row): row is NotUnderstood => !row.ok) : []
-  const doubtful = rows.filter(isDoubtful)
-  const clear = rows.filter(row => !doubtful.includes(row))
+  const [doubtful, clear] = useMemo(
+    () => [rows.filter(isDoubtful), rows.filter(row => !isDoubtful(row))],
+    [rows],
+  )
   const bare = rows.filter(({ row }) => row.isBare).length
   const room = CAPS.items - (openTrip.value?.draft.gear.length ?? 0)
 
