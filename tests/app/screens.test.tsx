@@ -54,6 +54,19 @@ describe('with a thing whose litres nobody has said', () => {
     expect(paths).toEqual([`gear/${item.id}/litres`])
   })
 
+  test('the usual litres of its kind are one tap away, and follow its mass from then on', () => {
+    const item = openTrip.value!.draft.gear.find(({ litres }) => litres !== undefined && litres > 0)!
+    actions.setField(`gear/${item.id}/name`, 'Quilt', null)
+    actions.setField(`gear/${item.id}/massKg`, 0.5, null)
+    actions.setField(`gear/${item.id}/litres`, undefined, 'two')
+    render(<NeedScreen onGo={() => {}} />)
+    fireEvent.click(screen.getByText(/usual for: /))
+    const { draft, typed } = openTrip.value!
+    const now = draft.gear.find(({ id }) => id === item.id)!
+    expect(now.litresPerKg!.typical * 0.5).toBeCloseTo(now.litresRange!.typical, 9)
+    expect(typed).toEqual({})
+  })
+
   test('no pack simply does, and no chance is told', () => {
     for (let i = 0; i < 2; i++) actions.setField(`gear/${withoutLitres().id}/name`, 'Qwxz', null)
     render(<PacksScreen {...noDetail} />)

@@ -2,7 +2,7 @@
 
 import { expect, it } from 'vitest'
 import { type Draft, settle } from '../../src/plan'
-import { highEndOf } from '../../src/plan/kinds'
+import { highEndOf, kinds } from '../../src/plan/kinds'
 
 const draftOf = (gear: object[]): Draft =>
   ({
@@ -24,6 +24,13 @@ it('is the high end of the kind, for its mass where that is known', () => {
   expect(light.litres).toBeLessThan(heavy.litres)
   expect(boundsOf({ name: 'Quilt', massKg: 0.5 })).toEqual({ massKg: null, litres: light.litres })
   expect(boundsOf({ name: 'Quilt' })).toEqual({ ...highEndOf({ name: 'Quilt' }) })
+})
+
+it('is as much larger as the container is, whose kind it is', () => {
+  const { kind, holdsLitres = 0 } = kinds.find(each => each.holdsLitres)!
+  const usual = boundsOf({ name: kind, massKg: 1, holdsLitres })!
+  const double = boundsOf({ name: kind, massKg: 1, holdsLitres: 2 * holdsLitres })!
+  expect(double.litres).toBeCloseTo(2 * usual.litres!, 9)
 })
 
 it('is 10 L and 2 kg where the name tells no kind', () => {

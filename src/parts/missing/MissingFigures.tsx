@@ -1,22 +1,22 @@
 // The figures nobody has said, each one tap from its field; where the name tells the kind, its usual litres in pencil.
 
-import { type Plan, pathParts } from '../../plan'
-import { kindOf, litresOfKind } from '../../plan/kinds'
-import { changeItem, withRange } from '../../plan/litres'
+import { pathParts } from '../../plan'
+import { kindOf, litresOfKind, withKindsLitres } from '../../plan/kinds'
+import { changeItem } from '../../plan/litres'
 import type { Missing, MissingThing, Shown } from '../../report'
-import { actions } from '../../store'
+import { actions, openTrip } from '../../store'
+import { useEdited } from '../fields'
 import { focusField } from '../why'
 
 const MOST_NAMED = 6
 
 interface MissingFiguresProps {
-  plan: Plan
   missing: Missing
   shown: Shown
   onGo: (path: string) => void
 }
 
-export function MissingFigures({ plan, missing, shown, onGo }: MissingFiguresProps) {
+export function MissingFigures({ missing, shown, onGo }: MissingFiguresProps) {
   const rows = [
     ...missing.litres.map(thing => ({ thing, asks: 'litres?' })),
     ...missing.mass.map(thing => ({ thing, asks: 'mass?' })),
@@ -37,7 +37,7 @@ export function MissingFigures({ plan, missing, shown, onGo }: MissingFiguresPro
             >
               <bdi class="name">{thing.name}</bdi> <span class="facts-line">{asks}</span>
             </button>
-            {asks === 'litres?' ? <Usual {...{ thing, plan, shown }} /> : null}
+            {asks === 'litres?' ? <Usual {...{ thing, shown }} /> : null}
           </li>
         ))}
       </ul>
@@ -46,35 +46,24 @@ export function MissingFigures({ plan, missing, shown, onGo }: MissingFiguresPro
   )
 }
 
-interface UsualProps {
-  thing: MissingThing
-  plan: Plan
-  shown: Shown
-}
-
 /** What things of its kind take, one tap away; nothing where the name does not tell the kind. */
-function Usual({ thing, plan, shown }: UsualProps) {
+function Usual({ thing, shown }: { thing: MissingThing; shown: Shown }) {
+  const edited = useEdited()
   const id = pathParts(thing.path)[1]
-  const item = plan.gear.find(each => each.id === id)
-  if (!item) return null
-  const { name, use, count, massKg, massFrom } = item
-  const known = { name, use, count, ...(massKg > 0 ? { massKg, massFrom } : {}) }
-  const kind = kindOf(known)
+  const item = openTrip.value?.draft.gear.find(each => each.id === id)
+  const kind = item && kindOf(item)
   if (!kind) return null
-  const range = litresOfKind(kind, known)
-  const text = `${shown.litres(range.typical)}, usual for: ${kind.kind}`
+  const { typical } = litresOfKind(kind, item)
+  const take = () => {
+    // Text that could not be read as litres goes with the field that showed it.
+    if (edited.unreadAt(thing.path) !== undefined) edited.set(thing.path, undefined, null)
+    actions.edit(`${thing.name}, usual litres`, draft =>
+      changeItem(draft, item.id, each => withKindsLitres(each, kind)),
+    )
+  }
   return (
-    <button
-      type="button"
-      class="pencil"
-      data-figures="cited"
-      onClick={() =>
-        actions.edit(`${thing.name}, usual litres`, draft =>
-          changeItem(draft, item.id, each => withRange(each, range)),
-        )
-      }
-    >
-      {text}
+    <button type="button" class="pencil" data-figures="cited" onClick={take}>
+      {`${shown.litres(typical)}, usual for: ${kind.kind}`}
     </button>
   )
 }

@@ -43,13 +43,18 @@ export function oddMass(
   return g < massLowG && !(g * pieces >= massLowG && g * pieces <= massHighG) ? 'light' : null
 }
 
+/** The item with the kind's litres, which follow its mass from then on where the kind is soft. */
+export const withKindsLitres = (item: DraftItem, kind: Kind): DraftItem => ({
+  ...withRange(item, litresOfKind(kind, item)),
+  ...(kind.litresPerKg && !item.fuel ? { litresPerKg: litresByMass(1, kind.litresPerKg) } : {}),
+})
+
 /** The item with the kind's litres, build and place, and its mass and group where it has none. */
 export function itemOfKind(item: DraftItem, kind: Kind): DraftItem {
   const { massKg, fuel, group, holdsWaterLitres, holdsLitres, inside, use } = item
   const pieces = massKg === undefined && (item.count ?? 1) > 1 ? (kind.pieces ?? 1) : 1
   return {
-    ...withRange(item, litresOfKind(kind, item)),
-    ...(kind.litresPerKg && !fuel ? { litresPerKg: litresByMass(1, kind.litresPerKg) } : {}),
+    ...withKindsLitres(item, kind),
     ...(massKg === undefined && !fuel
       ? { massKg: kind.massG / 1000 / pieces, massFrom: 'guess' as const }
       : {}),

@@ -16,9 +16,10 @@ export function withKindsEnds(plan: Plan): Plan {
 function withKindsEnd(item: Item): Item {
   const kept = KEPT.get(item)
   if (kept) return kept
-  const { name, use, count, massKg, massFrom, unknownUpTo } = item
+  const { name, use, count, massKg, massFrom, holdsLitres, holdsWaterLitres, unknownUpTo } = item
   const known = massKg > 0 ? { massKg, massFrom } : {}
-  const end = highEndOf({ name, use, count, ...known })
+  const holds = { holdsWaterLitres, ...(holdsLitres === null ? {} : { holdsLitres }) }
+  const end = highEndOf({ name, use, count, ...known, ...holds })
   const bounded = (bound: number | null | undefined, most: number) => (bound == null ? null : most)
   const unknown = end && {
     massKg: bounded(unknownUpTo?.massKg, end.massKg),

@@ -177,7 +177,7 @@ function CannotTell({ plan, reckoning, shown, onGo }: CannotTellProps) {
   return (
     <section class="sure-packing" aria-label="Not known yet">
       <h3>To tell more, say</h3>
-      <MissingFigures {...{ plan, missing, shown, onGo }} />
+      <MissingFigures {...{ missing, shown, onGo }} />
     </section>
   )
 }
