@@ -1,6 +1,6 @@
 // The frame: four places at the bottom of a phone, side by side on a wide screen, the answer always in view.
 
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { incoming, nextIncoming, useIncoming } from './parts/files'
 import {
   Header,
@@ -206,13 +206,13 @@ function useBefore(of: string): string {
 }
 
 function useMedia(query: string): boolean {
-  const [matches, setMatches] = useState(() => matchMedia(query).matches)
+  const list = useMemo(() => matchMedia(query), [query])
+  const [matches, setMatches] = useState(list.matches)
   useEffect(() => {
-    const list = matchMedia(query)
     const onChange = () => setMatches(list.matches)
     list.addEventListener('change', onChange)
     return () => list.removeEventListener('change', onChange)
-  }, [query])
+  }, [list])
   return matches
 }
 

@@ -1,6 +1,7 @@
 // The app starts in a browser of which one part throws: it draws itself all the same, or the plain page says why not.
 // Each part is one that starting uses; which of the two comes is written beside it.
 
+import { act } from '@testing-library/preact'
 import { IDBFactory } from 'fake-indexeddb'
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 
@@ -45,6 +46,12 @@ function stub(name: string, value: unknown) {
   return () => {}
 }
 
+/** Starts the app, a failure told as the browser tells it. Its effects run here too, not in the midst of a later test. */
+const start = () =>
+  act(async () => {
+    await import('../../src/main').catch(error => dispatchEvent(Object.assign(new Event('error'), { error })))
+  })
+
 beforeEach(() => {
   vi.stubGlobal('indexedDB', new IDBFactory())
   document.body.innerHTML = '<p id="opening">Opening…</p><div id="app"></div>'
@@ -59,8 +66,7 @@ test.each(PARTS)('where %s throws, the %s stands there', async (_, what, breakIt
   await import('../../src/guard')
   const mend = breakIt()
   try {
-    // As the browser does with a module that fails.
-    await import('../../src/main').catch(error => dispatchEvent(Object.assign(new Event('error'), { error })))
+    await start()
   } finally {
     mend()
   }
@@ -77,7 +83,7 @@ test('a browser that keeps nothing at all draws the app, which says so', async (
     forbid(globalThis, 'caches'),
   ]
   await import('../../src/store/later')
-  await import('../../src/main')
+  await start()
   for (const each of mend) each()
   expect(document.getElementById('app')?.textContent).toContain('lets the app keep nothing')
 })
