@@ -90,7 +90,7 @@ async function toTheApp(): Promise<Response> {
 
 /**
  * What another app shares with this one arrives as a posted form, which a static host cannot take: the service worker
- * puts the files aside and sends the page to `?received`, where it takes them up (src/parts/files/shared.ts). The text
+ * puts the files aside and sends the page to `?received`, where it takes them up (src/components/files/shared.ts). The text
  * of this function becomes part of the worker, so it names nothing outside itself.
  */
 async function putAside({ request }: { request: Request }): Promise<Response> {

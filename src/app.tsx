@@ -1,7 +1,7 @@
 // The frame: four places at the bottom of a phone, side by side on a wide screen, the answer always in view.
 
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { incoming, nextIncoming, useIncoming } from './parts/files'
+import { incoming, nextIncoming, useIncoming } from './components/files'
 import {
   Header,
   later,
@@ -12,7 +12,7 @@ import {
   useHeadingFocus,
   useScrollBack,
   useUndoKeys,
-} from './parts/frame'
+} from './components/frame'
 import { Welcome } from './screens/welcome'
 import { actions, isStoring, library, loadEngine, openTrip } from './store'
 

@@ -2,8 +2,8 @@ import { render } from 'preact'
 import { App } from './app'
 import { loadEngine, openTrip, startStore, startUpdates, within } from './store'
 import './style.css'
-import './parts/parts.css'
-import './parts/rows.css'
+import './components/components.css'
+import './components/rows.css'
 import './screens/screens.css'
 
 /** The engine's answer is waited for no longer than this. */

@@ -3,7 +3,7 @@
 
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { UndoBar } from '../../src/parts/frame'
+import { UndoBar } from '../../src/components/frame'
 import type { Draft } from '../../src/plan'
 import { CalibrateScreen } from '../../src/screens/calibrate'
 import { NeedScreen } from '../../src/screens/need'

@@ -3,8 +3,8 @@
 import { cleanup, render, screen } from '@testing-library/preact'
 import fc from 'fast-check'
 import { afterEach, describe, expect, test } from 'vitest'
-import { letters, type Mark, SpotPicture } from '../../src/parts/charts'
-import { letterSpots } from '../../src/parts/charts/letters'
+import { letters, type Mark, SpotPicture } from '../../src/components/graphics'
+import { letterSpots } from '../../src/components/graphics/mark-letters'
 
 afterEach(cleanup)
 

@@ -2,7 +2,7 @@
 
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { ChoiceField, QuantityField, TextField, ToggleField } from '../../src/parts/fields'
+import { ChoiceField, QuantityField, TextField, ToggleField } from '../../src/components/fields'
 import { emptyDraft, LIMITS } from '../../src/plan'
 import { actions, openTrip } from '../../src/store'
 

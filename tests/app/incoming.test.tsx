@@ -2,7 +2,7 @@
 
 import { fireEvent, render, screen } from '@testing-library/preact'
 import { expect, test, vi } from 'vitest'
-import { FileButton, incoming, nextIncoming, receive } from '../../src/parts/files'
+import { FileButton, incoming, nextIncoming, receive } from '../../src/components/files'
 
 /** "track" and "xpg.nosj" turned round: a reader sees "trackjson.gpx". */
 const SPOOFED = 'track\u202exgp.nosj'

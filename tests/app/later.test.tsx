@@ -2,7 +2,7 @@
 
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact'
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
-import { later } from '../../src/parts/frame'
+import { later } from '../../src/components/frame'
 
 beforeEach(() => {
   vi.useFakeTimers()

@@ -12,9 +12,9 @@ import {
   movedTo,
   type Spot,
   useMover,
-} from '../../src/parts/long-list'
-import { drawnIndices, slotAt, topsOf } from '../../src/parts/long-list/slots'
-import { spotBefore, spotByKey } from '../../src/parts/long-list/spot'
+} from '../../src/components/long-list'
+import { drawnIndices, slotAt, topsOf } from '../../src/components/long-list/slots'
+import { spotBefore, spotByKey } from '../../src/components/long-list/spot'
 
 afterEach(cleanup)
 

@@ -2,7 +2,7 @@
 
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
 import { afterEach, describe, expect, it, vi } from 'vitest'
-import { Cutaway, type CutawayProps, LoadLine, type LoadLineProps } from '../../src/parts/pictures'
+import { Cutaway, type CutawayProps, LoadLine, type LoadLineProps } from '../../src/components/graphics'
 import type { Moment, Shares } from '../../src/reckon'
 
 afterEach(cleanup)

@@ -2,7 +2,7 @@
 
 import { cleanup, render, screen } from '@testing-library/preact'
 import { afterEach, expect, test } from 'vitest'
-import { placeOf } from '../../src/parts/frame'
+import { placeOf } from '../../src/components/frame'
 import { emptyDraft, fieldPath } from '../../src/plan'
 import { GearScreen } from '../../src/screens/gear'
 import { actions } from '../../src/store'

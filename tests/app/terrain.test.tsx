@@ -3,11 +3,11 @@
 import { cleanup, render, screen, within } from '@testing-library/preact'
 import fc from 'fast-check'
 import { afterEach, describe, expect, it } from 'vitest'
-import { LoadLine, type LoadLineProps } from '../../src/parts/pictures'
-import { guessWidth } from '../../src/parts/pictures/fit-text'
-import { planLoadLine } from '../../src/parts/pictures/load-plan'
-import type { Shown } from '../../src/parts/pictures/shown'
-import { elevationAt } from '../../src/parts/pictures/terrain'
+import { LoadLine, type LoadLineProps } from '../../src/components/graphics'
+import { guessWidth } from '../../src/components/graphics/fit-text'
+import type { Shown } from '../../src/components/graphics/load-picture'
+import { planLoadLine } from '../../src/components/graphics/load-plan'
+import { elevationAt } from '../../src/components/graphics/terrain'
 import type { Moment } from '../../src/reckon'
 
 afterEach(cleanup)

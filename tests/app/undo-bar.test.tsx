@@ -2,7 +2,7 @@
 
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact'
 import { afterEach, expect, test } from 'vitest'
-import { UndoBar } from '../../src/parts/frame/UndoBar'
+import { UndoBar } from '../../src/components/frame/UndoBar'
 import { emptyDraft } from '../../src/plan'
 import { actions, tripList } from '../../src/store'
 import { createBackups } from '../../src/store/later/backups'

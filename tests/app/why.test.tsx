@@ -3,7 +3,7 @@
 import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import demo from '../../data/demo-plan.json'
-import { Why } from '../../src/parts/why'
+import { Why } from '../../src/components/why'
 import { fromPlanDocument, parsePlan } from '../../src/plan'
 import { GearScreen } from '../../src/screens/gear'
 import { NeedScreen } from '../../src/screens/need'

@@ -8,16 +8,7 @@ import { describe, expect } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { expectAccessible } from './axe'
 import { drop, goOn, openDiffering, openFile, paste, preview, savedBackup } from './backups'
-import {
-  at1280,
-  journey,
-  lookAtDemo,
-  newContext,
-  openMore,
-  rename,
-  saved,
-  untilDrawn,
-} from './harness'
+import { at1280, journey, lookAtDemo, newContext, openMore, rename, saved, untilDrawn } from './harness'
 
 const tripCount = (page: Page) => page.locator('.trips > li').count()
 const planText = JSON.stringify(demo)

@@ -32,13 +32,13 @@ const folders: Record<string, FolderRule> = {
     because: 'the command line runs without a screen',
   },
   store: { may: ['plan', 'reckon', 'report', 'files', 'units'], because: 'what persists knows no interface' },
-  parts: {
-    may: ['store', 'plan', 'report', 'units', 'parts'],
+  components: {
+    may: ['store', 'plan', 'report', 'units', 'components'],
     typesOf: ['reckon'],
     because: 'interface computes nothing: it reads what the store has reckoned',
   },
   screens: {
-    may: ['parts', 'store', 'files', 'plan', 'report', 'units'],
+    may: ['components', 'store', 'files', 'plan', 'report', 'units'],
     typesOf: ['reckon'],
     because: 'interface computes nothing: it reads what the store has reckoned',
   },

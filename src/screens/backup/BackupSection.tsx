@@ -2,9 +2,9 @@
 
 import './backup.css'
 import { useEffect, useState } from 'preact/hooks'
+import { FileButton, receive, saveFile } from '../../components/files'
+import { momentText } from '../../components/pieces'
 import { BACKUP_CAPS } from '../../files/backup'
-import { FileButton, receive, saveFile } from '../../parts/files'
-import { momentText } from '../../parts/pieces'
 import { backupsChanged, dueBackup } from '../../store'
 import { theBackups } from './look'
 import { Snapshots } from './Snapshots'

@@ -3,9 +3,9 @@
 
 import './backup.css'
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { Choice } from '../../components/fields'
+import { useStored } from '../../components/pieces'
 import { type Backup, bringsNothing, compareBackup, type Wishes } from '../../files/backup'
-import { Choice } from '../../parts/fields'
-import { useStored } from '../../parts/pieces'
 import { library, saveState, shelf, storeLoaded, tripList } from '../../store'
 import type { TakenIn } from '../../store/later'
 import { counted } from '../../units'

@@ -1,7 +1,7 @@
 // The trips and the shelf of a backup against what is here, entry by entry.
 
+import { Choice } from '../../components/fields'
 import type { Choice as Chosen, Compared, Comparison, Wishes } from '../../files/backup'
-import { Choice } from '../../parts/fields'
 import { counted } from '../../units'
 
 interface ListsProps {

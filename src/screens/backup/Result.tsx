@@ -1,9 +1,9 @@
 // After a backup was taken in: how much there is now, and the way back.
 
 import { useState } from 'preact/hooks'
+import { saveFile } from '../../components/files'
+import { useStored } from '../../components/pieces'
 import type { Contents } from '../../files/backup'
-import { saveFile } from '../../parts/files'
-import { useStored } from '../../parts/pieces'
 import { shelf, trips } from '../../store'
 import type { TakenIn } from '../../store/later'
 import { counted } from '../../units'

@@ -1,8 +1,8 @@
 // The snapshots on this device: each can be looked at and taken in like a backup file, saved as one, or removed.
 
 import { useEffect, useState } from 'preact/hooks'
-import { receive, saveFile } from '../../parts/files'
-import { momentText } from '../../parts/pieces'
+import { receive, saveFile } from '../../components/files'
+import { momentText } from '../../components/pieces'
 import { backupsChanged, snapshotProblem } from '../../store'
 import { type Snapshot, snapshotText } from '../../store/later'
 import { counted } from '../../units'

@@ -1,13 +1,13 @@
 // Your own packing: what it comes to, one more to add, all there are, and the factor by hand.
 
 import { useRef } from 'preact/hooks'
-import { QuantityField } from '../../parts/fields'
-import { OwnOffer, useOwnPackings } from '../../parts/trust'
+import { OwnOffer, useOwnPackings } from '../../components/confidence'
+import { QuantityField } from '../../components/fields'
 import { defaults, LIMITS, type Plan } from '../../plan'
 import { effectText, numberWord, packingsText, reckonsWith, reckonWith } from '../../report/trust'
 import { actions, openTrip, reckoned, shelf } from '../../store'
 import './calibrate.css'
-import { toTop } from '../../parts/frame'
+import { toTop } from '../../components/frame'
 import { PackedForm } from './PackedForm'
 import { Packings } from './Packings'
 

@@ -1,7 +1,7 @@
 // The packings there are, the latest first, each with what it said and the way to withdraw it.
 
 import { useRef } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
+import { useSystem } from '../../components/fields'
 import type { Packing } from '../../plan/shelf'
 import { type Shown, shownIn } from '../../report'
 import { effectText, isCounted, oddText } from '../../report/trust'

@@ -1,8 +1,8 @@
 // What was added of a table, the way back, and the rows that are still to be mended.
 
 import { useEffect, useRef } from 'preact/hooks'
+import { AddedWords } from '../../components/pieces'
 import type { RowProblem, Target } from '../../files/csv'
-import { AddedWords } from '../../parts/pieces'
 import { actions, lastLabel } from '../../store'
 import { Problems } from './Problems'
 

@@ -1,6 +1,7 @@
 // What each column of a table holds, a card each: its heading, a few of its cells, the field, the unit of bare numbers.
 
 import { useId } from 'preact/hooks'
+import { useSystem } from '../../components/fields'
 import {
   amountOf,
   type Column,
@@ -12,7 +13,6 @@ import {
   type Target,
   usualUnit,
 } from '../../files/csv'
-import { useSystem } from '../../parts/fields'
 import { type Unit, unitChoices } from '../../units'
 
 interface ColumnsProps {

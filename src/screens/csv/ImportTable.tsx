@@ -2,8 +2,8 @@
 // add it in one edit. Loaded when it is opened. Nothing changes before "Add".
 
 import { useMemo, useState } from 'preact/hooks'
+import { Choice, useSystem } from '../../components/fields'
 import type { Target } from '../../files/csv'
-import { Choice, useSystem } from '../../parts/fields'
 import { openTrip } from '../../store'
 import { Added, type AddedNote } from './Added'
 import { gridOf, layoutOf } from './opened'

@@ -1,8 +1,8 @@
 // How a table is read: encoding, separator, names of columns, decimal mark, and what each column holds. All of it is
 // guessed, said in a line, and can be changed below it.
 
+import { SelectOne } from '../../components/fields'
 import { ENCODINGS, isFilled, type Layout, SEPARATORS, type Target } from '../../files/csv'
-import { SelectOne } from '../../parts/fields'
 import { Columns } from './Columns'
 import type { Opened } from './opened'
 import type { Asked } from './source'

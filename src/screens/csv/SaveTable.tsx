@@ -1,9 +1,9 @@
 // What there is, as tables for a spreadsheet. Loaded when it is opened.
 
 import { useState } from 'preact/hooks'
+import { Choice, useSystem } from '../../components/fields'
+import { fileWords, saveFile } from '../../components/files'
 import { gearCsv, type Marks, packsCsv, shelfCsv } from '../../files/csv'
-import { Choice, useSystem } from '../../parts/fields'
-import { fileWords, saveFile } from '../../parts/files'
 import { openTrip, shelf } from '../../store'
 import './csv.css'
 

@@ -1,8 +1,8 @@
 // One row of a table as it would come in: whether it is taken, and what it says.
 
+import { useSystem } from '../../components/fields'
 import type { ReadItem } from '../../files/csv'
 import { isFood, NOT_EATEN } from '../../files/list'
-import { useSystem } from '../../parts/fields'
 import type { Kind } from '../../plan/kinds'
 import { shownIn } from '../../report'
 import { factsOf } from './row-words'

@@ -1,6 +1,7 @@
 // The rows of a table as they would come in, what could not be read, and the one tap that adds what is ticked.
 
 import { useMemo, useRef, useState } from 'preact/hooks'
+import { Choice, useSystem } from '../../components/fields'
 import {
   addTable,
   type Grid,
@@ -10,7 +11,6 @@ import {
   shelveTable,
   type Target,
 } from '../../files/csv'
-import { Choice, useSystem } from '../../parts/fields'
 import { CAPS, type DraftItem } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip, shelf } from '../../store'

@@ -1,8 +1,8 @@
 // Where a table comes from: a file that is chosen or dropped here, or rows pasted from a spreadsheet.
 
 import { useState } from 'preact/hooks'
+import { FileButton } from '../../components/files'
 import { TABLE_CAPS } from '../../files/csv'
-import { FileButton } from '../../parts/files'
 import { type Source, sourceOf, unreadable } from './source'
 
 interface TableSourceProps {

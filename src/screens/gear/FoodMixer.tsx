@@ -2,8 +2,8 @@
 // Loaded when it is opened. The mix stays, for this trip, until it is emptied.
 
 import { useEffect, useRef, useState } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
-import { LooseField, type Reading, readQuantity } from '../../parts/loose'
+import { useSystem } from '../../components/fields'
+import { LooseField, type Reading, readQuantity } from '../../components/loose'
 import { daysFood, FOOD_PACKING, type Food, foods, foodWithId, withoutDensity } from '../../plan/foods'
 import { bareUnitOf } from '../../units'
 import { FoodTotals } from './FoodTotals'

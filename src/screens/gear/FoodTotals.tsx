@@ -1,8 +1,8 @@
 // What a mixed day comes to, and the ways to put it into the gear as the daily food.
 
 import { useState } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
-import { Why } from '../../parts/why'
+import { useSystem } from '../../components/fields'
+import { Why } from '../../components/why'
 import { type DaysFood, FOOD_PACKING, type Portion, putDaysFood } from '../../plan/foods'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip } from '../../store'

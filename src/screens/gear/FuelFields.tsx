@@ -1,7 +1,7 @@
 // What a night's fuel must do; its mass then comes from the physics of heating water, and gas from whole cartridges.
 
-import { QuantityField, SelectField, useEdited, useSystem } from '../../parts/fields'
-import { Why } from '../../parts/why'
+import { QuantityField, SelectField, useEdited, useSystem } from '../../components/fields'
+import { Why } from '../../components/why'
 import { type DraftItem, defaults, LIMITS } from '../../plan'
 import { shownIn } from '../../report'
 import { addCartridges, fuelKgOf, gasCartridges, hasCartridges, piecesText } from '../../report/why'

@@ -1,7 +1,7 @@
 // Gear: the list by group with its masses and litres, one line to add to it, each item open to edit in place.
 
 import { useEffect, useMemo } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
+import { useSystem } from '../../components/fields'
 import {
   type Entry,
   entryProps,
@@ -12,9 +12,9 @@ import {
   movedTo,
   type Spot,
   useMover,
-} from '../../parts/long-list'
-import { Row } from '../../parts/pieces'
-import { Why } from '../../parts/why'
+} from '../../components/long-list'
+import { Row } from '../../components/pieces'
+import { Why } from '../../components/why'
 import { addItem, type DraftItem, defaults, duplicateItem, removeItem } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'

@@ -8,8 +8,8 @@ import {
   TextField,
   ToggleField,
   YesNoField,
-} from '../../parts/fields'
-import { later } from '../../parts/frame'
+} from '../../components/fields'
+import { later } from '../../components/frame'
 import { type DraftItem, defaults, LIMITS } from '../../plan'
 import { openTrip } from '../../store'
 import { FoodInto } from './FoodInto'

@@ -1,6 +1,6 @@
 // The litres of an item that are a range: its three ends to change, and the way back to one number.
 
-import { QuantityField } from '../../parts/fields'
+import { QuantityField } from '../../components/fields'
 import { type DraftItem, LIMITS } from '../../plan'
 import { withoutRange } from '../../plan/litres'
 import { useItemHome } from './item-home'

@@ -2,7 +2,7 @@
 // Loaded when an item is open; the table's standing is said beside every figure.
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
+import { useSystem } from '../../components/fields'
 import type { DraftItem } from '../../plan'
 import {
   isByMass,

@@ -1,7 +1,7 @@
 // The doors to what fills the gear many things at a time; each is fetched when it is opened, and keeps what is in it.
 
-import { later } from '../../parts/frame'
-import { Doors } from '../../parts/pieces'
+import { later } from '../../components/frame'
+import { Doors } from '../../components/pieces'
 import { openTrip } from '../../store'
 
 const PasteList = later(async () => (await import('./PasteList')).PasteList)

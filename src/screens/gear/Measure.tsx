@@ -2,9 +2,9 @@
 // Loaded when it is opened; the readings stay with the panel, the result with the item.
 
 import { useState } from 'preact/hooks'
-import { Choice, useSystem } from '../../parts/fields'
-import { LooseField, readQuantity } from '../../parts/loose'
-import { Why } from '../../parts/why'
+import { Choice, useSystem } from '../../components/fields'
+import { LooseField, readQuantity } from '../../components/loose'
+import { Why } from '../../components/why'
 import type { DraftItem } from '../../plan'
 import { withLitres, withSizes } from '../../plan/litres'
 import { countsAs, countsText, digitsWorth, type Method, methods } from '../../report/measuring'

@@ -1,7 +1,7 @@
 // How an item of the trip stands to the shelf: put on it, or linked to a thing there and where it differs from it.
 
 import { useMemo } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
+import { useSystem } from '../../components/fields'
 import type { DraftItem } from '../../plan'
 import {
   asInTrip,
@@ -15,7 +15,7 @@ import {
 import { actions, newId, openTrip, shelf } from '../../store'
 import { factText, factWord, saidFields } from './fact-words'
 import './gear.css'
-import { toTop } from '../../parts/frame'
+import { toTop } from '../../components/frame'
 
 export function OnShelf({ item }: { item: DraftItem }) {
   const thing = shelf.value.things.find(({ id }) => id === item.shelf?.id)

@@ -1,6 +1,6 @@
 // How things pack: the model's three shares, open to those who have measured theirs.
 
-import { QuantityField } from '../../parts/fields'
+import { QuantityField } from '../../components/fields'
 import { defaults, LIMITS } from '../../plan'
 import { actions } from '../../store'
 

@@ -2,9 +2,9 @@
 // Loaded when it is opened. The text stays for this trip until its lines are in the gear.
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { useSystem } from '../../components/fields'
+import { AddedWords } from '../../components/pieces'
 import { addListed, LINE_END, LIST_CAPS, type NotUnderstood, readList, type Taken } from '../../files/list'
-import { useSystem } from '../../parts/fields'
-import { AddedWords } from '../../parts/pieces'
 import { CAPS } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, lastLabel, newId, openTrip } from '../../store'

@@ -1,7 +1,7 @@
 // One line of a pasted list: whether it is taken, what was understood, what is in doubt, and which kind gives its litres.
 
+import { useSystem } from '../../components/fields'
 import type { Taken } from '../../files/list'
-import { useSystem } from '../../parts/fields'
 import { isByMass, type Kind, litresOfKind, oddMass, originInShort } from '../../plan/kinds'
 import { shownIn } from '../../report'
 import { rangeInWords } from './kind-words'

@@ -1,7 +1,7 @@
 // Between the trip's gear and the shelf: to pack from it, and to put on it what is not there yet.
 
 import { useState } from 'preact/hooks'
-import { toTop } from '../../parts/frame'
+import { toTop } from '../../components/frame'
 import { putOnShelf } from '../../plan/shelf'
 import { actions, newId, openTrip, shelf } from '../../store'
 import { counted } from '../../units'

@@ -1,7 +1,7 @@
 // What has changed on the shelf since this trip packed from it: offered in a quiet line, taken or turned down by hand.
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
+import { useSystem } from '../../components/fields'
 import type { Draft } from '../../plan'
 import { keepAsIs, type Offer, offersFor, takeOffer } from '../../plan/shelf'
 import { actions, openTrip, shelf } from '../../store'

@@ -1,7 +1,7 @@
 // The size of a rigid thing, round or a box: by it is told how the thing goes into a pack.
 
 import { useState } from 'preact/hooks'
-import { Choice, QuantityField, useEdited } from '../../parts/fields'
+import { Choice, QuantityField, useEdited } from '../../components/fields'
 import { type DraftItem, LIMITS } from '../../plan'
 import { useItemHome } from './item-home'
 

@@ -3,7 +3,7 @@
 
 import { createContext } from 'preact'
 import { useContext } from 'preact/hooks'
-import { useEdited } from '../../parts/fields'
+import { useEdited } from '../../components/fields'
 import { type DraftItem, fieldPath } from '../../plan'
 import { changeItem } from '../../plan/litres'
 import { actions } from '../../store'

@@ -2,7 +2,7 @@
 // offered as a file: perhaps somebody can read what the app cannot.
 
 import { useState } from 'preact/hooks'
-import { saveFile } from '../../parts/files'
+import { saveFile } from '../../components/files'
 import { damagedRecords } from '../../store'
 import type { Keeping } from '../../store/later'
 

@@ -1,7 +1,7 @@
 // More: the trips kept on this device, units and theme, plan files, and what this app is and is not.
 
-import { Choice, UnitsChoice } from '../../parts/fields'
-import { UndoRedo } from '../../parts/frame'
+import { Choice, UnitsChoice } from '../../components/fields'
+import { UndoRedo } from '../../components/frame'
 import { GENERAL_LINE } from '../../report'
 import { actions, library, offlineReady, openTrip } from '../../store'
 import { BackupSection } from '../backup'

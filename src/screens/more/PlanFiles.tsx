@@ -1,7 +1,7 @@
 // A trip as a plan file, and a plan file as a trip of its own: nothing that is here is ever replaced by one.
 
 import { useState } from 'preact/hooks'
-import { FileButton, fileWords, receive, saveFile } from '../../parts/files'
+import { FileButton, fileWords, receive, saveFile } from '../../components/files'
 import { fromPlanDocument } from '../../plan'
 import { actions, newId, openTrip, reckoned } from '../../store'
 

@@ -1,7 +1,7 @@
 // The trips that were deleted last: each can be brought back, or erased for good.
 
 import { useState } from 'preact/hooks'
-import { momentText } from '../../parts/pieces'
+import { momentText } from '../../components/pieces'
 import { tripName } from '../../plan'
 import { actions, removedTrips } from '../../store'
 import { counted } from '../../units'

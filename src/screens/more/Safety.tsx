@@ -2,7 +2,7 @@
 // record. Nothing here is asked of the browser but from a tap.
 
 import { useEffect, useState } from 'preact/hooks'
-import { momentText } from '../../parts/pieces'
+import { momentText } from '../../components/pieces'
 import { damagedRecords, openTrip, secondCopy, storeLoaded, trips, updateProblem } from '../../store'
 import type { Facts, FileNote, Keeping } from '../../store/later'
 import { counted } from '../../units'

@@ -1,6 +1,6 @@
 // The shelf as seen from all trips: what is on it, and the way there.
 
-import { toTop } from '../../parts/frame'
+import { toTop } from '../../components/frame'
 import { shelf } from '../../store'
 import { counted } from '../../units'
 

@@ -1,7 +1,7 @@
 // The trips kept on this device, in the reader's order, and those that were deleted last.
 
 import { useState } from 'preact/hooks'
-import { useOwnPackings } from '../../parts/trust'
+import { useOwnPackings } from '../../components/confidence'
 import { emptyDraft, tripName } from '../../plan'
 import { reckonWith } from '../../report/trust'
 import { actions, library, openTrip, trips } from '../../store'

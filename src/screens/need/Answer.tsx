@@ -1,6 +1,6 @@
 // The answer: how much room and how much load, when and where, with its likely range and what it rests on.
 
-import { Why } from '../../parts/why'
+import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import {

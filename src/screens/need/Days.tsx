@@ -1,6 +1,6 @@
 // Day by day: how far, how long, with what load, at what cost in energy.
 
-import { Why } from '../../parts/why'
+import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { DayReckoning, Reckoning } from '../../reckon'
 import { loadThen, type Shown, walkOf } from '../../report'

@@ -1,6 +1,6 @@
 // One stretch between sources, in words: how far, how much water, and each dry camp's price.
 
-import { Why } from '../../parts/why'
+import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { DryCamp, DryStretch } from '../../reckon'
 import { marginText, type Shown } from '../../report'

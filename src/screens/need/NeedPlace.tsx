@@ -1,6 +1,6 @@
 // The need and the place reached from it, fetched when it is first opened.
 
-import { later } from '../../parts/frame'
+import { later } from '../../components/frame'
 import { library } from '../../store'
 import { NeedScreen } from './NeedScreen'
 

@@ -2,11 +2,11 @@
 // else to beware of.
 
 import { useMemo, useState } from 'preact/hooks'
-import { SelectOne, useSystem } from '../../parts/fields'
-import { Cutaway, LoadLine, placeWords } from '../../parts/pictures'
-import { Cautions, LeftOut } from '../../parts/pieces'
-import { OwnOffer } from '../../parts/trust'
-import { Why } from '../../parts/why'
+import { OwnOffer } from '../../components/confidence'
+import { SelectOne, useSystem } from '../../components/fields'
+import { Cutaway, LoadLine, placeWords } from '../../components/graphics'
+import { Cautions, LeftOut } from '../../components/pieces'
+import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import {

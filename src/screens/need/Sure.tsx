@@ -1,8 +1,8 @@
 // What would make the answer surer: three things to measure, each one tap from its measuring, and one's own packing.
 
 import { useMemo } from 'preact/hooks'
-import { MissingFigures } from '../../parts/missing'
-import { focusField, Why } from '../../parts/why'
+import { MissingFigures } from '../../components/missing'
+import { focusField, Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import type { Missing, Shown } from '../../report'

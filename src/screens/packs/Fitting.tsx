@@ -1,6 +1,6 @@
 // How each rigid thing goes into a pack: the way, the number that decides it, what would change it, and why.
 
-import { focusField, toField, Why } from '../../parts/why'
+import { focusField, toField, Why } from '../../components/why'
 import { fieldPath, itemName, type Plan } from '../../plan'
 import type { Shown, Verdict } from '../../report'
 import { type Fitting as Found, fittingOf, fitWords, pairWords } from '../../report/fitting'

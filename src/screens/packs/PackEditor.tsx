@@ -1,6 +1,6 @@
 // The figures of one pack and its set-ups. A pack with a removable frame has two set-ups, each with its own mass.
 
-import { ChoiceField, QuantityField, TextField, ToggleField } from '../../parts/fields'
+import { ChoiceField, QuantityField, TextField, ToggleField } from '../../components/fields'
 import {
   addSetup,
   type DraftPack,

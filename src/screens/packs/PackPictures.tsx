@@ -1,7 +1,7 @@
 // Two pictures that set the packs side by side: room against what they bear, and mass against price of those that do.
 
-import { letters, type Mark, type MarkShape, SpotPicture } from '../../parts/charts'
-import { Why } from '../../parts/why'
+import { letters, type Mark, type MarkShape, SpotPicture } from '../../components/graphics'
+import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Answer, Reckoning, SetupReckoning } from '../../reckon'
 import { ANSWERS, isYes, type Shown } from '../../report'

@@ -1,6 +1,6 @@
 // The packs and the two places reached from them, each fetched when it is first opened.
 
-import { later } from '../../parts/frame'
+import { later } from '../../components/frame'
 import { library } from '../../store'
 import { type PacksProps, PacksScreen } from './PacksScreen'
 

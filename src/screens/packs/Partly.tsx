@@ -1,6 +1,6 @@
 // A set-up that lacks its mass or its litres, judged as far as it is known.
 
-import { PartlyJudged } from '../../parts/loose'
+import { PartlyJudged } from '../../components/loose'
 import type { DraftPack, DraftSetup, Plan } from '../../plan'
 import type { Shown } from '../../report'
 import { partlyJudged } from '../../report/choosing'

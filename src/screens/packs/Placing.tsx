@@ -1,7 +1,7 @@
 // Where heavy things ride best in a pack: the moment about the hips now and with them against the back. Advice only.
 
-import { Cautions } from '../../parts/pieces'
-import { Why } from '../../parts/why'
+import { Cautions } from '../../components/pieces'
+import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import type { Shown } from '../../report'

@@ -1,7 +1,7 @@
 // The placing as a picture: a pack on a back from the side, its load's centre packed evenly and with the heavy things
 // against the back; and the same as a table.
 
-import { PictureTable, px, useRoom } from '../../parts/pictures'
+import { PictureTable, px, useRoom } from '../../components/graphics'
 import type { Shown } from '../../report'
 import { newtonMetres, type Placing, type PlacingWords, wholeCm } from '../../report/placing'
 import { type PlacingPlan, planPlacing } from './placing-plan'

@@ -1,8 +1,8 @@
 // How far a set-up reaches: the picture, its sentences, and the same as a table.
 
-import { letters, type Mark, ReachPicture } from '../../parts/charts'
-import { WhenOpen } from '../../parts/loose'
-import { Why } from '../../parts/why'
+import { letters, type Mark, ReachPicture } from '../../components/graphics'
+import { WhenOpen } from '../../components/loose'
+import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import type { Shown } from '../../report'

@@ -1,6 +1,6 @@
 // The hiker's own thresholds: by these, not by ours, a pack is judged.
 
-import { QuantityField } from '../../parts/fields'
+import { QuantityField } from '../../components/fields'
 import { defaults, LIMITS } from '../../plan'
 
 export function Thresholds() {

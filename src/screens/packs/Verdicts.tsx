@@ -1,9 +1,9 @@
 // A set-up judged in words: the answer, the sentence that decides it, the rest and the figures behind one tap.
 
 import { useState } from 'preact/hooks'
-import { later } from '../../parts/frame'
-import { WhenOpen } from '../../parts/loose'
-import { Why } from '../../parts/why'
+import { later } from '../../components/frame'
+import { WhenOpen } from '../../components/loose'
+import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, SetupReckoning } from '../../reckon'
 import { ANSWERS, type Shown, setupInWords, type Verdict } from '../../report'

@@ -1,6 +1,6 @@
 // Where everything in the picture of the placing goes: a pack on a back, seen from the side, to scale, in px.
 
-import { px } from '../../parts/pictures'
+import { px } from '../../components/graphics'
 import { ASSUMED, type Placing } from '../../report/placing'
 
 export interface PlacingPlan {

@@ -1,6 +1,6 @@
 // What the lists of stops, items and packs share: which entry is open, and the actions on each.
 
-import type { RowActions } from '../../parts/pieces'
+import type { RowActions } from '../../components/pieces'
 import type { Draft } from '../../plan'
 import { actions, newId } from '../../store'
 

@@ -2,9 +2,9 @@
 
 import './share.css'
 import { useEffect, useMemo, useState } from 'preact/hooks'
+import { useSystem } from '../../components/fields'
+import { later } from '../../components/frame'
 import { SHARE_CAPS, type SharedLink, shareLink, withoutCarrier } from '../../files/share'
-import { useSystem } from '../../parts/fields'
-import { later } from '../../parts/frame'
 import { completePlan, type PlanDocument } from '../../plan'
 import { type Shown, shownIn } from '../../report'
 import { reckoned } from '../../store'

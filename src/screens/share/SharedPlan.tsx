@@ -2,8 +2,8 @@
 
 import './share.css'
 import { useEffect, useRef, useState } from 'preact/hooks'
+import { useSystem } from '../../components/fields'
 import { type ReadLink, readLink } from '../../files/share'
-import { useSystem } from '../../parts/fields'
 import { completePlan, fromPlanDocument, type PlanDocument, tripName } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, newId } from '../../store'

@@ -1,7 +1,7 @@
 // The two pictures side by side, at the moment when the main body is fullest.
 
 import { useMemo } from 'preact/hooks'
-import { Cutaway, LoadLine, placeWords } from '../../parts/pictures'
+import { Cutaway, LoadLine, placeWords } from '../../components/graphics'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import { contentsLimits, isYes, momentIndex } from '../../report'

@@ -2,7 +2,7 @@
 
 import './sheet.css'
 import { useLayoutEffect, useRef, useState } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
+import { useSystem } from '../../components/fields'
 import { shownIn } from '../../report'
 import { reckoned } from '../../store'
 import { Sheet } from './Sheet'

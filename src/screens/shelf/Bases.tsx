@@ -1,8 +1,8 @@
 // Bases: lists one packs from again and again. Made of the open trip or of chosen things, changed in place, packed.
 
 import { useState } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
-import { Row } from '../../parts/pieces'
+import { useSystem } from '../../components/fields'
+import { Row } from '../../components/pieces'
 import {
   addBase,
   type Base,

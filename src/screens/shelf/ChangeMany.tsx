@@ -1,7 +1,7 @@
 // What can be changed of many things at once; each change is one step to undo.
 
 import { useId, useState } from 'preact/hooks'
-import { SelectOne } from '../../parts/fields'
+import { SelectOne } from '../../components/fields'
 import { CAPS, type Stow } from '../../plan'
 import { addBase, type BaseLine, removeThings, setBaseLines, setGroup, setStow } from '../../plan/shelf'
 import { actions, newId, shelf } from '../../store'

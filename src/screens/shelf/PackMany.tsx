@@ -1,7 +1,7 @@
 // Things on their way into the open trip: each with how many and where, for this trip; what is there already is said.
 
 import { useState } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
+import { useSystem } from '../../components/fields'
 import { CAPS, defaults, type Stow } from '../../plan'
 import { type BaseLine, packThings, type Thing } from '../../plan/shelf'
 import { shownIn } from '../../report'

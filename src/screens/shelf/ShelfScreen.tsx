@@ -1,8 +1,8 @@
 // The shelf: everything one owns, in one list to search, keep and pack from; and the bases made of it.
 
 import { useEffect, useRef, useState } from 'preact/hooks'
-import { Choice } from '../../parts/fields'
-import { UndoRedo } from '../../parts/frame'
+import { Choice } from '../../components/fields'
+import { UndoRedo } from '../../components/frame'
 import { actions, library, openTrip, shelf } from '../../store'
 import { counted } from '../../units'
 import { Bases } from './Bases'

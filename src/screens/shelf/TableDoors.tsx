@@ -1,7 +1,7 @@
 // The doors from the shelf to a spreadsheet and back; each is fetched when it is opened.
 
-import { later } from '../../parts/frame'
-import { Doors } from '../../parts/pieces'
+import { later } from '../../components/frame'
+import { Doors } from '../../components/pieces'
 
 const ImportTable = later(async () => (await import('../csv')).ImportTable)
 const SaveTable = later(async () => (await import('../csv')).SaveTable)

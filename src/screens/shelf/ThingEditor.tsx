@@ -1,7 +1,7 @@
 // Everything about one thing: the facts an item has, and what only the shelf knows of it.
 
 import { useId } from 'preact/hooks'
-import { EditedFields } from '../../parts/fields'
+import { EditedFields } from '../../components/fields'
 import { packThings, setRetired, setThing, type Thing, type ThingChange } from '../../plan/shelf'
 import { actions, newId, openTrip } from '../../store'
 import { HomeOfItems, ItemEditor } from '../gear'

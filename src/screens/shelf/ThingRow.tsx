@@ -1,8 +1,8 @@
 // One thing in the list: opened to be edited, or ticked while several are being chosen.
 
 import { useMemo } from 'preact/hooks'
-import { entryProps, Grip, type Mover } from '../../parts/long-list'
-import { Row } from '../../parts/pieces'
+import { entryProps, Grip, type Mover } from '../../components/long-list'
+import { Row } from '../../components/pieces'
 import { duplicateThing, removeThings, type Thing } from '../../plan/shelf'
 import { actions, newId } from '../../store'
 import type { System } from '../../units'

@@ -1,8 +1,8 @@
 // The things on the shelf: the search above, the list below, and what is done with those that are chosen.
 
 import { useEffect, useMemo, useState } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
-import { GroupHeading, LongList, movedTo, type Spot, useMover } from '../../parts/long-list'
+import { useSystem } from '../../components/fields'
+import { GroupHeading, LongList, movedTo, type Spot, useMover } from '../../components/long-list'
 import { addThing, setGroup, type Thing } from '../../plan/shelf'
 import { actions, newId, shelf } from '../../store'
 import { counted } from '../../units'

@@ -1,6 +1,6 @@
 // The fields and edits of an item, for a thing on the shelf in place of an item of the trip.
 
-import type { Edited } from '../../parts/fields'
+import type { Edited } from '../../components/fields'
 import { fieldAt, fieldPath, pathParts } from '../../plan'
 import { changeThing, thingPath } from '../../plan/shelf'
 import { actions, shelf } from '../../store'

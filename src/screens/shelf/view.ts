@@ -2,7 +2,7 @@
 // other screens are open.
 
 import { signal } from '@preact/signals'
-import type { Entry } from '../../parts/long-list'
+import type { Entry } from '../../components/long-list'
 import type { Thing } from '../../plan/shelf'
 
 export const ORDERS = [

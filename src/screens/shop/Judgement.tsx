@@ -1,6 +1,6 @@
 // The tag judged for each trip the pack is for.
 
-import { PartlyJudged } from '../../parts/loose'
+import { PartlyJudged } from '../../components/loose'
 import type { Plan, Tag } from '../../plan'
 import { ANSWERS, isYes, type Shown } from '../../report'
 import { type KnownPack, type Partly, partlyJudged } from '../../report/choosing'

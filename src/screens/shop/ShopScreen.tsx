@@ -1,9 +1,9 @@
 // At the shop: what to ask for, and a tag checked as it is typed, with one thumb and no network.
 
 import { useMemo } from 'preact/hooks'
-import { Choice, useSystem } from '../../parts/fields'
-import { AskedCard } from '../../parts/loose'
-import { Cautions } from '../../parts/pieces'
+import { Choice, useSystem } from '../../components/fields'
+import { AskedCard } from '../../components/loose'
+import { Cautions } from '../../components/pieces'
 import { FIT_LINE, shortCautions, shownIn, takesNothing } from '../../report'
 import { type Asked, allTripsOf, askedByTrip, askedWithPack } from '../../report/choosing'
 import { actions, library, openTrip, reckoned, tripList } from '../../store'
@@ -11,7 +11,7 @@ import { tripsToCompare } from '../trips'
 import { answerLine, Judgement, judgedFor } from './Judgement'
 import { Keep } from './Keep'
 import './shop.css'
-import { toTop } from '../../parts/frame'
+import { toTop } from '../../components/frame'
 import { MoreTagFields, TagFields } from './TagFields'
 import { fromDetail, readTag, type TagText, toDetail } from './tag-text'
 

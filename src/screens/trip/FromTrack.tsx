@@ -2,8 +2,8 @@
 // is kept with the trip, for the picture of the load.
 
 import { useLayoutEffect, useRef, useState } from 'preact/hooks'
+import { later } from '../../components/frame'
 import type { ProfilePoint } from '../../files'
-import { later } from '../../parts/frame'
 import { actions } from '../../store'
 
 const GpxImport = later(async () => (await import('./GpxImport')).GpxImport)

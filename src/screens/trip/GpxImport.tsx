@@ -2,8 +2,8 @@
 // Loaded when it is asked for. Nothing of the trip changes before "Use these stops".
 
 import { useEffect, useRef, useState } from 'preact/hooks'
+import { FileButton } from '../../components/files'
 import { GPX_CAPS, type GpxMeasured, importGpx, type ProfilePoint } from '../../files/gpx'
-import { FileButton } from '../../parts/files'
 import { GpxTrack } from './GpxTrack'
 import './gpx-import.css'
 

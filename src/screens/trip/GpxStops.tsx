@@ -1,9 +1,9 @@
 // The stops proposed along a track: keep or drop each, name it, and say what is there.
 
 import { useId } from 'preact/hooks'
+import { useSystem } from '../../components/fields'
+import { Why } from '../../components/why'
 import { type ChosenStop, hoursOf, type KeptStop } from '../../files/gpx'
-import { useSystem } from '../../parts/fields'
-import { Why } from '../../parts/why'
 import { CAPS, LIMITS } from '../../plan'
 import { type Shown, shownIn } from '../../report'
 

@@ -1,6 +1,7 @@
 // One track of a file: what it measures, how to split it, and the stops it makes.
 
 import { useState } from 'preact/hooks'
+import { useSystem } from '../../components/fields'
 import {
   asChosen,
   type ChosenStop,
@@ -15,7 +16,6 @@ import {
   toDraftStops,
   trackNotes,
 } from '../../files/gpx'
-import { useSystem } from '../../parts/fields'
 import { defaults, emptyDraft, LIMITS, withStops } from '../../plan'
 import { shownIn } from '../../report'
 import { actions, newId, openTrip } from '../../store'

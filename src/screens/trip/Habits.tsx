@@ -1,7 +1,7 @@
 // How this hiker walks, drinks and eats: defaults that say where they come from, open to be changed.
 
-import { ChoiceField, QuantityField, ToggleField, useSystem } from '../../parts/fields'
-import { Why } from '../../parts/why'
+import { ChoiceField, QuantityField, ToggleField, useSystem } from '../../components/fields'
+import { Why } from '../../components/why'
 import { defaults, LIMITS, STAND_IN_MASS_KG } from '../../plan'
 import { shownIn } from '../../report'
 import { kcalText, rationText, restingKcalOf } from '../../report/why'

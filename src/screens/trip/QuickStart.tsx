@@ -1,7 +1,7 @@
 // The quick way in: a few numbers make the stops of a trip for someone who has no detail yet.
 
 import { useState } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
+import { useSystem } from '../../components/fields'
 import { QUICK_DAY, type QuickTrip, quickTrip } from '../../plan'
 import { actions, newId } from '../../store'
 import { bareUnitOf, parseQuantity, type Quantity, type System } from '../../units'

@@ -7,8 +7,8 @@ import {
   TextField,
   ToggleField,
   useSystem,
-} from '../../parts/fields'
-import { Why } from '../../parts/why'
+} from '../../components/fields'
+import { Why } from '../../components/why'
 import { type DraftStop, defaults, fieldPath, LIMITS, setField } from '../../plan'
 import { shownIn } from '../../report'
 import { kcalRoughText } from '../../report/why'

@@ -1,8 +1,8 @@
 // Trip: the stops and legs in order, and how this hiker walks, drinks and eats.
 
 import { useEffect, useRef, useState } from 'preact/hooks'
-import { TextField, useSystem } from '../../parts/fields'
-import { Row } from '../../parts/pieces'
+import { TextField, useSystem } from '../../components/fields'
+import { Row } from '../../components/pieces'
 import { addStop, type DraftStop, duplicateStop, moveStop, removeStop } from '../../plan'
 import { type Shown, shownIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'

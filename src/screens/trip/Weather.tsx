@@ -1,6 +1,6 @@
 // The weather of the whole trip, and of a leg that differs from it.
 
-import { Choice, QuantityField, ToggleField, useField } from '../../parts/fields'
+import { Choice, QuantityField, ToggleField, useField } from '../../components/fields'
 import { defaults, LIMITS } from '../../plan'
 import { openTrip } from '../../store'
 

@@ -1,8 +1,8 @@
 // All my trips: every pack judged for every trip, the fewest packs that do for all, and what one pack would have to be.
 
 import { useMemo } from 'preact/hooks'
-import { useSystem } from '../../parts/fields'
-import { AskedCard } from '../../parts/loose'
+import { useSystem } from '../../components/fields'
+import { AskedCard } from '../../components/loose'
 import { tripName } from '../../plan'
 import { FIT_LINE, shownIn } from '../../report'
 import { type AllTrips, allTripsOf } from '../../report/choosing'
@@ -10,7 +10,7 @@ import { tripList } from '../../store'
 import { Covered } from './Covered'
 import { TripTable } from './TripTable'
 import './trips.css'
-import { toTop } from '../../parts/frame'
+import { toTop } from '../../components/frame'
 import { chosen, isCompared, tripsToCompare } from './which'
 
 export function AllTripsScreen() {

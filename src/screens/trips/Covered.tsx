@@ -1,6 +1,6 @@
 // The fewest packs that together do for every trip, and the trips for which none does.
 
-import { Why } from '../../parts/why'
+import { Why } from '../../components/why'
 import type { Shown } from '../../report'
 import { type AllTrips, priceText } from '../../report/choosing'
 import type { NamedPlan } from '../../report/why'

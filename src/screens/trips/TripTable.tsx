@@ -1,6 +1,6 @@
 // Every set-up of every pack against every trip, in words.
 
-import { Why } from '../../parts/why'
+import { Why } from '../../components/why'
 import type { AllTrips } from '../../report/choosing'
 import type { NamedPlan } from '../../report/why'
 

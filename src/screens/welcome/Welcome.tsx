@@ -1,8 +1,8 @@
 // The empty app: one sentence that teaches, one tap to try it, and the ways back to what was kept before.
 
 import { useState } from 'preact/hooks'
-import { UnitsChoice } from '../../parts/fields'
-import { FileButton, receive } from '../../parts/files'
+import { UnitsChoice } from '../../components/fields'
+import { FileButton, receive } from '../../components/files'
 import { emptyDraft } from '../../plan'
 import { actions } from '../../store'
 import { loadDemo } from './load'

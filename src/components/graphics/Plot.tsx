@@ -1,7 +1,8 @@
 // Two axes with round steps, laid out anew for every width; what is drawn between them is the caller's.
 
 import type { ComponentChildren } from 'preact'
-import { px, roundStep, useRoom } from '../pictures'
+import { px, roundStep } from './scale'
+import { useRoom } from './use-drawing'
 import './charts.css'
 
 export interface Axis {

@@ -1,9 +1,10 @@
 // How far a set-up reaches: days of food against litres of water, the edge of what it holds and bears with the limit
 // that makes it, and this trip's stretches as marks.
 
-import { PictureTable, px } from '../pictures'
-import { Key, type Mark, Marks } from './marks'
 import { type Axis, type Frame, Plot } from './Plot'
+import { PictureTable } from './picture-table'
+import { Key, type Mark, Marks } from './plot-marks'
+import { px } from './scale'
 
 /** A part of the edge that one limit makes; days of null have no end. */
 export interface ReachRun {

@@ -1,8 +1,8 @@
 // What lies under the load line: a row of marks for each kind that occurs, then the names of stops.
 
 import type { Moment } from '../../reckon'
+import type { PictureStop, Shown } from './load-picture'
 import { clamp } from './scale'
-import type { PictureStop, Shown } from './shown'
 import { nameStops, type StopName } from './stop-names'
 import type { Room } from './use-drawing'
 import { stopName } from './words'

@@ -1,8 +1,8 @@
 // Marks on a plot: told apart by shape and letter, with a key that says in words what each is.
 
-import { px } from '../pictures'
-import { letterSpots } from './letters'
+import { letterSpots } from './mark-letters'
 import type { Frame } from './Plot'
+import { px } from './scale'
 
 export type MarkShape = 'dot' | 'half-dot' | 'ring' | 'cross'
 

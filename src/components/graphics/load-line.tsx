@@ -8,12 +8,12 @@ import { bandsIn } from './bands'
 import { Cursor } from './cursor'
 import { LoadBands, LoadWords } from './load-drawing'
 import { BandKey, MarkKey } from './load-key'
+import { type Shown, withWantedWater } from './load-picture'
 import { planLoadLine } from './load-plan'
 import { LoadTable } from './load-table'
 import { loadSummary, momentInFull, momentSentence } from './load-words'
 import { Patterns } from './patterns'
 import { clamp, px } from './scale'
-import { type Shown, withWantedWater } from './shown'
 import { useRoom } from './use-drawing'
 
 export interface LoadLineProps extends Omit<Shown, 'moments'> {

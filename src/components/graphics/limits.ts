@@ -1,8 +1,8 @@
 // The limits of the load line: where their level lines lie, and what is written on them.
 
 import { cutLabel, labelLimits } from './limit-labels'
+import type { Shown } from './load-picture'
 import { type Plot, yOf } from './route-line'
-import type { Shown } from './shown'
 import type { Room } from './use-drawing'
 import { isolate } from './words'
 

@@ -2,7 +2,7 @@
 // and how it is cut to the room there is.
 
 import type { Measure } from './fit-text'
-import type { LoadLimit } from './shown'
+import type { LoadLimit } from './load-picture'
 
 /** The label cut to `widthPx`: in its middle, and in its ending only where nothing before that would be left. */
 export function cutLabel(

@@ -2,9 +2,9 @@
 // The track's length and the trip's differ by a little (legs are rounded, or corrected): the terrain is stretched to
 // the trip, so that both end at the same place.
 
+import type { ProfilePoint, Shown } from './load-picture'
 import { alongOf } from './route-line'
 import { clamp } from './scale'
-import type { ProfilePoint, Shown } from './shown'
 import { metresText } from './words'
 
 export interface Dot {

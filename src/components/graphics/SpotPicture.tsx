@@ -1,9 +1,10 @@
 // Things as marks between two measures; where one is asked for, the region in which a mark would do.
 
 import { useId } from 'preact/hooks'
-import { PictureTable, px } from '../pictures'
-import { Key, type Mark, Marks } from './marks'
 import { type Axis, type Frame, Plot } from './Plot'
+import { PictureTable } from './picture-table'
+import { Key, type Mark, Marks } from './plot-marks'
+import { px } from './scale'
 
 /** All that lies above `y` and beyond `x`; from `x` to `sureX` it may do. */
 export interface Region {

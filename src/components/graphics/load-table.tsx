@@ -1,10 +1,10 @@
 // Every value that the load line plots, as a table; the limits follow as rows of their own.
 
 import { bandsIn, TOP_DOWN } from './bands'
+import type { Shown } from './load-picture'
 import { hoursText } from './load-words'
 import { PictureTable, type PictureTableProps } from './picture-table'
 import { alongOf } from './route-line'
-import type { Shown } from './shown'
 import { hasTerrain, stopElevations } from './terrain'
 import { marksOf, metresText, stopName } from './words'
 

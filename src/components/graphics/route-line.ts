@@ -2,8 +2,8 @@
 // Pure: px in, px out; y grows downwards.
 
 import { type Band, edgesOf, LOAD_BANDS } from './bands'
+import type { LoadMoment } from './load-picture'
 import { px } from './scale'
-import type { LoadMoment } from './shown'
 
 export interface Plot {
   left: number

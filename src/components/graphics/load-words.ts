@@ -1,8 +1,8 @@
 // The sentences of the load line: what is carried at a moment, the peak, and the whole picture in one breath.
 
 import { LOAD_BANDS } from './bands'
+import type { LoadFormat, LoadMoment, Shown } from './load-picture'
 import { alongOf, peakOf } from './route-line'
-import type { LoadFormat, LoadMoment, Shown } from './shown'
 import { elevationAt, hasTerrain, rangeOf } from './terrain'
 import { isolate, metresText, placeWords, stopName } from './words'
 

@@ -2,7 +2,7 @@
 
 import type { Moment } from '../../reckon'
 import { counted } from '../../units'
-import type { LoadFormat, PictureStop } from './shown'
+import type { LoadFormat, PictureStop } from './load-picture'
 
 const BIDI_CONTROLS = /[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/g
 
