@@ -13,7 +13,7 @@ const root = document.getElementById('app')
 if (!root) throw new Error('index.html has no element with the id "app"')
 
 // What is on the device is read first, so that the first picture is the place that was left.
-await startStore(() => import('./store/later'))
+await startStore(() => import('./store/lazy'))
 // With a trip open, its answer is part of the first picture; where it cannot be had, the screens say so.
 if (openTrip.peek()) await within(loadEngine(), ENGINE_MS).catch(() => undefined)
 document.getElementById('opening')?.remove()

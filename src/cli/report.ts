@@ -7,6 +7,8 @@ import {
   cautionsOf,
   chanceText,
   FIT_LINE,
+  type Formats,
+  formatsIn,
   GENERAL_LINE,
   inFull,
   loadThen,
@@ -14,24 +16,22 @@ import {
   momentAt,
   placeText,
   remedyInWords,
-  type Shown,
   safeLoadKg,
   setupInWords,
   sharesByName,
   shortfallInWords,
-  shownIn,
   takesNothing,
   verbFor,
   walkOf,
   withoutText,
 } from '../report'
-import { helpQuestion } from '../report/choosing'
-import { enoughText, likelyText, restsOn } from '../report/trust'
+import { helpQuestion } from '../report/compare-packs'
+import { basisOf, enoughText, likelyText } from '../report/confidence'
 import type { System } from '../units'
 import { lookedInto, type PackInFull } from './packs'
 
 export function textReport(plan: Plan, reckoning: Reckoning, system: System = 'metric'): string {
-  const shown = shownIn(system)
+  const shown = formatsIn(system)
   const sections = [
     [plan.name || 'Plan', '='.repeat(plan.name.length || 4)],
     needLines(plan, reckoning, shown),
@@ -42,12 +42,12 @@ export function textReport(plan: Plan, reckoning: Reckoning, system: System = 'm
   return `${sections.map(lines => lines.join('\n')).join('\n\n')}\n`
 }
 
-function needLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
+function needLines(plan: Plan, reckoning: Reckoning, shown: Formats): string[] {
   const { need, moments } = reckoning
   const { kg, litres, litresUp } = shown
   if (takesNothing(plan)) return ['THE NEED', 'Can’t tell yet: the plan has no gear.']
   const missing = missingOf(plan)
-  const rests = restsOn({ plan, reckoning, shown })
+  const basis = basisOf({ plan, reckoning, shown })
   const heaviest = momentAt(reckoning, need.peakFullWaterAt).kg
   const peak = [
     ...sharesByName(heaviest),
@@ -84,12 +84,12 @@ function needLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
       11,
     ),
     ...(sizes.length ? [`Sizes      ${sizes.join(', ')}`] : []),
-    ...wrap(`Litres     ${rests.litres}`, 11),
-    ...wrap(`Load       ${rests.load}`, 11),
+    ...wrap(`Litres     ${basis.litres}`, 11),
+    ...wrap(`Load       ${basis.load}`, 11),
   ]
 }
 
-function dayLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
+function dayLines(plan: Plan, reckoning: Reckoning, shown: Formats): string[] {
   const rows = reckoning.days.map(day => dayRow(day))
   const widths = rows[0]!.map((_, column) => Math.max(...rows.map(row => row[column]?.length ?? 0)))
   return [
@@ -120,7 +120,7 @@ function dayLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
   }
 }
 
-function packSections(plan: Plan, reckoning: Reckoning, shown: Shown): string[][] {
+function packSections(plan: Plan, reckoning: Reckoning, shown: Formats): string[][] {
   if (reckoning.packs.length === 0) return [['PACKS', 'None in this plan.']]
   const full = lookedInto(plan, reckoning)
   const unknownLitres = missingOf(plan).litres.length > 0
@@ -147,7 +147,7 @@ function packSections(plan: Plan, reckoning: Reckoning, shown: Shown): string[][
 }
 
 /** The first remedies under a set-up that will not do or may not fit, or what pack would. */
-function remedyLines(setup: PackInFull, plan: Plan, shown: Shown): string[] {
+function remedyLines(setup: PackInFull, plan: Plan, shown: Formats): string[] {
   const { remedies, shortfall } = setup
   if (!remedies || !shortfall) return []
   if (remedies.length === 0) return wrap(`  ${shortfallInWords(shortfall, { shown })}`, 2)
@@ -155,7 +155,7 @@ function remedyLines(setup: PackInFull, plan: Plan, shown: Shown): string[] {
   return [`  ${helpQuestion(setup)}`, ...told.flatMap(sentence => wrap(`  - ${sentence}`, 4))]
 }
 
-function cautionLines(plan: Plan, reckoning: Reckoning, shown: Shown): string[] {
+function cautionLines(plan: Plan, reckoning: Reckoning, shown: Formats): string[] {
   return [
     'CAUTIONS',
     ...cautionsOf(plan, reckoning, shown).flatMap(caution =>

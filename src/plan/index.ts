@@ -41,7 +41,6 @@ export { describeField, fieldWord } from './field-words'
 export { LIMITS, type Limit } from './limits'
 export { copyName } from './lists'
 export { type MainBody, mainBodyOf } from './main-body'
-export { type LeftOut, MASS_KG as STAND_IN_MASS_KG } from './mend'
 export { itemName, tripName } from './names'
 export { withoutOldNo } from './old-no'
 export {
@@ -54,6 +53,7 @@ export {
   problemInWords,
 } from './parse'
 export { QUICK_DAY, type QuickTrip, quickTrip } from './quick-trip'
+export { type LeftOut, MASS_KG as STAND_IN_MASS_KG } from './repair'
 export type { Problem } from './rules'
 export type {
   ItemDocument,

@@ -9,9 +9,9 @@ import { nameOf, stopStandIn, thingAt } from './field-words'
 import { PLAN_FORMAT, PLAN_VERSION } from './format'
 import { withKindsEnds } from './kinds'
 import { parseWithKnown } from './known-items'
-import { branch, instead, type LeftOut, MASS_KG, mend, removeMarked, type Work, why } from './mend'
 import { withItemIds } from './packed-ids'
 import { type Parsed, parsePlan } from './parse'
+import { branch, instead, type LeftOut, MASS_KG, removeMarked, repair, type Work, why } from './repair'
 import type { PlanDocument } from './schema'
 import type { Plan } from './types'
 
@@ -38,7 +38,7 @@ export function settleBy(check: typeof parseWithKnown, draft: Draft, typed: Type
   for (let round = 0; !parsed.ok && round < MOST_ROUNDS; round++) {
     // What was checked must not change any more, so each round copies the items it mends.
     work.own = new WeakSet()
-    for (const problem of parsed.problems) mend(work, problem)
+    for (const problem of parsed.problems) repair(work, problem)
     removeMarked(work.document)
     parsed = check(work.document)
   }

@@ -2,7 +2,7 @@
 // source, exactly and in full, since water, rations and the heaviest moment all move with it.
 
 import type { Plan } from '../plan/types'
-import { type Reckon, type Trial, tried } from './remedies-trial'
+import { type Candidate, type Reckon, tried } from './remedies-candidate'
 import type { Reckoning, WaterCarry } from './types'
 import { isSource } from './water'
 
@@ -57,8 +57,8 @@ export function* dryStretchSteps(
   reckon: Reckon,
   { plan, reckoning, mostCamps = MOST_CAMPS }: Asked,
 ): Generator<DryStretchesSoFar, void> {
-  // No pack bears on water or load: without them each trial is cheaper.
-  const trial: Trial = { reckon, plan: { ...plan, packs: [] }, reckoning }
+  // No pack bears on water or load: without them each candidate is cheaper.
+  const candidate: Candidate = { reckon, plan: { ...plan, packs: [] }, reckoning }
   const dry = reckoning.carries.flatMap((carry, i) =>
     dryCampsOn(plan, carry).map(stop => ({ i, carry, stop })),
   )
@@ -74,7 +74,7 @@ export function* dryStretchSteps(
   )
   yield { stretches: [...stretches], campsLeft: asked.length }
   for (const [nth, { i, carry, stop }] of asked.entries()) {
-    const camp = campAtWater(trial, carry, stop)
+    const camp = campAtWater(candidate, carry, stop)
     const stretch = stretches[i]!
     stretches[i] = camp
       ? { ...stretch, camps: [...stretch.camps, camp] }
@@ -95,10 +95,10 @@ function lengthOf({ moments }: Reckoning, { stop, to }: WaterCarry): { km: numbe
   return { km: end.km - from.km, hours: end.hours - from.hours }
 }
 
-function campAtWater(trial: Trial, carry: WaterCarry, stop: number): DryCamp | null {
-  const { plan, reckoning } = trial
+function campAtWater(candidate: Candidate, carry: WaterCarry, stop: number): DryCamp | null {
+  const { plan, reckoning } = candidate
   const stops = plan.trip.stops.map((each, i) => (i === stop ? { ...each, water: 'sure' as const } : each))
-  const after = tried(trial, { ...plan, trip: { ...plan.trip, stops } })?.reckoning
+  const after = tried(candidate, { ...plan, trip: { ...plan.trip, stops } })?.reckoning
   if (!after) return null
   const parts = after.carries.filter(part => part.stop >= carry.stop && part.stop < carry.to)
   return {

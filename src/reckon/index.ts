@@ -3,6 +3,7 @@
 export { isTripsDoing } from './answers'
 export { type TooLarge, tooLargeIn } from './box-fit'
 export { handSpreadOf, observedFactor } from './calibration'
+export { compositionAt, type ItemComposition } from './composition'
 export {
   type Cover,
   type CoveringPack,
@@ -12,16 +13,6 @@ export {
   type JudgedTrip,
   leastCover,
 } from './cover'
-export {
-  type Doubt,
-  doubtsOf,
-  type ItemDoubt,
-  type PackingDoubt,
-  sigmaVIfFilled,
-  sigmaVIfPacked,
-  type WorthMeasuring,
-  worthMeasuring,
-} from './doubts'
 export {
   type DryCamp,
   type DryStretch,
@@ -38,7 +29,6 @@ export {
   rationsFrom,
 } from './energy'
 export { frontierOf, notBeaten } from './frontier'
-export { type Grounds, groundsOf } from './grounds'
 export {
   ASSUMED_AIR_C,
   airOfLeg,
@@ -48,12 +38,10 @@ export {
   type LegAir,
 } from './heat'
 export { stowsOf } from './ledger'
-export { type ItemMakeup, makeupAt } from './makeup'
-export { type Simulation, type SimulationOptions, simulate } from './monte-carlo'
-export { drawsFrom, xoshiro128 } from './monte-carlo-draws'
 export { rigidInBody } from './need'
 export { NINE_IN_TEN, normalCdf } from './normal'
 export { packedListAt } from './packed-list'
+export { type Provenance, provenanceOf } from './provenance'
 export { stockAtMoments } from './provisions'
 export { type ReachBasis, reachBasisOf } from './reach-basis'
 export {
@@ -68,17 +56,29 @@ export {
 export { type Reckoned, reckon } from './reckon'
 export { remediesBy } from './remedies'
 export { applyRemedy } from './remedies-apply'
+export { isMended } from './remedies-candidate'
 export { remediesFor } from './remedies-for'
 export { suffersOutside } from './remedies-purpose'
 export { type Requirement, requirementOf, type Shortfall, shortfallOf } from './remedies-shortfall'
 export { type Choosing, type Chosen, leastChoice } from './remedies-solve'
-export { isMended } from './remedies-trial'
 export type * from './remedies-types'
 export { type Heap, ridingAt } from './riding'
 export { meanFilling, type Packing, packingOf, roomFor, roomRange } from './room'
 export { type Route, routeOf } from './route'
 export { simulateNeed } from './simulate-need'
+export { type Simulation, type SimulationOptions, simulate } from './simulation'
+export { drawsFrom, xoshiro128 } from './simulation-draws'
 export type * from './types'
 export { BODY_HALF_WIDTH as bodyHalfWidth, LITRES_HALF_WIDTH as litresHalfWidth } from './uncertainty'
+export {
+  type ItemUncertainty,
+  type PackingUncertainty,
+  sigmaVIfFilled,
+  sigmaVIfPacked,
+  type UncertaintyShare,
+  uncertaintySharesOf,
+  type WorthMeasuring,
+  worthMeasuring,
+} from './uncertainty-shares'
 export { contentsLimitKg } from './verdicts'
 export { isSource } from './water'

@@ -5,26 +5,26 @@
 
 import type { Parts } from './need'
 import { withItems } from './remedies-apply'
-import { type Candidate, candidatesOf, choiceOf, type Ways } from './remedies-candidates'
+import { type Candidate, judgedIn, mends, tried } from './remedies-candidate'
 import { type Line, lineAsItStands, surestLine, touchingLine } from './remedies-line'
+import { choiceOf, type MovableItem, movableOf, type Ways } from './remedies-movable'
 import { partsOf } from './remedies-parts'
 import { rowsOf } from './remedies-rows'
 import { leastChoice } from './remedies-solve'
-import { judgedIn, mends, type Trial, tried } from './remedies-trial'
 import type { ItemChoice } from './remedies-types'
 import { packingTerms } from './room'
 
 export interface Found {
   choice: ItemChoice
   proven: boolean
-  after: Trial
+  after: Candidate
 }
 
 /** Choices between the line and the curve that the full reckoning may refuse before the line is taken as it stands. */
 const MOST_REFUSED = 24
 
 /**
- * The choice that mends the trial with the fewest things; among those the one that leaves least mass behind (whole
+ * The choice that mends the candidate with the fewest things; among those the one that leaves least mass behind (whole
  * grams), then moves fewest litres (hundredths). Null when none does. Mass and litres are the most ever aboard.
  *
  * Exact where rations and water rates are fixed. Where they follow the load, leaving things lightens the food as
@@ -32,16 +32,16 @@ const MOST_REFUSED = 24
  * the factor, which is another for other things, and where pockets spill. How sure the litres are makes their limit a
  * curve: the search takes the line outside it and asks the full reckoning about each better choice.
  */
-export function fewestItems(trial: Trial, ways: Ways): Found | null {
-  const parts = partsOf(trial.plan, trial.reckoning)
-  const { things, bottles: movable, whole } = candidatesOf(trial, parts, ways)
-  if (isHopeless(trial, parts, [...things, ...movable])) return null
+export function fewestItems(candidate: Candidate, ways: Ways): Found | null {
+  const parts = partsOf(candidate.plan, candidate.reckoning)
+  const { things, bottles: movable, whole } = movableOf(candidate, parts, ways)
+  if (isHopeless(candidate, parts, [...things, ...movable])) return null
   let best: (Found & { key: number[] }) | null = null
   let proven = whole
   let mostRefused = MOST_REFUSED
   for (const bottles of subsetsOf(movable)) {
-    const start = bottles.length ? tried(trial, withItems(trial.plan, choiceOf(bottles))) : trial
-    const solved = start && solve({ trial, start, bottles, things, mostRefused })
+    const start = bottles.length ? tried(candidate, withItems(candidate.plan, choiceOf(bottles))) : candidate
+    const solved = start && solve({ candidate, start, bottles, things, mostRefused })
     proven &&= solved?.proven ?? true
     mostRefused -= solved?.refused ?? 0
     if (solved?.found && (!best || isLess(solved.found.key, best.key))) best = solved.found
@@ -50,13 +50,13 @@ export function fewestItems(trial: Trial, ways: Ways): Found | null {
 }
 
 /** Whether even taking everything, with all the water out of the main body, would mend some shortfall too little. */
-function isHopeless(trial: Trial, parts: Parts, all: Candidate[]): boolean {
+function isHopeless(candidate: Candidate, parts: Parts, all: MovableItem[]): boolean {
   const { softBulk } = packingTerms(parts.packing)
-  const waterLitres = trial.reckoning.need.waterCarryLitres * softBulk.perSoftLitre
-  const line = surestLine(trial)
+  const waterLitres = candidate.reckoning.need.waterCarryLitres * softBulk.perSoftLitre
+  const line = surestLine(candidate)
   const drier = { ...line, capacityLitres: line.capacityLitres + waterLitres }
   return rowsOf(
-    trial,
+    candidate,
     parts,
     all,
     drier,
@@ -66,26 +66,26 @@ function isHopeless(trial: Trial, parts: Parts, all: Candidate[]): boolean {
 }
 
 interface Solving {
-  trial: Trial
-  /** The trial with the bottles moved. */
-  start: Trial
-  bottles: Candidate[]
-  things: Candidate[]
+  candidate: Candidate
+  /** The candidate with the bottles moved. */
+  start: Candidate
+  bottles: MovableItem[]
+  things: MovableItem[]
   mostRefused: number
 }
 
-function solve({ trial, start, bottles, things, mostRefused }: Solving) {
+function solve({ candidate, start, bottles, things, mostRefused }: Solving) {
   const all = (chosen: number[]) => [...bottles, ...chosen.map(i => things[i]!)]
   let refused = 0
-  const after = (chosen: number[]) => tried(trial, withItems(trial.plan, choiceOf(all(chosen))))
+  const after = (chosen: number[]) => tried(candidate, withItems(candidate.plan, choiceOf(all(chosen))))
   const accepts = (chosen: number[]) => {
-    const does = mends(trial, after(chosen))
+    const does = mends(candidate, after(chosen))
     if (!does) refused++
     return does
   }
   const scale = 1 + sumOf(things, centilitresOf)
   const choices = things.map(it => ({ group: it.at, cost: gramsOf(it) * scale + centilitresOf(it) }))
-  const isCalibrated = trial.plan.packings.length > 0
+  const isCalibrated = candidate.plan.packings.length > 0
   const parts = partsOf(start.plan, start.reckoning)
   const within = (line: Line, known: number[] | null) =>
     leastChoice(
@@ -102,28 +102,29 @@ function solve({ trial, start, bottles, things, mostRefused }: Solving) {
   const answer = isCalibrated ? near : within(touching(), near.chosen)
   const { proven } = answer
   const then = answer.chosen && after(answer.chosen)
-  if (!answer.chosen || !mends(trial, then)) return { proven, refused, found: null }
+  if (!answer.chosen || !mends(candidate, then)) return { proven, refused, found: null }
   const taken = all(answer.chosen)
   const found = {
     choice: choiceOf(taken),
     proven:
-      !isCalibrated && !spills(start) && !(followsTheLoad(trial) && taken.some(it => it.way === 'leave')),
+      !isCalibrated && !spills(start) && !(followsTheLoad(candidate) && taken.some(it => it.way === 'leave')),
     after: then,
     key: [taken.length, sumOf(taken, gramsOf), sumOf(taken, centilitresOf)],
   }
   return { proven, refused, found }
 }
 
-const gramsOf = ({ way, mostKg }: Candidate) => (way === 'leave' ? Math.round(1000 * mostKg) : 0)
-const centilitresOf = ({ way, mostLitres }: Candidate) => (way === 'move' ? Math.round(100 * mostLitres) : 0)
-const sumOf = (them: Candidate[], figure: (it: Candidate) => number) =>
+const gramsOf = ({ way, mostKg }: MovableItem) => (way === 'leave' ? Math.round(1000 * mostKg) : 0)
+const centilitresOf = ({ way, mostLitres }: MovableItem) =>
+  way === 'move' ? Math.round(100 * mostLitres) : 0
+const sumOf = (them: MovableItem[], figure: (it: MovableItem) => number) =>
   them.reduce((sum, it) => sum + figure(it), 0)
 
 /** What the pockets cannot take rides inside: a choice may change that, which the rows do not see. */
-const spills = ({ reckoning }: Trial): boolean =>
+const spills = ({ reckoning }: Candidate): boolean =>
   judgedIn({ reckoning }).bodyNeedLitres > reckoning.need.bodyLitres
 
-function followsTheLoad({ plan: { trip } }: Trial): boolean {
+function followsTheLoad({ plan: { trip } }: Candidate): boolean {
   return trip.meals.ration === 'energy' || trip.water.litresPerHour === 'from-heat'
 }
 

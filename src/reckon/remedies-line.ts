@@ -8,9 +8,9 @@ import type { Item } from '../plan/types'
 import { handSpreadOf, modelSpreadOf } from './calibration'
 import { unitsInPlay } from './ledger'
 import type { Parts } from './need'
-import type { Candidate } from './remedies-candidates'
+import { type Candidate, judgedIn } from './remedies-candidate'
+import type { MovableItem } from './remedies-movable'
 import { overflowingBy } from './remedies-parts'
-import { judgedIn, type Trial } from './remedies-trial'
 import { packingOf, packingTerms, roomFor, roomRange, type Term } from './room'
 import { spreadOf } from './spread'
 import type { Moment } from './types'
@@ -33,7 +33,7 @@ const ROUNDING = 1e-9
 /** z of 0.9, rounded down, so that nothing is left out that fits nine times in ten. */
 const SURE_Z = 1.2815
 
-function capacityOf({ plan, reckoning }: Trial) {
+function capacityOf({ plan, reckoning }: Candidate) {
   const { bodyLitres, collarLitres, bodyFrom } = plan.packs[0]!
   const { need } = reckoning
   const litres = bodyLitres + collarLitres
@@ -42,33 +42,33 @@ function capacityOf({ plan, reckoning }: Trial) {
   return { litres: litres - spill, sigma: litres * uniformSigma(BODY_HALF_WIDTH[bodyFrom]) }
 }
 
-/** The limit for litres that are as sure as those of the trial: near the curve, and on neither side of it for certain. */
-export function lineAsItStands(trial: Trial): Line {
-  const capacity = capacityOf(trial)
-  const spread = SURE_Z * Math.hypot(trial.reckoning.need.sigmaV, capacity.sigma)
+/** The limit for litres that are as sure as those of the candidate: near the curve, and on neither side of it for certain. */
+export function lineAsItStands(candidate: Candidate): Line {
+  const capacity = capacityOf(candidate)
+  const spread = SURE_Z * Math.hypot(candidate.reckoning.need.sigmaV, capacity.sigma)
   return { capacityLitres: capacity.litres, perLitre: 1, forThing: new Map(), besides: () => spread }
 }
 
 interface Choice {
-  things: Candidate[]
+  things: MovableItem[]
   /** Those that are out where the line touches the curve. */
-  chosen: Candidate[]
+  chosen: MovableItem[]
   /** At most so many are taken out. */
   mostOut: number
 }
 
 /** A limit outside every other: litres as sure as can be. */
-export function surestLine(trial: Trial): Line {
-  const capacity = capacityOf(trial)
+export function surestLine(candidate: Candidate): Line {
+  const capacity = capacityOf(candidate)
   const spread = SURE_Z * capacity.sigma
   return { capacityLitres: capacity.litres, perLitre: 1, forThing: new Map(), besides: () => spread }
 }
 
 /** The limit that touches the curve where the `chosen` of the things are out, and lies outside it everywhere. */
-export function touchingLine(trial: Trial, parts: Parts, choice: Choice): Line {
-  const capacity = capacityOf(trial)
+export function touchingLine(candidate: Candidate, parts: Parts, choice: Choice): Line {
+  const capacity = capacityOf(candidate)
   const terms = Object.values(packingTerms(parts.packing))
-  const heaps = trial.reckoning.moments.flatMap((moment, m) =>
+  const heaps = candidate.reckoning.moments.flatMap((moment, m) =>
     terms.map(term => heapAt({ ...choice, parts, moment, m, term })),
   )
   const touches = heaps
@@ -129,7 +129,7 @@ function heapAt({ parts, things, moment, m, term }: HeapAsked) {
   // What is left in a container that may be emptied spills less, by how much the choice decides.
   const opened = new Set(things.map(({ item }) => item.inside).filter(id => id !== null))
   const overflow = [...opened].reduce((sum, id) => sum + Math.max(0, overflowingBy(parts, m, id)), 0)
-  const giveOf = ({ item }: Candidate, spilled: number) => {
+  const giveOf = ({ item }: MovableItem, spilled: number) => {
     if (item.inside !== null) return spilled * term.perSoftLitre
     if (item.stow !== 'main-body') return 0
     return item.litres * item.count * unitsInPlay(item, parts.stocks[m]!) * slopeOf(item)

@@ -5,11 +5,11 @@ import type { Item } from '../plan/types'
 import { tooLargeIn } from './box-fit'
 import { unitsInPlay } from './ledger'
 import { type Parts, rigidInBody } from './need'
-import { type Candidate, emptiedBy } from './remedies-candidates'
+import { type Candidate, judgedIn } from './remedies-candidate'
 import type { Line } from './remedies-line'
+import { emptiedBy, type MovableItem } from './remedies-movable'
 import { overflowingBy } from './remedies-parts'
 import type { Row } from './remedies-solve'
-import { judgedIn, type Trial } from './remedies-trial'
 import { packingTerms } from './room'
 import type { Moment } from './types'
 import { contentsLimitKg } from './verdicts'
@@ -23,10 +23,15 @@ const MOST_COMPARED = 200
  * The rows for a choice of so many things, whose main-body litres must keep under the line. Rows that no choice needs to
  * mend are left out.
  */
-export function rowsOf(trial: Trial, parts: Parts, things: Candidate[], line: Line): (size: number) => Row[] {
-  const { moments } = trial.reckoning
-  const pack = trial.plan.packs[0]!
-  const judged = judgedIn(trial)
+export function rowsOf(
+  candidate: Candidate,
+  parts: Parts,
+  things: MovableItem[],
+  line: Line,
+): (size: number) => Row[] {
+  const { moments } = candidate.reckoning
+  const pack = candidate.plan.packs[0]!
+  const judged = judgedIn(candidate)
   const others = withoutRepeats([...loadRows(), ...pocketRows(), ...sizeRows()])
   const body = withoutRepeats(bodyRows())
   return size => {
@@ -36,7 +41,7 @@ export function rowsOf(trial: Trial, parts: Parts, things: Candidate[], line: Li
   }
 
   function loadRows(): Row[] {
-    const limitKg = contentsLimitKg(judged, trial.reckoning.need)
+    const limitKg = contentsLimitKg(judged, candidate.reckoning.need)
     if (limitKg === null) return []
     return moments.flatMap((moment, m) => {
       const need = moment.kg.total + moment.wantedLitres - limitKg
@@ -108,7 +113,7 @@ export function rowsOf(trial: Trial, parts: Parts, things: Candidate[], line: Li
     return item.count * unitsInPlay(item, parts.stocks[m]!)
   }
 
-  function row(need: number, gives: (it: Candidate) => number): Row {
+  function row(need: number, gives: (it: MovableItem) => number): Row {
     return { need: need - ROUNDING, gives: things.map(gives) }
   }
 }

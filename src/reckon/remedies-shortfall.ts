@@ -1,7 +1,7 @@
 // By how much a set-up fails, and what pack would do for the trip: what to look for where no change helps.
 
 import type { Plan } from '../plan/types'
-import { isMended } from './remedies-trial'
+import { isMended } from './remedies-candidate'
 import type { Reckoning } from './types'
 
 /** What a pack must offer for a trip; null where the trip asks for nothing of the kind. */

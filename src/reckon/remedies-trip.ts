@@ -3,7 +3,7 @@
 
 import type { Plan } from '../plan/types'
 import { withTrip } from './remedies-apply'
-import { failingsOf, judgedIn, mends, type Trial, tried } from './remedies-trial'
+import { type Candidate, failingsOf, judgedIn, mends, tried } from './remedies-candidate'
 import type { TripChange } from './remedies-types'
 import type { Reckoning } from './types'
 import { isSource } from './water'
@@ -11,7 +11,7 @@ import { isSource } from './water'
 type SparesLess = TripChange & { kind: 'fewer-spare-rations' }
 
 /** Changes other than of the spare rations, whether or not they suffice. */
-export function tripChanges({ plan, reckoning }: Trial): TripChange[] {
+export function tripChanges({ plan, reckoning }: Candidate): TripChange[] {
   const peaks = failingStops(reckoning)
   if (peaks.length === 0) return []
   return [...trusting(plan), ...camps(plan, reckoning, peaks), ...resupplies(plan, peaks)]
@@ -65,25 +65,25 @@ function resupplies({ trip: { stops }, gear }: Plan, peaks: number[]): TripChang
 }
 
 /** The change with what can be told only once it was reckoned. */
-export function told(change: TripChange, { reckoning }: Trial): TripChange {
+export function told(change: TripChange, { reckoning }: Candidate): TripChange {
   if (change.kind !== 'camp-at-water') return change
   return { ...change, longestDayHours: Math.max(...reckoning.days.map(day => day.hours)) }
 }
 
 /**
- * The most spare rations, in tenths, with which the trial's set-up does; `change` is made to the plan on top of it.
+ * The most spare rations, in tenths, with which the candidate's set-up does; `change` is made to the plan on top of it.
  * Fewer spare rations never weigh or fill more, so halving finds it. Null when even none is too many.
  */
 export function mostSpare(
-  trial: Trial,
+  candidate: Candidate,
   change: (plan: Plan) => Plan = plan => plan,
-): { change: SparesLess; after: Trial } | null {
-  const { spareDays } = trial.plan.trip.meals
-  if (!trial.plan.gear.some(item => item.use === 'daily' && item.count > 0)) return null
+): { change: SparesLess; after: Candidate } | null {
+  const { spareDays } = candidate.plan.trip.meals
+  if (!candidate.plan.gear.some(item => item.use === 'daily' && item.count > 0)) return null
   const withTenths = (tenths: number) => {
     const less = spared(spareDays, tenths / 10)
-    const after = tried(trial, change(withTrip(trial.plan, less)))
-    return mends(trial, after) ? { change: less, after } : null
+    const after = tried(candidate, change(withTrip(candidate.plan, less)))
+    return mends(candidate, after) ? { change: less, after } : null
   }
   let low = 0
   let high = Math.ceil(spareDays * 10 - 1e-9)

@@ -3,8 +3,17 @@
 
 import type { Plan } from '../plan/types'
 import { withItems, withTrip } from './remedies-apply'
+import {
+  afterOf,
+  type Candidate,
+  candidateOf,
+  isMended,
+  judgedIn,
+  mends,
+  type Reckon,
+  tried,
+} from './remedies-candidate'
 import { type Found, fewestItems } from './remedies-items'
-import { afterOf, isMended, judgedIn, mends, type Reckon, type Trial, trialOf, tried } from './remedies-trial'
 import { mostSpare, spared, told, tripChanges } from './remedies-trip'
 import type { Change, Remedy, TripChange } from './remedies-types'
 import type { Reckoning, SetupReckoning } from './types'
@@ -21,22 +30,26 @@ export function remediesBy(
   reckon: Reckon,
   asked: { plan: Plan; reckoning: Reckoning; setupIndex: number },
 ): Remedy[] {
-  const trial = trialOf(reckon, asked)
-  const before = judgedIn(trial)
+  const candidate = candidateOf(reckon, asked)
+  const before = judgedIn(candidate)
   if (isMended(before)) return []
-  const attempts = tripChanges(trial).map(change => ({
+  const attempts = tripChanges(candidate).map(change => ({
     change,
-    after: tried(trial, withTrip(trial.plan, change)),
+    after: tried(candidate, withTrip(candidate.plan, change)),
   }))
-  const moved = fewestItems(trial, { move: true, leave: 'none' })
-  const gentle = [...otherSetups(asked, before), ...moves(trial, moved), ...tripRemedies(trial, attempts)]
-  const marked = leaves(trial, 'optional', moved)
+  const moved = fewestItems(candidate, { move: true, leave: 'none' })
+  const gentle = [
+    ...otherSetups(asked, before),
+    ...moves(candidate, moved),
+    ...tripRemedies(candidate, attempts),
+  ]
+  const marked = leaves(candidate, 'optional', moved)
   const single = [...gentle, ...marked]
-  const made = single.length ? single : pairs(trial, attempts, 'optional')
+  const made = single.length ? single : pairs(candidate, attempts, 'optional')
   // What is not marked as optional is named only where nothing marked would do.
-  const unmarked = marked.length ? [] : leaves(trial, 'any', moved)
+  const unmarked = marked.length ? [] : leaves(candidate, 'any', moved)
   const remedies = [...made, ...unmarked]
-  return (remedies.length ? remedies : pairs(trial, attempts, 'any')).sort((a, b) => rank(a) - rank(b))
+  return (remedies.length ? remedies : pairs(candidate, attempts, 'any')).sort((a, b) => rank(a) - rank(b))
 }
 
 function otherSetups(
@@ -51,40 +64,40 @@ function otherSetups(
   )
 }
 
-function moves(trial: Trial, found: Found | null): Remedy[] {
+function moves(candidate: Candidate, found: Found | null): Remedy[] {
   if (!found) return []
   const { choice, proven, after } = found
-  return [remedyOf(trial, { kind: 'move-outside', move: choice.move, proven }, after)]
+  return [remedyOf(candidate, { kind: 'move-outside', move: choice.move, proven }, after)]
 }
 
 /** Things left at home, alone and together with things moved outside where that means fewer of them. */
-function leaves(trial: Trial, leave: 'optional' | 'any', moved: Found | null): Remedy[] {
-  const left = fewestItems(trial, { move: false, leave })
+function leaves(candidate: Candidate, leave: 'optional' | 'any', moved: Found | null): Remedy[] {
+  const left = fewestItems(candidate, { move: false, leave })
   const isOneEnough = moved?.choice.move.length === 1 || left?.choice.leave.length === 1
-  const both = isOneEnough ? null : fewestItems(trial, { move: true, leave })
+  const both = isOneEnough ? null : fewestItems(candidate, { move: true, leave })
   const isMixed = both !== null && both.choice.move.length > 0 && both.choice.leave.length > 0
   return [
     ...(left
-      ? [remedyOf(trial, { kind: 'leave', leave: left.choice.leave, proven: left.proven }, left.after)]
+      ? [remedyOf(candidate, { kind: 'leave', leave: left.choice.leave, proven: left.proven }, left.after)]
       : []),
     ...(isMixed
-      ? [remedyOf(trial, { kind: 'move-and-leave', ...both.choice, proven: both.proven }, both.after)]
+      ? [remedyOf(candidate, { kind: 'move-and-leave', ...both.choice, proven: both.proven }, both.after)]
       : []),
   ]
 }
 
 interface Attempt {
   change: TripChange
-  after: Trial | null
+  after: Candidate | null
 }
 
-function tripRemedies(trial: Trial, attempts: Attempt[]): Remedy[] {
-  const spare = mostSpare(trial)
+function tripRemedies(candidate: Candidate, attempts: Attempt[]): Remedy[] {
+  const spare = mostSpare(candidate)
   const others = attempts.flatMap(({ change, after }): Remedy[] =>
-    mends(trial, after) ? [remedyOf(trial, told(change, after), after)] : [],
+    mends(candidate, after) ? [remedyOf(candidate, told(change, after), after)] : [],
   )
   return [
-    ...(spare ? [remedyOf(trial, spare.change, spare.after)] : []),
+    ...(spare ? [remedyOf(candidate, spare.change, spare.after)] : []),
     ...(['trust-doubtful', 'camp-at-water'] as const).flatMap(kind =>
       lightest(others.filter(remedy => remedy.kind === kind)),
     ),
@@ -99,22 +112,24 @@ function atShops(remedies: Remedy[]): Remedy[] {
 }
 
 /** One change of the trip and a choice of things, where neither is enough alone. */
-function pairs(trial: Trial, attempts: Attempt[], leave: 'optional' | 'any'): Remedy[] {
-  const { spareDays } = trial.plan.trip.meals
+function pairs(candidate: Candidate, attempts: Attempt[], leave: 'optional' | 'any'): Remedy[] {
+  const { spareDays } = candidate.plan.trip.meals
   const spares = [Math.max(0, spareDays - SPARE_EASILY_LEFT), 0]
     .filter((spare, i, all) => spare < spareDays && all.indexOf(spare) === i)
     .map(spare => spared(spareDays, spare))
-    .map(change => ({ change, after: tried(trial, withTrip(trial.plan, change)) }))
+    .map(change => ({ change, after: tried(candidate, withTrip(candidate.plan, change)) }))
   const found = [...spares, ...attempts]
     .slice(0, MOST_PAIRED)
     .flatMap(({ change, after: start }): Remedy[] => {
       const items = start && fewestItems(start, { move: true, leave })
-      if (!items || !mends(trial, items.after)) return []
+      if (!items || !mends(candidate, items.after)) return []
       const more =
-        change.kind === 'fewer-spare-rations' ? mostSpare(trial, plan => withItems(plan, items.choice)) : null
+        change.kind === 'fewer-spare-rations'
+          ? mostSpare(candidate, plan => withItems(plan, items.choice))
+          : null
       const after = more?.after ?? items.after
       const trip = more?.change ?? told(change, after)
-      return [remedyOf(trial, { kind: 'combined', items: items.choice, trip }, after)]
+      return [remedyOf(candidate, { kind: 'combined', items: items.choice, trip }, after)]
     })
   // The spare rations are tried twice; the choice with fewer things to part with is kept.
   const [spare, ...rest] = found.filter(isSpare)
@@ -129,8 +144,8 @@ const isSpare = (remedy: Remedy) => remedy.kind === 'combined' && remedy.trip.ki
 const things = (remedy: Remedy) =>
   remedy.kind === 'combined' ? remedy.items.move.length + remedy.items.leave.length : 0
 
-function remedyOf(trial: Trial, change: Change, after: Trial): Remedy {
-  return { ...change, after: afterOf(judgedIn(trial), after.reckoning, judgedIn(after)) }
+function remedyOf(candidate: Candidate, change: Change, after: Candidate): Remedy {
+  return { ...change, after: afterOf(judgedIn(candidate), after.reckoning, judgedIn(after)) }
 }
 
 function lightest(remedies: Remedy[]): Remedy[] {

@@ -1,8 +1,8 @@
 // The Monte Carlo cross-check of a whole plan.
 
 import type { Plan } from '../plan/types'
-import { type Simulation, type SimulationOptions, simulate } from './monte-carlo'
 import { type Reckoned, reckon } from './reckon'
+import { type Simulation, type SimulationOptions, simulate } from './simulation'
 
 /**
  * The litres of the fullest moment by `runs` trials instead of the formula, with how far the formula lies off; the same

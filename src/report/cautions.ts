@@ -7,12 +7,12 @@ import { defaults, type Plan } from '../plan'
 import { ADULT_ENERGY_FROM_YEARS, type Reckoning, type WaterCarry } from '../reckon'
 import { counted } from '../units'
 import { type Caution, ITS_FIGURES, itsFigures, lightestSetup, listText } from './caution'
+import { type Formats, percentOver } from './formats'
 import { fuelCautions } from './fuel-cautions'
 import { heatCautions } from './heat-cautions'
 import { noticeCautions } from './notice-cautions'
 import { placeText } from './places'
 import { densityNotices } from './plausible'
-import { percentOver, type Shown } from './shown'
 
 export const GENERAL_LINE =
   'An estimate from published averages and rules of thumb, not medical advice. Your body, a health professional, your guide, local rules and the pack maker’s stated maximum overrule it.'
@@ -26,7 +26,7 @@ const WATER_LINE =
 /** As much energy as a hiker may choose to go without before it is said: judgement of ours. */
 const MOST_DEFICIT = 0.2
 
-export function cautionsOf(plan: Plan, reckoning: Reckoning, shown: Shown): Caution[] {
+export function cautionsOf(plan: Plan, reckoning: Reckoning, shown: Formats): Caution[] {
   return [
     ...waterCautions(plan, reckoning, shown),
     ...loadCautions(plan, reckoning, shown),
@@ -39,7 +39,7 @@ export function cautionsOf(plan: Plan, reckoning: Reckoning, shown: Shown): Caut
   ]
 }
 
-function waterCautions(plan: Plan, reckoning: Reckoning, shown: Shown): Caution[] {
+function waterCautions(plan: Plan, reckoning: Reckoning, shown: Formats): Caution[] {
   const { stops, water: habits } = plan.trip
   const { water } = shown
   const cautions = shortCautions(plan, reckoning, shown)
@@ -67,7 +67,7 @@ function waterCautions(plan: Plan, reckoning: Reckoning, shown: Shown): Caution[
 }
 
 /** One warning for all dry stretches that the containers do not last: the worst is told, the others open. */
-export function shortCautions({ trip }: Plan, { carries }: Reckoning, { water }: Shown): Caution[] {
+export function shortCautions({ trip }: Plan, { carries }: Reckoning, { water }: Formats): Caution[] {
   const short = carries.filter(c => c.shortLitres > 0)
   const [worst, ...others] = short.toSorted((a, b) => b.shortLitres - a.shortLitres)
   if (!worst) return []
@@ -87,7 +87,7 @@ export function shortCautions({ trip }: Plan, { carries }: Reckoning, { water }:
   ]
 }
 
-function loadCautions(plan: Plan, reckoning: Reckoning, shown: Shown): Caution[] {
+function loadCautions(plan: Plan, reckoning: Reckoning, shown: Formats): Caution[] {
   const { need, moments, packs, notices } = reckoning
   const { massKg, loadShareLimit, ageYears } = plan.carrier
   const { kg, percent } = shown
@@ -125,14 +125,14 @@ function loadCautions(plan: Plan, reckoning: Reckoning, shown: Shown): Caution[]
 }
 
 /** The ceiling without a frame: the hiker's own number is told as theirs. */
-function framelessLimit({ settings }: Plan, { kg }: Shown): string {
+function framelessLimit({ settings }: Plan, { kg }: Formats): string {
   const { framelessCeilingKg } = settings
   return framelessCeilingKg === defaults.SETTINGS.framelessCeilingKg
     ? `Common practice, with no source behind it, is to stay near ${kg(framelessCeilingKg)}`
     : `Your own limit without a frame is ${kg(framelessCeilingKg)}`
 }
 
-function energyCautions({ carrier: { ageYears }, trip: { meals } }: Plan, { percent }: Shown): Caution[] {
+function energyCautions({ carrier: { ageYears }, trip: { meals } }: Plan, { percent }: Formats): Caution[] {
   const cautions: Caution[] = []
   if (meals.ration === 'energy' && meals.deficit > MOST_DEFICIT)
     cautions.push({

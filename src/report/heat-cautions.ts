@@ -5,7 +5,7 @@ import { heatCategories } from '../equations'
 import type { Plan } from '../plan'
 import { airOfLeg } from '../reckon'
 import { type Caution, itsFigures, listText } from './caution'
-import type { Shown } from './shown'
+import type { Formats } from './formats'
 
 /** The table begins at its first category; from the third on moderate work may go on for two thirds of an hour at most. */
 const CAUTION_FROM_C = heatCategories[0]!.fromWbgtC
@@ -14,7 +14,7 @@ const WARNING_FROM_C = heatCategories[2]!.fromWbgtC
 const FIRST_DAYS =
   'The first hot days are the most dangerous: the heat table was made for soldiers used to heat.'
 
-export function heatCautions(plan: Plan, shown: Shown): Caution[] {
+export function heatCautions(plan: Plan, shown: Formats): Caution[] {
   const { stops } = plan.trip
   const legs = stops.slice(1).flatMap(({ name }, leg) => {
     const { assumed, wbgtC } = airOfLeg(plan, leg)

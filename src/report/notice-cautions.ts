@@ -2,10 +2,10 @@
 
 import { ASSUMED_AIR_C, ASSUMED_BODY, type Notice, type Reckoning } from '../reckon'
 import { type Caution, ITS_FIGURES, itsFigures, lightestSetup, listText } from './caution'
-import { percentOver, type Shown } from './shown'
+import { type Formats, percentOver } from './formats'
 import { capital } from './text'
 
-export function noticeCautions(reckoning: Pick<Reckoning, 'notices' | 'packs'>, shown: Shown): Caution[] {
+export function noticeCautions(reckoning: Pick<Reckoning, 'notices' | 'packs'>, shown: Formats): Caution[] {
   const codes = new Set(reckoning.notices.map(({ code }) => code))
   return [...codes].flatMap(code => worded(code, reckoning, shown))
 }
@@ -13,7 +13,7 @@ export function noticeCautions(reckoning: Pick<Reckoning, 'notices' | 'packs'>, 
 function worded(
   code: Notice['code'],
   { notices, packs }: Pick<Reckoning, 'notices' | 'packs'>,
-  shown: Shown,
+  shown: Formats,
 ): Caution[] {
   const { water } = shown
   const all = <C extends Notice['code']>(of: C) =>

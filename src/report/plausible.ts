@@ -4,14 +4,14 @@
 import { softCargo } from '../equations'
 import type { Plan } from '../plan'
 import type { Reckoning } from '../reckon'
+import type { Formats } from './formats'
 import { momentAt } from './places'
-import type { Shown } from './shown'
 
 /** Fewer litres of soft things than this may be of any density. */
 const LEAST_LITRES = 10
 
 /** One notice where the soft things in the main body, as a whole, are lighter or heavier than such things are. */
-export function densityNotices({ settings }: Plan, reckoning: Reckoning, shown: Shown) {
+export function densityNotices({ settings }: Plan, reckoning: Reckoning, shown: Formats) {
   const { kg, litres } = momentAt(reckoning, reckoning.need.bodyAt).loose
   if (litres < LEAST_LITRES) return []
   const packedLitres = litres / settings.softPacking

@@ -3,12 +3,12 @@
 import type { Item, Plan } from '../plan'
 import { type ItemChoice, type Remedy, type Shortfall, suffersOutside, type TripChange } from '../reckon'
 import { listText } from './caution'
-import { chanceText, type Shown } from './shown'
+import { chanceText, type Formats } from './formats'
 import { capital } from './text'
 
 interface Context {
   plan: Plan
-  shown: Shown
+  shown: Formats
 }
 
 /** "Move Rain jacket to a pocket: then 41.2 L are needed, and it fits in about 9 of 10 cases." And what to mind. */

@@ -3,9 +3,9 @@
 import type { Plan, Setup } from '../plan'
 import { type Answer, isTripsDoing, type Reckoning, type SetupReckoning, type VerdictCode } from '../reckon'
 import { type FitVerdict, fittingVerdicts, tooLargeWords } from './fitting'
+import { chanceText, type Formats, marginText, percentOver } from './formats'
 import { type Missing, missingOf, takesNothing, withoutText } from './missing'
 import { placeText } from './places'
-import { chanceText, marginText, percentOver, type Shown } from './shown'
 import { capital } from './text'
 
 export interface Verdict {
@@ -38,7 +38,7 @@ export interface SetupInWords {
 interface Context {
   plan: Plan
   reckoning: Reckoning
-  shown: Shown
+  shown: Formats
 }
 
 const WEIGHT: Record<VerdictCode, Weight> = {

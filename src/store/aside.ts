@@ -3,7 +3,7 @@
 // the page is gone by then. `tests/tools/leave.mjs` measures what is lost.
 
 import { delMany, entries, keys, type UseStore } from 'idb-keyval'
-import type { Parting } from './documents'
+import type { Unsaved } from './documents'
 import { within } from './within'
 
 export const ASIDE = 'pack-reckoner-aside'
@@ -45,7 +45,7 @@ export function createAside({ use, key, locks, clock }: AsideEnvironment) {
   let timer: ReturnType<typeof setTimeout> | undefined
 
   /** Puts aside what `make` gives; where that is dear, not at each call, unless `atOnce`. */
-  function put(make: () => Parting | null, atOnce = false) {
+  function put(make: () => Unsaved | null, atOnce = false) {
     clearTimeout(timer)
     const rest = restUntil - clock()
     if (rest > 0 && !atOnce) {
@@ -56,8 +56,8 @@ export function createAside({ use, key, locks, clock }: AsideEnvironment) {
     isOut = true
     use('readwrite', store => {
       const start = clock()
-      const parting = make()
-      if (parting) store.put(parting, key)
+      const unsaved = make()
+      if (unsaved) store.put(unsaved, key)
       store.transaction.commit()
       const cost = clock() - start
       restUntil = cost > DEAR_MS ? start + REST * cost : 0

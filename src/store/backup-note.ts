@@ -4,7 +4,7 @@
 import { get, set, type UseStore } from 'idb-keyval'
 import * as z from 'zod/mini'
 import { backupText, type Contents, isEmpty } from '../files/backup'
-import { sha256 } from './shadow-manifest'
+import { sha256 } from './canonical'
 
 const KEY = 'backup'
 const FORMAT = 'pack-reckoner/backup-note'

@@ -82,7 +82,7 @@ export interface History {
 }
 
 /** What was unsaved when a page went away. */
-export interface Parting {
+export interface Unsaved {
   format: 'pack-reckoner/parting'
   version: 3
   /** Trips, and the states of each that it may replace, by their `changedAt`. */
@@ -187,13 +187,13 @@ export const HISTORY: Kind<History> = {
   shape: z.object({ past: list(oldStep), future: list(oldStep) }),
 }
 
-export const PARTING: Kind<Parting> = {
+export const UNSAVED: Kind<Unsaved> = {
   format: 'pack-reckoner/parting',
   ladder: [
     // 1 to 2: the shelf and the undo steps are put aside too.
     old => ({ ...(old as object), version: 2, shelf: null, steps: [] }),
     // 2 to 3: as the trips, the shelf and the steps in it.
-    old => partingSaid(old as Parting),
+    old => unsavedSaid(old as Unsaved),
   ],
   shape: z.object({
     trips: list(z.object({ document: tripShape, over: list(z.number()) })),
@@ -202,7 +202,7 @@ export const PARTING: Kind<Parting> = {
   }),
 }
 
-function partingSaid({ trips, shelf, steps, ...rest }: Parting) {
+function unsavedSaid({ trips, shelf, steps, ...rest }: Unsaved) {
   return {
     ...rest,
     version: 3,

@@ -7,8 +7,6 @@ import {
   type Kind,
   LIBRARY,
   type Library,
-  PARTING,
-  type Parting,
   REMOVED,
   type RemovedTrip,
   readRecord,
@@ -17,6 +15,8 @@ import {
   type Step,
   TRIP,
   type TripDocument,
+  UNSAVED,
+  type Unsaved,
 } from './documents'
 import { ALL_ERASED_KEY, type Erased, mentions, readErased } from './erased'
 import { stepsOfHistory } from './old-history'
@@ -33,7 +33,7 @@ export interface Loaded {
   /** Trips as a page left them without saving; they take the place of the stored ones, or are new. */
   unsaved: TripDocument[]
   /** What pages had not saved of the shelf. */
-  shelfLeft: NonNullable<Parting['shelf']>[]
+  shelfLeft: NonNullable<Unsaved['shelf']>[]
   /** Steps that are not stored as such yet. */
   unsavedSteps: Step[]
   /** Keys of damaged records that are to be written anew. */
@@ -108,16 +108,16 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
   }
   for (const key of byKey.keys()) {
     if (split(key)[0] !== 'parting') continue
-    const parting = read(PARTING, key, 'What was typed last before the page went away')
-    if (!parting) continue
+    const unsaved = read(UNSAVED, key, 'What was typed last before the page went away')
+    if (!unsaved) continue
     loaded.done.push(key)
     // It was left before the erasure that is not done with it yet.
     if (loaded.allErased?.done === false) continue
     const isErased = (id: string) => loaded.erased.some(([erased]) => erased === id)
-    for (const left of parting.trips) if (!isErased(left.document.id)) takeIn(loaded, left, newId)
-    if (parting.shelf) loaded.shelfLeft.push(parting.shelf)
+    for (const left of unsaved.trips) if (!isErased(left.document.id)) takeIn(loaded, left, newId)
+    if (unsaved.shelf) loaded.shelfLeft.push(unsaved.shelf)
     const isKept = (step: Step) => !loaded.erased.some(([id]) => mentions(step, id))
-    loaded.unsavedSteps.push(...parting.steps.filter(isKept))
+    loaded.unsavedSteps.push(...unsaved.steps.filter(isKept))
   }
   for (const stored of loaded.trips.values()) {
     const key = `history/${stored.id}`

@@ -1,8 +1,8 @@
 // What the reader is told when storage fails: what is at stake, and what to do.
 
 import { type Draft, describeField } from '../plan'
+import { faultOf } from './database'
 import { PROFILE } from './merge-trips'
-import { faultOf } from './useStore'
 
 export const nameOf = (error: unknown) => (error instanceof Error && error.name) || String(error)
 

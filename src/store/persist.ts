@@ -4,16 +4,16 @@
 import { batch, effect } from '@preact/signals'
 import { entries, type UseStore } from 'idb-keyval'
 import type { Aside } from './aside'
-import { createBooks } from './books'
+import { faultOf, patientDatabase } from './database'
 import { ALL_ERASED_KEY, isErasedError } from './erased'
 import { sortRecords } from './load'
 import { CLEARED_TEXT, failureText, leftText, memoryOnlyText, STUCK_TEXT } from './messages'
-import { partingOf } from './parting'
+import { createSavedRecords } from './saved-records'
 import type { State } from './state'
 import { type Channel, joinTabs, type ReadSaved } from './tabs'
-import { faultOf, patientStore } from './useStore'
+import { unsavedOf } from './unsaved-on-exit'
 import { within } from './within'
-import { type Change, isParting, LIBRARY_KEY, writeChanges } from './write'
+import { type Change, isUnsavedKey, LIBRARY_KEY, writeChanges } from './write'
 
 /** Written this long after the last change, so that it is done within 300 ms … */
 const QUIET_MS = 250
@@ -32,7 +32,7 @@ export interface PersistEnvironment {
   /** Where what is not saved yet lies meanwhile. */
   aside: Aside
   /** Reads all records but those that cannot be read, which spoil it when all are read at once. */
-  rescue: (use: UseStore, cause: unknown) => Promise<[string, unknown][]>
+  readDamaged: (use: UseStore, cause: unknown) => Promise<[string, unknown][]>
   readSaved: ReadSaved
   /** Everything was erased in another tab, and nothing of this one is written any more. */
   onErased?: () => void
@@ -42,10 +42,10 @@ export type Persistence = ReturnType<typeof createPersistence>
 
 export function createPersistence(
   state: State,
-  { use, now, newId, channel, aside, rescue, readSaved, onErased }: PersistEnvironment,
+  { use, now, newId, channel, aside, readDamaged, readSaved, onErased }: PersistEnvironment,
 ) {
-  const books = createBooks(state, newId)
-  const tellTabs = joinTabs({ state, books, use: patientStore(use), flush, letGo }, channel, readSaved)
+  const records = createSavedRecords(state, newId)
+  const tellTabs = joinTabs({ state, records, use: patientDatabase(use), flush, letGo }, channel, readSaved)
   let inFlight: readonly Change[] = []
   let running: Promise<void> | null = null
   let again = false
@@ -55,14 +55,14 @@ export function createPersistence(
   let isStopped = false
 
   effect(() => {
-    const changes = books.changes()
+    const changes = records.changes()
     if (changes.length === 0 || isStopped) return
     if (state.loaded.peek() && changes.some(({ key }) => key !== LIBRARY_KEY)) aside.put(unsaved)
     if (state.saveState.peek().kind === 'saved') state.saveState.value = { kind: 'saving' }
     schedule()
   })
 
-  const unsaved = () => partingOf(books.changes(), inFlight)
+  const unsaved = () => unsavedOf(records.changes(), inFlight)
 
   function schedule() {
     unsavedSince ??= now()
@@ -95,14 +95,14 @@ export function createPersistence(
   }
 
   async function save() {
-    inFlight = books.changes()
+    inFlight = records.changes()
     if (inFlight.length > 0) {
       const hanging = setTimeout(() => failed({ fault: 'no-answer' }), HANGING_MS)
       try {
         const outcome = await use('readwrite', store =>
-          writeChanges(store, [...inFlight], { newId, erasedAt: books.erasure.ofAll?.at }),
+          writeChanges(store, [...inFlight], { newId, erasedAt: records.erasure.ofAll?.at }),
         )
-        books.takeOutcome(outcome)
+        records.takeOutcome(outcome)
         forgetLeft(outcome.removed)
         tellTabs(outcome)
       } catch (error) {
@@ -113,15 +113,15 @@ export function createPersistence(
         inFlight = []
       }
     }
-    const stuck = books.shelfStuck()
+    const stuck = records.shelfStuck()
     if (stuck) state.saveState.value = { kind: 'failed', message: STUCK_TEXT[stuck] }
-    else state.saveState.value = { kind: books.changes().length > 0 ? 'saving' : 'saved' }
-    if (books.changes().length === 0) await aside.clear()
+    else state.saveState.value = { kind: records.changes().length > 0 ? 'saving' : 'saved' }
+    if (records.changes().length === 0) await aside.clear()
   }
 
   /** What other pages had left is saved now; should it stay, the next start finds that it is. */
   function forgetLeft(removed: { key: string }[]) {
-    const keys = removed.map(({ key }) => key).filter(isParting)
+    const keys = removed.map(({ key }) => key).filter(isUnsavedKey)
     if (keys.length > 0) aside.forget(keys).catch(() => {})
   }
 
@@ -133,10 +133,10 @@ export function createPersistence(
       if (!isRead) state.tell(left)
       const found = sortRecords(isRead ? [...stored, ...left] : stored, newId)
       batch(() => {
-        books.takeAll(found)
+        records.takeAll(found)
         state.loaded.value = true
       })
-      again ||= books.changes().length > 0
+      again ||= records.changes().length > 0
       state.saveState.value = { kind: again ? 'saving' : 'saved' }
     } catch (error) {
       memoryOnly(error)
@@ -147,7 +147,7 @@ export function createPersistence(
   const readAll = () =>
     entries<string, unknown>(use).catch(async error => {
       if (faultOf(error)) throw error
-      return rescue(use, error)
+      return readDamaged(use, error)
     })
 
   /** What pages that are gone had not saved; a sentence where that cannot be read. */
@@ -155,7 +155,7 @@ export function createPersistence(
 
   /** The database turned out to be empty while the app was open: everything here is written anew. */
   function emptied() {
-    books.forget()
+    records.forget()
     again = true
     state.tell(CLEARED_TEXT)
   }
@@ -174,7 +174,7 @@ export function createPersistence(
   }
 
   function memoryOnly(error: unknown) {
-    state.saveState.value = { kind: 'memory-only', message: memoryOnlyText(error) + books.hooks.lent }
+    state.saveState.value = { kind: 'memory-only', message: memoryOnlyText(error) + records.hooks.lent }
   }
 
   /** For a page that goes away. */
@@ -207,5 +207,5 @@ export function createPersistence(
   const tellErased = () =>
     tellTabs({ saved: [{ key: ALL_ERASED_KEY, value: {}, revision: 0 }], removed: [], copies: [], moved: [] })
 
-  return { flush, leave, memoryOnly, emptied, closed, books, stop, goOn, tellErased }
+  return { flush, leave, memoryOnly, emptied, closed, records, stop, goOn, tellErased }
 }

@@ -3,8 +3,8 @@
 
 import * as z from 'zod/mini'
 import { BACKUP_CAPS } from '../files/backup'
-import { canSqueeze, squeeze, unsqueeze } from '../files/share'
-import { sha256 } from './shadow-manifest'
+import { canDeflate, deflate, inflate } from '../files/share'
+import { sha256 } from './canonical'
 
 const FORMAT = 'pack-reckoner/snapshot'
 const VERSION = 1
@@ -39,10 +39,10 @@ export async function packSnapshot(
   text: string,
   facts: Pick<Head, 'at' | 'day' | 'reason' | 'back' | 'trips' | 'things'>,
 ): Promise<Blob> {
-  const packed = canSqueeze()
+  const packed = canDeflate()
   const head: Head = { format: FORMAT, version: VERSION, ...facts, hash: await sha256(text), packed }
   const bytes = new TextEncoder().encode(text)
-  return new Blob([`${JSON.stringify(head)}\n`, packed ? await squeeze(bytes) : bytes])
+  return new Blob([`${JSON.stringify(head)}\n`, packed ? await deflate(bytes) : bytes])
 }
 
 export async function readHead(file: Blob): Promise<ReadHead> {
@@ -67,9 +67,9 @@ export async function snapshotText(file: Blob): Promise<string | null> {
 }
 
 async function unpacked(body: Uint8Array<ArrayBuffer>): Promise<Uint8Array | null> {
-  if (!canSqueeze()) return null
+  if (!canDeflate()) return null
   // In UTF-8 a character of the cap may take three bytes.
-  const result = await unsqueeze(body, 3 * BACKUP_CAPS.fileBytes)
+  const result = await inflate(body, 3 * BACKUP_CAPS.fileBytes)
   return result.ok ? result.bytes : null
 }
 

@@ -2,8 +2,8 @@
 // each backup that is taken in. What cannot be read is never removed by itself. Works over any place; see snapshots-page.ts.
 
 import { backupText, type Contents, canonical, isEmpty } from '../files/backup'
+import { sha256 } from './canonical'
 import { nameOf } from './messages'
-import { sha256 } from './shadow-manifest'
 import { type Head, packSnapshot, readHead, type SnapshotReason, snapshotText } from './snapshot-file'
 import type { Place } from './snapshots-place'
 

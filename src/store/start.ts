@@ -3,12 +3,12 @@
 import type { UseStore } from 'idb-keyval'
 import { createActions } from './actions'
 import { ASIDE, browserLocks, createAside } from './aside'
+import { createDatabase, DATABASE, patientDatabase, type StoreError } from './database'
 import { deafText } from './messages'
 import { createPersistence, type Persistence } from './persist'
 import { createState } from './state'
 import type { Channel, ReadSaved } from './tabs'
 import type { createUpdates } from './updates'
-import { createUseStore, DATABASE, patientStore, type StoreError } from './useStore'
 
 /** After this long the app goes on without the stored trips; they are joined in when they come. */
 const PATIENCE_MS = 1000
@@ -26,7 +26,7 @@ let persistence: Persistence | null = null
 
 let opened: Opened | null = null
 
-interface Opened extends Pick<Persistence, 'books' | 'stop' | 'goOn' | 'tellErased'> {
+interface Opened extends Pick<Persistence, 'records' | 'stop' | 'goOn' | 'tellErased'> {
   state: typeof state
   use: UseStore
   /** What pages have put aside. */
@@ -37,7 +37,7 @@ interface Opened extends Pick<Persistence, 'books' | 'stop' | 'goOn' | 'tellEras
 export const access = () => opened
 
 /** What is loaded later: `store/later`. */
-export interface Later {
+export interface Lazy {
   startCopy: (lost: () => boolean) => Promise<void>
   readEach: (use: UseStore, cause: unknown) => Promise<[string, unknown][]>
   readSaved: ReadSaved
@@ -47,7 +47,7 @@ export interface Later {
 }
 
 /** Set by `startStore`. */
-export let loadLater = (): Promise<Later> => Promise.reject(new Error('the store was not started'))
+export let loadLater = (): Promise<Lazy> => Promise.reject(new Error('the store was not started'))
 
 /** Writes what is unsaved now; resolves when it is saved or could not be. Never rejects. */
 export const flush = (): Promise<void> => persistence?.flush() ?? Promise.resolve()
@@ -56,13 +56,13 @@ export const flush = (): Promise<void> => persistence?.flush() ?? Promise.resolv
  * Reads the stored trips and from then on saves every change. Resolves when they are there, or after about a second
  * without them (`saveState` then says `memory-only`). Never rejects.
  */
-export async function startStore(later: () => Promise<Later>): Promise<void> {
+export async function startStore(lazy: () => Promise<Lazy>): Promise<void> {
   if (persistence) return
-  loadLater = later
+  loadLater = lazy
   let lost = false
-  const rescue: Later['readEach'] = async (...of) => (await later()).readEach(...of)
-  const readSaved: ReadSaved = async (...of) => (await later()).readSaved(...of)
-  const use = createUseStore({
+  const readDamaged: Lazy['readEach'] = async (...of) => (await lazy()).readEach(...of)
+  const readSaved: ReadSaved = async (...of) => (await lazy()).readSaved(...of)
+  const use = createDatabase({
     onLost: how => {
       lost ||= how === 'damaged'
       // Before anything was read there is nothing to write again: the second copy is asked.
@@ -72,7 +72,7 @@ export async function startStore(later: () => Promise<Later>): Promise<void> {
     onLate: () => void store.flush(),
   })
   const channel = openChannel()
-  const useAside = createUseStore({ database: ASIDE, durability: 'relaxed' })
+  const useAside = createDatabase({ database: ASIDE, durability: 'relaxed' })
   const aside = createAside({
     use: useAside,
     key: `parting/${newId()}`,
@@ -85,12 +85,12 @@ export async function startStore(later: () => Promise<Later>): Promise<void> {
     newId,
     channel,
     aside,
-    rescue,
+    readDamaged,
     readSaved,
-    onErased: () => void later().then(({ startAnew }) => startAnew()),
+    onErased: () => void lazy().then(({ startAnew }) => startAnew()),
   })
   persistence = store
-  opened = { ...store, state, use: patientStore(use), useAside: patientStore(useAside) }
+  opened = { ...store, state, use: patientDatabase(use), useAside: patientDatabase(useAside) }
 
   document.addEventListener('visibilitychange', () => {
     // A page that comes back may find the database in order again.
@@ -113,7 +113,7 @@ export async function startStore(later: () => Promise<Later>): Promise<void> {
   const isAllThere = state.trips.peek().size > 0 && state.loaded.peek()
   setTimeout(
     () =>
-      later()
+      lazy()
         .then(({ startCopy }) => startCopy(() => lost))
         .catch(error => {
           state.copy.value = { kind: 'failed', why: String(error) }

@@ -11,21 +11,21 @@ import type { Tab } from './tabs'
 import { idOf, isTripKey, LIBRARY_KEY, SHELF_KEY, tripKey } from './write'
 
 /** Takes in what is stored under these keys. Rejects when it cannot be read. */
-export async function readSaved({ state, books, use, flush, letGo }: Tab, keys: string[]): Promise<void> {
+export async function readSaved({ state, records, use, flush, letGo }: Tab, keys: string[]): Promise<void> {
   const stored = await getMany<unknown>(keys, use)
   const everything = readErased(stored[keys.indexOf(ALL_ERASED_KEY)])
-  if (everything && everything.at > (books.erasure.ofAll?.at ?? 0)) return letGo()
+  if (everything && everything.at > (records.erasure.ofAll?.at ?? 0)) return letGo()
   let isUnsaved = false
   batch(() => {
     keys.forEach((key, i) => {
       const erased = key.startsWith('erased/') ? readErased(stored[i]) : null
       if (erased) {
-        books.takeErased([[idOf(key), erased]])
+        records.takeErased([[idOf(key), erased]])
         dropOthersWords(id => id !== idOf(key))
       } else if (key === LIBRARY_KEY) reloadLibrary(stored[i])
       else if (key === SHELF_KEY) reloadShelf(stored[i])
       // An unsaved trip is not replaced: the next write finds the other version and keeps both.
-      else if (isTripKey(key) && books.isChanged(key)) isUnsaved = true
+      else if (isTripKey(key) && records.isChanged(key)) isUnsaved = true
       else if (isTripKey(key)) reloadTrip(idOf(key), stored[i])
       else reloadPlain(key, stored[i])
     })
@@ -34,24 +34,24 @@ export async function readSaved({ state, books, use, flush, letGo }: Tab, keys: 
 
   function reloadTrip(id: string, stored: unknown) {
     if (stored === undefined) {
-      books.known.delete(tripKey(id))
+      records.known.delete(tripKey(id))
       return state.dropTrip(id)
     }
     const found = readRecord(TRIP, stored)
     // Written by another version of the app: what is here stays, and is compared again before anything is written.
     if (!found.ok) return
-    if (found.value.revision <= (books.known.get(tripKey(id))?.revision ?? 0)) return
-    books.take(found.value)
+    if (found.value.revision <= (records.known.get(tripKey(id))?.revision ?? 0)) return
+    records.take(found.value)
   }
 
   function reloadShelf(stored: unknown) {
-    const known = books.known.get(SHELF_KEY)!
+    const known = records.known.get(SHELF_KEY)!
     const found = readRecord(SHELF, stored)
     if (!found.ok || found.value.revision <= known.revision) return
     const base = known.value as Shelf
     const theirs = alike(found.value, base)
-    books.known.set(SHELF_KEY, { value: theirs, revision: theirs.revision })
-    books.joinShelf({ base, ours: state.shelf.peek(), theirs })
+    records.known.set(SHELF_KEY, { value: theirs, revision: theirs.revision })
+    records.joinShelf({ base, ours: state.shelf.peek(), theirs })
   }
 
   /** Undo steps and removed trips: each is written whole or deleted, and is the same in all tabs. */
@@ -60,8 +60,8 @@ export async function readSaved({ state, books, use, flush, letGo }: Tab, keys: 
     const read = <T extends object>(kind: Kind<T>, take: (value: T | null) => void) => {
       const found = stored === undefined ? null : readRecord(kind, stored)
       if (found && !found.ok) return
-      if (found) books.known.set(key, { value: found.value, revision: 0 })
-      else books.known.delete(key)
+      if (found) records.known.set(key, { value: found.value, revision: 0 })
+      else records.known.delete(key)
       take(found?.value ?? null)
     }
     if (key.startsWith('step/'))
@@ -83,9 +83,9 @@ export async function readSaved({ state, books, use, flush, letGo }: Tab, keys: 
     const found = readRecord(LIBRARY, stored)
     if (!found.ok) return
     const ours = state.library.peek()
-    const base = books.known.get(LIBRARY_KEY)!.value as Library
+    const base = records.known.get(LIBRARY_KEY)!.value as Library
     const theirs = { ...found.value, open: ours.open, place: ours.place }
-    books.known.set(LIBRARY_KEY, { value: theirs, revision: 0 })
+    records.known.set(LIBRARY_KEY, { value: theirs, revision: 0 })
     state.library.value = merged(base, ours, theirs)
   }
 }

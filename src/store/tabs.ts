@@ -2,8 +2,8 @@
 
 import type { UseStore } from 'idb-keyval'
 import * as z from 'zod/mini'
-import type { Books } from './books'
 import { deafText, nameOf } from './messages'
+import type { SavedRecords } from './saved-records'
 import type { State } from './state'
 import { type Outcome, tripKey } from './write'
 
@@ -15,7 +15,7 @@ export interface Channel {
 
 export interface Tab {
   state: State
-  books: Books
+  records: SavedRecords
   use: UseStore
   /** Writes what is unsaved here. */
   flush: () => Promise<void>
@@ -34,7 +34,7 @@ export function joinTabs(
   channel: Channel | null,
   read: ReadSaved,
 ): (outcome: Pick<Outcome, 'saved' | 'removed' | 'copies' | 'moved'>) => void {
-  const { state, books } = tab
+  const { state, records } = tab
   let isDumb = false
 
   /** What is saved is saved, whether the others hear of it or not. */
@@ -61,7 +61,7 @@ export function joinTabs(
     // The messages of one save come one by one.
     await undefined
     while (waiting.size > 0) {
-      const keys = [...waiting].filter(key => state.loaded.peek() && !books.unread.has(key))
+      const keys = [...waiting].filter(key => state.loaded.peek() && !records.unread.has(key))
       waiting.clear()
       if (keys.length > 0) await read(tab, keys).catch(failed)
     }

@@ -1,8 +1,8 @@
 // Why something outside the database could not be done now, as part of a sentence.
 
+import { faultOf } from './database'
 import { BUSY } from './in-turn'
 import { nameOf } from './messages'
-import { faultOf } from './useStore'
 
 export const NO_ANSWER = 'the storage of this browser does not answer'
 

@@ -34,7 +34,7 @@ export const removedKey = (id: string) => `removed/${id}`
 const asideKey = (key: string, id: string) => `damaged/${key}/${id}`
 /** Stands in for a removed trip until the second copy has let go of it too: its revision. */
 export const goneKey = (id: string) => `gone/${id}`
-export const isParting = (key: string) => key.startsWith('parting/')
+export const isUnsavedKey = (key: string) => key.startsWith('parting/')
 export const isTripKey = (key: string) => key.startsWith('trip/')
 export const idOf = (key: string) => key.slice(key.indexOf('/') + 1)
 

@@ -2,14 +2,14 @@
 
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { shownIn } from '../../src/report'
-import { allTripsOf } from '../../src/report/choosing'
+import { formatsIn } from '../../src/report'
+import { allTripsOf } from '../../src/report/compare-packs'
 import { AllTripsScreen } from '../../src/screens/trips'
 import { chosen } from '../../src/screens/trips/which'
 import { actions, trips } from '../../src/store'
-import { demoDraft, openDraft, withOnePack } from './choosing'
+import { demoDraft, openDraft, withOnePack } from './compare-packs'
 
-const shown = shownIn('metric')
+const shown = formatsIn('metric')
 const asked = (name: string, draft = demoDraft()) => ({ name, draft, typed: {} })
 /** A day out: little gear, and a pack that no other trip has. */
 const dayOut = () => ({

@@ -6,7 +6,7 @@ import { afterEach, beforeAll, expect, test } from 'vitest'
 import type { DraftPack } from '../../src/plan'
 import { PacksScreen } from '../../src/screens/packs'
 import { library, loadEngine } from '../../src/store'
-import { demoDraft, openDetails, openDraft, plain } from './choosing'
+import { demoDraft, openDetails, openDraft, plain } from './compare-packs'
 
 const noDetail = { detail: null, onDetail: () => undefined, onGo: () => undefined }
 

@@ -4,8 +4,8 @@ import { IDBFactory } from 'fake-indexeddb'
 import { setMany } from 'idb-keyval'
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { saveStored } from '../../src/guard-save'
+import { createDatabase } from '../../src/store/database'
 import { emptyLibrary } from '../../src/store/documents'
-import { createUseStore } from '../../src/store/useStore'
 import { opened } from '../files/backups'
 import { wholeDraft } from '../plan/drafts'
 import { diskOf } from '../store/disk'
@@ -96,7 +96,7 @@ describe('what is stored, saved as a file', () => {
         ['library', { ...emptyLibrary(), order: ['b', 'a'], system: 'us' }],
         ['step/x', {}],
       ],
-      createUseStore({ factory }),
+      createDatabase({ factory }),
     )
     const { said, text } = await saved()
     expect(said).toMatch(/^2 trips are in the file/)

@@ -5,16 +5,16 @@ import fc from 'fast-check'
 import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { type DraftPack, settle } from '../../src/plan'
 import { applyRemedy, type Change, reckon, remediesFor, type TripChange } from '../../src/reckon'
-import { shownIn } from '../../src/report'
-import { comparisonOf, NOT_BEATEN, reachInWords } from '../../src/report/choosing'
+import { formatsIn } from '../../src/report'
+import { comparisonOf, NOT_BEATEN, reachInWords } from '../../src/report/compare-packs'
 import { PacksScreen } from '../../src/screens/packs'
 import { applyRemedyToDraft } from '../../src/screens/packs/apply-remedy'
 import { AS_LISTED, inOrder, ORDERS, type Order, passes, view } from '../../src/screens/packs/view'
 import { actions, loadEngine } from '../../src/store'
-import { demoDraft, draft, judged, openDetails, openDraft, plain, withOnePack } from './choosing'
+import { demoDraft, draft, judged, openDetails, openDraft, plain, withOnePack } from './compare-packs'
 
 const noDetail = { detail: null, onDetail: () => undefined, onGo: () => undefined }
-const shown = shownIn('metric')
+const shown = formatsIn('metric')
 
 beforeAll(loadEngine)
 beforeEach(() => {

@@ -9,7 +9,7 @@ import { areaOf, fillHeight, heapOn, type Level, shapeOf } from '../../src/compo
 import { amountsOf, planCutaway } from '../../src/components/graphics/cutaway-plan'
 import { cut, guessWidth, wrap } from '../../src/components/graphics/fit-text'
 import { cutLabel, labelLimits } from '../../src/components/graphics/limit-labels'
-import type { Shown } from '../../src/components/graphics/load-picture'
+import type { LoadPicture } from '../../src/components/graphics/load-picture'
 import { planLoadLine } from '../../src/components/graphics/load-plan'
 import { momentNear, peakOf, xsOf, yOf } from '../../src/components/graphics/route-line'
 import { roundStep } from '../../src/components/graphics/scale'
@@ -72,7 +72,7 @@ const trips = fc
     return moments
   })
 
-const shownOf = (moments: Moment[], limits: Shown['limits'] = []): Shown => ({
+const shownOf = (moments: Moment[], limits: LoadPicture['limits'] = []): LoadPicture => ({
   moments,
   stops: Array.from({ length: moments.at(-1)!.stop + 1 }, (_, i) => ({
     name: `Place number ${i}`,

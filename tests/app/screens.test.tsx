@@ -5,7 +5,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { fromPlanDocument, parsePlan } from '../../src/plan'
 import type { Reckoning } from '../../src/reckon'
-import { shownIn } from '../../src/report'
+import { formatsIn } from '../../src/report'
 import { GearScreen } from '../../src/screens/gear'
 import { NeedScreen } from '../../src/screens/need'
 import { PacksScreen } from '../../src/screens/packs'
@@ -83,7 +83,7 @@ describe('gear', () => {
     for (const item of demo.gear)
       expect(screen.getAllByText(text => text.endsWith(item.name)).length).toBeGreaterThan(0)
     const { baseKg } = (reckoned.value!.reckoned as { reckoning: Reckoning }).reckoning.need
-    const base = shownIn('metric').kg(baseKg).replace('\u00a0', ' ')
+    const base = formatsIn('metric').kg(baseKg).replace('\u00a0', ' ')
     expect(screen.getByText(text => text.includes(`Base weight ${base}`))).toBeTruthy()
   })
 

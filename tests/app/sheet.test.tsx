@@ -4,7 +4,7 @@ import { cleanup, render, screen, within } from '@testing-library/preact'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { fromPlanDocument, type Item, parsePlan } from '../../src/plan'
-import { shownIn } from '../../src/report'
+import { formatsIn } from '../../src/report'
 import { SheetScreen } from '../../src/screens/sheet'
 import { packedByPlace } from '../../src/screens/sheet/packing'
 import { actions, newId, reckoned } from '../../src/store'
@@ -29,7 +29,7 @@ afterEach(cleanup)
 describe('the sheet', () => {
   test('states the need with its likely range, the units and the heaviest load', () => {
     const { need } = open().reckoning
-    const shown = shownIn('metric')
+    const shown = formatsIn('metric')
     const text = sheet().textContent ?? ''
     expect(text).toContain(demo.name)
     expect(text).toContain(`Main body${shown.litresUp(need.bodyLitres)}`)

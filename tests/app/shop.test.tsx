@@ -4,15 +4,15 @@ import { cleanup, fireEvent, render, screen } from '@testing-library/preact'
 import fc from 'fast-check'
 import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { reckon } from '../../src/reckon'
-import { shownIn } from '../../src/report'
-import { partlyJudged } from '../../src/report/choosing'
+import { formatsIn } from '../../src/report'
+import { partlyJudged } from '../../src/report/compare-packs'
 import { ShopScreen } from '../../src/screens/shop'
 import { fromDetail, readTag, toDetail } from '../../src/screens/shop/tag-text'
 import { chosen } from '../../src/screens/trips/which'
 import { actions, library, loadEngine, trips } from '../../src/store'
-import { demoDraft, draft, judged, openDraft, plain } from './choosing'
+import { demoDraft, draft, judged, openDraft, plain } from './compare-packs'
 
-const shown = shownIn('metric')
+const shown = formatsIn('metric')
 const field = (name: RegExp) => screen.getByRole('textbox', { name })
 const type = (name: RegExp, text: string) => fireEvent.input(field(name), { target: { value: text } })
 

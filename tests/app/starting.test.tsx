@@ -82,7 +82,7 @@ test('a browser that keeps nothing at all draws the app, which says so', async (
     stub('BroadcastChannel', refuse),
     forbid(globalThis, 'caches'),
   ]
-  await import('../../src/store/later')
+  await import('../../src/store/lazy')
   await start()
   for (const each of mend) each()
   expect(document.getElementById('app')?.textContent).toContain('lets the app keep nothing')

@@ -31,7 +31,7 @@ beforeAll(async () => {
       listen(type, event => void disk.end.then(() => heard(event)))
     return transaction
   })
-  await startStore(() => import('../../src/store/later'))
+  await startStore(() => import('../../src/store/lazy'))
 })
 beforeEach(async () => {
   hereIsTheDatabase()

@@ -5,7 +5,7 @@ import fc from 'fast-check'
 import { afterEach, describe, expect, it } from 'vitest'
 import { LoadLine, type LoadLineProps } from '../../src/components/graphics'
 import { guessWidth } from '../../src/components/graphics/fit-text'
-import type { Shown } from '../../src/components/graphics/load-picture'
+import type { LoadPicture } from '../../src/components/graphics/load-picture'
 import { planLoadLine } from '../../src/components/graphics/load-plan'
 import { elevationAt } from '../../src/components/graphics/terrain'
 import type { Moment } from '../../src/reckon'
@@ -42,13 +42,13 @@ const moments = [
   at(2, 'depart', 7),
 ]
 const all = [...moments, at(3, 'arrive', 10)]
-const stops: Shown['stops'] = [
+const stops: LoadPicture['stops'] = [
   { name: 'Ford', water: 'sure', nights: 0, resupply: false },
   { name: 'Col', water: 'none', nights: 1, resupply: false },
   { name: 'Bog', water: 'doubtful', nights: 0, resupply: false },
   { name: 'Barn', water: 'none', nights: 0, resupply: false },
 ]
-const format: Shown['format'] = {
+const format: LoadPicture['format'] = {
   kg: v => `${v.toFixed(1)} kg`,
   km: v => `${v.toFixed(1)} km`,
   metres: v => `${v} m`,
@@ -61,9 +61,9 @@ const profile = [
   { km: 8, eleM: 200 },
   { km: 10, eleM: 240 },
 ]
-const shown: Shown = { moments: all, stops, limits: [], format, profile }
+const shown: LoadPicture = { moments: all, stops, limits: [], format, profile }
 
-const terrainOf = (over: Partial<Shown> = {}, widthPx = 400) =>
+const terrainOf = (over: Partial<LoadPicture> = {}, widthPx = 400) =>
   planLoadLine({ ...shown, ...over }, room(widthPx)).terrain!
 
 describe('the elevation at a place', () => {
@@ -167,11 +167,11 @@ describe('the terrain laid out', () => {
     ['no elevation is known', { profile: profile.map(({ km }) => ({ km, eleM: null })) }],
     ['the trip has no km', { moments: all.map(m => ({ ...m, km: 0 })) }],
   ])('is absent where %s, and the load line is as without it', (_, over) => {
-    const plain: Partial<Shown> = { ...shown, ...over }
+    const plain: Partial<LoadPicture> = { ...shown, ...over }
     delete plain.profile
     const got = planLoadLine({ ...shown, ...over }, room(400))
     expect(got.terrain).toBeNull()
-    expect(got).toEqual(planLoadLine(plain as Shown, room(400)))
+    expect(got).toEqual(planLoadLine(plain as LoadPicture, room(400)))
   })
 })
 

@@ -7,13 +7,13 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { emptyDraft, fromPlanDocument, parsePlan, removeStop } from '../../src/plan'
 import { dryStretchesOf, reckon } from '../../src/reckon'
-import { shownIn } from '../../src/report'
+import { formatsIn } from '../../src/report'
 import { NeedScreen } from '../../src/screens/need'
 import { TripScreen } from '../../src/screens/trip'
 import { actions, newId, openTrip, reckoned } from '../../src/store'
 
 const noDetail = { detail: null, onDetail: () => undefined }
-const shown = shownIn('metric')
+const shown = formatsIn('metric')
 const need = () => render(<NeedScreen onGo={() => undefined} />)
 
 function openReckoned() {

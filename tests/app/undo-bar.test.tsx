@@ -5,7 +5,7 @@ import { afterEach, expect, test } from 'vitest'
 import { UndoBar } from '../../src/components/frame/UndoBar'
 import { emptyDraft } from '../../src/plan'
 import { actions, tripList } from '../../src/store'
-import { createBackups } from '../../src/store/later/backups'
+import { createBackups } from '../../src/store/lazy/backups'
 import { newId, state } from '../../src/store/start'
 import { fileOf, MERGE } from '../store/kept'
 import { newDevice, openTab } from '../store/tab'
@@ -17,7 +17,7 @@ const backups = () => {
   return createBackups({
     state,
     use: openTab(newDevice()).use,
-    books: { erasure: { ofAll: null }, unread: new Set() },
+    records: { erasure: { ofAll: null }, unread: new Set() },
     newId,
     now: () => 1e12,
     place: async () => null,

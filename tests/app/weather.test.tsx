@@ -7,7 +7,7 @@ import { FIT_LINE } from '../../src/report'
 import { PacksScreen } from '../../src/screens/packs'
 import { TripScreen } from '../../src/screens/trip'
 import { actions, openTrip, reckoned } from '../../src/store'
-import { draft, openDraft, withOnePack } from './choosing'
+import { draft, openDraft, withOnePack } from './compare-packs'
 
 let id = 0
 const noDetail = { detail: null, onDetail: () => undefined, onGo: () => undefined }

@@ -14,14 +14,14 @@ function scattered(start: number) {
   }
 }
 
-function plan(candidates: number, seed: number) {
+function plan(movable: number, seed: number) {
   const next = scattered(seed)
   const stops: StopDocument[] = Array.from({ length: 9 }, (_, i) => ({
     name: `Stop ${i}`,
     ...(i > 0 ? { leg: { km: 8 + 6 * next(), ascentM: 400 * next() } } : {}),
     ...(i > 0 && i < 8 ? { nights: 1, water: i % 2 ? 'none' : 'sure' } : {}),
   }))
-  const things = Array.from({ length: candidates }, (_, i) => ({
+  const things = Array.from({ length: movable }, (_, i) => ({
     id: `thing ${i}`,
     massKg: 0.05 + 0.6 * next(),
     litres: 0.1 + 1.5 * next(),
@@ -47,8 +47,8 @@ function plan(candidates: number, seed: number) {
   const reckoned = reckon(bare.plan)
   if (!reckoned.ok) throw new Error('unsettled')
   const { need } = reckoned.reckoning
-  const bodyLitres = need.bodyLitres - (0.02 + 0.25 * next()) * candidates
-  const ratedKg = need.peakLoadKg + 1 - (next() < 0.5 ? 0.05 * candidates * next() : 0)
+  const bodyLitres = need.bodyLitres - (0.02 + 0.25 * next()) * movable
+  const ratedKg = need.peakLoadKg + 1 - (next() < 0.5 ? 0.05 * movable * next() : 0)
   const setups = [{ name: 'it', massKg: 0.9, frame: 'framed' as const, ratedKg }]
   const collar = next() < 0.5 ? { collarLitres: 6 } : {}
   const parsed = parsePlan({
@@ -59,11 +59,11 @@ function plan(candidates: number, seed: number) {
   return parsed.plan
 }
 
-for (const candidates of [10, 20, 30, 40]) {
+for (const movable of [10, 20, 30, 40]) {
   const times: number[] = []
   let found = 0
   for (let seed = 1; seed <= 60; seed++) {
-    const p = plan(candidates, seed)
+    const p = plan(movable, seed)
     const reckoned = reckon(p)
     if (!reckoned.ok) continue
     const start = performance.now()
@@ -74,6 +74,6 @@ for (const candidates of [10, 20, 30, 40]) {
   times.sort((a, b) => a - b)
   const at = (share: number) => `${times[Math.floor(share * (times.length - 1))]!.toFixed(1)} ms`
   console.log(
-    `${candidates} candidates: median ${at(0.5)}, nine in ten under ${at(0.9)}, longest ${at(1)}; ${found} of ${times.length} could be mended`,
+    `${movable} candidates: median ${at(0.5)}, nine in ten under ${at(0.9)}, longest ${at(1)}; ${found} of ${times.length} could be mended`,
   )
 }

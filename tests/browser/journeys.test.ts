@@ -6,7 +6,7 @@ import { describe, expect } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { parsePlan, parsePlanText } from '../../src/plan'
 import { reckon } from '../../src/reckon'
-import { shownIn } from '../../src/report'
+import { formatsIn } from '../../src/report'
 import { go, journey, lookAtDemo, openMore, type Place, reloadFromStore, saved, untilDrawn } from './harness'
 
 async function addItem(page: Page, fields: Record<string, string>) {
@@ -52,7 +52,7 @@ describe('from nothing to a verdict', () => {
     const reckoned = reckon(parsed.plan)
     if (!reckoned.ok) throw new Error('the demo plan does not settle')
     const { need, packs } = reckoned.reckoning
-    const shown = shownIn('metric')
+    const shown = formatsIn('metric')
     await page.getByText(shown.litresUp(need.bodyLitres), { exact: true }).waitFor()
     await page.getByText(shown.kg(need.peakLoadFullWaterKg), { exact: true }).first().waitFor()
     await go(page, 'Packs')

@@ -3,14 +3,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { ItemDocument, PackDocument } from '../../src/plan'
-import { setupInWords, shownIn } from '../../src/report'
+import { formatsIn, setupInWords } from '../../src/report'
 import { fittingOf, fitWords, pairWords } from '../../src/report/fitting'
 import { explain } from '../../src/report/why'
 import { documents, planOf } from './plans'
 import { noWater, reckoned, smallPlan } from './small-plans'
 import { contextOf } from './why-context'
 
-const metric = shownIn('metric')
+const metric = formatsIn('metric')
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ')
 
 const pack: PackDocument = {

@@ -2,11 +2,11 @@
 
 import { describe, expect, it } from 'vitest'
 import { type Draft, settle } from '../../src/plan'
-import { missingOf, setupInWords, shownIn, withoutText } from '../../src/report'
-import { enoughText } from '../../src/report/trust'
+import { formatsIn, missingOf, setupInWords, withoutText } from '../../src/report'
+import { enoughText } from '../../src/report/confidence'
 import { reckoned } from './small-plans'
 
-const metric = shownIn('metric')
+const metric = formatsIn('metric')
 
 const draftOf = (gear: object[], pack: object = { bodyLitres: 20 }, setup: object = { ratedKg: 12 }): Draft =>
   ({

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { parsePlan } from '../../src/plan'
 import { reckon } from '../../src/reckon'
-import { setupInWords, shownIn } from '../../src/report'
+import { formatsIn, setupInWords } from '../../src/report'
 
 function wordsWith(settings: Record<string, number>) {
   const parsed = parsePlan({ ...demo, settings })
@@ -12,7 +12,7 @@ function wordsWith(settings: Record<string, number>) {
   const reckoned = reckon(parsed.plan)
   if (!reckoned.ok) throw new Error('does not settle')
   const { reckoning } = reckoned
-  const context = { plan: parsed.plan, reckoning, shown: shownIn('metric') }
+  const context = { plan: parsed.plan, reckoning, shown: formatsIn('metric') }
   const words = reckoning.packs.map(setup => setupInWords(setup, context))
   return { reckoning, words, codes: words.map(({ verdicts }) => verdicts.map(({ code }) => code)) }
 }

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest'
 import sources from '../../data/sources.json'
 import type { ItemDocument, PackDocument } from '../../src/plan'
 import { reckon } from '../../src/reckon'
-import { shownIn } from '../../src/report'
+import { formatsIn } from '../../src/report'
 import { COMFORT, movedName, placingOf, placingWords, STUDIES } from '../../src/report/placing'
 import { explain } from '../../src/report/why'
 import { documents, planOf } from './plans'
@@ -85,7 +85,7 @@ describe('the load of a main body', () => {
 
   it('is told in words with both moments, as advice with a caution', () => {
     const { plan, reckoning, placing } = placed(gear)
-    const words = placingWords(placing!, { plan, reckoning, shown: shownIn('metric') })
+    const words = placingWords(placing!, { plan, reckoning, shown: formatsIn('metric') })
     expect(words.now).toMatch(/22\scm behind the hips: 26\sN·m about them/)
     expect(words.after).toMatch(
       /^With Dense against the back and the rest outside it: 21\scm and 25\sN·m, 5\s%\sless\./,

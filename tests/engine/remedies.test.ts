@@ -14,7 +14,7 @@ import {
   remediesFor,
   shortfallOf,
 } from '../../src/reckon'
-import { remedyInWords, shortfallInWords, shownIn } from '../../src/report'
+import { formatsIn, remedyInWords, shortfallInWords } from '../../src/report'
 import { documents, type Kind, planOf } from './plans'
 
 function reckoned(plan: Plan): Reckoning {
@@ -188,7 +188,7 @@ describe('the remedies of a walk with a dry camp', () => {
   it('trust a doubtful source only with its caution', () => {
     const trust = find(remediesOf(walkWith(80, need.peakLoadKg + 0.5)), 'trust-doubtful')!
     expect(trust).toMatchObject({ stops: [3], caution: 'confirm-sources' })
-    expect(remedyInWords(trust, { plan: walkWith(80), shown: shownIn('metric') })).toContain(
+    expect(remedyInWords(trust, { plan: walkWith(80), shown: formatsIn('metric') })).toContain(
       'Confirm it before you leave',
     )
   })
@@ -205,7 +205,7 @@ describe('the remedies of a walk with a dry camp', () => {
     const said = (marked: Plan) =>
       remediesOf(marked)
         .filter(({ kind }) => kind === 'resupply')
-        .map(remedy => remedyInWords(remedy, { plan: marked, shown: shownIn('metric') }))
+        .map(remedy => remedyInWords(remedy, { plan: marked, shown: formatsIn('metric') }))
     const unsaid = said(plan)
     expect(unsaid.length).toBeGreaterThan(1)
     for (const words of unsaid) expect(words).toMatch(/^Resupply at .* as well, if there is a shop: then /)
@@ -222,7 +222,7 @@ describe('the remedies of a walk with a dry camp', () => {
     expect(spare.spareDays).toBeLessThan(0.95)
     expect(reckoned(applyRemedy(plan, spare)).packs[0]!.suffices).toBe(true)
     expect(reckoned(applyRemedy(plan, more)).packs[0]!.suffices).toBe(false)
-    expect(remedyInWords(spare, { plan, shown: shownIn('metric') })).toMatch(
+    expect(remedyInWords(spare, { plan, shown: formatsIn('metric') })).toMatch(
       /You then have less to eat if a day goes wrong\.$/,
     )
   })
@@ -257,7 +257,7 @@ describe('the remedies of a walk with a dry camp', () => {
     const both = { ...plan, packs: [{ ...pack!, setups: [pack!.setups[0]!, framed] }] }
     const [first] = remediesOf(both)
     expect(first).toMatchObject({ kind: 'other-setup', setup: 1 })
-    expect(remedyInWords(first!, { plan: both, shown: shownIn('metric') })).toMatch(
+    expect(remedyInWords(first!, { plan: both, shown: formatsIn('metric') })).toMatch(
       /^Use its set-up “frame in”/,
     )
   })
@@ -318,7 +318,7 @@ function nightWith(gear: ItemDocument[], litres: number, more: Partial<PackDocum
 
 const wordsOf = (plan: Plan) =>
   remediesOf(plan).map(remedy =>
-    remedyInWords(remedy, { plan, shown: shownIn('metric') }).replaceAll('\u00a0', ' '),
+    remedyInWords(remedy, { plan, shown: formatsIn('metric') }).replaceAll('\u00a0', ' '),
   )
 
 describe('what may ride outside', () => {
@@ -418,7 +418,7 @@ describe('where nothing helps', () => {
       frame: true,
       innerHeightCm: null,
     })
-    expect(shortfallInWords(short, { shown: shownIn('metric') })).toContain('a frame')
+    expect(shortfallInWords(short, { shown: formatsIn('metric') })).toContain('a frame')
   })
 
   it('a set-up that does has neither', () => {
@@ -437,7 +437,7 @@ describe('a remedy in words', () => {
     const plan = walkWith(enough - 2)
     const [first] = remediesOf(plan)
     const { bodyLitres } = first!.after
-    expect(remedyInWords(first!, { plan, shown: shownIn('metric') }).replace(/\u00a0/g, ' ')).toBe(
+    expect(remedyInWords(first!, { plan, shown: formatsIn('metric') }).replace(/\u00a0/g, ' ')).toBe(
       `Move Rain coat to a pocket: then ${bodyLitres.toFixed(1)} L are needed, and it fits in about 9 of 10 cases.`,
     )
   })

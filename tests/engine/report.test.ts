@@ -5,12 +5,12 @@ import { describe, expect, it } from 'vitest'
 import { textReport } from '../../src/cli/report'
 import { type PackDocument, type Plan, parsePlan } from '../../src/plan'
 import { type Reckoning, reckon } from '../../src/reckon'
-import { cautionsOf, chanceText, GENERAL_LINE, setupInWords, shownIn } from '../../src/report'
+import { cautionsOf, chanceText, formatsIn, GENERAL_LINE, setupInWords } from '../../src/report'
 import workedPlan from './fixtures/worked-plan.json'
 import { documents, planOf } from './plans'
 import { noWater, reckoned, type Small, smallPlan } from './small-plans'
 
-const metric = shownIn('metric')
+const metric = formatsIn('metric')
 /** Numbers keep to their units by hard spaces; the tests do not mind which. */
 const plainSpaces = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ')
 

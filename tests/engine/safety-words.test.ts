@@ -4,12 +4,12 @@ import { describe, expect, it } from 'vitest'
 import { textReport } from '../../src/cli/report'
 import type { ItemDocument, PackDocument } from '../../src/plan'
 import type { Notice } from '../../src/reckon'
-import { belongsAtAnswer, cautionsOf, FIT_LINE, shownIn } from '../../src/report'
+import { belongsAtAnswer, cautionsOf, FIT_LINE, formatsIn } from '../../src/report'
 import { explain } from '../../src/report/why'
 import { reckoned, type Small, smallPlan } from './small-plans'
 import { contextOf } from './why-context'
 
-const shown = shownIn('metric')
+const shown = formatsIn('metric')
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ')
 
 function told(small: Small, more: Notice[] = []) {

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { textReport } from '../../src/cli/report'
 import type { ItemDocument } from '../../src/plan'
 import type { Notice } from '../../src/reckon'
-import { cautionsOf, shownIn } from '../../src/report'
+import { cautionsOf, formatsIn } from '../../src/report'
 import { type About, explain } from '../../src/report/why'
 import type { System } from '../../src/units'
 import { reckoned, smallPlan } from './small-plans'
@@ -36,7 +36,7 @@ function wordsIn(system: System, litresPerHour: number | 'from-heat'): string {
   const plan = smallPlan({ stops, gear: [gas], water: { litresPerHour } })
   const reckoning = reckoned(plan)
   const notices: Notice[] = [...reckoning.notices, { code: 'water-cap-hour', leg: 0, name: 'Camp' }]
-  const told = cautionsOf(plan, { ...reckoning, notices }, shownIn(system)).map(({ text }) => text)
+  const told = cautionsOf(plan, { ...reckoning, notices }, formatsIn(system)).map(({ text }) => text)
   const reasons = ABOUTS.flatMap(about => explain(about, contextOf(plan, reckoning, system)))
   return [...told, JSON.stringify(reasons), textReport(plan, reckoning, system)].join('\n')
 }

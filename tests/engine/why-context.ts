@@ -4,7 +4,7 @@ import fc from 'fast-check'
 import { expect } from 'vitest'
 import type { Plan } from '../../src/plan'
 import { type Reckoning, reckon } from '../../src/reckon'
-import { shownIn } from '../../src/report'
+import { formatsIn } from '../../src/report'
 import { type About, type Explanation, explain, type WhyContext } from '../../src/report/why'
 import type { System } from '../../src/units'
 import { documents, planOf } from './plans'
@@ -17,7 +17,7 @@ export const contextOf = (
 ): WhyContext => ({
   plan,
   reckoning,
-  shown: shownIn(system),
+  shown: formatsIn(system),
   stopIds: plan.trip.stops.map((_, i) => `s${i}`),
 })
 

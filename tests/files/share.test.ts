@@ -7,7 +7,7 @@ import demo from '../../data/demo-plan.json'
 import { readLink, SHARE_CAPS, shareLink, withoutCarrier } from '../../src/files/share'
 import { fromBase64url, toBase64url } from '../../src/files/share/base64url'
 import { crc32 } from '../../src/files/share/crc32'
-import { squeeze, unsqueeze } from '../../src/files/share/squeeze'
+import { deflate, inflate } from '../../src/files/share/deflate'
 import { completePlan, type PlanDocument, parsePlan } from '../../src/plan'
 import { reckon } from '../../src/reckon'
 
@@ -160,7 +160,7 @@ describe('its parts', () => {
       [1000, true],
       [1001, false],
     ] as const)
-      expect(await unsqueeze(await squeeze(new Uint8Array(size)), 1000)).toMatchObject(
+      expect(await inflate(await deflate(new Uint8Array(size)), 1000)).toMatchObject(
         ok ? { ok, bytes: { length: size } } : { ok, because: 'too-large' },
       )
   })

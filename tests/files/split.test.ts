@@ -2,13 +2,13 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { asChosen, keptStops, overLong, toDraftStops } from '../../src/files/gpx/adopt'
+import { asChosen, keptStops, overLong, toDraftStops } from '../../src/files/gpx/add-to-plan'
 import { hoursOf } from '../../src/files/gpx/legs'
 import { trackNotes } from '../../src/files/gpx/notes'
 import { type Proposal, proposeStops, type SplitBy } from '../../src/files/gpx/split'
 import { measureTrack } from '../../src/files/gpx/track'
 import { CAPS, defaults } from '../../src/plan'
-import { shownIn } from '../../src/report'
+import { formatsIn } from '../../src/report'
 import { type Course, lineOf, northOf } from './tracks'
 
 const place = (name: string, m: number) => ({ name, latDeg: northOf(m), lonDeg: 7 })
@@ -182,8 +182,8 @@ describe('legs', () => {
     expect(first!.leg!.unknownKm).toBeCloseTo(2, 1)
     expect(first!.leg!.ascentM).toBeLessThan(170)
     expect(second!.leg!.unknownKm).toBe(0)
-    expect(trackNotes(part, shownIn('metric'))[0]).toMatch(/^Elevation is missing on 2\.0\skm/)
-    expect(trackNotes(none, shownIn('metric'))).toEqual([
+    expect(trackNotes(part, formatsIn('metric'))[0]).toMatch(/^Elevation is missing on 2\.0\skm/)
+    expect(trackNotes(none, formatsIn('metric'))).toEqual([
       'No elevation in this file: climb and descent are left empty.',
     ])
   })

@@ -5,7 +5,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import * as equations from '../../src/equations'
 
-const folder = new URL('../../src/equations', import.meta.url)
+const folder = new URL('../../src/equations/', import.meta.url)
 const files = readdirSync(folder).filter(name => name.endsWith('.ts'))
 const textOf = (file: string) => readFileSync(new URL(file, folder), 'utf8')
 

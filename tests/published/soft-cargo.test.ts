@@ -6,13 +6,13 @@ import demo from '../../data/demo-plan.json'
 import sources from '../../data/sources.json'
 import { softCargo } from '../../src/equations'
 import { type ItemDocument, parsePlan } from '../../src/plan'
-import { cautionsOf, shownIn } from '../../src/report'
+import { cautionsOf, formatsIn } from '../../src/report'
 import { noWater, reckoned, smallPlan } from '../engine/small-plans'
 import collection from './soft-cargo.values.json'
 
 const model = (gear: ItemDocument[]) => {
   const plan = smallPlan({ gear, water: noWater })
-  return cautionsOf(plan, reckoned(plan), shownIn('metric'))
+  return cautionsOf(plan, reckoned(plan), formatsIn('metric'))
     .filter(({ about, text }) => about === 'model' && text.startsWith('The soft things'))
     .map(({ text }) => text.replace(/[\u00a0\u202f]/g, ' '))
 }
@@ -57,7 +57,7 @@ describe('the soft things of a plan', () => {
   it('of the demo plan are plausible', () => {
     const parsed = parsePlan(demo)
     if (!parsed.ok) throw new Error('the demo plan is refused')
-    const texts = cautionsOf(parsed.plan, reckoned(parsed.plan), shownIn('metric')).map(({ text }) => text)
+    const texts = cautionsOf(parsed.plan, reckoned(parsed.plan), formatsIn('metric')).map(({ text }) => text)
     expect(texts.filter(text => text.startsWith('The soft things'))).toEqual([])
   })
 })

@@ -4,13 +4,13 @@ import { IDBFactory } from 'fake-indexeddb'
 import { get } from 'idb-keyval'
 import { afterEach, expect, test, vi } from 'vitest'
 import { createAside } from '../../src/store/aside'
-import type { Parting } from '../../src/store/documents'
-import { createUseStore } from '../../src/store/useStore'
+import { createDatabase } from '../../src/store/database'
+import type { Unsaved } from '../../src/store/documents'
 import { turns } from './tab'
 
 afterEach(() => vi.useRealTimers())
 
-const words = (text: string): Parting => ({
+const words = (text: string): Unsaved => ({
   format: 'pack-reckoner/parting',
   version: 3,
   trips: [],
@@ -20,7 +20,7 @@ const words = (text: string): Parting => ({
 
 /** Putting something aside takes so long here. */
 function asideThatTakes(ms: number) {
-  const use = createUseStore({ factory: new IDBFactory(), database: 'aside' })
+  const use = createDatabase({ factory: new IDBFactory(), database: 'aside' })
   let at = 0
   const aside = createAside({ use, key: 'parting/me', locks: undefined, clock: () => at })
   const put = async (text: string, atOnce = false) => {
@@ -30,7 +30,7 @@ function asideThatTakes(ms: number) {
     }, atOnce)
     await turns()
   }
-  const stored = async () => (await get<Parting>('parting/me', use))?.steps[0]?.id
+  const stored = async () => (await get<Unsaved>('parting/me', use))?.steps[0]?.id
   return { aside, put, stored }
 }
 

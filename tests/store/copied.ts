@@ -2,9 +2,9 @@
 
 import { IDBFactory } from 'fake-indexeddb'
 import { emptyDraft } from '../../src/plan'
-import { createShadow } from '../../src/store/shadow'
-import type { Vault } from '../../src/store/shadow-vault'
-import { createUseStore } from '../../src/store/useStore'
+import { createDatabase } from '../../src/store/database'
+import { createSecondCopy } from '../../src/store/second-copy/second-copy'
+import type { Vault } from '../../src/store/second-copy/vault'
 import { wholeDraft } from '../plan/drafts'
 import { type Device, newDevice, startTab, type Tab, type TabOptions } from './tab'
 
@@ -24,20 +24,20 @@ export const vaultOf = ({ files }: Copied): Vault => ({
 /** A tab with a second copy that was checked at its start and is up to date. */
 export async function copiedTab(device: Copied, options?: TabOptions) {
   const tab = await startTab(device, options)
-  const shadow = createShadow({ ...tab, vault: vaultOf(device), alone: work => work() })
+  const secondCopy = createSecondCopy({ ...tab, vault: vaultOf(device), alone: work => work() })
   if (!options?.unchecked) {
-    await shadow.check()
+    await secondCopy.check()
     await tab.flush()
-    await shadow.sync()
+    await secondCopy.sync()
   }
   const keep = async () => {
     await tab.flush()
-    await shadow.sync()
+    await secondCopy.sync()
   }
-  return { ...tab, shadow, keep }
+  return { ...tab, secondCopy, keep }
 }
 
-export const raw = (device: Device) => createUseStore({ factory: device.factory })
+export const raw = (device: Device) => createDatabase({ factory: device.factory })
 export const lose = (device: Device) => {
   device.factory = new IDBFactory()
 }

@@ -3,9 +3,9 @@
 
 import { entries } from 'idb-keyval'
 import { ASIDE } from '../../src/store/aside'
-import { createErasing } from '../../src/store/later/erase'
+import { createDatabase } from '../../src/store/database'
+import { createErasing } from '../../src/store/lazy/erase'
 import { snapshotText } from '../../src/store/snapshot-file'
-import { createUseStore } from '../../src/store/useStore'
 import { type Copied, copiedTab, newCopied, raw, vaultOf } from './copied'
 import { snapshotsIn } from './kept'
 import { asides, type TabOptions } from './tab'
@@ -25,7 +25,7 @@ export async function erasableTab(device: Erasable, options?: TabOptions) {
   const erasing = createErasing({
     ...tab,
     goOn: tab.goOn,
-    useAside: createUseStore({ factory: device.factory, database: ASIDE }),
+    useAside: createDatabase({ factory: device.factory, database: ASIDE }),
     openVault: async () => (faults.vault ? faults.vault() : vaultOf(device)),
     openPlace: async () => kept.place,
     copyTurn: work => work(),

@@ -3,16 +3,16 @@
 
 import { set } from 'idb-keyval'
 import { describe, expect, test } from 'vitest'
-import { HISTORY, LIBRARY, PARTING, readRecord, TRIP } from '../../src/store/documents'
-import { createKeeping } from '../../src/store/keeping'
-import { readManifest } from '../../src/store/shadow-manifest'
+import { HISTORY, LIBRARY, readRecord, TRIP, UNSAVED } from '../../src/store/documents'
+import { readManifest } from '../../src/store/second-copy/manifest'
+import { createStorageStatus } from '../../src/store/storage-status'
 import { copiedTab, newCopied, raw, vaultOf } from './copied'
 import records from './fixtures/before-journal.json'
 import copy from './fixtures/copy-1.json'
 import notes from './fixtures/files-1.json'
 import { names } from './tab'
 
-const KINDS = { trip: TRIP, library: LIBRARY, history: HISTORY, parting: PARTING }
+const KINDS = { trip: TRIP, library: LIBRARY, history: HISTORY, parting: UNSAVED }
 
 describe('records of first versions', () => {
   test.each(Object.entries(records))('%s is read', (key, record) => {
@@ -33,8 +33,8 @@ describe('records of first versions', () => {
     const device = newCopied()
     for (const [key, record] of Object.entries(records)) await set(key, record, raw(device))
     await set('files', notes, raw(device))
-    const keeping = createKeeping(await copiedTab(device))
-    expect(await keeping.lastFile('id2')).toEqual(notes.files.id2)
-    expect(await keeping.lastFile('id3')).toBeNull()
+    const storageStatus = createStorageStatus(await copiedTab(device))
+    expect(await storageStatus.lastFile('id2')).toEqual(notes.files.id2)
+    expect(await storageStatus.lastFile('id3')).toBeNull()
   })
 })

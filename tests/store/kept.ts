@@ -1,7 +1,7 @@
 // A tab with backups, and snapshots that lie in memory.
 
 import { backupText, type Contents, type Wishes } from '../../src/files/backup'
-import { createBackups } from '../../src/store/later/backups'
+import { createBackups } from '../../src/store/lazy/backups'
 import type { Place } from '../../src/store/snapshots-place'
 import { opened } from '../files/backups'
 import { wholeDraft } from '../plan/drafts'

@@ -4,7 +4,7 @@
 import { keys, set } from 'idb-keyval'
 import { describe, expect, test } from 'vitest'
 import { emptyDraft } from '../../src/plan'
-import { type Kind, PARTING, REMOVED, readRecord, SHELF, STEP, TRIP } from '../../src/store/documents'
+import { type Kind, REMOVED, readRecord, SHELF, STEP, TRIP, UNSAVED } from '../../src/store/documents'
 import { contentsOf } from '../../src/store/journal'
 import { difference, type Patch, patched } from '../../src/store/patch'
 import { opened } from '../files/backups'
@@ -79,7 +79,7 @@ test('a page’s last words of version 1 are read as such of today, without shel
   )
   const { trips } = stored as { trips: { document: object }[] }
   const climbed = trips.map(trip => ({ ...trip, document: { ...trip.document, version: 2 } }))
-  expect(readRecord(PARTING, stored)).toEqual({
+  expect(readRecord(UNSAVED, stored)).toEqual({
     ok: true,
     value: { ...stored, version: 3, trips: climbed, shelf: null, steps: [] },
   })

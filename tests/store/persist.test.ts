@@ -2,9 +2,9 @@
 import { entries, get, set, type UseStore } from 'idb-keyval'
 import { describe, expect, test, vi } from 'vitest'
 import { addItem, emptyDraft } from '../../src/plan'
+import { createDatabase, DATABASE } from '../../src/store/database'
 import type { Library, TripDocument } from '../../src/store/documents'
-import { createKeeping } from '../../src/store/keeping'
-import { createUseStore, DATABASE } from '../../src/store/useStore'
+import { createStorageStatus } from '../../src/store/storage-status'
 import { counter, wholeDraft } from '../plan/drafts'
 import {
   asides,
@@ -21,9 +21,9 @@ import {
   turns,
 } from './tab'
 
-const stored = <T>(device: Device, key: string) => get<T>(key, createUseStore({ factory: device.factory }))
+const stored = <T>(device: Device, key: string) => get<T>(key, createDatabase({ factory: device.factory }))
 const storeRaw = (device: Device, key: string, value: unknown) =>
-  set(key, value, createUseStore({ factory: device.factory }))
+  set(key, value, createDatabase({ factory: device.factory }))
 const saveState = (tab: Tab) => tab.state.saveState.value
 
 /** A database whose writes fail with an error of this name while `broken`. */
@@ -386,9 +386,9 @@ describe('a record that cannot be read', () => {
     expect(names(next)).toEqual(['Second', 'Ridge'])
     expect(next.state.library.value.theme).toBe('dark')
     expect(next.state.damaged.value).toEqual([aside])
-    const keeping = createKeeping(next)
-    expect(await keeping.damagedText(aside!.key)).toContain('broken')
-    await keeping.discardDamaged(aside!.key)
+    const storageStatus = createStorageStatus(next)
+    expect(await storageStatus.damagedText(aside!.key)).toContain('broken')
+    await storageStatus.discardDamaged(aside!.key)
     expect((await startTab(device)).state.damaged.value).toEqual([])
   })
 
@@ -769,7 +769,7 @@ describe('a page that goes away', () => {
   test('does not undo what another tab has saved meanwhile: both are kept', async () => {
     const { device } = await deviceWithTrip()
     await leaving(device, tab => rename(tab, 'Last word'))
-    const raw = (await entries<string, TripDocument>(createUseStore({ factory: device.factory }))).find(
+    const raw = (await entries<string, TripDocument>(createDatabase({ factory: device.factory }))).find(
       ([key]) => key.startsWith('trip/'),
     )!
     await storeRaw(device, raw[0], {

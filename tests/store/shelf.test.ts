@@ -4,8 +4,8 @@
 import { del, get, set } from 'idb-keyval'
 import { describe, expect, test } from 'vitest'
 import { addThing, removeThings, type Shelf, setThing } from '../../src/plan/shelf'
-import type { Parting } from '../../src/store/documents'
-import { createShadow } from '../../src/store/shadow'
+import type { Unsaved } from '../../src/store/documents'
+import { createSecondCopy } from '../../src/store/second-copy/second-copy'
 import { wholeDraft } from '../plan/drafts'
 import { copiedTab, lose, newCopied, raw, vaultOf } from './copied'
 import { asides, type Device, leaving, names, newDevice, startTab, type Tab, told, turns } from './tab'
@@ -232,9 +232,9 @@ describe('a page that goes away', () => {
       shelve(tab, 'Mat')
       tab.actions.editShelf('Delete Stove', shelf => removeThings(shelf, [idOf(tab, 'Stove')]))
     })
-    const [parting] = await asides(device)
+    const [unsaved] = await asides(device)
     // Only what was changed: thousands of other things stay where they are.
-    expect((parting as Parting).shelf?.after.things).toHaveLength(2)
+    expect((unsaved as Unsaved).shelf?.after.things).toHaveLength(2)
     const next = await startTab(device)
     expect(masses(next)).toEqual({ Tent: 1.4, Mat: undefined })
     next.actions.undo()
@@ -346,12 +346,12 @@ describe('the second copy', () => {
       through: use => (mode, callback) =>
         open ? use(mode, callback) : Promise.reject(new DOMException('', 'UnknownError')),
     })
-    await createShadow({ ...tab, vault: vaultOf(device), alone: work => work() }).check()
+    await createSecondCopy({ ...tab, vault: vaultOf(device), alone: work => work() }).check()
     expect(things(tab)).toEqual(['Tent', 'Stove'])
     weigh(tab, 'Tent', 1.4)
     const shelf = (await stored(device))!
-    const later = setThing(shelf, shelf.things[1]!.id, { item: { massKg: 0.2 } }, 5)
-    await set('shelf', { ...later, changedAt: 9e12, revision: 7 }, raw(device))
+    const lazy = setThing(shelf, shelf.things[1]!.id, { item: { massKg: 0.2 } }, 5)
+    await set('shelf', { ...lazy, changedAt: 9e12, revision: 7 }, raw(device))
     open = true
     await tab.flush()
     await tab.flush()

@@ -4,12 +4,12 @@ import { IDBFactory } from 'fake-indexeddb'
 import { entries, type UseStore } from 'idb-keyval'
 import { createActions } from '../../src/store/actions'
 import { ASIDE, createAside } from '../../src/store/aside'
+import { createDatabase } from '../../src/store/database'
 import { createPersistence } from '../../src/store/persist'
-import { readEach } from '../../src/store/rescue'
+import { readEach } from '../../src/store/read-damaged'
 import { createState } from '../../src/store/state'
 import type { Channel } from '../../src/store/tabs'
 import { readSaved } from '../../src/store/tabs-read'
-import { createUseStore } from '../../src/store/useStore'
 
 export interface Device {
   factory: IDBFactory
@@ -45,7 +45,7 @@ export function openTab(
   device.channels.add(channel)
   const newId = () => `id${++ids}`
   let lost = false
-  const real = createUseStore({
+  const real = createDatabase({
     factory: device.factory,
     onLost: how => {
       lost ||= how === 'damaged'
@@ -57,7 +57,7 @@ export function openTab(
   const state = createState()
   const actions = createActions(state, { now, newId })
   const aside = createAside({
-    use: createUseStore({ factory: device.factory, database: ASIDE }),
+    use: createDatabase({ factory: device.factory, database: ASIDE }),
     key: `parting/${newId()}`,
     locks: globalThis.navigator?.locks,
     clock: () => 0,
@@ -68,7 +68,7 @@ export function openTab(
     newId,
     channel,
     aside,
-    rescue: readEach,
+    readDamaged: readEach,
     readSaved,
     onErased,
   })
@@ -100,7 +100,7 @@ export async function leaving(device: Device, change: (tab: Tab) => void, { told
 
 /** What lies aside on a device. */
 export const asides = async (device: Device): Promise<unknown[]> =>
-  (await entries(createUseStore({ factory: device.factory, database: ASIDE }))).map(([, value]) => value)
+  (await entries(createDatabase({ factory: device.factory, database: ASIDE }))).map(([, value]) => value)
 
 /** Turns of the event loop, for what a message or a timer has set going. The database answers in a few. */
 export async function turns(count = 40) {

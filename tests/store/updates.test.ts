@@ -57,11 +57,11 @@ describe('a new version', () => {
     const early = page({ waiting: true })
     await early.start()
     expect(early.updateWaiting.value).toBe(true)
-    const later = page()
-    await later.start()
-    expect(later.updateWaiting.value).toBe(false)
-    later.arrive()
-    expect(later.updateWaiting.value).toBe(true)
+    const lazy = page()
+    await lazy.start()
+    expect(lazy.updateWaiting.value).toBe(false)
+    lazy.arrive()
+    expect(lazy.updateWaiting.value).toBe(true)
   })
 
   test('that does not arrive whole is said, and one that gives its place to a later one is not', async () => {

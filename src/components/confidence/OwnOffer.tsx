@@ -1,6 +1,6 @@
 // The quiet offer to a trip that does not reckon with the hiker's own packings. Nothing changes before the tap.
 
-import { reckonsWith, reckonWith } from '../../report/trust'
+import { reckonsWith, reckonWith } from '../../report/confidence'
 import { actions, openTrip } from '../../store'
 import { counted } from '../../units'
 import { useOwnPackings } from './own-packing'

@@ -35,4 +35,4 @@ function notice(text: string | false | null | undefined, action: string, act: ()
 
 /** Where it cannot be noted, the reminder comes again with the next start. */
 const putOff = () =>
-  import('../../store/later').then(({ backups }) => backups()?.putOff()).catch(() => undefined)
+  import('../../store/lazy').then(({ backups }) => backups()?.putOff()).catch(() => undefined)

@@ -1,11 +1,11 @@
 // The answer in one line, in view on every screen while one types.
 
-import { missingOf, shownIn, takesNothing } from '../../report'
+import { formatsIn, missingOf, takesNothing } from '../../report'
 import { reckoned } from '../../store'
 import { useSystem } from '../fields'
 
 export function Ticker({ onOpen }: { onOpen: () => void }) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const open = reckoned.value
   if (!open?.reckoned.ok) return null
   const { leftOut } = open

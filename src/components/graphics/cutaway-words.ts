@@ -1,11 +1,11 @@
 // The sentences of the cutaway.
 
-import type { Shown } from '../../report'
-import { likelyText } from '../../report/trust'
+import type { Formats } from '../../report'
+import { likelyText } from '../../report/confidence'
 import type { Amounts, Body } from './cutaway-plan'
 import { isolate, upper } from './words'
 
-export type LitreFormat = Pick<Shown, 'system' | 'litres' | 'litresUp'>
+export type LitreFormat = Pick<Formats, 'system' | 'litres' | 'litresUp'>
 
 export interface CutawayWords {
   brim: string

@@ -1,7 +1,7 @@
 // The limits of the load line: where their level lines lie, and what is written on them.
 
 import { cutLabel, labelLimits } from './limit-labels'
-import type { Shown } from './load-picture'
+import type { LoadPicture } from './load-picture'
 import { type Plot, yOf } from './route-line'
 import type { Room } from './use-drawing'
 import { isolate } from './words'
@@ -21,12 +21,12 @@ const FAR_OVER = 2
 const isFar = (kg: number, peakKg: number): boolean => peakKg > 0 && kg > peakKg * FAR_OVER
 
 /** The load at the top edge of the plot: room for the peak and for every limit that is not far over it. */
-export const topOf = (peakKg: number, { limits }: Pick<Shown, 'limits'>): number =>
+export const topOf = (peakKg: number, { limits }: Pick<LoadPicture, 'limits'>): number =>
   Math.max(peakKg, ...limits.filter(({ kg }) => !isFar(kg, peakKg)).map(({ kg }) => kg)) || 1
 
 /** Labels lie at the end that is further from the peak's leader. May rise above the plot's top. */
 export function drawLimits(
-  { limits, format }: Shown,
+  { limits, format }: LoadPicture,
   { plot, peakX, peakKg, linePx }: { plot: Plot; peakX: number; peakKg: number; linePx: number },
   { emPx, measure }: Room,
 ): DrawnLimit[] {

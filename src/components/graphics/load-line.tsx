@@ -8,7 +8,7 @@ import { bandsIn } from './bands'
 import { Cursor } from './cursor'
 import { LoadBands, LoadWords } from './load-drawing'
 import { BandKey, MarkKey } from './load-key'
-import { type Shown, withWantedWater } from './load-picture'
+import { type LoadPicture, withWantedWater } from './load-picture'
 import { planLoadLine } from './load-plan'
 import { LoadTable } from './load-table'
 import { loadSummary, momentInFull, momentSentence } from './load-words'
@@ -16,7 +16,7 @@ import { Patterns } from './patterns'
 import { clamp, px } from './scale'
 import { useRoom } from './use-drawing'
 
-export interface LoadLineProps extends Omit<Shown, 'moments'> {
+export interface LoadLineProps extends Omit<LoadPicture, 'moments'> {
   moments: readonly Moment[]
   /** Index of the moment under the cursor; held to the moments there are. */
   moment: number

@@ -50,7 +50,7 @@ export interface ProfilePoint {
   eleM: number | null
 }
 
-export interface Shown {
+export interface LoadPicture {
   /** In order; `Moment.stop` indexes `stops`. */
   moments: readonly LoadMoment[]
   stops: readonly PictureStop[]

@@ -4,7 +4,7 @@
 import { type BandLabel, type Box, bandLabels } from './band-labels'
 import { cut, type Measure, wrap } from './fit-text'
 import { type DrawnLimit, drawLimits, topOf } from './limits'
-import type { Shown } from './load-picture'
+import type { LoadPicture } from './load-picture'
 import { hoursText } from './load-words'
 import { alongOf, edgeYs, type Plot, peakOf, xsOf, yOf } from './route-line'
 import { clamp, roundStep } from './scale'
@@ -35,7 +35,7 @@ export interface LoadPlan {
 }
 
 /** Lays the load line out in the room there is. Needs at least one moment. */
-export function planLoadLine(shown: Shown, room: Room): LoadPlan {
+export function planLoadLine(shown: LoadPicture, room: Room): LoadPlan {
   const { moments } = shown
   const { widthPx, emPx, measure, measureBold } = room
   const linePx = Math.ceil(emPx * 1.3)
@@ -94,12 +94,12 @@ export function planLoadLine(shown: Shown, room: Room): LoadPlan {
   }
 }
 
-function terrainFigures(shown: Shown): string[] {
+function terrainFigures(shown: LoadPicture): string[] {
   const range = hasTerrain(shown) ? rangeOf(shown.profile ?? []) : null
   return range ? [range.lowM, range.highM].map(m => metresText(m, shown.format)) : []
 }
 
-function rulesUpTo(topKg: number, { format }: Shown, widthPx: number) {
+function rulesUpTo(topKg: number, { format }: LoadPicture, widthPx: number) {
   const unitKg = format.unitKg ?? 1
   const step = roundStep(topKg / unitKg, widthPx > 600 ? 5 : 4) * unitKg
   const rules: { kg: number; text: string }[] = []
@@ -122,7 +122,7 @@ const takenBy =
   }
 
 function peakLines(
-  { moments, stops, format }: Shown,
+  { moments, stops, format }: LoadPicture,
   peak: number,
   widthPx: number,
   measure: Measure,
@@ -135,7 +135,11 @@ function peakLines(
   return wrap(say(cut(stopName(stops, moment.stop), nameRoom, measure)), widthPx, measure)
 }
 
-function scaleBar({ moments, format }: Shown, { left, right }: { left: number; right: number }, y: number) {
+function scaleBar(
+  { moments, format }: LoadPicture,
+  { left, right }: { left: number; right: number },
+  y: number,
+) {
   const along = alongOf(moments)
   if (along === 'stops') return null
   const unit = along === 'km' ? (format.unitKm ?? 1) : 1

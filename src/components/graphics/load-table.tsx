@@ -1,14 +1,14 @@
 // Every value that the load line plots, as a table; the limits follow as rows of their own.
 
 import { bandsIn, TOP_DOWN } from './bands'
-import type { Shown } from './load-picture'
+import type { LoadPicture } from './load-picture'
 import { hoursText } from './load-words'
 import { PictureTable, type PictureTableProps } from './picture-table'
 import { alongOf } from './route-line'
 import { hasTerrain, stopElevations } from './terrain'
 import { marksOf, metresText, stopName } from './words'
 
-export function LoadTable(shown: Shown) {
+export function LoadTable(shown: LoadPicture) {
   const { moments, stops, limits, format } = shown
   const along = alongOf(moments)
   const grounded = hasTerrain(shown)

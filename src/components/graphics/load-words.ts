@@ -1,7 +1,7 @@
 // The sentences of the load line: what is carried at a moment, the peak, and the whole picture in one breath.
 
 import { LOAD_BANDS } from './bands'
-import type { LoadFormat, LoadMoment, Shown } from './load-picture'
+import type { LoadFormat, LoadMoment, LoadPicture } from './load-picture'
 import { alongOf, peakOf } from './route-line'
 import { elevationAt, hasTerrain, rangeOf } from './terrain'
 import { isolate, metresText, placeWords, stopName } from './words'
@@ -15,7 +15,7 @@ function farWords(moment: LoadMoment, moments: readonly LoadMoment[], format: Lo
   return `, at ${along === 'km' ? format.km(moment.km) : hoursText(moment.hours)}`
 }
 
-export type LoadStory = Omit<Shown, 'limits'>
+export type LoadStory = Omit<LoadPicture, 'limits'>
 
 /** "14.7 kg leaving Larch Spring, day 2, at 13.5 km"; over known terrain also ", 640 m high". */
 export function momentSentence(index: number, story: LoadStory): string {
@@ -37,7 +37,7 @@ export function momentInFull(index: number, story: LoadStory): string {
 }
 
 /** What the picture shows, in full sentences. */
-export function loadSummary(shown: Shown): string {
+export function loadSummary(shown: LoadPicture): string {
   const { moments, stops, limits, format } = shown
   const first = moments[0]!
   const last = moments.at(-1)!
@@ -53,7 +53,7 @@ export function loadSummary(shown: Shown): string {
   ].join('')
 }
 
-function terrainWords(shown: Shown): string {
+function terrainWords(shown: LoadPicture): string {
   const { profile = [], format } = shown
   const range = hasTerrain(shown) ? rangeOf(profile) : null
   if (!range) return ''

@@ -1,7 +1,7 @@
 // What lies under the load line: a row of marks for each kind that occurs, then the names of stops.
 
 import type { Moment } from '../../reckon'
-import type { PictureStop, Shown } from './load-picture'
+import type { LoadPicture, PictureStop } from './load-picture'
 import { clamp } from './scale'
 import { nameStops, type StopName } from './stop-names'
 import type { Room } from './use-drawing'
@@ -26,7 +26,7 @@ const ROW: Record<MarkKind, (stop: PictureStop) => boolean> = {
 }
 
 export function layStrip(
-  shown: Shown,
+  shown: LoadPicture,
   { xs, top, linePx, peak }: { xs: readonly number[]; top: number; linePx: number; peak: Moment },
   { widthPx, emPx, measure }: Room,
 ): Strip {

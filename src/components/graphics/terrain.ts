@@ -2,7 +2,7 @@
 // The track's length and the trip's differ by a little (legs are rounded, or corrected): the terrain is stretched to
 // the trip, so that both end at the same place.
 
-import type { ProfilePoint, Shown } from './load-picture'
+import type { LoadPicture, ProfilePoint } from './load-picture'
 import { alongOf } from './route-line'
 import { clamp } from './scale'
 import { metresText } from './words'
@@ -33,7 +33,7 @@ const LEAST_SPAN_M = 100
 const BASE_SHARE = 0.18
 
 /** Whether there is ground to draw: two known points or more, and a trip measured in km. */
-export function hasTerrain({ profile, moments }: Pick<Shown, 'profile' | 'moments'>): boolean {
+export function hasTerrain({ profile, moments }: Pick<LoadPicture, 'profile' | 'moments'>): boolean {
   return knownIn(profile ?? []).length > 1 && alongOf(moments) === 'km'
 }
 
@@ -47,7 +47,7 @@ export function rangeOf(profile: readonly ProfilePoint[]): { lowM: number; highM
 }
 
 /** Elevation at a km of the trip, straight between points; null in a gap, or where no terrain is known. */
-export function elevationAt(km: number, { profile = [], moments }: Pick<Shown, 'profile' | 'moments'>) {
+export function elevationAt(km: number, { profile = [], moments }: Pick<LoadPicture, 'profile' | 'moments'>) {
   const end = profile.at(-1)?.km ?? 0
   const tripKm = moments.at(-1)?.km ?? 0
   if (!(end > 0) || !(tripKm > 0)) return null
@@ -63,7 +63,7 @@ export function elevationAt(km: number, { profile = [], moments }: Pick<Shown, '
 }
 
 /** Elevation at each stop, m. */
-export function stopElevations(shown: Shown): (number | null)[] {
+export function stopElevations(shown: LoadPicture): (number | null)[] {
   return shown.stops.map((_, stop) => {
     const moment = shown.moments.find(m => m.stop === stop)
     return moment ? elevationAt(moment.km, shown) : null
@@ -81,7 +81,7 @@ export interface TerrainRoom {
 
 /** Lays the terrain out below `top`; null where there is none to draw. */
 export function layTerrain(
-  shown: Shown,
+  shown: LoadPicture,
   { left, right, linePx, ruled, ...room }: TerrainRoom,
 ): Terrain | null {
   const { profile = [], format } = shown

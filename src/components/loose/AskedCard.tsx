@@ -1,7 +1,7 @@
 // What to ask for in a shop: a few large figures, each with a word on it.
 
-import type { Shown } from '../../report'
-import { type Asked, requirementRows } from '../../report/choosing'
+import type { Formats } from '../../report'
+import { type Asked, requirementRows } from '../../report/compare-packs'
 import type { NamedPlan } from '../../report/why'
 import { Why } from '../why'
 import './loose.css'
@@ -10,7 +10,7 @@ interface AskedCardProps {
   asked: Asked
   /** The trips that ask for it. */
   trips: readonly NamedPlan[]
-  shown: Shown
+  shown: Formats
 }
 
 export function AskedCard({ asked, trips, shown }: AskedCardProps) {

@@ -2,7 +2,7 @@
 
 import type { Plan } from '../../plan'
 import { ANSWERS } from '../../report'
-import type { KnownPack, Partly } from '../../report/choosing'
+import type { KnownPack, Partly } from '../../report/compare-packs'
 import { Why } from '../why'
 
 interface PartlyJudgedProps {
@@ -27,7 +27,7 @@ export function PartlyJudged({ judged, name, plan, known }: PartlyJudgedProps) {
           {rest}
         </p>
       ))}
-      {judged.rests ? <p class="hint">{judged.rests}</p> : null}
+      {judged.basis ? <p class="hint">{judged.basis}</p> : null}
       {judged.missing.map(text => (
         <p key={text} class="hint">
           {text}

@@ -3,7 +3,7 @@
 import { pathParts } from '../../plan'
 import { kindOf, litresOfKind, withKindsLitres } from '../../plan/kinds'
 import { changeItem } from '../../plan/litres'
-import type { Missing, MissingThing, Shown } from '../../report'
+import type { Formats, Missing, MissingThing } from '../../report'
 import { actions, openTrip } from '../../store'
 import { useEdited } from '../fields'
 import { focusField } from '../why'
@@ -12,7 +12,7 @@ const MOST_NAMED = 6
 
 interface MissingFiguresProps {
   missing: Missing
-  shown: Shown
+  shown: Formats
   onGo: (path: string) => void
 }
 
@@ -47,7 +47,7 @@ export function MissingFigures({ missing, shown, onGo }: MissingFiguresProps) {
 }
 
 /** What things of its kind take, one tap away; nothing where the name does not tell the kind. */
-function Usual({ thing, shown }: { thing: MissingThing; shown: Shown }) {
+function Usual({ thing, shown }: { thing: MissingThing; shown: Formats }) {
   const edited = useEdited()
   const id = pathParts(thing.path)[1]
   const item = openTrip.value?.draft.gear.find(each => each.id === id)

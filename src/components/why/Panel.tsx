@@ -1,7 +1,7 @@
 // The panel of a "Why?": one reason stands open; of several each is a line with its figure that opens.
 
 import sources from '../../../data/sources.json'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import {
   type About,
   type Explanation,
@@ -43,7 +43,7 @@ export function Panel({ about, onGo }: { about: About; onGo: Go }) {
 
 /** Null while the open trip is not reckoned. */
 function useExplanations(about: About): Explanation[] | null {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   if (needsNoPlan(about)) return explainAlone(about, shown)
   const open = reckoned.value
   if (!open?.reckoned.ok) return null

@@ -3,7 +3,7 @@
 
 import Papa from 'papaparse'
 import { TABLE_CAPS } from './limits'
-import { isTangled } from './tangled'
+import { hasSlowQuotes } from './slow-quotes'
 
 export type Separator = '\t' | ';' | '|' | ','
 
@@ -40,7 +40,7 @@ export function readGrid(text: string, chosen?: Separator): Grid | Refusal {
   const named = /^"?sep=([,;|\t])"?(?:\r\n|\r|\n)/i.exec(whole)
   const body = evened(named ? whole.slice(named[0].length) : whole)
   const separator = chosen ?? (named?.[1] as Separator | undefined) ?? guessSeparator(body)
-  if (isTangled(body, separator))
+  if (hasSlowQuotes(body, separator))
     return refuse(
       'It holds so many quotes that close nothing that reading it would take too long. Open it in a spreadsheet and save it anew, or take the quotes out.',
     )
@@ -113,7 +113,7 @@ const LOOKED_AT = 30
 const CLOSE = 0.15
 
 function evenness(text: string, separator: Separator): number {
-  if (!text.includes(separator) || isTangled(text, separator)) return 0
+  if (!text.includes(separator) || hasSlowQuotes(text, separator)) return 0
   const filled = parse(text, separator, LOOKED_AT).data.filter(row => row.some(cell => cell.trim() !== ''))
   const widths = new Map<number, number>()
   for (const { length } of filled) if (length > 1) widths.set(length, (widths.get(length) ?? 0) + 1)

@@ -6,7 +6,7 @@ import { type Decimal, guessDecimal } from './decimal'
 import { amountOf, FIELDS, type FieldName } from './fields'
 import type { Grid } from './grid'
 import { readHeading } from './headings'
-import { byLooks, looksOf } from './looks'
+import { inferColumns, traitsOf } from './infer-columns'
 
 export type Target = 'trip' | 'shelf'
 
@@ -83,8 +83,8 @@ interface Body {
 
 function fillByLooks(columns: Column[], taken: Set<FieldName>, { cellsOf, headed }: Body) {
   const open = columns.flatMap(({ field }, i) => (field === null ? [i] : []))
-  const fields = byLooks(
-    open.map(i => looksOf(cellsOf(i))),
+  const fields = inferColumns(
+    open.map(i => traitsOf(cellsOf(i))),
     taken,
     { headed },
   )

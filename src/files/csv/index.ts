@@ -1,6 +1,6 @@
 // Tables (CSV) in and out, entered by this folder so that they are loaded only when asked for.
 
-export { addTable, needsLitres, shelveTable } from './adopt'
+export { addTable, needsLitres, shelveTable } from './add-to-plan'
 export { decodeTable, ENCODINGS, type Encoding } from './decode'
 export { amountOf, FIELD_NAMES, FIELDS, type FieldName } from './fields'
 export { gearCsv, shelfCsv } from './gear-table'

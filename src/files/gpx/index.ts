@@ -1,5 +1,5 @@
 // Tracks from GPX files: read, measured, and proposed as the stops of a trip.
-export { asChosen, type ChosenStop, type KeptStop, keptStops, overLong, toDraftStops } from './adopt'
+export { asChosen, type ChosenStop, type KeptStop, keptStops, overLong, toDraftStops } from './add-to-plan'
 export { type ImportOptions, importGpx } from './import'
 export { hoursOf } from './legs'
 export { GPX_CAPS } from './limits'

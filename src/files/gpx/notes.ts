@@ -1,6 +1,6 @@
 // What a hiker must know of a measured track before using its numbers, in sentences.
 
-import type { Shown } from '../../report'
+import type { Formats } from '../../report'
 import { SMOOTHING_KM, THRESHOLD_M } from './climb'
 import { BESIDE_M } from './passes'
 import { SNAP_KM } from './split'
@@ -9,7 +9,7 @@ import type { MeasuredTrack } from './types'
 /** Points farther apart than this leave the way between them untold; judgement of ours. */
 const FAR_KM = 1
 
-export function trackNotes(track: MeasuredTrack, shown: Shown): string[] {
+export function trackNotes(track: MeasuredTrack, shown: Formats): string[] {
   const notes = [elevationNote(track, shown)]
   const { count, km } = track.gaps
   if (count > 0)
@@ -23,7 +23,7 @@ export function trackNotes(track: MeasuredTrack, shown: Shown): string[] {
   return notes
 }
 
-function elevationNote({ elevation, sums }: MeasuredTrack, shown: Shown): string {
+function elevationNote({ elevation, sums }: MeasuredTrack, shown: Formats): string {
   if (elevation === 'none') return 'No elevation in this file: climb and descent are left empty.'
   const how = `Climb is smoothed over ${shown.metres(SMOOTHING_KM * 1000)}; rises under ${shown.metres(THRESHOLD_M)} do not count.`
   if (elevation === 'all') return how
@@ -31,5 +31,5 @@ function elevationNote({ elevation, sums }: MeasuredTrack, shown: Shown): string
 }
 
 /** How the proposed places were found. */
-export const splitNote = (shown: Shown): string =>
+export const splitNote = (shown: Formats): string =>
   `Waypoints within ${shown.metres(BESIDE_M)} of the track; days even in walking time; a night moves to a waypoint up to ${shown.km(SNAP_KM)} away. Water is only what you say it is.`

@@ -1,6 +1,6 @@
 // A plan as a link, and back. Loaded when somebody shares or opens one.
 export { withoutCarrier } from './carrier'
+export { canDeflate, deflate, inflate } from './deflate'
 export { SHARE_CAPS } from './limits'
 export { type SharedLink, shareLink } from './link'
 export { type ReadLink, readLink } from './read'
-export { canSqueeze, squeeze, unsqueeze } from './squeeze'

@@ -4,9 +4,9 @@
 import type { PlanDocument } from '../../plan'
 import { toBase64url } from './base64url'
 import { crc32 } from './crc32'
+import { canDeflate, deflate } from './deflate'
 import { SHARE_CAPS } from './limits'
 import { withShortIds } from './short-ids'
-import { canSqueeze, squeeze } from './squeeze'
 
 /** What the fragment begins with; the number is the version of the packing, not that of the plan. */
 export const LINK_START = 'plan='
@@ -19,11 +19,11 @@ export type SharedLink = { ok: true; link: string } | { ok: false; message: stri
  * No link where the plan is too long for one, or where the browser cannot pack: `message` then says what to do.
  */
 export async function shareLink(document: PlanDocument, base: URL): Promise<SharedLink> {
-  if (!canSqueeze())
+  if (!canDeflate())
     return refuse('This browser cannot pack a plan into a link: update it, or save the plan as a file.')
   const json = new TextEncoder().encode(JSON.stringify(withShortIds(document)))
   if (json.length > SHARE_CAPS.unpackedBytes) return refuse(TOO_LONG)
-  const packed = await squeeze(json)
+  const packed = await deflate(json)
   const fragment = `${LINK_START}${LINK_VERSION}.${toBase64url(sealed(packed, crc32(json)))}`
   if (fragment.length > SHARE_CAPS.fragmentChars) return refuse(TOO_LONG)
   const link = new URL(base)

@@ -4,9 +4,9 @@
 import { cleanText, type Parsed, type PlanDocument, parseForeign, problemInWords } from '../../plan'
 import { fromBase64url } from './base64url'
 import { crc32 } from './crc32'
+import { canDeflate, inflate } from './deflate'
 import { SHARE_CAPS } from './limits'
 import { LINK_START, LINK_VERSION } from './link'
-import { canSqueeze, unsqueeze } from './squeeze'
 
 export type ReadLink = { ok: true; document: PlanDocument } | { ok: false; message: string }
 
@@ -29,9 +29,9 @@ export async function readLink(fragment: string): Promise<ReadLink> {
     return refuse('This link was made by a newer Pack Reckoner: update the app, then open it again.')
   const bytes = Number(parts[1]) === LINK_VERSION ? fromBase64url(parts[2]!) : null
   if (!bytes || bytes.length <= 4) return DAMAGED
-  if (!canSqueeze())
+  if (!canDeflate())
     return refuse('This browser cannot unpack a plan from a link: update it, or ask for the plan as a file.')
-  const unpacked = await unsqueeze(bytes.subarray(0, -4), SHARE_CAPS.unpackedBytes)
+  const unpacked = await inflate(bytes.subarray(0, -4), SHARE_CAPS.unpackedBytes)
   if (!unpacked.ok && unpacked.because === 'too-large')
     return refuse(
       `This link unpacks to more than ${SHARE_CAPS.unpackedBytes / 1024} KiB, the most that is read: ask for the plan as a file.`,

@@ -4,8 +4,8 @@
 import { fitRoom } from '../../equations'
 import { itemName, type Pack, type Plan } from '../../plan'
 import type { Need, TooLarge } from '../../reckon'
+import type { Formats } from '../formats'
 import { given } from '../given'
-import type { Shown } from '../shown'
 import { capital } from '../text'
 import { type Fitted, fittingOf, type Way } from './judge'
 import { fitWords, pairWords } from './words'
@@ -24,7 +24,7 @@ interface Judged {
   plan: Plan
   pack: Pack
   need: Need
-  shown: Shown
+  shown: Formats
 }
 
 /** The words of `too-long` and `too-wide`: the thing, its size against the pack's, and whether it goes in any way. */
@@ -57,7 +57,7 @@ const ASIDE: Record<Way, string> = {
   'does-not-fit': ' It goes in no other way either.',
 }
 
-function widthWords({ piece }: Fitted, { innerWidthCm, innerDepthCm }: Pack, { cm }: Shown): string {
+function widthWords({ piece }: Fitted, { innerWidthCm, innerDepthCm }: Pack, { cm }: Formats): string {
   const gives = Math.min(innerWidthCm ?? 0, innerDepthCm ?? 0)
   if (piece.shape === 'cylinder')
     return `${cm(piece.diameterCm)} across, where the main body gives ${cm(gives)}.`
@@ -74,7 +74,7 @@ function plainWords(code: TooLarge, { pack, need, shown: { cm } }: Judged): stri
 }
 
 /** What goes in but does not stand, and what does not go in together; what the engine's codes tell is left to them. */
-export function fittingVerdicts(plan: Plan, pack: Pack, shown: Shown): FitVerdict[] {
+export function fittingVerdicts(plan: Plan, pack: Pack, shown: Formats): FitVerdict[] {
   const { fitted, pairs } = fittingOf(plan, pack)
   const apart = pairs.filter(({ how }) => how === 'not-both')
   const said: FitVerdict[] = apart.length

@@ -4,8 +4,8 @@
 import { type FitRoom, fitRoom, usualClearanceCm } from '../../equations'
 import { itemName } from '../../plan'
 import type { TooLarge } from '../../reckon'
+import type { Formats } from '../formats'
 import { given } from '../given'
-import type { Shown } from '../shown'
 import type { Fitted } from './judge'
 import type { Pair } from './pairs'
 
@@ -18,7 +18,7 @@ interface FitWords {
   change: string | null
 }
 
-export function fitWords(fitted: Fitted, shown: Shown): FitWords {
+export function fitWords(fitted: Fitted, shown: Formats): FitWords {
   const { cm } = shown
   const { way, snug, counted, fit } = fitted
   const room = given(fitRoom(fitted.piece, fitted.inner))
@@ -83,7 +83,7 @@ export function fitWords(fitted: Fitted, shown: Shown): FitWords {
 const COUNTED: Record<TooLarge, string> = { 'too-long': 'too long', 'too-wide': 'too wide' }
 
 /** "21 cm across where there is room for 23 cm"; of a box the longer side of its end. */
-function endText({ piece }: Fitted, { endCm, endRoomCm }: FitRoom, { cm }: Shown): string {
+function endText({ piece }: Fitted, { endCm, endRoomCm }: FitRoom, { cm }: Formats): string {
   if (piece.shape === 'cylinder') return `${cm(endCm)} across where there is room for ${cm(endRoomCm)}`
   const short = Math.min(piece.lengthCm, piece.widthCm, piece.depthCm)
   const beside = `an end of ${cm(endCm)} × ${cm(short)}`
@@ -93,7 +93,11 @@ function endText({ piece }: Fitted, { endCm, endRoomCm }: FitRoom, { cm }: Shown
 }
 
 /** What pack would take it standing. */
-function standsIn({ piece }: Fitted, { longCm, heightCm, endCm, endRoomCm }: FitRoom, { cm }: Shown): string {
+function standsIn(
+  { piece }: Fitted,
+  { longCm, heightCm, endCm, endRoomCm }: FitRoom,
+  { cm }: Formats,
+): string {
   const height = longCm > heightCm ? [`${cm(longCm + usualClearanceCm)} of height inside`] : []
   const wider =
     piece.shape === 'cylinder'
@@ -103,7 +107,7 @@ function standsIn({ piece }: Fitted, { longCm, heightCm, endCm, endRoomCm }: Fit
   return `It would stand with ${asked.join(' and ')}.`
 }
 
-export function pairWords({ items: [one, other], how, snug }: Pair, { cm }: Shown): string {
+export function pairWords({ items: [one, other], how, snug }: Pair, { cm }: Formats): string {
   const two = one === other ? `Two of ${itemName(one)}` : `${itemName(one)} and ${itemName(other)}`
   const close = snug ? `, with less than ${cm(usualClearanceCm)} to spare` : ''
   switch (how) {

@@ -4,8 +4,8 @@
 import { itemName, type Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import { type Caution, listText } from '../caution'
+import type { Formats } from '../formats'
 import { placeText } from '../places'
-import type { Shown } from '../shown'
 import { ASSUMED, type Centre, type Moved, type Placing } from './layout'
 
 export interface PlacingWords {
@@ -14,7 +14,7 @@ export interface PlacingWords {
   after: string | null
   /** One a thing moved. */
   things: { name: string; mass: string; from: string; to: string }[]
-  rests: string
+  basis: string
   lean: string | null
 }
 
@@ -24,15 +24,15 @@ const degrees = (value: number): string => `${value.toFixed(0)}°`
 export const movedName = ({ item }: Moved): string => (item === null ? 'Water' : itemName(item))
 
 /** Whole centimetres: the places are assumed, so more would pretend. */
-export const wholeCm = (metres: number, { cm }: Shown): string => cm(Math.round(100 * metres))
-const behindText = ({ behindM }: Centre, shown: Shown) => wholeCm(behindM, shown)
+export const wholeCm = (metres: number, { cm }: Formats): string => cm(Math.round(100 * metres))
+const behindText = ({ behindM }: Centre, shown: Formats) => wholeCm(behindM, shown)
 
-export const lessText = ({ now, after }: Placing, { percent }: Shown): string =>
+export const lessText = ({ now, after }: Placing, { percent }: Formats): string =>
   percent(1 - after.momentNm / now.momentNm)
 
 export function placingWords(
   placing: Placing,
-  { plan, reckoning, shown }: { plan: Plan; reckoning: Reckoning; shown: Shown },
+  { plan, reckoning, shown }: { plan: Plan; reckoning: Reckoning; shown: Formats },
 ): PlacingWords {
   const { now, after, moved, kg, depthCm, heightCm, isMeasured, moment } = placing
   const { stop, phase } = reckoning.moments[moment]!
@@ -51,7 +51,7 @@ export function placingWords(
       from: wholeCm(one.fromCm / 100, shown),
       to: wholeCm(one.toCm / 100, shown),
     })),
-    rests: `${isMeasured ? `The pack is ${sizes}` : `The pack is taken as ${sizes}, from its litres`}; the back panel is taken as ${wholeCm(ASSUMED.backBehindM, shown)} behind the hips. Pockets, what is strapped on and the pack itself are left out.`,
+    basis: `${isMeasured ? `The pack is ${sizes}` : `The pack is taken as ${sizes}, from its litres`}; the back panel is taken as ${wholeCm(ASSUMED.backBehindM, shown)} behind the hips. Pockets, what is strapped on and the pack itself are left out.`,
     lean:
       now.leanDeg === null || after.leanDeg === null
         ? null

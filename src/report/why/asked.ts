@@ -2,7 +2,7 @@
 // frameless-ceiling.
 
 import { type Reckoning, reckon, requirementOf } from '../../reckon'
-import type { Shown } from '../shown'
+import type { Formats } from '../formats'
 import { settingInput } from './origins'
 import { sumOf, told } from './sum'
 import type { Explanation, NamedPlan, WhyInput } from './types'
@@ -17,7 +17,7 @@ interface Asking {
 /** `packKg` null: a pack as heavy as each plan takes it for energy. Trips that do not settle are left out. */
 export function whyAsked(
   trips: readonly NamedPlan[],
-  { packKg, shown }: { packKg: number | null; shown: Shown },
+  { packKg, shown }: { packKg: number | null; shown: Formats },
 ): Explanation[] {
   const asking = trips.flatMap(({ name, plan }): Asking[] => {
     const result = reckon(plan)
@@ -48,7 +48,7 @@ const leading = (asking: Asking[], of: (it: Asking) => number) =>
 const each = (asking: Asking[], show: (it: Asking) => string): WhyInput[] =>
   asking.length > 1 ? asking.map(it => ({ label: it.name, value: show(it) })) : []
 
-function room(asking: Asking[], shown: Shown): Explanation {
+function room(asking: Asking[], shown: Formats): Explanation {
   const { need } = leading(asking, it => it.reckoning.need.bodyLitresSafe).reckoning
   const likely = Math.max(...asking.map(it => it.reckoning.need.bodyLitres))
   return sumOf({
@@ -66,7 +66,7 @@ function room(asking: Asking[], shown: Shown): Explanation {
   })
 }
 
-function load(asking: Asking[], shown: Shown): Explanation {
+function load(asking: Asking[], shown: Formats): Explanation {
   const contentsOf = (it: Asking) => requirementOf(it.plan, it.reckoning, it.packKg).contentsKg
   const it = leading(asking, contentsOf)
   const packKg = Math.max(...asking.map(asked => asked.packKg))

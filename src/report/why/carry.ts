@@ -2,7 +2,7 @@
 
 import { defaults, fieldPath } from '../../plan'
 import type { DryCamp, WaterCarry } from '../../reckon'
-import { marginText } from '../shown'
+import { marginText } from '../formats'
 import { originOf } from './origins'
 import { sumOf, told, type Unshown } from './sum'
 import type { Explanation, WhyContext, WhyInput } from './types'

@@ -1,8 +1,8 @@
 // The explanations of a figure, the figure's own first, then those of what it rests on.
 
 import { bodyOf, isSource } from '../../reckon'
+import type { Formats } from '../formats'
 import { momentIndex } from '../places'
-import type { Shown } from '../shown'
 import { whyAsked } from './asked'
 import { whyCamps, whyCarry, whyOwnLegWater } from './carry'
 import { whyCartridges } from './cartridges'
@@ -101,7 +101,7 @@ export function explain(about: About, context: WhyContext): Explanation[] {
 export const needsNoPlan = (about: About): about is PlanAbout | FoundAbout =>
   'plan' in about || 'trips' in about || ['measured', 'days-food', 'track'].includes(about.kind)
 
-export function explainAlone(about: PlanAbout | FoundAbout, shown: Shown): Explanation[] {
+export function explainAlone(about: PlanAbout | FoundAbout, shown: Formats): Explanation[] {
   switch (about.kind) {
     case 'tag':
       return whyTag(about.plan, about.known, shown)

@@ -2,7 +2,7 @@
 // and the share of body mass. Source key: our-judgement.
 
 import { fieldPath } from '../../plan'
-import { type Moment, makeupAt, rigidInBody, stowsOf } from '../../reckon'
+import { compositionAt, type Moment, rigidInBody, stowsOf } from '../../reckon'
 import { momentAt, momentIndex, placeText } from '../places'
 import { whyCarry } from './carry'
 import { commonShare, shareLimit } from './share-limit'
@@ -14,7 +14,7 @@ import type { Explanation, WhyContext } from './types'
 export function whyBaseWeight(context: WhyContext): Explanation[] {
   const { plan, reckoning, shown } = context
   const { need, moments } = reckoning
-  const makeup = makeupAt(plan, reckoning, momentIndex(moments, need.peakAt))
+  const composition = compositionAt(plan, reckoning, momentIndex(moments, need.peakAt))
   const stowOf = stowsOf(plan.gear)
   const sum = { kind: 'mass', system: shown.system, show: shown.kg } as const
   const byThing = { path: massPath, show: shown.gear }
@@ -23,7 +23,7 @@ export function whyBaseWeight(context: WhyContext): Explanation[] {
     title: 'Base weight',
     says: 'All that is carried and not used up: no food, fuel, water or pack, nothing worn.',
     parts: thingParts(
-      makeup.map(({ item, kg, rubbishShare }) => ({
+      composition.map(({ item, kg, rubbishShare }) => ({
         item,
         value: item.use === 'kept' ? kg * (1 - rubbishShare) : 0,
       })),
@@ -35,7 +35,10 @@ export function whyBaseWeight(context: WhyContext): Explanation[] {
     title: 'Worn and in hand',
     says: 'Things said to be worn: they are on you, not in the load.',
     parts: thingParts(
-      makeup.map(({ item }) => ({ item, value: stowOf(item) === 'worn' ? item.massKg * item.count : 0 })),
+      composition.map(({ item }) => ({
+        item,
+        value: stowOf(item) === 'worn' ? item.massKg * item.count : 0,
+      })),
       byThing,
     ),
   })
@@ -70,7 +73,10 @@ function whyPockets({ plan, reckoning, shown }: WhyContext): Explanation {
     show: shown.litres,
     text: shown.litres(need.outsideLitres),
     parts: thingParts(
-      makeupAt(plan, reckoning, fullest).map(({ item, pocketLitres }) => ({ item, value: pocketLitres })),
+      compositionAt(plan, reckoning, fullest).map(({ item, pocketLitres }) => ({
+        item,
+        value: pocketLitres,
+      })),
       { path: litresPath, show: shown.litres },
     ),
   })

@@ -2,8 +2,8 @@
 // mixed from its parts, the legs of a track. Source keys: gum-2008, elementary-geometry, din-33466, our-judgement.
 
 import { formatQuantity } from '../../units'
+import type { Formats } from '../formats'
 import { countsText } from '../measuring'
-import type { Shown } from '../shown'
 import { sumOf, told } from './sum'
 import type { Explanation, FoundAbout, WhyInput } from './types'
 import { climbRateText, speedText } from './words'
@@ -20,7 +20,7 @@ const FORMULAS: Readonly<Record<string, string>> = {
   water: 'As many litres as the water rises',
 }
 
-export function whyMeasured({ method, readings, soft }: Of<'measured'>, { system }: Shown): Explanation[] {
+export function whyMeasured({ method, readings, soft }: Of<'measured'>, { system }: Formats): Explanation[] {
   const outcome = method.measure(readings, { soft })
   if (!outcome.ok) return []
   const { litres, sigmaLitres, diameterCm, flatLitres } = outcome.value
@@ -53,7 +53,7 @@ export function whyMeasured({ method, readings, soft }: Of<'measured'>, { system
   ]
 }
 
-export function whyDaysFood({ portions, packing }: Of<'days-food'>, shown: Shown): Explanation[] {
+export function whyDaysFood({ portions, packing }: Of<'days-food'>, shown: Formats): Explanation[] {
   const { system } = shown
   const litres = (value: number) => formatQuantity('volume', value, { system, unit: 'L', digits: 2 })
   const kcal = (value: number) => `${Math.round(value)} kcal`
@@ -100,7 +100,7 @@ export function whyDaysFood({ portions, packing }: Of<'days-food'>, shown: Shown
   ]
 }
 
-export function whyTrack({ legs, pace, days }: Of<'track'>, shown: Shown): Explanation[] {
+export function whyTrack({ legs, pace, days }: Of<'track'>, shown: Formats): Explanation[] {
   const { system, km, metres, hours } = shown
   const { flatKmh, climbMPerH, descendMPerH } = pace
   type Leg = (typeof legs)[number]

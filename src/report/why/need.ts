@@ -2,10 +2,17 @@
 // each by its things. Source keys: stovall-1986, furnas-1931, gum-2008, our-judgement.
 
 import { fieldPath } from '../../plan'
-import { type Doubt, doubtsOf, meanFilling, packingOf, roomFor, roomRange } from '../../reckon'
+import {
+  meanFilling,
+  packingOf,
+  roomFor,
+  roomRange,
+  type UncertaintyShare,
+  uncertaintySharesOf,
+} from '../../reckon'
+import { likelyRange, likelyText } from '../confidence'
 import { safeLoadKg } from '../loads'
 import { momentIndex, placeText } from '../places'
-import { likelyRange, likelyText } from '../trust'
 import { settingInput } from './origins'
 import { sumOf } from './sum'
 import { countedName, litresParts, litresPath, loadParts } from './things'
@@ -32,7 +39,7 @@ export function whyBodyLitres(context: WhyContext): Explanation {
       bounds: [],
       note: `${litresUp(need.bodyLitres)} on the screen: a need is never rounded down. Likely ${litres(least)} to ${litres(most)}, in whole litres ${likelyText(need, shown)}: 1.28 times the standard deviation of ${litres(need.sigmaV)} either way, so ${litresUp(most)} is enough in about 9 of 10 cases.`,
     },
-    inputs: [...own.inputs, ...doubtInputs(context)],
+    inputs: [...own.inputs, ...uncertaintyInputs(context)],
     sourceKeys: [...own.sourceKeys, 'gum-2008'],
     others: {
       title: 'The same things',
@@ -143,18 +150,18 @@ function fillingInput(fillEfficiency: number, { percent }: WhyContext['shown']):
   return [{ label: 'Reckoned with: the mean of this, none and all', value: percent(filling) }]
 }
 
-const PACKING_DOUBTS: Record<Exclude<Doubt['of'], 'item'>, string> = {
+const PACKING_DOUBTS: Record<Exclude<UncertaintyShare['of'], 'item'>, string> = {
   packing: 'How well gaps fill',
   hand: 'How one hand differs from another',
   reading: 'How well your packings were read',
 }
 
-function doubtInputs({ plan, reckoning, shown }: WhyContext): WhyInput[] {
-  const doubts = doubtsOf(plan, reckoning).slice(0, MOST_DOUBTS)
-  return doubts.map(doubt => {
-    const value = `${shown.percent(doubt.share)} of the doubt`
-    if (doubt.of !== 'item') return { label: PACKING_DOUBTS[doubt.of], value }
-    const item = plan.gear.find(each => each.id === doubt.id)!
+function uncertaintyInputs({ plan, reckoning, shown }: WhyContext): WhyInput[] {
+  const shares = uncertaintySharesOf(plan, reckoning).slice(0, MOST_DOUBTS)
+  return shares.map(share => {
+    const value = `${shown.percent(share.share)} of the doubt`
+    if (share.of !== 'item') return { label: PACKING_DOUBTS[share.of], value }
+    const item = plan.gear.find(each => each.id === share.id)!
     return { label: `Litres of ${countedName(item)}`, value, path: litresPath(item) }
   })
 }

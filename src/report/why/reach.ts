@@ -2,7 +2,7 @@
 // the days at each amount of water where the limit that rules changes.
 
 import { type ReachBasis, reachBasisOf } from '../../reckon'
-import { daysText, type ReachInWords, reachInWords } from '../choosing'
+import { daysText, type ReachInWords, reachInWords } from '../compare-packs'
 import { type SetupContext, setupPath } from './setup-words'
 import { sumOf, told } from './sum'
 import { countedName, massPath } from './things'

@@ -1,8 +1,8 @@
 // What a change gains a set-up that fails: the same figures before and after, the trip reckoned anew with it.
 
 import type { Remedy } from '../../reckon'
-import { remedyLabel } from '../choosing'
-import { chanceText } from '../shown'
+import { remedyLabel } from '../compare-packs'
+import { chanceText } from '../formats'
 import { whyAsked } from './asked'
 import type { SetupContext } from './setup-words'
 import { sumOf, told } from './sum'

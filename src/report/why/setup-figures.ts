@@ -3,7 +3,7 @@
 
 import { frontierOf } from '../../reckon'
 import { formatQuantity } from '../../units'
-import { daysText } from '../choosing'
+import { daysText } from '../compare-packs'
 import { packPath, type SetupContext, setupPath } from './setup-words'
 import { told } from './sum'
 import type { Explanation, WhyInput } from './types'

@@ -1,8 +1,8 @@
 // Why a set-up bears or does not bear the load: what is carried, its rating, the limit without a frame, what it would
 // come to when full, and the carrier's own limit. Source keys: frameless-ceiling, our-judgement.
 
+import { marginText, percentOver } from '../formats'
 import { momentAt, placeText } from '../places'
-import { marginText, percentOver } from '../shown'
 import { settingInput } from './origins'
 import { type SetupContext, setupPath, spareText } from './setup-words'
 import { commonShare, shareLimit } from './share-limit'

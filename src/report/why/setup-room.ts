@@ -1,8 +1,8 @@
 // Why a set-up has the room it has, and how likely the trip fits it. Source keys: gum-2008, our-judgement.
 
 import { bodyHalfWidth } from '../../reckon'
+import { chanceText, marginText } from '../formats'
 import { placeText } from '../places'
-import { chanceText, marginText } from '../shown'
 import { settingInput } from './origins'
 import { packPath, type SetupContext, spareText } from './setup-words'
 import { sumOf, told } from './sum'

@@ -1,6 +1,6 @@
 // Why a set-up is judged as it is: its room, its load, and the figures packs are compared by.
 
-import { comparisonOf, priceText } from '../choosing'
+import { comparisonOf, priceText } from '../compare-packs'
 import { whyFigures } from './setup-figures'
 import { whyLoad } from './setup-load'
 import { whyRoom } from './setup-room'

@@ -1,7 +1,7 @@
 // The share of body mass that a hiker wants to carry at most, as an input of a reason.
 
 import { defaults } from '../../plan'
-import { percentOver } from '../shown'
+import { percentOver } from '../formats'
 import { originOf } from './origins'
 import type { WhyContext, WhyInput } from './types'
 

@@ -1,7 +1,7 @@
 // Where the doubt about the litres comes from: how its parts are known, and what measuring would take off the range.
 
-import { groundsOf, handSpreadOf } from '../../reckon'
-import { likelyRange, measureNext } from '../trust'
+import { handSpreadOf, provenanceOf } from '../../reckon'
+import { likelyRange, measureNext } from '../confidence'
 import { sumOf, told } from './sum'
 import type { Explanation, WhyContext } from './types'
 
@@ -35,7 +35,7 @@ export function whySure(context: WhyContext): Explanation[] {
 
 /** The litres by how they are known. */
 export function whyKnown({ plan, reckoning, shown }: WhyContext): Explanation {
-  const { litres } = groundsOf(plan, reckoning)
+  const { litres } = provenanceOf(plan, reckoning)
   return sumOf({
     title: 'How these litres are known',
     says: 'The litres of the fullest moment with their gaps, by what the list says of each thing.',

@@ -2,8 +2,8 @@
 
 import type { Plan } from '../../plan'
 import { reckon } from '../../reckon'
-import { type KnownPack, wholePack } from '../choosing'
-import type { Shown } from '../shown'
+import { type KnownPack, wholePack } from '../compare-packs'
+import type { Formats } from '../formats'
 import { whyPeakLoad } from './need'
 import { whyFigures } from './setup-figures'
 import { whyLoad } from './setup-load'
@@ -20,7 +20,7 @@ const BY_BODY = [
 ]
 const BY_MASS = ['Pack mass for each litre', 'Pack mass for each kg rated', 'Holds and bears food for']
 
-export function whyTag(plan: Plan, known: KnownPack, shown: Shown): Explanation[] {
+export function whyTag(plan: Plan, known: KnownPack, shown: Formats): Explanation[] {
   const tried = { ...plan, packs: [wholePack(known)] }
   const result = reckon(tried)
   if (!result.ok) return []

@@ -2,9 +2,9 @@
 // rest together, so that a long list stays a short answer and still adds up.
 
 import { fieldPath, itemName, type Plan } from '../../plan'
-import { type ItemMakeup, type Moment, makeupAt, type Shares } from '../../reckon'
+import { compositionAt, type ItemComposition, type Moment, type Shares } from '../../reckon'
+import type { Formats } from '../formats'
 import { SHARES } from '../places'
-import type { Shown } from '../shown'
 import type { Unshown } from './sum'
 import type { WhyContext, WhyPart } from './types'
 
@@ -44,7 +44,7 @@ export function thingParts(
 /** The load of a moment by gear, food, fuel, water and rubbish, and each by its things. */
 export function loadParts({ plan, reckoning, shown }: WhyContext, moment: number): Unshown[] {
   const { kg } = reckoning.moments[moment]!
-  return bandParts(makeupAt(plan, reckoning, moment), {
+  return bandParts(compositionAt(plan, reckoning, moment), {
     shares: kg,
     amount: it => it.kg,
     path: massPath,
@@ -55,7 +55,7 @@ export function loadParts({ plan, reckoning, shown }: WhyContext, moment: number
 /** The things in the main body at a moment, before the gaps between them. */
 export function litresParts({ plan, reckoning, shown }: WhyContext, moment: number): Unshown[] {
   const { litres } = reckoning.moments[moment]!
-  return bandParts(makeupAt(plan, reckoning, moment), {
+  return bandParts(compositionAt(plan, reckoning, moment), {
     shares: litres,
     amount: it => it.bodyLitres,
     path: litresPath,
@@ -65,20 +65,20 @@ export function litresParts({ plan, reckoning, shown }: WhyContext, moment: numb
 
 /** Of one thing: small things to the hundredth. */
 const litresFine =
-  ({ litres, system }: Shown) =>
+  ({ litres, system }: Formats) =>
   (value: number) =>
     value < 1 && system === 'metric' ? `${value.toFixed(2)} L` : litres(value)
 
 interface Banding {
   shares: Moment['litres']
-  amount: (makeup: ItemMakeup) => number
+  amount: (composition: ItemComposition) => number
   path: (item: Item) => string
   show: (value: number) => string
 }
 
-function bandParts(makeup: ItemMakeup[], { shares, amount, path, show }: Banding): Unshown[] {
+function bandParts(composition: ItemComposition[], { shares, amount, path, show }: Banding): Unshown[] {
   const of = (share: keyof Shares) =>
-    makeup.map(it => {
+    composition.map(it => {
       const all = amount(it)
       const value =
         share === 'rubbish' ? all * it.rubbishShare : it.item.use === share ? all * (1 - it.rubbishShare) : 0

@@ -2,7 +2,7 @@
 
 import { coverOf, type JudgedTrip, reckon } from '../../reckon'
 import { formatQuantity } from '../../units'
-import type { Shown } from '../shown'
+import type { Formats } from '../formats'
 import { setupInWords } from '../verdicts'
 import { whyLoad } from './setup-load'
 import { whyRoom } from './setup-room'
@@ -17,7 +17,7 @@ const judgedTrips = (trips: readonly NamedPlan[]): JudgedTrip[] =>
   })
 
 /** The room and the load of one set-up for each trip; every plan has the same packs. */
-export function whyTrips(trips: readonly NamedPlan[], setup: number, shown: Shown): Explanation[] {
+export function whyTrips(trips: readonly NamedPlan[], setup: number, shown: Formats): Explanation[] {
   return judgedTrips(trips).flatMap(({ name, plan, reckoning }) => {
     const context = setupContext({ plan, reckoning, shown, stopIds: [] }, setup)
     const { answer } = setupInWords(context.judged, { plan, reckoning, shown })
@@ -29,7 +29,7 @@ export function whyTrips(trips: readonly NamedPlan[], setup: number, shown: Show
   })
 }
 
-export function whyCover(trips: readonly NamedPlan[], shown: Shown): Explanation[] {
+export function whyCover(trips: readonly NamedPlan[], shown: Formats): Explanation[] {
   const judged = judgedTrips(trips)
   const cover = coverOf(judged)
   if (!cover.ok) return []

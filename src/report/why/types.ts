@@ -3,9 +3,9 @@
 
 import type { Plan } from '../../plan'
 import type { DryCamp, Reckoning, Remedy } from '../../reckon'
-import type { KnownPack } from '../choosing'
+import type { KnownPack } from '../compare-packs'
+import type { Formats } from '../formats'
 import type { Method } from '../measuring'
-import type { Shown } from '../shown'
 
 /** The figures that can be asked; legs, days, stops, moments and set-ups by their index in the plan. */
 export type About =
@@ -61,7 +61,7 @@ export interface NamedPlan {
 export interface WhyContext {
   plan: Plan
   reckoning: Reckoning
-  shown: Shown
+  shown: Formats
   /** The draft's id of each stop of the plan, for the paths of its fields. */
   stopIds: readonly string[]
   /** The same of each pack, with those of its set-ups; absent where the plan is not the open one. */

@@ -37,14 +37,14 @@ export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
   const effort = effortOf(context, leg)
   const { rate, held } = rateFor(air, effort?.watts ?? null, reckoning.legs[leg]!.litresPerHour)
   const { flow, degreesFine } = shown
-  const rests = wbgtC >= tableFromC
+  const basis = wbgtC >= tableFromC
   const category = heatCategories.findLast(({ fromWbgtC }) => wbgtC >= fromWbgtC)
 
   const sum = sumOf({
     title: `Water for an hour on the way to ${legName(context, leg)}`,
-    equation: rests ? 'Table of TB MED 507 (2003)' : 'Planning rates of ours',
+    equation: basis ? 'Table of TB MED 507 (2003)' : 'Planning rates of ours',
     says: `${
-      rests
+      basis
         ? `Heat category ${category?.category}, ${rate.workClass} work.`
         : `The table begins at ${degreesFine(tableFromC)} WBGT; below it straight lines between ${planningAnchors.map(anchor => degreesFine(anchor.wbgtC)).join(', ')}.`
     } On top comes what thirsty people need, from nothing at ${degreesFine(thirstyRamp.fromWbgtC)} to all of it from ${degreesFine(thirstyRamp.fullWbgtC)}. Room to carry, not a drinking target.`,
@@ -75,7 +75,7 @@ export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
     ],
     range: {
       bounds: [],
-      note: rests
+      note: basis
         ? MADE_FOR
         : 'Outside the table: these lower rates join its first category and lie above the losses that ISO 7933 predicts for easy and moderate walking.',
     },
@@ -84,7 +84,7 @@ export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
       : rate.raised
         ? `The air is assumed, so no less than the usual ${flow(LEAST_ON_ASSUMED_AIR)} counts.`
         : null,
-    sourceKeys: rests
+    sourceKeys: basis
       ? ['tb-med-507', 'montain-1999', 'our-judgement']
       : ['our-judgement', 'montain-1999', 'tb-med-507'],
     ignores: IGNORES,

@@ -5,7 +5,7 @@ import { saveFile } from '../../components/files'
 import { useStored } from '../../components/pieces'
 import type { Contents } from '../../files/backup'
 import { shelf, trips } from '../../store'
-import type { TakenIn } from '../../store/later'
+import type { TakenIn } from '../../store/lazy'
 import { counted } from '../../units'
 
 interface ResultProps {

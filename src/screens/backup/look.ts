@@ -1,7 +1,7 @@
 // What a file is, before anything of it is taken in.
 
 import type { Looked } from '../../files/backup'
-import { type Backups, backups } from '../../store/later'
+import { type Backups, backups } from '../../store/lazy'
 
 export const lookAtFile = (file: File): Promise<Looked> => theBackups().look(file)
 

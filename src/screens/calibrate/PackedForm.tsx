@@ -4,8 +4,8 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { Choice, SelectOne, useSystem } from '../../components/fields'
 import { LooseField } from '../../components/loose'
 import { type BodyFrom, type Plan, tripName } from '../../plan'
-import { shownIn } from '../../report'
-import { effectText, listOnShelf, oddText, packedSeen, reckonedList } from '../../report/trust'
+import { formatsIn } from '../../report'
+import { effectText, listOnShelf, oddText, packedSeen, reckonedList } from '../../report/confidence'
 import { actions, library, openTrip, shelf } from '../../store'
 import { bareUnitOf } from '../../units'
 import { keepPacking } from './edit-packings'
@@ -148,7 +148,7 @@ interface PackChoiceProps {
 }
 
 function PackChoice({ packs, chosen, onChoose }: PackChoiceProps) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   if (packs.length === 0) return null
   return (
     <SelectOne
@@ -175,7 +175,7 @@ type SeenProps = NonNullable<ReturnType<typeof readSaid>> & {
 
 /** What the packing says, before it is kept. */
 function Seen({ said, bodyLitres, list, gear, pack, onKept }: SeenProps) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const seen = packedSeen({ said, bodyLitres, W: list.W })
   if (!seen.ok) return <p class="problem">{seen.message}</p>
   const { factor } = seen

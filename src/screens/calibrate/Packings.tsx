@@ -3,8 +3,8 @@
 import { useRef } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
 import type { Packing } from '../../plan/shelf'
-import { type Shown, shownIn } from '../../report'
-import { effectText, isCounted, oddText } from '../../report/trust'
+import { type Formats, formatsIn } from '../../report'
+import { effectText, isCounted, oddText } from '../../report/confidence'
 import { withdraw } from './edit-packings'
 
 interface PackingsProps {
@@ -14,7 +14,7 @@ interface PackingsProps {
 
 export function Packings({ packings, onNoneLeft }: PackingsProps) {
   const heading = useRef<HTMLHeadingElement>(null)
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   if (packings.length === 0) return null
   return (
     <section aria-labelledby="packings">
@@ -78,7 +78,7 @@ function SamePack({ packings }: { packings: Packing[] }) {
 
 const dateText = (at: number) => new Date(at).toLocaleDateString(undefined, { dateStyle: 'medium' })
 
-function saidText({ said }: Packing, shown: Shown): string {
+function saidText({ said }: Packing, shown: Formats): string {
   if (said.how === 'over') return `would not close by ${shown.litres(said.overLitres)}`
   if (said.how === 'box') return 'pressed and measured'
   return said.fullness === 1 ? 'full to the brim' : `${shown.percent(said.fullness)} full`

@@ -1,7 +1,7 @@
 // Adding and withdrawing a packing: the shelf and the open trip's packings change in one step, no other trip does.
 
 import { addPacking, type Packing, withdrawPacking } from '../../plan/shelf'
-import { ownPackings, reckonsWith, reckonWith, withNewPacking } from '../../report/trust'
+import { ownPackings, reckonsWith, reckonWith, withNewPacking } from '../../report/confidence'
 import { actions, newId } from '../../store'
 
 /** The open trip then reckons with all packings. */

@@ -3,7 +3,7 @@
 
 import { type Reading, readQuantity } from '../../components/loose'
 import type { Said } from '../../plan/shelf'
-import { type PackedWhen, packedLimits } from '../../report/trust'
+import { type PackedWhen, packedLimits } from '../../report/confidence'
 import type { System } from '../../units'
 
 export interface FormText {

@@ -4,7 +4,7 @@ import { useSystem } from '../../components/fields'
 import type { ReadItem } from '../../files/csv'
 import { isFood, NOT_EATEN } from '../../files/list'
 import type { Kind } from '../../plan/kinds'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { factsOf } from './row-words'
 
 interface TableRowProps {
@@ -17,7 +17,7 @@ interface TableRowProps {
 }
 
 export function TableRow({ row, taken, isSame, kind, onTake }: TableRowProps) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const { name, count = 1, use } = row.item
   const isUneaten = taken && use === undefined && kind?.use !== 'daily' && isFood(name ?? '')
   return (

@@ -12,7 +12,7 @@ import {
   type Target,
 } from '../../files/csv'
 import { CAPS, type DraftItem } from '../../plan'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { actions, newId, openTrip, shelf } from '../../store'
 import { counted } from '../../units'
 import type { AddedNote } from './Added'
@@ -36,7 +36,7 @@ const SAME = [
 ] as const
 
 export function TableRows({ grid, layout, target, onAdded }: TableRowsProps) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const [ticks, setTicks] = useState<Record<number, boolean>>({})
   const [addSame, setAddSame] = useState(false)
   const [kindsAsked, setKindsAsked] = useState<boolean | null>(null)

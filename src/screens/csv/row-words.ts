@@ -2,11 +2,11 @@
 
 import { FIELDS, type ReadItem } from '../../files/csv'
 import { type Kind, litresOfKind } from '../../plan/kinds'
-import type { Shown } from '../../report'
+import type { Formats } from '../../report'
 import { rangeText } from '../../units'
 
 /** The facts of a row as they would come in. */
-export function factsOf({ item, inside, thing }: ReadItem, kind: Kind | null, shown: Shown): string[] {
+export function factsOf({ item, inside, thing }: ReadItem, kind: Kind | null, shown: Formats): string[] {
   const { massKg, litres, litresRange, count = 1, stow, use, kcalPerKg, group, fuel } = item
   const each = count === 1 ? '' : ' each'
   const facts: (string | null | undefined | false)[] = [
@@ -34,7 +34,7 @@ interface Range {
   high: number
 }
 
-const range = ({ low, high }: Range, { system }: Shown) =>
+const range = ({ low, high }: Range, { system }: Formats) =>
   rangeText('volume', low, high, { system, unit: 'L', digits: high < 1 ? 2 : 1 })
 
 function wordOf(field: 'place' | 'use', value: string): string {

@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
 import { Why } from '../../components/why'
 import { type DaysFood, FOOD_PACKING, type Portion, putDaysFood } from '../../plan/foods'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { actions, newId, openTrip } from '../../store'
 import { formatQuantity } from '../../units'
 
@@ -17,7 +17,7 @@ interface FoodTotalsProps {
 
 export function FoodTotals({ day, portions }: FoodTotalsProps) {
   const system = useSystem()
-  const shown = shownIn(system)
+  const shown = formatsIn(system)
   const [put, setPut] = useState<string | null>(null)
   const daily = (openTrip.value?.draft.gear ?? []).filter(item => item.use === 'daily').slice(0, MOST_OFFERED)
   const use = (into?: string) => {

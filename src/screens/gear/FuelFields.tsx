@@ -3,7 +3,7 @@
 import { QuantityField, SelectField, useEdited, useSystem } from '../../components/fields'
 import { Why } from '../../components/why'
 import { type DraftItem, defaults, LIMITS } from '../../plan'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { addCartridges, fuelKgOf, gasCartridges, hasCartridges, piecesText } from '../../report/why'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import { counted } from '../../units'
@@ -88,7 +88,7 @@ export function FuelFields({ item, at }: Props) {
 }
 
 function NightsFuel({ item }: { item: DraftItem }) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const kg = reckoned.value ? fuelKgOf(reckoned.value.plan, item.id) : null
   if (kg === null) return null
   return (
@@ -100,7 +100,7 @@ function NightsFuel({ item }: { item: DraftItem }) {
 
 /** Gas is bought in whole cartridges, whose empties are gear. */
 function Cartridges({ item }: { item: DraftItem }) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const open = reckoned.value
   if (!open?.reckoned.ok) return null
   const wanted = gasCartridges(open.plan, open.reckoned.reckoning, item.id)

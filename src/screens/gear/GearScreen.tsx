@@ -16,7 +16,7 @@ import {
 import { Row } from '../../components/pieces'
 import { Why } from '../../components/why'
 import { addItem, type DraftItem, defaults, duplicateItem, removeItem } from '../../plan'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import { counted, type System } from '../../units'
 import { type Detail, firstId, rowActions } from '../rows'
@@ -107,7 +107,7 @@ function add(gear: DraftItem[], onDetail: Detail['onDetail']) {
 }
 
 function Totals({ gear }: { gear: DraftItem[] }) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   if (gear.length === 0)
     return (
       <p>List what you take, each with its mass and the litres it packs down to. Guesses do to begin with.</p>

@@ -13,7 +13,7 @@ import {
   originText,
   suggestKinds,
 } from '../../plan/kinds'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { useRangeEdit } from './item-home'
 import { rangeInWords } from './kind-words'
 import './gear.css'
@@ -76,7 +76,7 @@ interface KindButtonProps {
 
 function KindButton({ kind, item, onTake }: KindButtonProps) {
   const system = useSystem()
-  const shown = shownIn(system)
+  const shown = formatsIn(system)
   return (
     <button type="button" class="quiet kind" onClick={() => onTake(kind)}>
       <span class="name">{kind.kind}</span>

@@ -5,7 +5,7 @@ import { Choice, useSystem } from '../../components/fields'
 import { LooseField, readQuantity } from '../../components/loose'
 import type { LitresRange } from '../../plan'
 import { withRange } from '../../plan/litres'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { type Fill, insulationLimit, squeezed, squeezeStanding } from '../../report/measuring'
 import { bareUnitOf } from '../../units'
 import { useRangeEdit } from './item-home'
@@ -19,7 +19,7 @@ const FILLS = [
 
 export function MeasureSqueeze({ item, texts, onText }: TextsProps) {
   const system = useSystem()
-  const shown = shownIn(system)
+  const shown = formatsIn(system)
   const editRange = useRangeEdit()
   const [fill, setFill] = useState<Fill>('down')
   const [used, setUsed] = useState<string | null>(null)

@@ -6,7 +6,7 @@ import { useSystem } from '../../components/fields'
 import { AddedWords } from '../../components/pieces'
 import { addListed, LINE_END, LIST_CAPS, type NotUnderstood, readList, type Taken } from '../../files/list'
 import { CAPS } from '../../plan'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { actions, lastLabel, newId, openTrip } from '../../store'
 import { counted } from '../../units'
 import { FoodInto } from './FoodInto'
@@ -111,7 +111,7 @@ export function PasteList({ onTable }: { onTable?: () => void }) {
 
 /** What the ticked lines come to, so that it can be held against the list's own total. */
 function Sum({ taken }: { taken: readonly Taken[] }) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const kg = taken.reduce((sum, { row }) => sum + (row.massKg ?? 0) * (row.count ?? 1), 0)
   const without = (is: (each: Taken) => boolean) => taken.filter(is).length
   const open = [

@@ -3,7 +3,7 @@
 import { useSystem } from '../../components/fields'
 import type { Taken } from '../../files/list'
 import { isByMass, type Kind, litresOfKind, oddMass, originInShort } from '../../plan/kinds'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { rangeInWords } from './kind-words'
 import { doubtsOf, NO_KIND, type PastedLine } from './pasted'
 
@@ -16,7 +16,7 @@ interface PastedRowProps {
 export function PastedRow({ row: line, chosen, onChoose }: PastedRowProps) {
   const { row, suggestions } = line
   const { kind, take } = chosen
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const { name, massKg, litres, count = 1, group, worn, holdsWaterLitres, holdsLitres } = row
   const holds = holdsWaterLitres ?? holdsLitres
   const facts = [
@@ -72,7 +72,7 @@ export function PastedRow({ row: line, chosen, onChoose }: PastedRowProps) {
 /** What the kind gives, and where that comes from. */
 function KindHint({ row, kind }: { row: Taken['row']; kind: Kind }) {
   const system = useSystem()
-  const shown = shownIn(system)
+  const shown = formatsIn(system)
   const { massKg, litres } = row
   const odd = oddMass(kind, massKg)
   return (

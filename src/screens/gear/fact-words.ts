@@ -2,7 +2,7 @@
 
 import { type DraftItem, defaults, fieldWord } from '../../plan'
 import type { OfferedField, ThingFacts } from '../../plan/shelf'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { formatQuantity, type System } from '../../units'
 import { rangeOf } from './kind-words'
 
@@ -51,7 +51,7 @@ export const factWord = (field: keyof ThingFacts): string => FACTS[field] ?? fie
 
 /** "250 g", "strapped on", "none" */
 export function factText(field: keyof ThingFacts, stored: unknown, system: System): string {
-  const shown = shownIn(system)
+  const shown = formatsIn(system)
   const value = stored ?? USUAL[field]
   if (value === undefined) return field === 'mayRideOutside' ? 'not said' : 'none'
   if (typeof value === 'boolean') return value ? 'yes' : 'no'

@@ -1,7 +1,7 @@
 // An item in a line: what it weighs, what it takes, and where it rides if that is not the main body.
 
 import type { DraftItem } from '../../plan'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import type { System } from '../../units'
 import { PLACES } from './fact-words'
 import { rangeOf } from './kind-words'
@@ -13,7 +13,7 @@ export function itemFacts(item: Omit<DraftItem, 'id'>, system: System): string[]
   const { fuel, massKg, litres, litresRange, count = 1, use = 'kept', stow = 'main-body' } = item
   // The name's line says how many there are.
   const each = count > 1 ? 'each' : ''
-  const mass = fuel ? 'mass from its use' : massKg === undefined ? 'no mass' : shownIn(system).gear(massKg)
+  const mass = fuel ? 'mass from its use' : massKg === undefined ? 'no mass' : formatsIn(system).gear(massKg)
   const facts = [
     [mass, massKg === undefined || fuel ? '' : each, USES[use]].filter(Boolean).join(' '),
     [litresText(item, system), litres || litresRange ? each : ''].filter(Boolean).join(' '),
@@ -27,5 +27,5 @@ function litresText({ litres, litresRange }: Omit<DraftItem, 'id'>, system: Syst
   if (litresRange)
     return `${rangeOf({ low: litresRange.low ?? 0, high: litresRange.high ?? 0 }, system)} by kind`
   if (litres === undefined) return 'no litres'
-  return litres === 0 ? '' : shownIn(system).litres(litres)
+  return litres === 0 ? '' : formatsIn(system).litres(litres)
 }

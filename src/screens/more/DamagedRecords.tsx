@@ -4,15 +4,15 @@
 import { useState } from 'preact/hooks'
 import { saveFile } from '../../components/files'
 import { damagedRecords } from '../../store'
-import type { Keeping } from '../../store/later'
+import type { StorageStatus } from '../../store/lazy'
 
-export function DamagedRecords({ keeping }: { keeping: Keeping }) {
+export function DamagedRecords({ storageStatus }: { storageStatus: StorageStatus }) {
   const [offered, setOffered] = useState<string[]>([])
   const [problem, setProblem] = useState<string | null>(null)
   const tell = (error: unknown) => setProblem(error instanceof Error ? error.message : String(error))
 
   async function offer(key: string) {
-    saveFile(`damaged ${key.replace('/', ' ')}.json`, await keeping.damagedText(key))
+    saveFile(`damaged ${key.replace('/', ' ')}.json`, await storageStatus.damagedText(key))
     setOffered([...offered, key])
   }
 
@@ -33,7 +33,7 @@ export function DamagedRecords({ keeping }: { keeping: Keeping }) {
                 <button
                   type="button"
                   class="quiet"
-                  onClick={() => void keeping.discardDamaged(key).catch(tell)}
+                  onClick={() => void storageStatus.discardDamaged(key).catch(tell)}
                 >
                   Remove the damaged record
                 </button>

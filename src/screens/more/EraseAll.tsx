@@ -19,7 +19,7 @@ export function EraseAll() {
     setBusy(true)
     setProblem(null)
     try {
-      setProblem((await (await import('../../store/later')).erasing()?.everything()) ?? null)
+      setProblem((await (await import('../../store/lazy')).erasing()?.everything()) ?? null)
     } catch {
       setProblem(NOT_LOADED)
     }

@@ -29,7 +29,8 @@ export function PlanFiles() {
     saveFile(`${name}.json`, text)
     setSaved(true)
     // Without the note only the date is missing: the file itself is saved, whatever the storage does.
-    const note = async () => (await import('../../store/later')).keeping()?.noteFile(openTrip.value?.id ?? '')
+    const note = async () =>
+      (await import('../../store/lazy')).storageStatus()?.noteFile(openTrip.value?.id ?? '')
     note().catch(() => {})
   }
 

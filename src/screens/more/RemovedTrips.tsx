@@ -17,7 +17,7 @@ export function RemovedTrips() {
     setAsked(null)
     setState({ kind: 'busy' })
     try {
-      const left = await (await import('../../store/later')).erasing()?.trip(id)
+      const left = await (await import('../../store/lazy')).erasing()?.trip(id)
       setState(left ? { kind: 'left', id, name, why: left } : { kind: 'done', name })
     } catch {
       setState({ kind: 'left', id, name, why: NOT_LOADED })

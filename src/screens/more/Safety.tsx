@@ -4,22 +4,22 @@
 import { useEffect, useState } from 'preact/hooks'
 import { momentText } from '../../components/pieces'
 import { damagedRecords, openTrip, secondCopy, storeLoaded, trips, updateProblem } from '../../store'
-import type { Facts, FileNote, Keeping } from '../../store/later'
+import type { Facts, FileNote, StorageStatus } from '../../store/lazy'
 import { counted } from '../../units'
 import { DamagedRecords } from './DamagedRecords'
 
 export function Safety() {
-  const [keeping, setKeeping] = useState<Keeping | null>(null)
+  const [storageStatus, setKeeping] = useState<StorageStatus | null>(null)
   const [facts, setFacts] = useState<Facts | null>(null)
   const [problem, setProblem] = useState<string | null>(null)
   const [refused, setRefused] = useState(false)
 
   const tell = (error: unknown) => setProblem(error instanceof Error ? error.message : String(error))
-  const look = (with_: Keeping) => with_.facts().then(setFacts).catch(tell)
+  const look = (with_: StorageStatus) => with_.facts().then(setFacts).catch(tell)
   useEffect(() => {
-    import('../../store/later')
+    import('../../store/lazy')
       .then(later => {
-        const loaded = later.keeping()
+        const loaded = later.storageStatus()
         setKeeping(loaded)
         return loaded && look(loaded)
       })
@@ -27,9 +27,9 @@ export function Safety() {
   }, [])
 
   async function ask() {
-    if (!keeping) return
-    setRefused(!(await keeping.askToKeep()))
-    await look(keeping)
+    if (!storageStatus) return
+    setRefused(!(await storageStatus.askToKeep()))
+    await look(storageStatus)
   }
 
   const canAsk = facts?.promised === false && storeLoaded.value && trips.value.size > 0
@@ -42,7 +42,7 @@ export function Safety() {
       </p>
       <dl>
         <dt>Plan file of this trip</dt>
-        <dd>{keeping && <LastFile keeping={keeping} />}</dd>
+        <dd>{storageStatus && <LastFile storageStatus={storageStatus} />}</dd>
         <dt>Promise of the browser</dt>
         <dd>
           <span role="status">
@@ -68,19 +68,21 @@ export function Safety() {
       {problem ? (
         <p class="problem">This could not be looked up ({problem}): open this screen again.</p>
       ) : null}
-      {keeping && damagedRecords.value.length > 0 ? <DamagedRecords keeping={keeping} /> : null}
+      {storageStatus && damagedRecords.value.length > 0 ? (
+        <DamagedRecords storageStatus={storageStatus} />
+      ) : null}
     </section>
   )
 }
 
-function LastFile({ keeping }: { keeping: Keeping }) {
+function LastFile({ storageStatus }: { storageStatus: StorageStatus }) {
   const trip = openTrip.value
   const [note, setNote] = useState<FileNote | null | 'unknown'>('unknown')
   const id = trip?.id
-  const noted = keeping.noted.value
+  const noted = storageStatus.noted.value
   useEffect(() => {
-    if (id) keeping.lastFile(id).then(setNote, () => setNote('unknown'))
-  }, [id, keeping, noted])
+    if (id) storageStatus.lastFile(id).then(setNote, () => setNote('unknown'))
+  }, [id, storageStatus, noted])
   if (!trip) return <>No trip is open.</>
   if (note === 'unknown') return <>Not known: the storage of this browser cannot be read.</>
   if (!note) return <>None saved yet. When the list is worth keeping, save one: “Save this trip as a file”.</>

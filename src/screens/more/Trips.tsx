@@ -3,7 +3,7 @@
 import { useState } from 'preact/hooks'
 import { useOwnPackings } from '../../components/confidence'
 import { emptyDraft, tripName } from '../../plan'
-import { reckonWith } from '../../report/trust'
+import { reckonWith } from '../../report/confidence'
 import { actions, library, openTrip, trips } from '../../store'
 import { counted } from '../../units'
 import { loadDemo } from '../welcome'

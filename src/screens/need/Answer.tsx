@@ -4,27 +4,27 @@ import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import {
+  type Formats,
   type Missing,
   placeText,
-  type Shown,
   safeLoadKg,
   takesNothing,
   verbFor,
   withoutText,
 } from '../../report'
-import { enoughText, likelyText, restsOn } from '../../report/trust'
+import { basisOf, enoughText, likelyText } from '../../report/confidence'
 
 interface AnswerProps {
   plan: Plan
   reckoning: Reckoning
-  shown: Shown
+  shown: Formats
   missing: Missing
   onGo: (path: string) => void
 }
 
 export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
   const { need, moments } = reckoning
-  const rests = restsOn({ plan, reckoning, shown })
+  const basis = basisOf({ plan, reckoning, shown })
   const noLitres = withoutText(missing, 'litres')
   const noMass = withoutText(missing, 'mass')
   if (takesNothing(plan)) return <NoGear onGo={onGo} />
@@ -51,7 +51,7 @@ export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
             <p class="hint">{enoughText(need, shown)}.</p>
           </>
         )}
-        <p class="hint">{rests.litres}</p>
+        <p class="hint">{basis.litres}</p>
         <Why about={{ kind: 'body-litres' }} figure="What fills it" onGo={onGo} />
       </section>
       <section class="answer" data-figures="why">
@@ -72,7 +72,7 @@ export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
           <p>With all the water wanted; {shown.kg(need.peakLoadKg)} with what your containers hold.</p>
         ) : null}
         {noMass ? null : <p class="hint">At most {shown.kg(safeLoadKg(need))} in about 9 of 10 cases.</p>}
-        <p class="hint">{rests.load}</p>
+        <p class="hint">{basis.load}</p>
         <Why about={{ kind: 'peak-load' }} figure="What it is made of" onGo={onGo} />
       </section>
     </div>

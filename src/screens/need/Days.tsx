@@ -3,14 +3,14 @@
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { DayReckoning, Reckoning } from '../../reckon'
-import { loadThen, type Shown, walkOf } from '../../report'
+import { type Formats, loadThen, walkOf } from '../../report'
 import { dayEnergyRanges, kcalRangeText, rationText } from '../../report/why'
 import { openTrip } from '../../store'
 
 interface DaysProps {
   plan: Plan
   reckoning: Reckoning
-  shown: Shown
+  shown: Formats
   onGo: (path: string) => void
 }
 

@@ -3,13 +3,13 @@
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { DryCamp, DryStretch } from '../../reckon'
-import { marginText, type Shown } from '../../report'
+import { type Formats, marginText } from '../../report'
 import { counted } from '../../units'
 
 interface Props {
   stretch: DryStretch
   plan: Plan
-  shown: Shown
+  shown: Formats
   onGo: (path: string) => void
 }
 
@@ -56,7 +56,7 @@ export function Stretch({ stretch, plan, shown, onGo }: Props) {
 const nightsText = (nights: number): string => (nights === 0 ? '' : `, ${counted(nights, 'dry night')}`)
 
 /** "3.5 L less to carry out, 0.6 kg less at the heaviest, still short by 2.2 L." */
-function savedText(camp: DryCamp, isShort: boolean, { water, kg }: Shown): string {
+function savedText(camp: DryCamp, isShort: boolean, { water, kg }: Formats): string {
   const { savesCarryLitres, savesPeakKg, leavesShortLitres } = camp
   const load = kg(Math.abs(savesPeakKg))
   const words = [`${water(Math.max(0, savesCarryLitres))} less to carry out`]

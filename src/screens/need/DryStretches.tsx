@@ -3,7 +3,7 @@
 
 import './dry-stretches.css'
 import { useEffect, useState } from 'preact/hooks'
-import type { Shown } from '../../report'
+import type { Formats } from '../../report'
 import { dryStretchSteps, type DryStretches as Reckoned, reckoned } from '../../store'
 import { Stretch } from './DryStretch'
 
@@ -11,7 +11,7 @@ import { Stretch } from './DryStretch'
 const QUIET_MS = 400
 
 interface DryStretchesProps {
-  shown: Shown
+  shown: Formats
   onGo: (path: string) => void
 }
 

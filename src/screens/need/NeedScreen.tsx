@@ -13,12 +13,12 @@ import {
   belongsAtAnswer,
   cautionsOf,
   contentsLimits,
+  type Formats,
+  formatsIn,
   GENERAL_LINE,
   type Missing,
   missingOf,
   momentIndex,
-  type Shown,
-  shownIn,
   takesNothing,
 } from '../../report'
 import { openTrip, reckoned } from '../../store'
@@ -29,7 +29,7 @@ import { ProfileNote, useProfile } from './Profile'
 import { Sure } from './Sure'
 
 export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   if (!reckoned.value) return null
   const { plan, leftOut, reckoned: result } = reckoned.value
   if (!result.ok)
@@ -72,7 +72,7 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
 interface Props {
   plan: Plan
   reckoning: Reckoning
-  shown: Shown
+  shown: Formats
   onGo: (path: string) => void
 }
 

@@ -5,15 +5,15 @@ import { MissingFigures } from '../../components/missing'
 import { focusField, Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import type { Missing, Shown } from '../../report'
-import { type MeasureNext, measureNext, numberWord, type PackingPart } from '../../report/trust'
-import { Trial } from './Trial'
+import type { Formats, Missing } from '../../report'
+import { type MeasureNext, measureNext, numberWord, type PackingPart } from '../../report/confidence'
+import { SimulationCheck } from './Simulation'
 import './sure.css'
 
 interface SureProps {
   plan: Plan
   reckoning: Reckoning
-  shown: Shown
+  shown: Formats
   missing: Missing
   onGo: (path: string) => void
 }
@@ -44,7 +44,7 @@ export function Sure({ plan, reckoning, shown, missing, onGo }: SureProps) {
         </button>
       )}
       <Why about={{ kind: 'sure' }} figure="Where the doubt comes from" onGo={onGo} />
-      <Trial plan={plan} reckoning={reckoning} shown={shown} />
+      <SimulationCheck plan={plan} reckoning={reckoning} shown={shown} />
     </section>
   )
 }

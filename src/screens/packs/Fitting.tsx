@@ -2,14 +2,14 @@
 
 import { focusField, toField, Why } from '../../components/why'
 import { fieldPath, itemName, type Plan } from '../../plan'
-import type { Shown, Verdict } from '../../report'
+import type { Formats, Verdict } from '../../report'
 import { type Fitting as Found, fittingOf, fitWords, pairWords } from '../../report/fitting'
 import { reckoned } from '../../store'
 
 interface FittingProps {
   packIndex: number
   plan: Plan
-  shown: Shown
+  shown: Formats
 }
 
 export function Fitting({ packIndex, plan, shown }: FittingProps) {

@@ -6,8 +6,8 @@ import { Cautions } from '../../components/pieces'
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, Remedy } from '../../reckon'
-import type { Shown } from '../../report'
-import { type Help as Found, helpFor, remedyLabel } from '../../report/choosing'
+import type { Formats } from '../../report'
+import { type Help as Found, helpFor, remedyLabel } from '../../report/compare-packs'
 import { actions } from '../../store'
 import { applyRemedyToDraft } from './apply-remedy'
 import { setupDomId } from './setup-id'
@@ -17,7 +17,7 @@ interface HelpProps {
   setupIndex: number
   plan: Plan
   reckoning: Reckoning
-  shown: Shown
+  shown: Formats
   /** Told what was done, in the words that undo names it by. */
   onDone: (label: string) => void
 }
@@ -34,7 +34,7 @@ export function Help({ question, ...props }: HelpProps) {
 const PAUSE_MS = 500
 
 function Remedies({ setupIndex, plan, reckoning, shown, onDone }: Omit<HelpProps, 'question'>) {
-  const [found, setFound] = useState<{ help: Found; plan: Plan; shown: Shown } | null>(null)
+  const [found, setFound] = useState<{ help: Found; plan: Plan; shown: Formats } | null>(null)
   const current = found?.plan === plan && found.shown === shown ? found.help : null
   useEffect(() => {
     if (current) return

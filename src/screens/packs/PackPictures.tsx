@@ -4,14 +4,14 @@ import { letters, type Mark, type MarkShape, SpotPicture } from '../../component
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Answer, Reckoning, SetupReckoning } from '../../reckon'
-import { ANSWERS, isYes, type Shown } from '../../report'
-import { type Comparison, comparisonOf, NOT_BEATEN, priceText } from '../../report/choosing'
+import { ANSWERS, type Formats, isYes } from '../../report'
+import { type Comparison, comparisonOf, NOT_BEATEN, priceText } from '../../report/compare-packs'
 import { inUnit } from '../../units'
 
 interface PicturesProps {
   plan: Plan
   reckoning: Reckoning
-  shown: Shown
+  shown: Formats
 }
 
 const SHAPES: Record<Answer, MarkShape> = {
@@ -101,7 +101,7 @@ function RoomAgainstLoad({ titled, plan, reckoning, shown }: PicturesProps & { t
   )
 }
 
-function MassAgainstPrice({ titled, plan, shown }: { titled: Titled[]; plan: Plan; shown: Shown }) {
+function MassAgainstPrice({ titled, plan, shown }: { titled: Titled[]; plan: Plan; shown: Formats }) {
   if (!titled.some(({ compared }) => compared.price !== null))
     return <p>Mass against price is drawn once a pack that does has a price.</p>
   const unit = shown.system === 'us' ? 'lb' : 'kg'

@@ -7,8 +7,8 @@ import { MissingFigures } from '../../components/missing'
 import { Cautions, Row } from '../../components/pieces'
 import { addPack, type DraftPack, duplicatePack, LIMITS, movePack, type Plan, removePack } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import { FIT_LINE, missingOf, type Shown, shortCautions, shownIn } from '../../report'
-import { type Comparison, comparisonOf } from '../../report/choosing'
+import { FIT_LINE, type Formats, formatsIn, missingOf, shortCautions } from '../../report'
+import { type Comparison, comparisonOf } from '../../report/compare-packs'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import { type Detail, firstId, rowActions } from '../rows'
 import { PackEditor } from './PackEditor'
@@ -30,7 +30,7 @@ export type PacksProps = Detail & { onGo: (path: string) => void }
 
 export function PacksScreen({ detail, onDetail, onGo }: PacksProps) {
   const system = useSystem()
-  const shown = shownIn(system)
+  const shown = formatsIn(system)
   const packs = openTrip.value?.draft.packs ?? []
   const { settled, comparisons } = useJudged()
   // One pack alone has no choices on show that could bring it back.
@@ -148,7 +148,7 @@ function useHeld(ordered: DraftPack[], editing: string | null): DraftPack[] {
   return ordered.toSorted((a, b) => at(a) - at(b))
 }
 
-function Summary({ pack, name, shown }: { pack: DraftPack; name: string; shown: Shown }) {
+function Summary({ pack, name, shown }: { pack: DraftPack; name: string; shown: Formats }) {
   const masses = pack.setups.flatMap(setup => (setup.massKg === undefined ? [] : [shown.gear(setup.massKg)]))
   return (
     <>
@@ -165,7 +165,7 @@ function Summary({ pack, name, shown }: { pack: DraftPack; name: string; shown: 
 interface CannotTellProps {
   plan: Plan
   reckoning: Reckoning
-  shown: Shown
+  shown: Formats
   onGo: (path: string) => void
 }
 
@@ -186,7 +186,7 @@ interface JudgedProps {
   pack: DraftPack
   settled: ReturnType<typeof useJudged>['settled']
   comparisons: Comparison[]
-  shown: Shown
+  shown: Formats
 }
 
 /** The verdicts; of set-ups that lack their mass or litres, as much as can be said. */

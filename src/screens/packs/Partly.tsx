@@ -2,8 +2,8 @@
 
 import { PartlyJudged } from '../../components/loose'
 import type { DraftPack, DraftSetup, Plan } from '../../plan'
-import type { Shown } from '../../report'
-import { partlyJudged } from '../../report/choosing'
+import type { Formats } from '../../report'
+import { partlyJudged } from '../../report/compare-packs'
 
 /** The set-ups of a pack that the plan had to leave out. */
 export function partlyKnown(pack: DraftPack): DraftSetup[] {
@@ -14,7 +14,7 @@ interface PartlyKnownProps {
   pack: DraftPack
   setup: DraftSetup
   plan: Plan
-  shown: Shown
+  shown: Formats
 }
 
 export function PartlyKnown({ pack, setup, plan, shown }: PartlyKnownProps) {

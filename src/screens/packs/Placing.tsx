@@ -4,7 +4,7 @@ import { Cautions } from '../../components/pieces'
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import type { Shown } from '../../report'
+import type { Formats } from '../../report'
 import { COMFORT, newtonMetres, placingOf, placingWords, STUDIES } from '../../report/placing'
 import { PlacingPicture } from './PlacingPicture'
 
@@ -12,7 +12,7 @@ interface PlacingProps {
   packIndex: number
   plan: Plan
   reckoning: Reckoning
-  shown: Shown
+  shown: Formats
 }
 
 export function Placing({ packIndex, plan, reckoning, shown }: PlacingProps) {
@@ -33,7 +33,7 @@ export function Placing({ packIndex, plan, reckoning, shown }: PlacingProps) {
         <p>Nothing inside is denser than the rest, so moving things closer would change little.</p>
       )}
       {words.lean ? <p>{words.lean}</p> : null}
-      <p class="hint">{words.rests}</p>
+      <p class="hint">{words.basis}</p>
       <ul class="studies" data-figures="cited">
         {STUDIES.map(({ text }) => (
           <li key={text}>{text}</li>

@@ -2,7 +2,7 @@
 // against the back; and the same as a table.
 
 import { PictureTable, px, useRoom } from '../../components/graphics'
-import type { Shown } from '../../report'
+import type { Formats } from '../../report'
 import { newtonMetres, type Placing, type PlacingWords, wholeCm } from '../../report/placing'
 import { type PlacingPlan, planPlacing } from './placing-plan'
 
@@ -10,7 +10,7 @@ interface PictureProps {
   placing: Placing
   words: PlacingWords
   name: string
-  shown: Shown
+  shown: Formats
 }
 
 const TALL_PX = 300

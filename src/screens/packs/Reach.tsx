@@ -5,15 +5,15 @@ import { WhenOpen } from '../../components/loose'
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import type { Shown } from '../../report'
-import { daysText, reachInWords } from '../../report/choosing'
+import type { Formats } from '../../report'
+import { daysText, reachInWords } from '../../report/compare-packs'
 import { inUnit } from '../../units'
 
 interface ReachProps {
   setupIndex: number
   plan: Plan
   reckoning: Reckoning
-  shown: Shown
+  shown: Formats
 }
 
 export function Reach(props: ReachProps) {

@@ -6,9 +6,9 @@ import { WhenOpen } from '../../components/loose'
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, SetupReckoning } from '../../reckon'
-import { ANSWERS, type Shown, setupInWords, type Verdict } from '../../report'
-import { helpQuestion, NOT_BEATEN } from '../../report/choosing'
-import { type Rests, restsFor, restsOn } from '../../report/trust'
+import { ANSWERS, type Formats, setupInWords, type Verdict } from '../../report'
+import { helpQuestion, NOT_BEATEN } from '../../report/compare-packs'
+import { type Basis, basisFor, basisOf } from '../../report/confidence'
 import { actions, lastLabel } from '../../store'
 import { FitLine, Fitting } from './Fitting'
 import { Help } from './Help'
@@ -20,7 +20,7 @@ const Placing = later(async () => (await import('./Placing')).Placing)
 interface Props {
   plan: Plan
   reckoning: Reckoning
-  shown: Shown
+  shown: Formats
   /** For each of `reckoning.packs`, whether no other beats it. */
   notBeaten: boolean[]
 }
@@ -56,7 +56,7 @@ function SetupVerdict({
   const { answer, verdicts } = setupInWords(setup, { plan, reckoning, shown })
   const [first, ...others] = verdicts
   const { always, rest } = roomAndLoad(first, others)
-  const rests = restsOn({ plan, reckoning, shown })
+  const basis = basisOf({ plan, reckoning, shown })
   const question = helpQuestion(setup)
   return (
     <div class="verdict" data-figures="why" data-answer={answer} id={setupDomId(setupIndex)} tabIndex={-1}>
@@ -75,7 +75,7 @@ function SetupVerdict({
           {verdict.rest}
         </p>
       ))}
-      <p class="hint">{restsFor(first.code, rests)}</p>
+      <p class="hint">{basisFor(first.code, basis)}</p>
       <FitLine others={rest} />
       {notBeaten[setupIndex] ? <p class="not-beaten">{NOT_BEATEN}</p> : null}
       {done && lastLabel.value === done ? (
@@ -97,7 +97,7 @@ function SetupVerdict({
           ))}
         </ul>
         <Fitting packIndex={setup.pack} plan={plan} shown={shown} />
-        {allRests(first.code, others, rests).map(text => (
+        {allBases(first.code, others, basis).map(text => (
           <p key={text} class="hint">
             {text}
           </p>
@@ -134,8 +134,8 @@ function roomAndLoad(first: Verdict, others: Verdict[]): { always: Verdict[]; re
 }
 
 /** What the other verdicts rest on, once each, where that is something else than the first one's. */
-function allRests(first: Verdict['code'], others: Verdict[], rests: Rests): string[] {
-  const said = new Set(others.map(({ code }) => restsFor(code, rests)))
-  said.delete(restsFor(first, rests))
+function allBases(first: Verdict['code'], others: Verdict[], basis: Basis): string[] {
+  const said = new Set(others.map(({ code }) => basisFor(code, basis)))
+  said.delete(basisFor(first, basis))
   return [...said]
 }

@@ -2,7 +2,7 @@
 
 import { signal } from '@preact/signals'
 import type { DraftPack, DraftSetup } from '../../plan'
-import type { Comparison } from '../../report/choosing'
+import type { Comparison } from '../../report/compare-packs'
 
 export const ORDERS = {
   listed: 'As listed',

@@ -6,7 +6,7 @@ import { useSystem } from '../../components/fields'
 import { later } from '../../components/frame'
 import { SHARE_CAPS, type SharedLink, shareLink, withoutCarrier } from '../../files/share'
 import { completePlan, type PlanDocument } from '../../plan'
-import { type Shown, shownIn } from '../../report'
+import { type Formats, formatsIn } from '../../report'
 import { reckoned } from '../../store'
 
 const CodePicture = later(async () => (await import('./CodePicture')).CodePicture)
@@ -20,7 +20,7 @@ function Share({ document }: { document: PlanDocument }) {
   const [leaveOut, setLeaveOut] = useState(true)
   const shared = useMemo(() => (leaveOut ? withoutCarrier(document) : document), [document, leaveOut])
   const made = useLinkOf(shared)
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   return (
     <section>
       <h2>Share this trip</h2>
@@ -48,7 +48,7 @@ function Share({ document }: { document: PlanDocument }) {
 }
 
 /** What the link tells of the person. */
-function personWords(document: PlanDocument, leftOut: boolean, { kg, cm, percent }: Shown): string {
+function personWords(document: PlanDocument, leftOut: boolean, { kg, cm, percent }: Formats): string {
   const { massKg, heightCm, ageYears, sex, loadShareLimit } = completePlan(document).carrier
   const limit = `to carry at most ${percent(loadShareLimit)} of body mass`
   if (leftOut)

@@ -5,7 +5,7 @@ import { useEffect, useRef, useState } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
 import { type ReadLink, readLink } from '../../files/share'
 import { completePlan, fromPlanDocument, type PlanDocument, tripName } from '../../plan'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { actions, newId } from '../../store'
 import { counted } from '../../units'
 
@@ -50,7 +50,7 @@ export function SharedPlan({ link, onDone }: SharedPlanProps) {
 
 /** What a plan is, and keeping it or not. */
 export function PlanOffer({ document, onDone }: { document: PlanDocument; onDone: () => void }) {
-  const { kg, percent } = shownIn(useSystem())
+  const { kg, percent } = formatsIn(useSystem())
   const { name, trip, gear = [], packs = [] } = document
   const { massKg, loadShareLimit } = completePlan(document).carrier
   const keep = () => {

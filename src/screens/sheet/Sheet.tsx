@@ -10,7 +10,7 @@ import {
   verbFor,
   withoutText,
 } from '../../report'
-import { enoughText, likelyText, restsOn } from '../../report/trust'
+import { basisOf, enoughText, likelyText } from '../../report/confidence'
 import { counted } from '../../units'
 import type { SheetParts } from './parts'
 import { SheetDays } from './SheetDays'
@@ -79,7 +79,7 @@ function Route({ plan: { trip }, reckoning, shown }: SheetParts) {
 
 function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Missing }) {
   const { need, moments } = reckoning
-  const rests = restsOn({ plan, reckoning, shown })
+  const basis = basisOf({ plan, reckoning, shown })
   const noLitres = withoutText(missing, 'litres')
   const noMass = withoutText(missing, 'mass')
   if (takesNothing(plan))
@@ -107,7 +107,7 @@ function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Mis
             ? `${noLitres} ${verbFor(missing, 'litres')} not in it`
             : `Likely ${likelyText(need, shown)}`}
           ; fullest {placeText(need.bodyAt, moments)}. {noLitres ? '' : `${enoughText(need, shown)}. `}
-          {rests.litres}
+          {basis.litres}
         </p>
       </div>
       <div>
@@ -124,7 +124,7 @@ function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Mis
           {noMass
             ? `${noMass} ${verbFor(missing, 'mass')} not in it`
             : `at most ${shown.kg(safeLoadKg(need))} in about 9 of 10 cases`}
-          . {rests.load}
+          . {basis.load}
         </p>
       </div>
       <dl class="small">

@@ -1,7 +1,7 @@
 // The packing list by place, with boxes to tick; a place's table repeats its head wherever it is continued.
 
 import { type Item, itemName } from '../../plan'
-import { type Shown, sharesByName } from '../../report'
+import { type Formats, sharesByName } from '../../report'
 import { type PackedPlace, packedByPlace } from './packing'
 import type { SheetParts } from './parts'
 
@@ -47,7 +47,7 @@ function SetOut({ plan, reckoning: { moments }, shown }: SheetParts) {
   )
 }
 
-function Place({ place: { title, rows }, shown }: { place: PackedPlace; shown: Shown }) {
+function Place({ place: { title, rows }, shown }: { place: PackedPlace; shown: Formats }) {
   const kept = rows.filter(({ item }) => item.use === 'kept')
   const totalKg = kept.reduce((sum, { item }) => sum + item.count * item.massKg, 0)
   return (
@@ -80,4 +80,4 @@ function Place({ place: { title, rows }, shown }: { place: PackedPlace; shown: S
 
 const PER = { kept: '', daily: ' a day', nightly: ' a night', spread: '' } as const
 
-const massText = ({ count, massKg, use }: Item, shown: Shown) => shown.gear(count * massKg) + PER[use]
+const massText = ({ count, massKg, use }: Item, shown: Formats) => shown.gear(count * massKg) + PER[use]

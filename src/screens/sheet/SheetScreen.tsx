@@ -3,7 +3,7 @@
 import './sheet.css'
 import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { reckoned } from '../../store'
 import { Sheet } from './Sheet'
 
@@ -11,7 +11,7 @@ import { Sheet } from './Sheet'
 const PAPER_PX = 718
 
 export function SheetScreen({ onClose }: { onClose: () => void }) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const { box, zoom } = useZoom()
   const open = reckoned.value
   if (!open) return null

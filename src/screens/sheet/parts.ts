@@ -2,10 +2,10 @@
 
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import type { Shown } from '../../report'
+import type { Formats } from '../../report'
 
 export interface SheetParts {
   plan: Plan
   reckoning: Reckoning
-  shown: Shown
+  shown: Formats
 }

@@ -13,7 +13,7 @@ import {
   removeBase,
   type Shelf,
 } from '../../plan/shelf'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { actions, newId, openTrip, shelf } from '../../store'
 import { counted } from '../../units'
 import { BaseEditor } from './BaseEditor'
@@ -100,7 +100,7 @@ export function Bases({ detail, onDetail, onSaid }: ShelfPart) {
 }
 
 function Summary({ base }: { base: Base }) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const things = thingsById.value
   const kg = base.lines.reduce((sum, { thing, count }) => {
     const item = things.get(thing)?.item

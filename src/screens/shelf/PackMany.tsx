@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
 import { CAPS, defaults, type Stow } from '../../plan'
 import { type BaseLine, packThings, type Thing } from '../../plan/shelf'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { actions, newId, openTrip } from '../../store'
 import { counted } from '../../units'
 import { StepHead } from './heads'
@@ -101,7 +101,7 @@ interface Line {
 }
 
 function Sum({ rows }: { rows: readonly Line[] }) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const kg = rows.reduce((sum, { thing, use }) => sum + (thing.item.massKg ?? 0) * use.count, 0)
   return (
     <p role="status" data-figures="typed">

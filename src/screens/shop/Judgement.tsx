@@ -2,8 +2,8 @@
 
 import { PartlyJudged } from '../../components/loose'
 import type { Plan, Tag } from '../../plan'
-import { ANSWERS, isYes, type Shown } from '../../report'
-import { type KnownPack, type Partly, partlyJudged } from '../../report/choosing'
+import { ANSWERS, type Formats, isYes } from '../../report'
+import { type KnownPack, type Partly, partlyJudged } from '../../report/compare-packs'
 
 export interface JudgedFor {
   trip: string
@@ -13,7 +13,7 @@ export interface JudgedFor {
 }
 
 /** The tag judged for every trip; none while nothing of it is known. */
-export function judgedFor(tag: Tag, trips: { plans: Plan[]; names: string[] }, shown: Shown): JudgedFor[] {
+export function judgedFor(tag: Tag, trips: { plans: Plan[]; names: string[] }, shown: Formats): JudgedFor[] {
   const { frame, ratingCovers, massKg, ratedKg, bodyLitres, outsideLitres, sealed } = tag
   const said = [bodyLitres, massKg, ratedKg, outsideLitres].some(figure => figure !== undefined)
   if (!said) return []

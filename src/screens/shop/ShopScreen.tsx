@@ -4,8 +4,8 @@ import { useMemo } from 'preact/hooks'
 import { Choice, useSystem } from '../../components/fields'
 import { AskedCard } from '../../components/loose'
 import { Cautions } from '../../components/pieces'
-import { FIT_LINE, shortCautions, shownIn, takesNothing } from '../../report'
-import { type Asked, allTripsOf, askedByTrip, askedWithPack } from '../../report/choosing'
+import { FIT_LINE, formatsIn, shortCautions, takesNothing } from '../../report'
+import { type Asked, allTripsOf, askedByTrip, askedWithPack } from '../../report/compare-packs'
 import { actions, library, openTrip, reckoned, tripList } from '../../store'
 import { tripsToCompare } from '../trips'
 import { answerLine, Judgement, judgedFor } from './Judgement'
@@ -23,7 +23,7 @@ const stay = (detail: string | null) => actions.setPlace({ screen: 'shop', detai
 
 export function ShopScreen() {
   const system = useSystem()
-  const shown = shownIn(system)
+  const shown = formatsIn(system)
   const { place } = library.value
   const text = fromDetail(place.screen === 'shop' ? (place.detail ?? left) : left)
   const read = readTag(text, system)

@@ -5,7 +5,7 @@ import { useSystem } from '../../components/fields'
 import { Why } from '../../components/why'
 import { type ChosenStop, hoursOf, type KeptStop } from '../../files/gpx'
 import { CAPS, LIMITS } from '../../plan'
-import { type Shown, shownIn } from '../../report'
+import { type Formats, formatsIn } from '../../report'
 
 type Pace = Parameters<typeof hoursOf>[1]
 
@@ -19,7 +19,7 @@ interface Props {
 }
 
 export function GpxStops({ kept, chosen, pace, days, onChange }: Props) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const legs = new Map(kept.map(stop => [stop.key, stop.leg]))
   const change = (key: string, part: Partial<ChosenStop>) =>
     onChange(chosen.map(stop => (stop.key === key ? { ...stop, ...part } : stop)))
@@ -74,7 +74,7 @@ const legsOf = (kept: readonly KeptStop[], pace: Pace) =>
 
 function legText(
   leg: KeptStop['leg'] | undefined,
-  { stop, shown, pace }: { stop: ChosenStop; shown: Shown; pace: Pace },
+  { stop, shown, pace }: { stop: ChosenStop; shown: Formats; pace: Pace },
 ): string {
   if (!stop.kept) return 'Dropped: its way goes into the next leg.'
   if (!leg) return 'Start'

@@ -17,7 +17,7 @@ import {
   trackNotes,
 } from '../../files/gpx'
 import { defaults, emptyDraft, LIMITS, withStops } from '../../plan'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { actions, newId, openTrip } from '../../store'
 import { counted, parseQuantity } from '../../units'
 import { GpxStops } from './GpxStops'
@@ -36,7 +36,7 @@ export interface GpxTrackProps {
 }
 
 export function GpxTrack({ track, isNew, onUsed }: GpxTrackProps) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const pace = usePace(isNew)
   const [by, setBy] = useState<SplitBy['by']>('days')
   const [texts, setTexts] = useState<Record<SplitBy['by'], string>>({ days: '3', hours: '6' })
@@ -140,7 +140,7 @@ function daysText(
 }
 
 function Facts({ track }: { track: MeasuredTrack }) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const { sums, km, elevation } = track
   const climb =
     elevation === 'none'

@@ -3,7 +3,7 @@
 import { ChoiceField, QuantityField, ToggleField, useSystem } from '../../components/fields'
 import { Why } from '../../components/why'
 import { defaults, LIMITS, STAND_IN_MASS_KG } from '../../plan'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { kcalText, rationText, restingKcalOf } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
 
@@ -127,7 +127,7 @@ export function Water() {
 
 /** The leg that asks for most in an hour stands for the rule; each leg answers for itself in its editor. */
 function HottestLeg() {
-  const { flow } = shownIn(useSystem())
+  const { flow } = formatsIn(useSystem())
   const open = reckoned.value
   if (!open?.reckoned.ok) return null
   const rates = open.reckoned.reckoning.legs.map(({ litresPerHour }) => litresPerHour)

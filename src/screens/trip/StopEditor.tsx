@@ -10,7 +10,7 @@ import {
 } from '../../components/fields'
 import { Why } from '../../components/why'
 import { type DraftStop, defaults, fieldPath, LIMITS, setField } from '../../plan'
-import { shownIn } from '../../report'
+import { formatsIn } from '../../report'
 import { kcalRoughText } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
 import { LegWeather } from './Weather'
@@ -107,7 +107,7 @@ function LegFields({ stop, at, computedHours }: LegProps) {
 
 /** What the engine makes of the leg, each figure open to be asked why. */
 function LegFigures({ id }: { id: string }) {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const open = reckoned.value
   const leg = (openTrip.value?.draft.trip.stops.findIndex(stop => stop.id === id) ?? 0) - 1
   const figures = open?.reckoned.ok ? open.reckoned.reckoning.legs[leg] : undefined

@@ -4,7 +4,7 @@ import { useEffect, useRef, useState } from 'preact/hooks'
 import { TextField, useSystem } from '../../components/fields'
 import { Row } from '../../components/pieces'
 import { addStop, type DraftStop, duplicateStop, moveStop, removeStop } from '../../plan'
-import { type Shown, shownIn } from '../../report'
+import { type Formats, formatsIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import { counted } from '../../units'
 import { type Detail, firstId, rowActions } from '../rows'
@@ -59,7 +59,7 @@ function Stops({ stops, detail, onDetail, taken }: Detail & { stops: DraftStop[]
   useEffect(() => {
     if (taken > 0) heading.current?.focus()
   }, [taken])
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const result = reckoned.value?.reckoned
   const add = (at: number) => {
     const id = newId()
@@ -126,7 +126,7 @@ function Summary({
   stop: DraftStop
   name: string
   first: boolean
-  shown: Shown
+  shown: Formats
 }) {
   const { leg } = stop
   const facts = first

@@ -4,8 +4,8 @@ import { useMemo } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
 import { AskedCard } from '../../components/loose'
 import { tripName } from '../../plan'
-import { FIT_LINE, shownIn } from '../../report'
-import { type AllTrips, allTripsOf } from '../../report/choosing'
+import { FIT_LINE, formatsIn } from '../../report'
+import { type AllTrips, allTripsOf } from '../../report/compare-packs'
 import { tripList } from '../../store'
 import { Covered } from './Covered'
 import { TripTable } from './TripTable'
@@ -14,7 +14,7 @@ import { toTop } from '../../components/frame'
 import { chosen, isCompared, tripsToCompare } from './which'
 
 export function AllTripsScreen() {
-  const shown = shownIn(useSystem())
+  const shown = formatsIn(useSystem())
   const all = tripList.value
   const result = useMemo(() => allTripsOf(tripsToCompare(all), shown), [all, chosen.value, shown])
   return (

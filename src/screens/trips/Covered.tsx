@@ -1,8 +1,8 @@
 // The fewest packs that together do for every trip, and the trips for which none does.
 
 import { Why } from '../../components/why'
-import type { Shown } from '../../report'
-import { type AllTrips, priceText } from '../../report/choosing'
+import type { Formats } from '../../report'
+import { type AllTrips, priceText } from '../../report/compare-packs'
 import type { NamedPlan } from '../../report/why'
 
 export function Covered({
@@ -12,7 +12,7 @@ export function Covered({
 }: {
   result: AllTrips
   trips: readonly NamedPlan[]
-  shown: Shown
+  shown: Formats
 }) {
   if (!cover.ok)
     return (

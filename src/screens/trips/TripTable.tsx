@@ -1,7 +1,7 @@
 // Every set-up of every pack against every trip, in words.
 
 import { Why } from '../../components/why'
-import type { AllTrips } from '../../report/choosing'
+import type { AllTrips } from '../../report/compare-packs'
 import type { NamedPlan } from '../../report/why'
 
 interface TripTableProps {

@@ -2,7 +2,7 @@
 
 import { signal } from '@preact/signals'
 import { tripName } from '../../plan'
-import type { TripAsked } from '../../report/choosing'
+import type { TripAsked } from '../../report/compare-packs'
 import type { TripDocument } from '../../store'
 
 /** What was chosen by hand, by the trip's id; kept while the app is open. */

@@ -1,0 +1,182 @@
+// Mends one finding about a plan document at its path: a stand-in, the default, or the thing left out; and says so.
+
+import { CAPS } from './caps'
+import { type Branch, copied, isBranch } from './copies'
+import type { Draft, Typed } from './draft'
+import { fieldPath } from './field-path'
+import { fieldWord, nameOf } from './field-words'
+import type { Problem } from './rules'
+
+export interface LeftOut {
+  /** The field path, as `fieldPath` writes it. */
+  path: string
+  /** The thing it is about, by name. */
+  what: string
+  /** A whole sentence: what is missing or wrong, and what is done instead. */
+  message: string
+}
+
+/** Assumed where the hiker has not said: a judgement of ours, the middle of what adults weigh. */
+export const MASS_KG = 70
+
+/** A document being mended, and what has been said of it. */
+export interface Work {
+  draft: Draft
+  typed: Typed
+  document: Branch & { gear: Branch[] }
+  /** The items that were copied once more in this round, so that they may be mended. */
+  own: WeakSet<object>
+  /** The id under which the app knows a part of the document. */
+  ids: WeakMap<object, string>
+  said: Map<string, LeftOut>
+  say: (path: string, rest: string) => void
+  /** To be said in the end if the item then depends on it: its fuel, which made a mass needless, may be left out. */
+  later: (() => void)[]
+}
+
+export const branch = (value: unknown): Branch => (isBranch(value) ? value : {})
+
+/** A value that a plan cannot be without, what stands in for it, and what to say of it. */
+const STAND_INS: Readonly<Record<string, { value: number | null; so: string }>> = {
+  'carrier/massKg': { value: MASS_KG, so: `${MASS_KG} kg is assumed` },
+  'leg/km': { value: 0, so: 'it is counted as 0 km' },
+  'gear/massKg': { value: null, so: 'it is counted as weighing nothing' },
+  'gear/litres': { value: null, so: 'it is counted as taking no room' },
+}
+
+export function repair(work: Work, problem: Problem) {
+  const { path, message: written, said: message = written } = problem
+  if (path[0] === 'packings' && path.length > 1) return leaveOutPacking(work, problem)
+  const spot = follow(work, path)
+  if (!spot) return
+  const { parent, kind, key, at } = spot
+  const value = parent[key]
+  const standIn = STAND_INS[`${kind}/${key}`]
+  if (standIn) {
+    parent[key] = needed(parent, key) ? standIn.value : 0
+    const tell = () => {
+      if (!needed(parent, key)) return
+      work.say(at, why(work, at, value === undefined ? null : message) + standIn.so)
+    }
+    tell()
+    work.later.push(tell)
+  } else if (key === 'name' && kind !== 'gear' && kind) {
+    parent[key] = nameOf(null, kind === 'stops' ? 'Stop' : kind === 'packs' ? 'Pack' : 'Set-up')
+    work.say(at, `${why(work, at, message)}a stand-in is used`)
+  } else if (key === 'leg' && value === undefined) {
+    parent[key] = {}
+  } else if (key === 'meals' && isBranch(value)) {
+    for (const share of ['breakfast', 'trail', 'supper']) delete value[share]
+    work.say(at, `${message}; until then the usual shares are used`)
+  } else if (Array.isArray(value) && value.length > capOf(key)) {
+    value.length = capOf(key)
+    work.say(at, `${message}; the rest is left out`)
+  } else if (Object.hasOwn(parent, key) && key !== 'setups') {
+    delete parent[key]
+    work.say(at, why(work, at, message) + instead(kind, key))
+  } else {
+    spot.removeParent()
+    work.say(at, `${why(work, at, null)}it is left out`)
+  }
+}
+
+/** A packing tells nothing unless all of it is right. */
+function leaveOutPacking({ document, say }: Work, { path, message }: Problem) {
+  const packing = (document.packings as Branch[])[path[1] as number]!
+  REMOVED.add(packing)
+  const day = typeof packing.date === 'string' ? ` of ${packing.date}` : ''
+  say(
+    fieldPath('packings', String(path[1])),
+    `the packing${day} is left out: ${path.slice(2).join(' ')} ${message}`,
+  )
+}
+
+const capOf = (key: string) =>
+  key === 'gear' ? CAPS.items : CAPS[key as 'stops' | 'packs' | 'setups' | 'packings']
+
+/** Whether anything depends on the value: fuel is weighed by what it must boil, and worn things take no room. */
+const needed = (item: Branch, key: string) =>
+  !(key === 'massKg' && isBranch(item.fuel)) && !(key === 'litres' && item.stow === 'worn')
+
+/** The first half of a sentence; `message` null: the value is not there. */
+export function why({ typed }: Work, at: string, message: string | null): string {
+  const word = fieldWord(at)
+  const text = Object.hasOwn(typed, at) ? typed[at] : undefined
+  if (text !== undefined) return `“${text}” cannot stand for the ${word}, so `
+  if (word === 'set-ups') return 'no set-up that can be judged, so '
+  return message === null ? `no ${word} yet, so ` : `${word} – ${message}; until then `
+}
+
+/** The second half: what is done without an optional value. */
+export function instead(kind: string, key: string): string {
+  if (key === 'inside') return 'it rides on its own'
+  if (key === 'ascentM' || key === 'descentM') return 'it is counted as 0 m'
+  if (key === 'count') return 'it is counted once'
+  // No air temperature is usual.
+  if (key === 'airC') return 'it is left out'
+  const habit =
+    ['pace', 'water', 'meals', 'weather', 'settings', 'trip'].includes(kind) || key === 'loadShareLimit'
+  return habit ? 'the usual value is used' : 'it is left out'
+}
+
+interface Spot {
+  parent: Branch
+  /** The name of what `parent` is or is listed in: gear, leg, water … */
+  kind: string
+  key: string
+  /** The field path in the draft. */
+  at: string
+  removeParent: () => void
+}
+
+/** Finds the place of a finding in the document; null once something on the way is gone. */
+function follow(work: Work, path: Problem['path']): Spot | null {
+  const { document, ids } = work
+  let parent: Branch = document
+  let kind = ''
+  let removeParent = () => {}
+  const parts: string[] = []
+  for (let i = 0; i < path.length - 1; i++) {
+    const from = parent
+    const key = path[i]!
+    const child = from === (document.gear as unknown) ? ownItem(work, key as number) : from[key]
+    if (typeof key === 'string') kind = key
+    if (Array.isArray(child)) {
+      parts.push(String(key))
+      parent = child as unknown as Branch
+      continue
+    }
+    if (!isBranch(child)) return null
+    parts.push(typeof key === 'number' ? (ids.get(child) ?? String(key)) : key)
+    removeParent = () => {
+      if (Array.isArray(from)) REMOVED.add(child)
+      else delete from[key]
+    }
+    parent = child
+  }
+  const key = path.at(-1)
+  if (typeof key !== 'string') return null
+  return { parent, kind, key, at: fieldPath(...parts, key), removeParent }
+}
+
+/** An item of the document as one that may be changed: the others are remembered for the next keystroke. */
+function ownItem({ document: { gear }, ids, own }: Work, index: number): Branch | undefined {
+  const item = gear[index]
+  if (!item || own.has(item)) return item
+  const copy = copied(item, CAPS.depth) as Branch
+  const id = ids.get(item)
+  if (id !== undefined) ids.set(copy, id)
+  own.add(copy)
+  gear[index] = copy
+  return copy
+}
+
+/** List entries to be taken out once a round is over, so that the other findings' indices still hold. */
+const REMOVED = new WeakSet<object>()
+
+export function removeMarked(document: Branch) {
+  const kept = (list: unknown) => (list as Branch[]).filter(entry => !REMOVED.has(entry))
+  document.packs = kept(document.packs)
+  if (document.packings) document.packings = kept(document.packings)
+  for (const pack of document.packs as Branch[]) pack.setups = kept(pack.setups)
+}

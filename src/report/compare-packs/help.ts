@@ -1,0 +1,61 @@
+// What would make a set-up do and fit, with what pack to look for where nothing would: worked out only when it is asked for.
+
+import type { Plan } from '../../plan'
+import {
+  isMended,
+  type Reckoning,
+  type Remedy,
+  reckon,
+  remediesBy,
+  type SetupReckoning,
+  shortfallOf,
+} from '../../reckon'
+import { type Caution, listText } from '../caution'
+import type { Formats } from '../formats'
+import { remedyInWords, shortfallInWords } from '../remedies'
+
+export interface Help {
+  /** The least inconvenient first. */
+  remedies: { text: string; remedy: Remedy; caution: Caution | null }[]
+  /** What to look for instead, where no change helps. */
+  shortfall: string | null
+}
+
+/** Help for the set-up at `setupIndex` of `reckoning.packs`. Takes many reckonings: not for every keystroke. */
+export function helpFor(
+  plan: Plan,
+  reckoning: Reckoning,
+  { setupIndex, shown }: { setupIndex: number; shown: Formats },
+): Help {
+  const remedies = remediesBy(reckon, { plan, reckoning, setupIndex }).map(remedy => ({
+    remedy,
+    text: remedyInWords(remedy, { plan, shown }),
+    caution: cautionOf(remedy, plan),
+  }))
+  const shortfall = remedies.length ? null : shortfallOf(plan, reckoning, setupIndex)
+  return { remedies, shortfall: shortfall && shortfallInWords(shortfall, { shown }) }
+}
+
+/** What can hurt is never offered without its warning: a source that nobody vouched for, and food for a bad day. */
+function cautionOf(remedy: Remedy, { trip: { stops } }: Plan): Caution | null {
+  const change = remedy.kind === 'combined' ? remedy.trip : remedy
+  if (change.kind === 'fewer-spare-rations')
+    return {
+      signal: 'CAUTION',
+      about: 'food',
+      text: 'Spare food is for the day that goes wrong: bad weather, an injury, a wrong turn. Carry less only where help or a shop is never far.',
+    }
+  if (change.kind !== 'trust-doubtful') return null
+  const names = listText(change.stops.map(stop => stops[stop]!.name))
+  return {
+    signal: 'WARNING',
+    about: 'water',
+    text: `You would count on ${names}, marked doubtful. A source that is dry when you reach it can leave you without water: confirm it before you leave.`,
+  }
+}
+
+/** What to ask about a set-up that does not do, or may not fit; null: nothing, it fits nine times in ten. */
+export function helpQuestion(setup: SetupReckoning): string | null {
+  if (isMended(setup)) return null
+  return setup.suffices ? 'What would make it fit nine times in ten?' : 'What would make it do?'
+}

@@ -1,0 +1,86 @@
+// A pack of which only part is known, judged as far as that goes: a figure that is missing gets a stand-in, and every
+// verdict that would rest on the stand-in is dropped.
+
+import { defaults, type Pack, type Plan, type Setup } from '../../plan'
+import { type Answer, reckon } from '../../reckon'
+import { basisFor, basisOf } from '../confidence'
+import type { Formats } from '../formats'
+import { setupInWords, type Verdict } from '../verdicts'
+
+/** A pack's figures as far as they are known, with the one set-up to judge. */
+export type KnownPack = Known<Omit<Pack, 'setups'>> & { setup: Known<Setup> }
+type Known<T> = { [K in keyof T]?: T[K] | undefined }
+
+export interface Partly {
+  /** `cannot-tell` while something is missing and nothing that is known speaks against it. */
+  answer: Answer
+  /** The verdict that decides, first. Empty while nothing can be judged. */
+  verdicts: Verdict[]
+  /** What could not be judged and what that takes, a sentence each. */
+  missing: string[]
+  /** What the deciding verdict rests on; null where there is none. */
+  basis: string | null
+}
+
+type Code = Verdict['code']
+
+/** What cannot be said without the main body, and without the mass: at no mass a load is the least it can be. */
+const BY_BODY: ReadonlySet<Code> = new Set([
+  'undersized',
+  'tight',
+  'fits-with-collar',
+  'roomy',
+  'fits',
+  'outgrows-its-support',
+  'own-headroom',
+  'own-light',
+])
+const BY_MASS: ReadonlySet<Code> = new Set(['near-rating', 'bears-load', 'heavy-for-carrier', 'own-light'])
+
+/** The pack judged for a plan that reckons; null where the plan does not settle. */
+export function partlyJudged(plan: Plan, known: KnownPack, shown: Formats): Partly | null {
+  const { setup } = known
+  const hasBody = known.bodyLitres !== undefined
+  const hasMass = setup.massKg !== undefined
+  const tried = { ...plan, packs: [wholePack(known)] }
+  const reckoned = reckon(tried)
+  if (!reckoned.ok) return null
+  const { reckoning } = reckoned
+  const words = setupInWords(reckoning.packs[0]!, { plan: tried, reckoning, shown })
+  const verdicts = words.verdicts.filter(
+    ({ code }) => (hasBody || !BY_BODY.has(code)) && (hasMass || !BY_MASS.has(code)),
+  )
+  const fails = verdicts.some(verdict => verdict.weight === 'fails')
+  const missing = missingOf(hasBody, hasMass, fails && !hasMass)
+  const [first] = verdicts
+  const basis = first ? basisFor(first.code, basisOf({ plan: tried, reckoning, shown })) : null
+  if (missing.length === 0) return { answer: words.answer, verdicts, missing, basis }
+  return { answer: fails ? 'does-not' : 'cannot-tell', verdicts, missing, basis }
+}
+
+/** The pack with a stand-in for each figure that is not known: what rests on one must not be told. */
+export function wholePack({ setup, ...figures }: KnownPack): Pack {
+  return {
+    ...defaults.PACK,
+    name: '',
+    bodyLitres: 1,
+    ...said(figures),
+    setups: [{ ...defaults.SETUP, name: '', massKg: 0, frame: 'framed', ...said(setup) }],
+  }
+}
+
+function missingOf(hasBody: boolean, hasMass: boolean, failsWithoutMass: boolean): string[] {
+  const body = hasBody ? [] : ['Room not judged: its main body litres are missing.']
+  if (hasMass) return body
+  const load = failsWithoutMass
+    ? 'Its mass is missing: the load is judged as if the pack weighed nothing.'
+    : 'Load judged without the pack itself: its mass is missing.'
+  return [...body, load]
+}
+
+/** Without what is there but unknown, which would hide its default. */
+function said<T extends object>(figures: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
+  return Object.fromEntries(Object.entries(figures).filter(([, value]) => value !== undefined)) as {
+    [K in keyof T]?: Exclude<T[K], undefined>
+  }
+}

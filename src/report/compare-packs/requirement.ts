@@ -1,0 +1,86 @@
+// What to ask for in a shop: the requirement of one trip or of several, as rows of a name, a figure and a word on it.
+
+import type { Plan } from '../../plan'
+import { type Reckoning, type Requirement, requirementOf } from '../../reckon'
+import type { Formats } from '../formats'
+import { missingOf } from '../missing'
+
+export interface Asked {
+  /** Main body in about half of all cases enough. */
+  likelyLitres: number
+  packKg: number
+  wanted: Requirement
+  /** Of some things nobody has said the litres, or the mass: it is that much at least. */
+  atLeast: { litres: boolean; mass: boolean }
+}
+
+/** What a trip asks of a pack that weighs `packKg`; without one, of a pack as heavy as the plan takes it for energy. */
+export function askedByTrip(plan: Plan, reckoning: Reckoning, packKg = plan.settings.packKgForEnergy): Asked {
+  const missing = missingOf(plan)
+  return {
+    likelyLitres: reckoning.need.bodyLitres,
+    packKg,
+    wanted: requirementOf(plan, reckoning, packKg),
+    atLeast: { litres: missing.litres.length > 0, mass: missing.mass.length > 0 },
+  }
+}
+
+/** The same asked of a pack of another mass; whether it takes a frame stays as it was. */
+export function askedWithPack(asked: Asked, packKg: number): Asked {
+  const { wanted } = asked
+  return { ...asked, packKg, wanted: { ...wanted, ratedKg: wanted.contentsKg + packKg } }
+}
+
+interface AskedRow {
+  name: string
+  figure: string
+  note: string
+}
+
+export function requirementRows(
+  { likelyLitres, packKg, wanted, atLeast }: Asked,
+  shown: Formats,
+): AskedRow[] {
+  const { litresUp, kg, gear, cm } = shown
+  const rows: (AskedRow | null)[] = [
+    {
+      name: 'Main body',
+      ...(atLeast.litres
+        ? {
+            figure: `At least ${litresUp(likelyLitres)}`,
+            note: 'some things have no litres yet, so how much is enough can’t be told.',
+          }
+        : {
+            figure: litresUp(wanted.bodyLitresSafe),
+            note: `is enough in about 9 of 10 cases; ${litresUp(likelyLitres)} is likely.`,
+          }),
+    },
+    {
+      name: 'Rated load',
+      figure: atLeast.mass ? `At least ${kg(wanted.ratedKg)}` : kg(wanted.ratedKg),
+      note: `with a pack of ${gear(packKg)}; ${kg(wanted.contentsKg)} where the rating is for the contents alone.`,
+    },
+    {
+      name: 'Frame',
+      ...(wanted.frame
+        ? { figure: 'Yes', note: 'it is more than your limit without one.' }
+        : atLeast.mass
+          ? { figure: 'Can’t tell yet', note: 'some things have no mass yet.' }
+          : { figure: 'Not needed', note: 'it stays under your limit without one.' }),
+    },
+    wanted.outsideLitres > 0
+      ? {
+          name: 'Pockets',
+          figure: litresUp(wanted.outsideLitres),
+          note: 'for what is meant to ride in them.',
+        }
+      : null,
+    wanted.innerHeightCm === null
+      ? null
+      : { name: 'Height inside', figure: cm(wanted.innerHeightCm), note: 'for the longest rigid thing.' },
+    wanted.innerWidthCm === null
+      ? null
+      : { name: 'Width inside', figure: cm(wanted.innerWidthCm), note: 'for the widest rigid thing.' },
+  ]
+  return rows.filter(row => row !== null)
+}

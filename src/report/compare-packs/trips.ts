@@ -1,0 +1,105 @@
+// All trips against one shelf: each trip judged with the packs of all of them, the fewest packs that do for all, and
+// what a single pack for all would have to be.
+
+import { type Draft, type Pack, type Plan, settle, type Typed } from '../../plan'
+import { type Cover, coverOf, type JudgedTrip, reckon } from '../../reckon'
+import { ANSWERS } from '../answers'
+import type { Formats } from '../formats'
+import { takesNothing } from '../missing'
+import { setupInWords } from '../verdicts'
+import { type Asked, askedByTrip } from './requirement'
+
+export interface TripAsked {
+  name: string
+  draft: Draft
+  typed: Typed
+}
+
+export interface AllTrips {
+  /** The trips that could be judged, in their order. */
+  names: string[]
+  plans: Plan[]
+  /** A row for each set-up of each pack: in each trip its answer and the sentence that decides it. */
+  rows: { pack: string; setup: string; named: boolean; cells: { answer: string; why: string }[] }[]
+  cover: Cover
+  /** What one pack for all trips would have to offer; null without trips. */
+  asked: Asked | null
+  /** What could not be judged, or was taken from one of several trips, a sentence each. */
+  notes: string[]
+}
+
+/** Settles and reckons every trip with all their packs, matched by name: not for every keystroke. */
+export function allTripsOf(trips: TripAsked[], shown: Formats): AllTrips {
+  const settled = trips.map(trip => ({ trip, ...settle(trip.draft, trip.typed) }))
+  const { packs, differing } = shelfOf(settled.map(({ trip, plan }) => ({ name: trip.name, plan })))
+  const notes = differing
+  const judged = settled.flatMap(({ trip, plan: own }): JudgedTrip[] => {
+    if (takesNothing(own)) {
+      notes.push(`${trip.name} is not judged: it has no gear yet.`)
+      return []
+    }
+    const plan = { ...own, packs }
+    const reckoned = reckon(plan)
+    if (reckoned.ok) return [{ name: trip.name, plan, reckoning: reckoned.reckoning }]
+    notes.push(`${trip.name} is not judged: its food gives too little energy for its weight.`)
+    return []
+  })
+  for (const { trip, leftOut } of settled)
+    for (const { path, message } of leftOut)
+      if (path.startsWith('packs/')) notes.push(`${trip.name}: ${message}`)
+  return {
+    names: judged.map(({ name }) => name),
+    plans: judged.map(({ plan }) => plan),
+    rows: rowsOf(packs, judged, shown),
+    cover: coverOf(judged),
+    asked: askedOf(judged),
+    notes,
+  }
+}
+
+/** The packs of all trips, one a name: the figures are those of the first trip that has it. */
+function shelfOf(trips: { name: string; plan: Plan }[]): { packs: Pack[]; differing: string[] } {
+  const shelf = new Map<string, { pack: Pack; from: string; text: string }>()
+  const differing = new Set<string>()
+  for (const { name, plan } of trips)
+    for (const pack of plan.packs) {
+      const text = JSON.stringify(pack)
+      const known = shelf.get(pack.name)
+      if (!known) shelf.set(pack.name, { pack, from: name, text })
+      else if (known.text !== text)
+        differing.add(
+          `${pack.name} has other figures in ${name}: those of ${known.from} are used for all trips.`,
+        )
+    }
+  return { packs: [...shelf.values()].map(({ pack }) => pack), differing: [...differing] }
+}
+
+function rowsOf(packs: Pack[], judged: JudgedTrip[], shown: Formats): AllTrips['rows'] {
+  return packs
+    .flatMap(pack => pack.setups.map(setup => ({ pack, setup })))
+    .map(({ pack, setup }, i) => ({
+      pack: pack.name,
+      setup: setup.name,
+      named: pack.setups.length > 1,
+      cells: judged.map(({ plan, reckoning }) => {
+        const { answer, verdicts } = setupInWords(reckoning.packs[i]!, { plan, reckoning, shown })
+        return { answer: ANSWERS[answer].words, why: verdicts[0].lead + verdicts[0].rest }
+      }),
+    }))
+}
+
+/** The most that any trip asks for, as `coverOf` puts it together. */
+function askedOf(judged: JudgedTrip[]): Asked | null {
+  const each = judged.map(({ plan, reckoning }) => askedByTrip(plan, reckoning))
+  const cover = coverOf(judged.map(trip => ({ ...trip, reckoning: { ...trip.reckoning, packs: [] } })))
+  if (!cover.ok || !cover.onePack) return null
+  return {
+    likelyLitres: Math.max(...each.map(asked => asked.likelyLitres)),
+    packKg: Math.max(...each.map(asked => asked.packKg)),
+    wanted: cover.onePack,
+    atLeast: {
+      litres: each.some(({ atLeast }) => atLeast.litres),
+      mass: each.some(({ atLeast }) => atLeast.mass),
+    },
+  }
+}

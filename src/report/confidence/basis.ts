@@ -1,0 +1,151 @@
+// What a verdict rests on: whose packing the litres come from, and how much of litres and load is measured.
+
+import type { Plan } from '../../plan'
+import { type Provenance, provenanceOf, type Reckoning } from '../../reckon'
+import { inUnit } from '../../units'
+import type { Formats } from '../formats'
+import { numberWord } from './count'
+
+interface Context {
+  plan: Plan
+  reckoning: Reckoning
+  shown: Formats
+}
+
+/** What the four sorts of verdicts rest on, a sentence each. */
+export interface Basis {
+  litres: string
+  load: string
+  pockets: string
+  sizes: string
+}
+
+const BY: Readonly<Record<string, keyof Basis>> = {
+  overloaded: 'load',
+  'near-rating': 'load',
+  'frameless-overloaded': 'load',
+  'rating-unknown': 'load',
+  'bears-load': 'load',
+  'mass-missing': 'load',
+  'heavy-for-carrier': 'load',
+  'outside-short': 'pockets',
+  'too-long': 'sizes',
+  'too-wide': 'sizes',
+  fitting: 'sizes',
+  'fitting-pair': 'sizes',
+}
+
+/** The sentence for a verdict's code; every code not about load, pockets or sizes is about litres. */
+export const basisFor = (code: string, basis: Basis): string => basis[BY[code] ?? 'litres']
+
+export function basisOf({ plan, reckoning, shown }: Context): Basis {
+  const { litres, kg } = provenanceIn(plan, reckoning)
+  const { peakLoadKg, peakLoadFullWaterKg } = reckoning.need
+  const withAllWater = { ...kg, water: kg.water + peakLoadFullWaterKg - peakLoadKg }
+  return {
+    litres: `Rests on ${packingText(plan)}; ${litresText(litres, reckoning.need.bodyLitres, shown)}.`,
+    load: `Rests on masses: ${massText(withAllWater, peakLoadFullWaterKg, shown)}.`,
+    pockets: 'Rests on the litres of what rides in pockets, taken as they are, without gaps.',
+    sizes: 'Rests on the sizes as given, of the things and of the pack.',
+  }
+}
+
+const percent = (share: number) => `${Math.round(share * 100)}\u00a0%`
+
+/** "the general packing model, not yet on your own packing", "your own three packings". */
+function packingText({ settings, packings }: Plan): string {
+  const { personalFactor, personalFactorSpread } = settings
+  const factor = personalFactor.toFixed(2)
+  if (packings.length > 0) return packingsText(packings.length)
+  if (personalFactorSpread !== null)
+    return `this trip’s own packing factor, ${factor}, give or take ${percent(personalFactorSpread)}`
+  if (personalFactor !== 1) return `the general packing model times ${factor}, set by hand`
+  return 'the general packing model, not yet on your own packing'
+}
+
+/** "one packing of your own", "your own three packings". */
+export const packingsText = (count: number): string =>
+  count === 1 ? 'one packing of your own' : `your own ${numberWord(count)} packings`
+
+/** "11 of 42 L measured, 18 by kind, 9 guessed, 4 water"; what rounds to nothing is left out. */
+function litresText(litres: Provenance['litres'], whole: number, { litresUp }: Formats): string {
+  return groundText({
+    first: ['measured', litres.filled + litres.dimensions],
+    others: [
+      ['stated', litres.stated],
+      ['by kind', litres.kind],
+      ['guessed', litres.guess],
+      ['water', litres.water],
+    ],
+    whole: litresUp(whole),
+    steps: amount => amount,
+    round: litres => Math.ceil(litres - 1e-9),
+    text: String,
+  })
+}
+
+/** "9.1 of 14.2 kg weighed, 3.1 stated, 2.0 water". */
+function massText(kg: Provenance['kg'], whole: number, shown: Formats): string {
+  const unit = shown.system === 'us' ? 'lb' : 'kg'
+  return groundText({
+    first: ['weighed', kg.scale],
+    others: [
+      ['stated', kg.stated],
+      ['guessed', kg.guess],
+      ['water', kg.water],
+    ],
+    whole: shown.kg(whole),
+    steps: amount => 10 * inUnit('mass', amount, unit),
+    round: Math.round,
+    text: tenths => (tenths / 10).toFixed(1),
+  })
+}
+
+type Part = readonly [name: string, amount: number]
+
+interface Ground {
+  first: Part
+  others: Part[]
+  /** As it is shown elsewhere: the parts are rounded to add up to it. */
+  whole: string
+  /** An amount in steps of its last shown digit, and whole steps as text. */
+  steps: (amount: number) => number
+  /** As the whole is rounded where it is shown. */
+  round: (steps: number) => number
+  text: (steps: number) => string
+}
+
+function groundText({ first: [name, amount], others, whole, steps, round, text }: Ground): string {
+  const parts = [[name, amount] as const, ...others].map(([what, part]) => ({ what, exact: steps(part) }))
+  const [measured, ...rest] = apportioned(parts, round)
+  const told = rest
+    .filter(part => part.count > 0)
+    .sort((a, b) => b.count - a.count)
+    .map(({ what, count }) => `${text(count)}\u00a0${what}`)
+  const counted = measured?.count ?? 0
+  if (told.length === 0) return counted === 0 ? 'nothing to go by yet' : `all ${whole} ${name}`
+  return [`${counted === 0 ? 'none' : text(counted)} of ${whole} ${name}`, ...told].join(', ')
+}
+
+/** Whole steps that add up to the rounded whole: what is missing goes to the parts that lost most by rounding down. */
+function apportioned(parts: { what: string; exact: number }[], round: (steps: number) => number) {
+  const counts = parts.map(part => ({ ...part, count: Math.floor(part.exact + 1e-9) }))
+  const lost = ({ exact, count }: (typeof counts)[number]) => exact - count
+  const missing =
+    round(parts.reduce((sum, { exact }) => sum + exact, 0)) -
+    counts.reduce((sum, { count }) => sum + count, 0)
+  for (const part of counts.toSorted((a, b) => lost(b) - lost(a)).slice(0, Math.max(0, missing)))
+    if (part.exact > 0) part.count += 1
+  return counts
+}
+
+const KEPT = new WeakMap<Reckoning, { plan: Plan; provenance: Provenance }>()
+
+/** Asked once for each set-up of each pack, reckoned once. */
+function provenanceIn(plan: Plan, reckoning: Reckoning): Provenance {
+  const kept = KEPT.get(reckoning)
+  if (kept?.plan === plan) return kept.provenance
+  const provenance = provenanceOf(plan, reckoning)
+  KEPT.set(reckoning, { plan, provenance })
+  return provenance
+}

@@ -1,0 +1,30 @@
+// The likely litres in words. The range reaches as far below the need as above it and holds 8 cases of 10: 1 of 10 needs
+// less, 1 of 10 needs more, so that its upper end is enough in 9 of 10.
+
+import { type Need, NINE_IN_TEN } from '../../reckon'
+import { formatQuantity } from '../../units'
+import type { Formats } from '../formats'
+
+type Sure = Pick<Need, 'bodyLitres' | 'sigmaV'>
+
+export function likelyRange({ bodyLitres, sigmaV }: Sure): { low: number; high: number } {
+  return { low: Math.max(0, bodyLitres - NINE_IN_TEN * sigmaV), high: bodyLitres + NINE_IN_TEN * sigmaV }
+}
+
+/** "38 to 47 L", or "42 L" where both ends read the same; never narrower than it is. */
+export function likelyText(need: Sure, shown: Pick<Formats, 'system' | 'litresUp'>): string {
+  const { low, high } = likelyRange(need)
+  const down = formatQuantity('number', low, { system: shown.system, digits: 0, round: 'down' })
+  const up = shown.litresUp(high)
+  return up.startsWith(`${down}\u00a0`) ? up : `${down} to ${up}`
+}
+
+/** How much narrower the likely range is with another sigma, L. */
+export function narrowing(need: Sure, sigmaV: number): number {
+  const width = (of: Sure) => likelyRange(of).high - likelyRange(of).low
+  return width(need) - width({ ...need, sigmaV })
+}
+
+/** "40 L is enough in about 9 of 10 cases". */
+export const enoughText = (need: Need, shown: Formats): string =>
+  `${shown.litresUp(need.bodyLitresSafe)} is enough in about 9 of 10 cases`

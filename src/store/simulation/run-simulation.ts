@@ -1,0 +1,55 @@
+// Runs the trials of a plan off the page's own thread: told how far they are, ended at once when cancelled.
+
+import { type AskedWorker, askWorker, startOwnWorker } from '../../files/worker'
+import type { Plan } from '../../plan'
+import type { Reckoning, Simulation } from '../../reckon'
+import type { SimulationAsked, SimulationTold } from './messages'
+import workerAddress from './worker.ts?worker&url'
+
+export type SimulationWorker = AskedWorker
+
+export interface RunOptions {
+  plan: Plan
+  /** What `reckon(plan)` gave. */
+  reckoning: Reckoning
+  runs: number
+  seed: number
+  /** A share from 0 to 1. */
+  onProgress: (share: number) => void
+  signal: AbortSignal
+  startWorker?: () => SimulationWorker
+}
+
+export type SimulationEnd = { ok: true; simulation: Simulation } | { ok: false; message: string }
+
+const CANCELLED: SimulationEnd = { ok: false, message: 'Trial cancelled.' }
+const BROKEN: SimulationEnd = {
+  ok: false,
+  message: 'The part of the app that runs trials did not start or broke off. Reload the app and try again.',
+}
+
+/** Never rejects. */
+export function runSimulation(options: RunOptions): Promise<SimulationEnd> {
+  const {
+    plan,
+    reckoning,
+    runs,
+    seed,
+    onProgress,
+    signal,
+    startWorker = () => startOwnWorker(workerAddress, 'trials'),
+  } = options
+  return askWorker<SimulationEnd>({
+    start: startWorker,
+    request: { kind: 'try', plan, reckoning, runs, seed } satisfies SimulationAsked,
+    signal,
+    cancelled: CANCELLED,
+    broken: BROKEN,
+    onMessage(data) {
+      const told = data as SimulationTold
+      if (told.kind !== 'tried') return { ok: true, simulation: told.simulation }
+      onProgress(told.tried / runs)
+      return null
+    },
+  })
+}

@@ -1,0 +1,51 @@
+// What a page puts aside of its unsaved edits when it goes away, as small as can be. Pure.
+
+import type { Shelf } from '../plan/shelf'
+import type { Step, TripDocument, Unsaved } from './documents'
+import { type Change, isTripKey, SHELF_KEY } from './write'
+
+/** Null when nothing that counts is unsaved. `inFlight`: what a save under way may yet write. */
+export function unsavedOf(changes: readonly Change[], inFlight: readonly Change[]): Unsaved | null {
+  const unsaved: Unsaved = { format: 'pack-reckoner/parting', version: 3, trips: [], shelf: null, steps: [] }
+  for (const { key, value, known } of changes) {
+    if (!value) continue
+    if (key.startsWith('step/')) unsaved.steps.push(value as Step)
+    const sent = inFlight.find(change => change.key === key)?.value
+    const before = [known?.value, sent].filter(state => state !== undefined)
+    if (key === SHELF_KEY) unsaved.shelf = pared(before as Shelf[], value as Shelf)
+    if (!isTripKey(key)) continue
+    const over = (before as TripDocument[]).map(trip => trip.changedAt)
+    unsaved.trips.push({ document: value as TripDocument, over })
+  }
+  return unsaved.trips.length > 0 || unsaved.shelf || unsaved.steps.length > 0 ? unsaved : null
+}
+
+const LISTS = ['things', 'bases', 'packings'] as const
+
+/**
+ * Of the shelf only the things, bases and packings that are not the same in all states: merged like another tab's
+ * version. Which of the states before is stored is not known until the next start, so all of them count.
+ */
+function pared(states: Shelf[], after: Shelf): Unsaved['shelf'] {
+  if (states.length === 0) return null
+  const alike = new Set(LISTS.flatMap(list => [...alikeIn(list, states, after)]))
+  return { before: states.map(state => without(state, alike)), after: without(after, alike) }
+}
+
+/** What stands the very same everywhere; not the neighbour of a new one, which tells where that belongs. */
+function alikeIn(list: (typeof LISTS)[number], states: Shelf[], after: Shelf): Set<object> {
+  const held = states.map(state => new Set<object>(state[list]))
+  const ids = states.map(state => new Set(state[list].map(({ id }) => id)))
+  const now = after[list]
+  const alike = new Set<object>(now.filter(thing => held.every(state => state.has(thing))))
+  now.forEach(({ id }, i) => {
+    const neighbour = now[i - 1] ?? now[i + 1]
+    if (neighbour && ids.some(state => !state.has(id))) alike.delete(neighbour)
+  })
+  return alike
+}
+
+function without(shelf: Shelf, alike: Set<object>): Shelf {
+  const pared = LISTS.map(list => [list, shelf[list].filter(thing => !alike.has(thing))])
+  return { ...shelf, ...Object.fromEntries(pared) }
+}
