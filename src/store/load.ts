@@ -2,26 +2,26 @@
 // and what pages had not yet saved when they went away.
 
 import type { Shelf } from '../plan/shelf'
+import type { Library, RemovedTrip, Step, TripDocument, Unsaved } from './documents'
+import { ALL_ERASED_KEY, type Erased, mentions, readErased } from './erased'
+import { stepsOfHistory } from './old-history'
 import {
   HISTORY,
   type Kind,
+  kindAt,
   LIBRARY,
-  type Library,
+  LIBRARY_KEY,
   REMOVED,
-  type RemovedTrip,
   readRecord,
   SHELF,
+  SHELF_KEY,
   STEP,
-  type Step,
   TRIP,
-  type TripDocument,
+  tripKey,
   UNSAVED,
-  type Unsaved,
-} from './documents'
-import { ALL_ERASED_KEY, type Erased, mentions, readErased } from './erased'
-import { stepsOfHistory } from './old-history'
+} from './record-kinds'
 import type { Damaged } from './state'
-import { LIBRARY_KEY, SHELF_KEY, sameContents, secondVersion, tripKey } from './write'
+import { sameContents, secondVersion } from './write'
 
 export interface Loaded {
   library: Library | null
@@ -74,13 +74,13 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
   }
   const byKey = new Map(entries.map(([key, value]) => [String(key), value]))
 
-  function read<T>(kind: Kind<T>, key: string, what: string): T | null {
+  function read<T>(kind: Kind<T>, key: string, what = kind.what): T | null {
     if (!byKey.has(key)) return null
     const result = readRecord(kind, byKey.get(key))
     if (result.ok) return result.value
     const isDamaged = result.reason === 'damaged'
     // What the browser itself cannot read cannot be moved aside either.
-    const goesAside = isDamaged && isOnly(key) && !isUnreadable(byKey.get(key))
+    const goesAside = isDamaged && kind.only && !isUnreadable(byKey.get(key))
     if (goesAside) loaded.anew.add(key)
     else loaded.unread.push(key)
     if (isDamaged && !goesAside) loaded.damaged.push({ key, what })
@@ -90,25 +90,25 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
   }
 
   loaded.allErased = readErased(byKey.get(ALL_ERASED_KEY))
-  loaded.library = read(LIBRARY, LIBRARY_KEY, WHAT[LIBRARY_KEY]!)
-  loaded.shelf = read(SHELF, SHELF_KEY, WHAT[SHELF_KEY]!)
+  loaded.library = read(LIBRARY, LIBRARY_KEY)
+  loaded.shelf = read(SHELF, SHELF_KEY)
   for (const [key, value] of byKey) {
     const [area, id] = split(key)
     const erased = area === 'erased' ? readErased(value) : null
     if (erased) loaded.erased.push([id, erased])
     if (area === 'gone') loaded.gone.push([tripKey(id), Number(value) || 0])
-    if (area === 'damaged') loaded.damaged.push({ key, what: WHAT[split(id)[0]] ?? 'A record' })
+    if (area === 'damaged') loaded.damaged.push({ key, what: kindAt(split(id)[0])?.what ?? 'A record' })
     if (area === 'trip') readTrip(key, id)
     if (area === 'removed') {
-      const removed = read(REMOVED, key, 'A removed trip')
+      const removed = read(REMOVED, key)
       if (removed) loaded.removed.set(id, removed)
     }
-    const step = area === 'step' ? read(STEP, key, 'An undo step') : null
+    const step = area === 'step' ? read(STEP, key) : null
     if (step) loaded.steps.push(step)
   }
   for (const key of byKey.keys()) {
-    if (split(key)[0] !== 'parting') continue
-    const unsaved = read(UNSAVED, key, 'What was typed last before the page went away')
+    if (kindAt(key) !== UNSAVED) continue
+    const unsaved = read(UNSAVED, key)
     if (!unsaved) continue
     loaded.done.push(key)
     // It was left before the erasure that is not done with it yet.
@@ -134,20 +134,13 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
     if (trip && tripKey(trip.id) === key) loaded.trips.set(id, trip)
     else if (trip) {
       loaded.unread.push(key)
-      loaded.damaged.push({ key, what: 'A saved trip' })
+      loaded.damaged.push({ key, what: TRIP.what })
       loaded.problems.push('A saved trip stands in another one’s place: it is kept as it is and left alone.')
     }
   }
 }
 
-/** Records of which there can be but one, in words. */
-export const WHAT: Readonly<Record<string, string>> = {
-  [LIBRARY_KEY]: 'The list of trips and settings',
-  [SHELF_KEY]: 'The shelf',
-}
-const isOnly = (key: string) => Object.hasOwn(WHAT, key)
-
-/** What `rescue` puts in the place of a record that the browser itself fails to read. */
+/** What `readEach` puts in the place of a record that the browser itself fails to read. */
 const isUnreadable = (value: unknown) => typeof value === 'object' && value !== null && 'unreadable' in value
 
 /** Takes in what was edited without the database: in the place of the state it was made from, else beside it. */

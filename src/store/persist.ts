@@ -8,12 +8,13 @@ import { faultOf, patientDatabase } from './database'
 import { ALL_ERASED_KEY, isErasedError } from './erased'
 import { sortRecords } from './load'
 import { CLEARED_TEXT, failureText, leftText, memoryOnlyText, STUCK_TEXT } from './messages'
+import { kindAt, LIBRARY_KEY, UNSAVED } from './record-kinds'
 import { createSavedRecords } from './saved-records'
 import type { State } from './state'
 import { type Channel, joinTabs, type ReadSaved } from './tabs'
 import { unsavedOf } from './unsaved-on-exit'
 import { within } from './within'
-import { type Change, isUnsavedKey, LIBRARY_KEY, writeChanges } from './write'
+import { type Change, writeChanges } from './write'
 
 /** Written this long after the last change, so that it is done within 300 ms … */
 const QUIET_MS = 250
@@ -121,7 +122,7 @@ export function createPersistence(
 
   /** What other pages had left is saved now; should it stay, the next start finds that it is. */
   function forgetLeft(removed: { key: string }[]) {
-    const keys = removed.map(({ key }) => key).filter(isUnsavedKey)
+    const keys = removed.map(({ key }) => key).filter(key => kindAt(key) === UNSAVED)
     if (keys.length > 0) aside.forget(keys).catch(() => {})
   }
 

@@ -7,20 +7,11 @@ import { emptyLibrary, type Library, type Step, type TripDocument } from './docu
 import { type Erased, erasedKey } from './erased'
 import { inOrder } from './journal'
 import { merged, placeAfter } from './library'
-import { type Loaded, WHAT } from './load'
+import type { Loaded } from './load'
 import { clashText } from './messages'
+import { isTripKey, kindAt, LIBRARY_KEY, removedKey, SHELF_KEY, stepKey, tripKey } from './record-kinds'
 import type { State } from './state'
-import {
-  type Change,
-  isTripKey,
-  type Known,
-  LIBRARY_KEY,
-  type Outcome,
-  removedKey,
-  SHELF_KEY,
-  stepKey,
-  tripKey,
-} from './write'
+import type { Change, Known, Outcome } from './write'
 
 export type SavedRecords = ReturnType<typeof createSavedRecords>
 
@@ -200,7 +191,7 @@ export function createSavedRecords(state: State, newId: () => string) {
         state.tell('A trip was erased for good in another tab: what was changed in it here is gone too.')
       if (outcome.library) takeLibrary(outcome.library, outcome.saved)
       if (outcome.shelf) takeWrittenShelf(outcome.shelf, outcome.saved)
-      const aside = outcome.aside.map(({ from, to }) => ({ key: to, what: WHAT[from] ?? from }))
+      const aside = outcome.aside.map(({ from, to }) => ({ key: to, what: kindAt(from)?.what ?? from }))
       if (aside.length > 0) state.damaged.value = [...state.damaged.peek(), ...aside]
     })
   }

@@ -6,6 +6,7 @@ import { ASIDE, browserLocks, createAside } from './aside'
 import { createDatabase, DATABASE, patientDatabase, type StoreError } from './database'
 import { deafText } from './messages'
 import { createPersistence, type Persistence } from './persist'
+import { unsavedKey } from './record-kinds'
 import { createState } from './state'
 import type { Channel, ReadSaved } from './tabs'
 import type { createUpdates } from './updates'
@@ -75,7 +76,7 @@ export async function startStore(lazy: () => Promise<Lazy>): Promise<void> {
   const useAside = createDatabase({ database: ASIDE, durability: 'relaxed' })
   const aside = createAside({
     use: useAside,
-    key: `parting/${newId()}`,
+    key: unsavedKey(newId()),
     locks: browserLocks(),
     clock: () => performance.now(),
   })

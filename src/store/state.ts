@@ -9,7 +9,7 @@ import { type Erased, mentions } from './erased'
 import { inOrder, type Journal, lastDone, lastUndone, offered, pruned, type World, withStep } from './journal'
 import { tidied, withTrip } from './library'
 import type { OpenReckoned } from './reckoning'
-import { tripKey } from './write'
+import { tripKey } from './record-kinds'
 
 /** `memory-only`: nothing can be kept on this device now; `failed`: the last save did not work, the edits are still here. */
 export interface SaveState {

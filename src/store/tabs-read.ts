@@ -3,12 +3,26 @@
 import { batch } from '@preact/signals'
 import { getMany } from 'idb-keyval'
 import { type Shelf, same } from '../plan/shelf'
-import { type Kind, LIBRARY, type Library, REMOVED, readRecord, SHELF, STEP, TRIP } from './documents'
+import type { Library } from './documents'
 import { ALL_ERASED_KEY, readErased } from './erased'
 import { merged } from './library'
+import {
+  idOf,
+  isTripKey,
+  type Kind,
+  kindAt,
+  LIBRARY,
+  LIBRARY_KEY,
+  REMOVED,
+  readRecord,
+  SHELF,
+  SHELF_KEY,
+  STEP,
+  TRIP,
+  tripKey,
+} from './record-kinds'
 import { dropOthersWords } from './session'
 import type { Tab } from './tabs'
-import { idOf, isTripKey, LIBRARY_KEY, SHELF_KEY, tripKey } from './write'
 
 /** Takes in what is stored under these keys. Rejects when it cannot be read. */
 export async function readSaved({ state, records, use, flush, letGo }: Tab, keys: string[]): Promise<void> {
@@ -64,12 +78,12 @@ export async function readSaved({ state, records, use, flush, letGo }: Tab, keys
       else records.known.delete(key)
       take(found?.value ?? null)
     }
-    if (key.startsWith('step/'))
+    if (kindAt(key) === STEP)
       read(STEP, step => {
         if (step) state.putSteps([step], 'another')
         else state.journal.value = state.journal.peek().filter(other => other.id !== id)
       })
-    if (key.startsWith('removed/'))
+    if (kindAt(key) === REMOVED)
       read(REMOVED, record => {
         const removed = new Map(state.removed.peek())
         if (record) removed.set(id, record)

@@ -3,9 +3,10 @@
 import type { UseStore } from 'idb-keyval'
 import * as z from 'zod/mini'
 import { deafText, nameOf } from './messages'
+import { tripKey } from './record-kinds'
 import type { SavedRecords } from './saved-records'
 import type { State } from './state'
-import { type Outcome, tripKey } from './write'
+import type { Outcome } from './write'
 
 /** The part of a BroadcastChannel that is used. */
 export interface Channel {

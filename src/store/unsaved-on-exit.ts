@@ -2,14 +2,15 @@
 
 import type { Shelf } from '../plan/shelf'
 import type { Step, TripDocument, Unsaved } from './documents'
-import { type Change, isTripKey, SHELF_KEY } from './write'
+import { isTripKey, kindAt, SHELF_KEY, STEP } from './record-kinds'
+import type { Change } from './write'
 
 /** Null when nothing that counts is unsaved. `inFlight`: what a save under way may yet write. */
 export function unsavedOf(changes: readonly Change[], inFlight: readonly Change[]): Unsaved | null {
   const unsaved: Unsaved = { format: 'pack-reckoner/parting', version: 3, trips: [], shelf: null, steps: [] }
   for (const { key, value, known } of changes) {
     if (!value) continue
-    if (key.startsWith('step/')) unsaved.steps.push(value as Step)
+    if (kindAt(key) === STEP) unsaved.steps.push(value as Step)
     const sent = inFlight.find(change => change.key === key)?.value
     const before = [known?.value, sent].filter(state => state !== undefined)
     if (key === SHELF_KEY) unsaved.shelf = pared(before as Shelf[], value as Shelf)

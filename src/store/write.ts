@@ -4,39 +4,28 @@
 
 import { promisifyRequest } from 'idb-keyval'
 import { emptyShelf, type MergedShelf, mergeShelves, type Shelf, same } from '../plan/shelf'
-import {
-  emptyLibrary,
-  headProblem,
-  type Kind,
-  LIBRARY,
-  type Library,
-  REMOVED,
-  type ReadRecord,
-  readRecord,
-  SHELF,
-  STEP,
-  type Step,
-  TRIP,
-  type TripDocument,
-} from './documents'
+import { emptyLibrary, type Library, type TripDocument } from './documents'
 import { ALL_ERASED_KEY, type Erased, erasedError, erasedKey, readErased } from './erased'
 import { merged, otherTabName } from './library'
 import { mergeTrips } from './merge-trips'
-
-export const LIBRARY_KEY = 'library'
-export const SHELF_KEY = 'shelf'
-/** The revision of the stored shelf once more, so that thousands of things need not be read before each save. */
-const SHELF_REVISION_KEY = 'shelf-revision'
-export const tripKey = (id: string) => `trip/${id}`
-export const stepKey = (id: string) => `step/${id}`
-export const removedKey = (id: string) => `removed/${id}`
-/** Where a damaged record of which there can be but one is set aside, so that a new one can take its place. */
-const asideKey = (key: string, id: string) => `damaged/${key}/${id}`
-/** Stands in for a removed trip until the second copy has let go of it too: its revision. */
-export const goneKey = (id: string) => `gone/${id}`
-export const isUnsavedKey = (key: string) => key.startsWith('parting/')
-export const isTripKey = (key: string) => key.startsWith('trip/')
-export const idOf = (key: string) => key.slice(key.indexOf('/') + 1)
+import {
+  asideKey,
+  goneKey,
+  headProblem,
+  idOf,
+  isTripKey,
+  type Kind,
+  kindAt,
+  LIBRARY,
+  LIBRARY_KEY,
+  type ReadRecord,
+  readRecord,
+  SHELF,
+  SHELF_KEY,
+  SHELF_REVISION_KEY,
+  TRIP,
+  tripKey,
+} from './record-kinds'
 
 /** A record as this tab last read or wrote it. */
 export interface Known {
@@ -219,7 +208,7 @@ export async function writeChanges(
 
   function writePlain({ key, value }: Change, was: unknown) {
     // Its head only: what was damaged at the start is known.
-    const kind = key.startsWith('step/') ? STEP : key.startsWith('removed/') ? REMOVED : null
+    const kind = kindAt(key)
     if (kind && was !== undefined && headProblem(kind, was)) outcome.unread.push(key)
     else if (value) put(key, value, 0)
     else remove(key, 0)
@@ -227,12 +216,8 @@ export async function writeChanges(
 }
 
 /** The trips of which a change would write something. */
-function tripsIn({ key, value }: Change): string[] {
-  if (!value) return []
-  if (isTripKey(key) || key.startsWith('removed/')) return [idOf(key)]
-  if (!key.startsWith('step/')) return []
-  return (value as Step).parts.flatMap(part => (part.on === 'shelf' ? [] : part.id))
-}
+const tripsIn = ({ key, value }: Change): string[] =>
+  (value && kindAt(key)?.tripsOf?.(value, idOf(key))) ?? []
 
 const readStored = <T>(kind: Kind<T>, stored: unknown): ReadRecord<T> | null =>
   stored === undefined ? null : readRecord(kind, stored)

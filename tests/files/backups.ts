@@ -6,7 +6,7 @@ import type { Backup, BackupTrip, Contents } from '../../src/files/backup'
 import { readBackup } from '../../src/files/backup'
 import type { Draft } from '../../src/plan'
 import type { Shelf, Thing } from '../../src/plan/shelf'
-import { readRecord, TRIP } from '../../src/store/documents'
+import { readRecord, TRIP } from '../../src/store/record-kinds'
 
 export const readTrip = (record: unknown) => readRecord(TRIP, record)
 

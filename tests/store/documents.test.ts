@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import * as z from 'zod/mini'
 import { emptyDraft } from '../../src/plan'
-import { emptyLibrary, HISTORY, type Kind, LIBRARY, readRecord, TRIP } from '../../src/store/documents'
+import { emptyLibrary } from '../../src/store/documents'
+import { HISTORY, type Kind, LIBRARY, readRecord, TRIP } from '../../src/store/record-kinds'
 import { wholeDraft } from '../plan/drafts'
 
 const trip = (draft: unknown = emptyDraft()) => ({
@@ -21,6 +22,8 @@ interface Third {
   litres: number
 }
 const third: Kind<Third> = {
+  area: 'third',
+  what: 'A third',
   format: 'x',
   ladder: [
     old => ({ ...(old as object), version: 2, gallons: 2 }),

@@ -1,6 +1,7 @@
 import { get, set, update } from 'idb-keyval'
 import { describe, expect, test } from 'vitest'
-import { REMOVED } from '../../src/store/documents'
+import { REMOVED } from '../../src/store/record-kinds'
+
 import { wholeDraft } from '../plan/drafts'
 import { lose, raw } from './copied'
 import { type Erasable, erasableTab, everything, newErasable } from './erasable'

@@ -3,7 +3,8 @@
 
 import { set } from 'idb-keyval'
 import { describe, expect, test } from 'vitest'
-import { HISTORY, LIBRARY, readRecord, TRIP, UNSAVED } from '../../src/store/documents'
+import { HISTORY, LIBRARY, readRecord, TRIP, UNSAVED } from '../../src/store/record-kinds'
+
 import { readManifest } from '../../src/store/second-copy/manifest'
 import { createStorageStatus } from '../../src/store/storage-status'
 import { copiedTab, newCopied, raw, vaultOf } from './copied'

@@ -7,6 +7,7 @@ import { ASIDE, createAside } from '../../src/store/aside'
 import { createDatabase } from '../../src/store/database'
 import { createPersistence } from '../../src/store/persist'
 import { readEach } from '../../src/store/read-damaged'
+import { unsavedKey } from '../../src/store/record-kinds'
 import { createState } from '../../src/store/state'
 import type { Channel } from '../../src/store/tabs'
 import { readSaved } from '../../src/store/tabs-read'
@@ -58,7 +59,7 @@ export function openTab(
   const actions = createActions(state, { now, newId })
   const aside = createAside({
     use: createDatabase({ factory: device.factory, database: ASIDE }),
-    key: `parting/${newId()}`,
+    key: unsavedKey(newId()),
     locks: globalThis.navigator?.locks,
     clock: () => 0,
   })

@@ -2,8 +2,9 @@
 
 import { describe, expect, test } from 'vitest'
 import { mergeShelves, type Shelf, setThing } from '../../src/plan/shelf'
+import { SHELF_KEY } from '../../src/store/record-kinds'
 import { unsavedOf } from '../../src/store/unsaved-on-exit'
-import { SHELF_KEY } from '../../src/store/write'
+
 import { counter } from '../plan/drafts'
 import { shelfOf, thing } from '../plan/shelf/shelves'
 

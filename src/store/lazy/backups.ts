@@ -15,17 +15,16 @@ import {
 } from '../../files/backup'
 import { type BackupNotes, createBackupNotes } from '../backup-note'
 import { backupsChanged, dueBackup, snapshotProblem } from '../backup-signals'
-import { readRecord, TRIP } from '../documents'
 import { isErasedElsewhere } from '../erased'
 import { BUSY } from '../in-turn'
 import { pruned, shelfContentsOf, stepOf } from '../journal'
 import { nameOf } from '../messages'
+import { readRecord, TRIP, tripKey } from '../record-kinds'
 import type { SavedRecords } from '../saved-records'
 import type { SnapshotReason } from '../snapshot-file'
 import { createSnapshots, dayOf, type SnapshotEnvironment } from '../snapshots'
 import type { State } from '../state'
 import { putBack, takenIn } from '../take-in'
-import { tripKey } from '../write'
 
 export interface BackupEnvironment extends Omit<SnapshotEnvironment, 'isErased'> {
   state: State

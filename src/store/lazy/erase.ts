@@ -4,10 +4,10 @@
 import { promisifyRequest, type UseStore } from 'idb-keyval'
 import type { Actions } from '../actions'
 import { backupsChanged } from '../backup-signals'
-import { readRecord, UNSAVED } from '../documents'
 import { ALL_ERASED_KEY, type Erased, erasedKey, erasedNote, mentions, readErased } from '../erased'
 import { type Folder, removeCache, removeOther } from '../folder'
 import { COPY_FOLDER, RECEIVED_CACHE, SNAPSHOT_FOLDER } from '../places'
+import { goneKey, readRecord, removedKey, tripKey, UNSAVED } from '../record-kinds'
 import type { SavedRecords } from '../saved-records'
 import { eraseFromCopy, type Vault } from '../second-copy'
 import { dropOthersWords } from '../session'
@@ -15,7 +15,6 @@ import type { Snapshots } from '../snapshots'
 import type { State } from '../state'
 import { FILES_KEY, withoutNote } from '../storage-status'
 import { whyText } from '../why-not'
-import { goneKey, removedKey, tripKey } from '../write'
 
 type Turn = <T>(work: () => Promise<T>) => Promise<T>
 

@@ -2,9 +2,10 @@
 
 import type { UseStore } from 'idb-keyval'
 import { emptyLibrary, type Library } from '../documents'
+import { kindAt, LIBRARY_KEY } from '../record-kinds'
 import type { SavedRecords } from '../saved-records'
 import type { State } from '../state'
-import { isTripKey, type Known, LIBRARY_KEY, SHELF_KEY } from '../write'
+import type { Known } from '../write'
 import type { Vault } from './vault'
 
 export interface CopyEnvironment {
@@ -24,6 +25,7 @@ export interface CopyEnvironment {
 export const recordOf = (key: string, { value, revision }: Known): object =>
   key === LIBRARY_KEY ? { ...(value as Library), place: emptyLibrary().place } : { ...value, revision }
 
-/** Trips, the list of them, and a shelf that was ever saved are copied; undo steps and removed trips are not. */
-export const isCopied = (key: string, { revision }: Known) =>
-  isTripKey(key) || key === LIBRARY_KEY || (key === SHELF_KEY && revision > 0)
+export function isCopied(key: string, { revision }: Known): boolean {
+  const copied = kindAt(key)?.copied
+  return copied === 'always' || (copied === 'saved' && revision > 0)
+}

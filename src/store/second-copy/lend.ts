@@ -3,10 +3,11 @@
 
 import { batch } from '@preact/signals'
 import { mergeShelves, type Shelf } from '../../plan/shelf'
-import { LIBRARY, type Library, SHELF, TRIP, type TripDocument } from '../documents'
+import type { Library, TripDocument } from '../documents'
 import { merged } from '../library'
 import { type Loaded, takeIn } from '../load'
-import { isTripKey, LIBRARY_KEY, SHELF_KEY, tripKey } from '../write'
+import { isTripKey, LIBRARY, LIBRARY_KEY, SHELF, SHELF_KEY, TRIP, tripKey } from '../record-kinds'
+
 import type { CopyEnvironment } from './environment'
 import { copyOf } from './losses'
 import type { Entries } from './manifest'

@@ -3,8 +3,20 @@
 import { getMany } from 'idb-keyval'
 import type { Shelf } from '../../plan/shelf'
 import { canonicalInTurns, sha256 } from '../canonical'
-import { type Kind, LIBRARY, type Library, readRecord, SHELF, TRIP, type TripDocument } from '../documents'
-import { goneKey, idOf, isTripKey, LIBRARY_KEY, SHELF_KEY } from '../write'
+import type { Library, TripDocument } from '../documents'
+import {
+  goneKey,
+  idOf,
+  isTripKey,
+  type Kind,
+  LIBRARY,
+  LIBRARY_KEY,
+  readRecord,
+  SHELF,
+  SHELF_KEY,
+  TRIP,
+} from '../record-kinds'
+
 import { type CopyEnvironment, recordOf } from './environment'
 import { type Entries, type Entry, readCopy } from './manifest'
 

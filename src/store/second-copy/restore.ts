@@ -7,7 +7,8 @@ import { emptyShelf, mergeShelves, same } from '../../plan/shelf'
 import { emptyLibrary, type TripDocument } from '../documents'
 import { partsBetween, shelfContentsOf, stepOf, touched } from '../journal'
 import { merged, placeAfter } from '../library'
-import { idOf, SHELF_KEY, tripKey } from '../write'
+import { idOf, SHELF_KEY, tripKey } from '../record-kinds'
+
 import type { CopyEnvironment } from './environment'
 import type { Loss } from './losses'
 

@@ -1,0 +1,230 @@
+// The kinds of records: where each is kept, what holds of it, and how a stored one is read: format, version, migrations,
+// shape. Strict about structure, lenient about a draft's values: `settle` copes with those.
+
+import * as z from 'zod/mini'
+import { withoutOldNo } from '../plan'
+import type { Shelf } from '../plan/shelf'
+import type { History, Library, RemovedTrip, Step, TripDocument, Unsaved } from './documents'
+
+/** A kind of record: where it is kept, its current shape, and how each older version becomes the next (`ladder[0]`: 1 to 2). */
+export interface Kind<T> {
+  format: string
+  /** What its keys begin with, up to a "/" where there may be many. */
+  area: string
+  /** Of which there is one: damaged, it is set aside and written anew. */
+  only?: true
+  /** What it is, in words. */
+  what: string
+  /** Whether the second copy holds it; `saved`: once it was saved. */
+  copied?: 'always' | 'saved'
+  /** The trips that writing one says something of; what is erased for good is not written again. */
+  tripsOf?: (record: object, id: string) => string[]
+  ladder: readonly ((old: unknown) => unknown)[]
+  shape: z.ZodMiniType<unknown>
+  /** Names the type that `shape` stands for. */
+  type?: T
+}
+
+export type ReadRecord<T> =
+  | { ok: true; value: T }
+  | { ok: false; reason: 'newer' | 'damaged'; message: string }
+
+const list = <T extends z.core.SomeType>(entry: T) => z.array(entry)
+const thing = (rest: z.core.$ZodLooseShape = {}) => z.looseObject({ id: z.string(), ...rest })
+const part = z.optional(z.looseObject({}))
+
+const draft = z.looseObject({
+  carrier: z.looseObject({}),
+  trip: z.looseObject({ stops: list(thing({ leg: part })), pace: part, water: part, meals: part }),
+  gear: list(thing({ fuel: part })),
+  packs: list(thing({ setups: list(thing()) })),
+  settings: part,
+})
+const typed = z.record(z.string(), z.string())
+
+/** As many points as the track reader keeps. */
+const MOST_PROFILE_POINTS = 400
+const profile = z
+  .array(z.object({ km: z.number().check(z.gte(0)), eleM: z.nullable(z.number()) }))
+  .check(z.maxLength(MOST_PROFILE_POINTS))
+
+const tripShape = z.object({
+  id: z.string(),
+  demo: z.boolean(),
+  changedAt: z.number(),
+  revision: z.number(),
+  draft,
+  typed,
+  profile: z.optional(profile),
+})
+const oldStep = z.object({ label: z.string(), at: z.number(), draft, typed })
+const stepShape = z.object({
+  id: z.string(),
+  label: z.string(),
+  at: z.number(),
+  undone: z.boolean(),
+  // What is in a part is found out when it is applied: one that does not fit is passed over.
+  parts: list(z.looseObject({ on: z.enum(['trip', 'shelf', 'order', 'list']) })),
+})
+const shelfShape = z.object({
+  changedAt: z.number(),
+  revision: z.number(),
+  things: list(thing({ item: z.looseObject({}), changed: z.record(z.string(), z.number()) })),
+  bases: list(thing({ name: z.string(), lines: list(z.looseObject({ thing: z.string() })) })),
+  packings: list(thing({ said: z.looseObject({ how: z.string() }) })),
+  typed,
+})
+
+/** 1 to 2 of a trip, the shelf and a step: "no" is said, and no more what nobody said. */
+const said = (old: unknown) => ({ ...(withoutOldNo(old) as object), version: 2 })
+
+export const TRIP: Kind<TripDocument> = {
+  format: 'pack-reckoner/trip',
+  area: 'trip',
+  what: 'A saved trip',
+  copied: 'always',
+  tripsOf: (_, id) => [id],
+  ladder: [said],
+  shape: tripShape,
+}
+
+export const LIBRARY: Kind<Library> = {
+  format: 'pack-reckoner/library',
+  area: 'library',
+  only: true,
+  what: 'The list of trips and settings',
+  copied: 'always',
+  ladder: [],
+  shape: z.object({
+    open: z.nullable(z.string()),
+    order: list(z.string()),
+    system: z.enum(['metric', 'us']),
+    theme: z.enum(['auto', 'light', 'dark']),
+    place: z.object({ screen: z.string(), detail: z.nullable(z.string()), scrollY: z.number() }),
+  }),
+}
+
+export const SHELF: Kind<Shelf> = {
+  format: 'pack-reckoner/shelf',
+  area: 'shelf',
+  only: true,
+  what: 'The shelf',
+  copied: 'saved',
+  ladder: [said],
+  shape: shelfShape,
+}
+
+export const STEP: Kind<Step> = {
+  format: 'pack-reckoner/step',
+  area: 'step',
+  what: 'An undo step',
+  tripsOf: step => (step as Step).parts.flatMap(part => (part.on === 'shelf' ? [] : part.id)),
+  ladder: [said],
+  shape: stepShape,
+}
+
+export const REMOVED: Kind<RemovedTrip> = {
+  format: 'pack-reckoner/removed',
+  area: 'removed',
+  what: 'A removed trip',
+  tripsOf: (_, id) => [id],
+  // 1 to 2: as its trip.
+  ladder: [old => ({ ...(old as object), version: 2, trip: said((old as RemovedTrip).trip) })],
+  shape: z.object({ trip: tripShape, at: z.number(), how: z.enum(['removed', 'undone']) }),
+}
+
+/** Read, and made into steps of the journal; never written any more. */
+export const HISTORY: Kind<History> = {
+  format: 'pack-reckoner/history',
+  area: 'history',
+  what: 'The undo history of a trip',
+  // As the trips of its time.
+  ladder: [said],
+  shape: z.object({ past: list(oldStep), future: list(oldStep) }),
+}
+
+export const UNSAVED: Kind<Unsaved> = {
+  format: 'pack-reckoner/parting',
+  area: 'parting',
+  what: 'What was typed last before the page went away',
+  ladder: [
+    // 1 to 2: the shelf and the undo steps are put aside too.
+    old => ({ ...(old as object), version: 2, shelf: null, steps: [] }),
+    // 2 to 3: as the trips, the shelf and the steps in it.
+    old => unsavedSaid(old as Unsaved),
+  ],
+  shape: z.object({
+    trips: list(z.object({ document: tripShape, over: list(z.number()) })),
+    shelf: z.nullable(z.object({ before: list(shelfShape), after: shelfShape })),
+    steps: list(stepShape),
+  }),
+}
+
+function unsavedSaid({ trips, shelf, steps, ...rest }: Unsaved) {
+  return {
+    ...rest,
+    version: 3,
+    trips: trips.map(trip => ({ ...trip, document: said(trip.document) })),
+    shelf: shelf && { before: shelf.before.map(said), after: said(shelf.after) },
+    steps: steps.map(said),
+  }
+}
+
+const head = z.object({ format: z.string(), version: z.number().check(z.gte(1), z.multipleOf(1)) })
+
+type Unreadable = Extract<ReadRecord<unknown>, { ok: false }>
+
+const damaged = (why: string): Unreadable => ({
+  ok: false,
+  reason: 'damaged',
+  message: `is damaged (${why})`,
+})
+
+/** Whether a stored record is of its kind and of a version this app knows; null if so. Looks at its head only. */
+export function headProblem({ format, ladder }: Kind<unknown>, stored: unknown): Unreadable | null {
+  const found = head.safeParse(stored)
+  if (!found.success || found.data.format !== format) return damaged('it is not what its place asks for')
+  if (found.data.version <= ladder.length + 1) return null
+  return { ok: false, reason: 'newer', message: 'was saved by a newer version of Pack Reckoner' }
+}
+
+/** Reads a stored record: brings an older one up to date, and tells a newer one from a damaged one. Never throws. */
+export function readRecord<T>(kind: Kind<T>, stored: unknown): ReadRecord<T> {
+  const problem = headProblem(kind, stored)
+  if (problem) return problem
+  try {
+    const { version } = stored as { version: number }
+    const value = kind.ladder.slice(version - 1).reduce((old, climb) => climb(old), stored)
+    const checked = kind.shape.safeParse(value)
+    if (checked.success) return { ok: true, value: value as T }
+    return damaged(checked.error.issues[0]?.path.join('/') || 'its shape')
+  } catch (error) {
+    return damaged(error instanceof Error ? error.message : String(error))
+  }
+}
+
+export const LIBRARY_KEY = LIBRARY.area
+export const SHELF_KEY = SHELF.area
+const keyIn =
+  ({ area }: Kind<unknown>) =>
+  (id: string) =>
+    `${area}/${id}`
+export const tripKey = keyIn(TRIP)
+export const stepKey = keyIn(STEP)
+export const removedKey = keyIn(REMOVED)
+export const unsavedKey = keyIn(UNSAVED)
+/** The revision of the stored shelf once more, so that thousands of things need not be read before each save. */
+export const SHELF_REVISION_KEY = 'shelf-revision'
+/** Where a damaged record of which there can be but one is set aside, so that a new one can take its place. */
+export const asideKey = (key: string, id: string) => `damaged/${key}/${id}`
+/** Stands in for a removed trip until the second copy has let go of it too: its revision. */
+export const goneKey = (id: string) => `gone/${id}`
+
+const KINDS: readonly Kind<unknown>[] = [TRIP, LIBRARY, SHELF, STEP, REMOVED, HISTORY, UNSAVED]
+
+/** The kind of what is kept under a key; null for notes, which are no documents. */
+export const kindAt = (key: string): Kind<unknown> | null =>
+  KINDS.find(({ area, only }) => (only ? key === area : key.startsWith(`${area}/`))) ?? null
+export const isTripKey = (key: string) => kindAt(key) === TRIP
+/** Of a key of which there may be many. */
+export const idOf = (key: string) => key.slice(key.indexOf('/') + 1)
