@@ -49,6 +49,7 @@ export {
   parseForeign,
   parsePlan,
   parsePlanText,
+  parsePlanValue,
   pathText,
   problemInWords,
 } from './parse'

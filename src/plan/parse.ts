@@ -21,9 +21,8 @@ const refuse = (message: string, path: Problem['path'] = [], said = message): Pa
 
 /** Reads a plan file's text. Never throws: a file that is no plan comes back as problems. */
 export function parsePlanText(text: string): Parsed {
-  // UTF-16 units are at most the UTF-8 bytes, so this cap never refuses a file under it.
-  if (text.length > CAPS.fileBytes)
-    return refuse(`is larger than ${CAPS.fileBytes / 1e6} MB: split the plan or remove what it does not need`)
+  const tooLong = refusedByLength(text.length)
+  if (tooLong) return tooLong
   let value: unknown
   try {
     value = JSON.parse(text.replace(/^\uFEFF/, ''))
@@ -35,6 +34,16 @@ export function parsePlanText(text: string): Parsed {
   }
   return withFewProblems(parseForeign(value))
 }
+
+/** As {@link parsePlanText}, for what JSON has made of a text of so many characters. */
+export const parsePlanValue = (value: unknown, chars: number): Parsed =>
+  refusedByLength(chars) ?? withFewProblems(parseForeign(value))
+
+// UTF-16 units are at most the UTF-8 bytes, so this cap never refuses a file under it.
+const refusedByLength = (chars: number): Parsed | null =>
+  chars > CAPS.fileBytes
+    ? refuse(`is larger than ${CAPS.fileBytes / 1e6} MB: split the plan or remove what it does not need`)
+    : null
 
 /** As many as somebody might mend by hand; the rest is only counted. */
 const MOST_PROBLEMS = 100

@@ -48,11 +48,34 @@ describe('the trips compared', () => {
     expect((screen.getByRole('checkbox', { name: /Invented/ }) as HTMLInputElement).checked).toBe(true)
   })
 
+  test('are the first twenty of very many, and those that are chosen', () => {
+    for (let i = 1; i <= 120; i++) openDraft({ ...withOnePack(42, 14), name: `Trip ${i}` })
+    render(<AllTripsScreen />)
+    expect(screen.getAllByRole('columnheader')).toHaveLength(21)
+    expect(screen.getAllByRole('checkbox')).toHaveLength(50)
+    screen.getByText('Of many trips the first 20 are compared. Choose others here.')
+    screen.getByText(/50 of 120 trips are shown/)
+    fireEvent.click(screen.getAllByRole('checkbox')[40]!)
+    expect(screen.getAllByRole('columnheader')).toHaveLength(22)
+  })
+
   test('may be none, which says what to do', () => {
     openDraft({ ...demoDraft(), name: 'Mine' })
     render(<AllTripsScreen />)
     fireEvent.click(screen.getByRole('checkbox', { name: /Mine/ }))
     expect(screen.getByText(/^Choose a trip/)).toBeTruthy()
+  })
+})
+
+describe('a thousand packs', () => {
+  test('are told in portions', () => {
+    const [pack] = withOnePack(42, 14).packs
+    const packs = Array.from({ length: 1000 }, (_, i) => ({ ...pack!, id: `p${i}`, name: `Pack ${i}` }))
+    openDraft({ ...demoDraft(), packs })
+    render(<AllTripsScreen />)
+    expect(document.querySelectorAll('.trip-table > tbody')).toHaveLength(50)
+    fireEvent.click(screen.getByRole('button', { name: 'Show 50 more rows' }))
+    expect(document.querySelectorAll('.trip-table > tbody')).toHaveLength(100)
   })
 })
 

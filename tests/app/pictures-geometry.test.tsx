@@ -213,6 +213,18 @@ describe('the load line laid out', () => {
     expect(small).toMatch(/^14\.7 kg leaving \u2068P.*…\u2069, day 1$/)
   })
 
+  it('measures few names of hundreds of stops that lie close', () => {
+    let measured = 0
+    const stops = Array.from({ length: 500 }, (_, i) => ({ x: i * 0.7, name: `Place ${i}`, weight: 0 }))
+    const count = (text: string) => {
+      measured += 1
+      return measure(text)
+    }
+    const named = nameStops(stops, { left: 0, right: 350, widest: 100, gap: 8, measure: count })
+    expect(named.length).toBeGreaterThan(3)
+    expect(measured).toBeLessThan(200)
+  })
+
   it('draws a limit at its kg and gives one far over the load a place in words only', () => {
     const moments = [
       moment({ kg: { kept: 10 } }),

@@ -53,6 +53,10 @@ describe('what a file is', () => {
     })
   })
 
+  test('of more entries than anything has is refused by them', async () => {
+    expect(await problem(`[${'[],'.repeat(200_000)}0]`)).toMatch(/more entries than any plan or backup has/)
+  })
+
   test('that cannot be read any more says so', async () => {
     const file = new File(['{}'], 'gone.json')
     Object.assign(file, { text: () => Promise.reject(new DOMException('', 'NotReadableError')) })

@@ -31,17 +31,23 @@ export function LoadLine(props: LoadLineProps) {
 function Drawn({ moments: all, stops, limits, format, profile, moment, onMoment }: LoadLineProps) {
   const moments = useMemo(() => all.map(withWantedWater), [all])
   const of = useId()
-  const { ref, room } = useRoom()
+  const { ref, room, isMeasured } = useRoom()
   const [heard, setHeard] = useState(false)
   const shown = useMemo(
     () => ({ moments, stops, limits, format, profile }),
     [moments, stops, limits, format, profile],
   )
   const bands = useMemo(() => bandsIn(moments.map(m => m.kg)), [moments])
-  const plan = useMemo(() => planLoadLine(shown, room), [shown, room])
-  const under = useMemo(() => <LoadBands plan={plan} of={of} />, [plan, of])
-  const over = useMemo(() => <LoadWords plan={plan} />, [plan])
+  const plan = useMemo(() => (isMeasured ? planLoadLine(shown, room) : null), [shown, room])
+  const under = useMemo(() => plan && <LoadBands plan={plan} of={of} />, [plan, of])
+  const over = useMemo(() => plan && <LoadWords plan={plan} />, [plan])
   const table = useMemo(() => <LoadTable {...shown} />, [shown])
+  if (!plan)
+    return (
+      <figure class="picture load-line">
+        <div class="drawing" ref={ref} />
+      </figure>
+    )
   const index = clamp(Math.trunc(moment) || 0, 0, moments.length - 1)
   const { plot, terrain } = plan
   const x = px(plan.xs[index]!)

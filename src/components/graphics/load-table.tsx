@@ -1,9 +1,9 @@
 // Every value that the load line plots, as a table; the limits follow as rows of their own.
 
 import { bandsIn, TOP_DOWN } from './bands'
-import type { LoadPicture } from './load-picture'
+import type { LoadMoment, LoadPicture } from './load-picture'
 import { hoursText } from './load-words'
-import { PictureTable, type PictureTableProps } from './picture-table'
+import { PictureTable, type Row } from './picture-table'
 import { alongOf } from './route-line'
 import { hasTerrain, stopElevations } from './terrain'
 import { marksOf, metresText, stopName } from './words'
@@ -22,7 +22,7 @@ export function LoadTable(shown: LoadPicture) {
     const eleM = elevations[stop] ?? null
     return eleM === null ? 'not known' : metresText(eleM, format)
   }
-  const rows: PictureTableProps['rows'] = moments.map(({ stop, phase, day, km, hours, kg }) => [
+  const momentRow = ({ stop, phase, day, km, hours, kg }: LoadMoment): Row => [
     <>
       {phase === 'arrive' ? 'Reaching ' : 'Leaving '}
       <bdi>{stopName(stops, stop)}</bdi>
@@ -33,14 +33,18 @@ export function LoadTable(shown: LoadPicture) {
     along === 'hours' ? hoursText(hours) : format.km(km),
     ...(grounded ? [elevationOf(stop)] : []),
     marksOf(stops[stop]),
-  ])
-  for (const { label, kg } of limits)
-    rows.push([
-      <>
-        Limit: <bdi>{label}</bdi>
-      </>,
-      format.kg(kg),
-      ...heads.slice(2).map(() => ''),
-    ])
+  ]
+  const limitRow = ({ label, kg }: LoadPicture['limits'][number]): Row => [
+    <>
+      Limit: <bdi>{label}</bdi>
+    </>,
+    format.kg(kg),
+    ...heads.slice(2).map(() => ''),
+  ]
+  const rows = {
+    count: moments.length + limits.length,
+    make: (index: number) =>
+      index < moments.length ? momentRow(moments[index]!) : limitRow(limits[index - moments.length]!),
+  }
   return <PictureTable caption="The load at every stop" heads={heads} rows={rows} />
 }

@@ -1,20 +1,44 @@
 // "The same as a table": what a picture plots, in a box of its own that scrolls sideways where it must.
 
 import type { ComponentChildren } from 'preact'
+import { useState } from 'preact/hooks'
+import { usePortions } from '../long-list'
+
+/** The first cell of a row is its head. */
+export type Row = [head: ComponentChildren, ...cells: ComponentChildren[]]
 
 export interface PictureTableProps {
   caption: string
   heads: string[]
-  /** The first cell of a row is its head. */
-  rows: [head: ComponentChildren, ...cells: ComponentChildren[]][]
+  /** Of many rows only those are made that are drawn. */
+  rows: Row[] | { count: number; make: (index: number) => Row }
   /** A sentence below the table. */
   note?: string
 }
 
-export function PictureTable({ caption, heads, rows, note }: PictureTableProps) {
+/** Longer tables are drawn when they are opened, and in portions. */
+const SHORT = 250
+
+export function PictureTable(props: PictureTableProps) {
+  const isShort = countOf(props.rows) <= SHORT
+  const [isOpen, setOpen] = useState(false)
   return (
-    <details class="picture-same">
+    <details class="picture-same" onToggle={event => setOpen(event.currentTarget.open)}>
       <summary>The same as a table</summary>
+      {isShort || isOpen ? <Table {...props} /> : null}
+    </details>
+  )
+}
+
+const countOf = (rows: PictureTableProps['rows']) => (Array.isArray(rows) ? rows.length : rows.count)
+
+const firstOf = (rows: PictureTableProps['rows'], count: number): Row[] =>
+  Array.isArray(rows) ? rows.slice(0, count) : Array.from({ length: count }, (_, index) => rows.make(index))
+
+function Table({ caption, heads, rows, note }: PictureTableProps) {
+  const { drawn, more } = usePortions(countOf(rows), 'rows', SHORT)
+  return (
+    <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls has to be reachable by keyboard */}
       <section class="picture-scroll" aria-label={caption} tabIndex={0}>
         <table>
@@ -29,7 +53,7 @@ export function PictureTable({ caption, heads, rows, note }: PictureTableProps) 
             </tr>
           </thead>
           <tbody>
-            {rows.map(([head, ...cells], row) => (
+            {firstOf(rows, drawn).map(([head, ...cells], row) => (
               <tr key={row}>
                 <th scope="row">{head}</th>
                 {cells.map((cell, column) => (
@@ -40,7 +64,8 @@ export function PictureTable({ caption, heads, rows, note }: PictureTableProps) 
           </tbody>
         </table>
       </section>
+      {more}
       {note && <p class="quiet">{note}</p>}
-    </details>
+    </>
   )
 }

@@ -31,6 +31,9 @@ interface Span {
 const meets = (spans: readonly Span[], from: number, to: number): boolean =>
   spans.some(span => from < span.to && span.from < to)
 
+/** A name may end as far from its stop, and a little for what rounding does. */
+const COVERED_PX = 1.02
+
 /**
  * Names for as many stops as fit; `weight` decides who comes first, then the earlier stop. A name stands under its
  * stop, or is moved along by at most half its width; the first and the last lean outwards.
@@ -45,6 +48,8 @@ export function nameStops(
   const named: StopName[] = []
   for (const stop of order) {
     const { x: at, name } = stops[stop]!
+    // No name has room on either row where the stop itself is covered: of hundreds, few have to be measured.
+    if (meets(rows[0]!, at - gap + COVERED_PX, at + gap - COVERED_PX)) continue
     const text = cut(name, Math.min(widest, right - left), measure)
     const half = measure(text) / 2
     const lean = stop === 0 ? -half : stop === stops.length - 1 ? half : 0

@@ -26,7 +26,10 @@ function measureIn({ fontSize, fontFamily }: CSSStyleDeclaration, emPx: number, 
   }
 }
 
-/** Put `ref` on the box that holds the drawing and, so that a new text size is noticed, a line of text too. */
+/**
+ * Put `ref` on the box that holds the drawing and, so that a new text size is noticed, a line of text too. Until
+ * `isMeasured`, the room is a guess: what is dear to draw waits for it.
+ */
 export function useRoom() {
   const ref = useRef<HTMLDivElement>(null)
   const [room, setRoom] = useState(FIRST)
@@ -54,5 +57,5 @@ export function useRoom() {
     watch.observe(box)
     return () => watch.disconnect()
   }, [])
-  return { ref, room }
+  return { ref, room, isMeasured: room !== FIRST }
 }

@@ -1,7 +1,7 @@
 // A list of rows and headings of which only those near the window are drawn, so that thousands open and scroll at once.
 // Short lists are drawn whole. What is open, focused or being dragged stays drawn wherever it lies.
 
-import type { ComponentChildren } from 'preact'
+import { type ComponentChildren, h } from 'preact'
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { DragMarks, MoveWords } from './Grip'
 import type { Mover } from './mover'
@@ -20,7 +20,12 @@ interface LongListProps {
   entries: readonly Entry[]
   /** The key of the row that is open, which stays drawn. */
   open: string | null
-  mover: Mover
+  /** Where rows can be dragged. */
+  mover?: Mover
+  /** A list whose order says something, as that of stops. */
+  ordered?: boolean
+  /** Of the list, besides its own. */
+  class?: string
   /**
    * Draws one entry as an `<li>` with `entryProps(key, index, of)`. `of` is the length of the list where not all of it
    * is drawn.
@@ -34,17 +39,17 @@ export const entryProps = (key: string, index: number, of: number | undefined) =
   ...(of === undefined ? {} : { 'aria-setsize': of, 'aria-posinset': index + 1 }),
 })
 
-export function LongList({ entries, open, mover, draw }: LongListProps) {
-  const list = useRef<HTMLUListElement>(null)
+export function LongList({ entries, open, mover, ordered = false, class: extra = '', draw }: LongListProps) {
+  const list = useRef<HTMLElement>(null)
   const count = entries.length
   const isWhole = count <= WHOLE
   const [focused, setFocused] = useState<string | null>(null)
   const { range, tops, gapPx } = useDrawn(list, entries, isWhole)
   useLayoutEffect(() => {
-    mover.now.list = list.current
+    if (mover) mover.now.list = list.current
   })
 
-  const held = [open, focused, mover.dragged.value]
+  const held = [open, focused, mover?.dragged.value ?? null]
   const drawn = isWhole
     ? entries.map((_, index) => index)
     : drawnIndices(
@@ -63,24 +68,20 @@ export function LongList({ entries, open, mover, draw }: LongListProps) {
       />
     ) : null
   }
+  const onFocusIn = (event: FocusEvent) =>
+    setFocused((event.target as HTMLElement).closest<HTMLElement>('[data-entry]')?.dataset.entry ?? null)
   return (
     <>
-      <MoveWords mover={mover} />
-      <ul
-        class="rows long"
-        ref={list}
-        onFocusIn={event =>
-          setFocused(
-            (event.target as HTMLElement).closest<HTMLElement>('[data-entry]')?.dataset.entry ?? null,
-          )
-        }
-      >
-        {drawn.flatMap((index, i) =>
+      {mover ? <MoveWords mover={mover} /> : null}
+      {h(
+        ordered ? 'ol' : 'ul',
+        { class: `rows long ${extra}`.trim(), ref: list, onFocusIn },
+        drawn.flatMap((index, i) =>
           isWhole ? draw(index, undefined) : [hole((drawn[i - 1] ?? -1) + 1, index), draw(index, count)],
-        )}
-        {isWhole ? null : hole((drawn.at(-1) ?? -1) + 1, count)}
-        <DragMarks mover={mover} />
-      </ul>
+        ),
+        isWhole ? null : hole((drawn.at(-1) ?? -1) + 1, count),
+        mover ? <DragMarks mover={mover} /> : null,
+      )}
     </>
   )
 }
@@ -88,7 +89,7 @@ export function LongList({ entries, open, mover, draw }: LongListProps) {
 const indexOfKey = (entries: readonly Entry[], key: string) => entries.findIndex(entry => entry.key === key)
 
 /** Which stretch of the list is drawn, and where its entries lie. */
-function useDrawn(list: { current: HTMLUListElement | null }, entries: readonly Entry[], isWhole: boolean) {
+function useDrawn(list: { current: HTMLElement | null }, entries: readonly Entry[], isWhole: boolean) {
   const heights = useRef(new Map<string, number>())
   const gap = useRef(0)
   const [version, redraw] = useState(0)

@@ -4,6 +4,10 @@
 export const BACKUP_CAPS = {
   fileBytes: 30_000_000,
   depth: 24,
+  /** In one list or object, of whatever kind: several times as many as in the longest there is. */
+  entries: 100_000,
+  /** Brackets and commas in all. A backup has ten characters or more to each, as each field has a line of its own. */
+  values: 3_000_000,
   trips: 2000,
   things: 20_000,
   bases: 1000,

@@ -1,9 +1,10 @@
 // What a file from outside is, by what is in it rather than by its name: the one place where files opened, dropped,
 // pasted and shared are told apart. Reads no more of a file than it needs, and none of one that is too large.
 
-import { CAPS, type PlanDocument, parsePlanText, problemInWords } from '../../plan'
+import { CAPS, type PlanDocument, parsePlanValue, problemInWords } from '../../plan'
 import { BACKUP_CAPS } from './limits'
-import { parseJson, readingBackup } from './read'
+import { parsingJson } from './parse-json'
+import { readingBackup } from './read'
 import type { ReadTrip } from './read-trips'
 import { BACKUP_FORMAT, type Backup } from './types'
 
@@ -62,7 +63,7 @@ async function lookIntoJson(file: File, readTrip: ReadTrip): Promise<Looked> {
       `The file is ${megabytes(file.size)} large; a backup is read up to ${megabytes(BACKUP_CAPS.fileBytes)}, a plan up to ${megabytes(CAPS.fileBytes)}.`,
     )
   const text = await file.text()
-  const json = parseJson(text)
+  const json = await inSlices(parsingJson(text))
   if (!json.ok) return unread(json.message)
   const { format, trip, carrier } = (json.value ?? {}) as Record<string, unknown>
   if (format === BACKUP_FORMAT) {
@@ -71,7 +72,7 @@ async function lookIntoJson(file: File, readTrip: ReadTrip): Promise<Looked> {
   }
   if (format !== 'pack-reckoner/plan' && !trip && !carrier)
     return unread(`The file is neither a plan nor a backup of Pack Reckoner. ${OPENS}`)
-  const parsed = parsePlanText(text)
+  const parsed = parsePlanValue(json.value, text.length)
   if (parsed.ok) return { kind: 'plan', document: parsed.document }
   return unread(...parsed.problems.map(problemInWords))
 }

@@ -1,6 +1,6 @@
 // The trips of a backup, one by one: a damaged one is left out and said, and spoils no other.
 
-import { checkDraft, checkTyped } from '../../plan'
+import { checkDraft, checkTyped, cleanWords } from '../../plan'
 import type { BackupTrip } from './types'
 
 /** Reads one trip's record of any version: the store's own reader. */
@@ -22,8 +22,9 @@ const ID_CHARS = 200
 export function* readingTrips(records: unknown[], readTrip: ReadTrip): Generator<void, FoundTrips> {
   const found: FoundTrips = { trips: [], leftOut: [], damaged: [] }
   const taken = new Set<string>()
-  for (const [i, record] of records.entries()) {
+  for (const [i, unclean] of records.entries()) {
     yield
+    const record = cleanWords(unclean)
     const name = `Trip ${i + 1}${nameIn(record)}`
     const read = readOne(record, readTrip)
     const why = !read.ok ? read.why : taken.has(read.trip.id) ? 'is in the file twice' : null

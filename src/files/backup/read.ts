@@ -1,8 +1,9 @@
 // From the text of a file that anybody may have written to a backup, or to a sentence that says why it is none. What is
 // damaged inside a whole file is left out and listed, entry by entry; a file of a newer version is refused.
 
-import { cleanText, cleanWords, depthOf } from '../../plan'
+import { cleanText, cleanWords } from '../../plan'
 import { BACKUP_CAPS } from './limits'
+import { parsingJson } from './parse-json'
 import { readSettings, readShelf } from './read-shelf'
 import { type ReadTrip, readingTrips } from './read-trips'
 import { BACKUP_FORMAT, BACKUP_VERSION, type Backup } from './types'
@@ -17,7 +18,7 @@ export function readBackup(text: string, readTrip: ReadTrip): ReadBackup {
   // UTF-16 units are at most the UTF-8 bytes, so this cap never refuses a file under it.
   if (text.length > BACKUP_CAPS.fileBytes)
     return refuse(`The file is larger than ${BACKUP_CAPS.fileBytes / 1e6} MB, the most that is read.`)
-  const parsed = parseJson(text)
+  const parsed = driven(parsingJson(text))
   return parsed.ok ? driven(readingBackup(parsed.value, readTrip)) : refuse(parsed.message)
 }
 
@@ -28,22 +29,9 @@ function driven<T>(reading: Generator<void, T>): T {
   }
 }
 
-type Json = { ok: true; value: unknown } | { ok: false; message: string }
-
-/** Any JSON text; what is no JSON is told from what was cut off at its end. Never throws. */
-export function parseJson(text: string): Json {
-  try {
-    return { ok: true, value: JSON.parse(text.replace(/^\uFEFF/, '')) }
-  } catch {
-    const isWhole = /[}\]]\s*$/.test(text.slice(-100))
-    const message = isWhole
-      ? 'The file is damaged: somewhere inside, its text is not what the app writes. Look for another copy of it.'
-      : 'The file was cut short: its end is missing. Copy or download it once more, or look for another copy.'
-    return { ok: false, message }
-  }
-}
-
-/** As {@link readBackup}, for a text that has been parsed, trip by trip: a long backup takes seconds. */
+/**
+ * As {@link readBackup}, for what {@link parsingJson} has made of a text, trip by trip: a long backup takes seconds.
+ */
 export function* readingBackup(value: unknown, readTrip: ReadTrip): Generator<void, ReadBackup> {
   const { format, version, savedOn, trips, shelf, settings, ...others } = branch(value)
   if (format !== BACKUP_FORMAT) return refuse('The file is no backup of Pack Reckoner.')
@@ -56,10 +44,8 @@ export function* readingBackup(value: unknown, readTrip: ReadTrip): Generator<vo
   const tooMany = tooManyOf(trips, shelf)
   if (tooMany) return refuse(tooMany)
   if (!Array.isArray(trips)) return refuse('The file holds no list of trips: look for another copy.')
-  if (depthOf(value, BACKUP_CAPS.depth) > BACKUP_CAPS.depth)
-    return refuse(`The file is nested deeper than ${BACKUP_CAPS.depth} levels, which no backup is.`)
 
-  const foundTrips = yield* readingTrips(cleanWords(trips) as unknown[], readTrip)
+  const foundTrips = yield* readingTrips(trips, readTrip)
   const foundShelf = readShelf(cleanWords(shelf))
   const foundSettings = readSettings(settings)
   const strange = Object.keys(others).map(key => `“${cleanText(key).slice(0, 60)}” is no part of a backup.`)

@@ -19,8 +19,8 @@ export interface AllTrips {
   /** The trips that could be judged, in their order. */
   names: string[]
   plans: Plan[]
-  /** A row for each set-up of each pack: in each trip its answer and the sentence that decides it. */
-  rows: { pack: string; setup: string; named: boolean; cells: { answer: string; why: string }[] }[]
+  /** A row for each set-up of each pack: in each trip its answer and the sentence that decides it, made when asked for. */
+  rows: { pack: string; setup: string; named: boolean; readonly cells: { answer: string; why: string }[] }[]
   cover: Cover
   /** What one pack for all trips would have to offer; null without trips. */
   asked: Asked | null
@@ -81,10 +81,12 @@ function rowsOf(packs: Pack[], judged: JudgedTrip[], shown: Formats): AllTrips['
       pack: pack.name,
       setup: setup.name,
       named: pack.setups.length > 1,
-      cells: judged.map(({ plan, reckoning }) => {
-        const { answer, verdicts } = setupInWords(reckoning.packs[i]!, { plan, reckoning, shown })
-        return { answer: ANSWERS[answer].words, why: verdicts[0].lead + verdicts[0].rest }
-      }),
+      get cells() {
+        return judged.map(({ plan, reckoning }) => {
+          const { answer, verdicts } = setupInWords(reckoning.packs[i]!, { plan, reckoning, shown })
+          return { answer: ANSWERS[answer].words, why: verdicts[0].lead + verdicts[0].rest }
+        })
+      },
     }))
 }
 

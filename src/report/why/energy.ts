@@ -123,10 +123,16 @@ export function whyDayEnergy(context: WhyContext, day: number): Explanation[] {
   return [own, whyResting(context, body)]
 }
 
-/** Looney's figure for each day and Yamamoto's walking with the same rest of the day; null where there is none. */
-export function dayEnergyRanges(context: WhyContext): ({ lowKcal: number; highKcal: number } | null)[] {
+/**
+ * Looney's figure for each day and Yamamoto's walking with the same rest of the day; null where there is none. Of a long
+ * trip only for the first `count` days.
+ */
+export function dayEnergyRanges(
+  context: WhyContext,
+  count = context.reckoning.days.length,
+): ({ lowKcal: number; highKcal: number } | null)[] {
   const { days } = routeOf(context.plan)
-  return context.reckoning.days.map(({ kcalTotal, kcalWalking }, i) => {
+  return context.reckoning.days.slice(0, count).map(({ kcalTotal, kcalWalking }, i) => {
     if (kcalTotal === null || kcalWalking === null) return null
     const yamamoto = yamamotoOf(context, days[i]!.legs)
     const other = yamamoto === null ? kcalTotal : kcalTotal - kcalWalking + yamamoto

@@ -1,5 +1,6 @@
 // Day by day: how far, how long, with what load, at what cost in energy.
 
+import { usePortions } from '../../components/long-list'
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { DayReckoning, Reckoning } from '../../reckon'
@@ -16,7 +17,8 @@ interface DaysProps {
 
 export function Days({ plan, reckoning, shown, onGo }: DaysProps) {
   const stopIds = (openTrip.value?.draft.trip.stops ?? []).map(stop => stop.id)
-  const energies = dayEnergyRanges({ plan, reckoning, shown, stopIds })
+  const { drawn, more } = usePortions(reckoning.days.length, 'days')
+  const energies = dayEnergyRanges({ plan, reckoning, shown, stopIds }, drawn)
   return (
     <div class="scroll">
       <table class="days">
@@ -28,7 +30,7 @@ export function Days({ plan, reckoning, shown, onGo }: DaysProps) {
             <th scope="col">Load</th>
           </tr>
         </thead>
-        {reckoning.days.map((day, i) => {
+        {reckoning.days.slice(0, drawn).map((day, i) => {
           const walk = walkOf(reckoning, day.day)
           const energy = energies[i]
           return (
@@ -58,6 +60,7 @@ export function Days({ plan, reckoning, shown, onGo }: DaysProps) {
           )
         })}
       </table>
+      {more}
       {energies.some(Boolean) ? (
         <p class="hint" data-figures="cited">
           Energy: from the backpacking equation of Looney and others 2022 to the totals of Yamamoto 2016, with

@@ -3,6 +3,7 @@
 
 import './dry-stretches.css'
 import { useEffect, useState } from 'preact/hooks'
+import { usePortions } from '../../components/long-list'
 import type { Formats } from '../../report'
 import { dryStretchSteps, type DryStretches as Reckoned, reckoned } from '../../store'
 import { Stretch } from './DryStretch'
@@ -29,6 +30,7 @@ export function DryStretches(props: DryStretchesProps) {
 
 function Opened({ shown, onGo }: DryStretchesProps) {
   const ready = useStretches()
+  const { drawn, more } = usePortions(ready?.stretches.length ?? 0, 'stretches')
   if (!ready) return null
   const { plan, stretches, campsLeft, capacityLitres } = ready
   return (
@@ -39,10 +41,11 @@ function Opened({ shown, onGo }: DryStretchesProps) {
           : `Your containers hold ${shown.water(capacityLitres)}.`}
       </p>
       <ol class="stretch-list">
-        {stretches.map(stretch => (
+        {stretches.slice(0, drawn).map(stretch => (
           <Stretch key={stretch.carry.stop} {...{ stretch, plan, shown, onGo }} />
         ))}
       </ol>
+      {more}
       {campsLeft > 0 ? (
         <p class="hint">Reckoning {campsLeft === 1 ? 'one more dry camp' : `${campsLeft} more dry camps`}…</p>
       ) : null}

@@ -1,7 +1,8 @@
 // Packs: each with its set-ups judged for this trip, in the order asked for, and its figures one tap away.
 
-import { useRef } from 'preact/hooks'
+import { useMemo, useRef } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
+import { entryProps, LongList } from '../../components/long-list'
 import { readQuantity, WhenOpen } from '../../components/loose'
 import { MissingFigures } from '../../components/missing'
 import { Cautions, Row } from '../../components/pieces'
@@ -54,10 +55,12 @@ export function PacksScreen({ detail, onDetail, onGo }: PacksProps) {
     massKg: 'value' in mass ? mass.value : undefined,
   }
   const wanted = packs.filter(pack => pack === editing || passes(pack, chosen, bounds))
-  const ordered = inOrder(wanted, chosen.order, id =>
-    comparisons.filter(c => settled?.packIds[c.pack] === id),
-  )
+  const byPack = useMemo(() => grouped(comparisons, settled?.packIds ?? []), [comparisons])
+  const ordered = inOrder(wanted, chosen.order, id => byPack.get(id) ?? [])
   const rows = useHeld(ordered, editing?.id ?? null)
+  // What is the same list is the same object, so that no scrolling starts anew.
+  const order = rows.map(({ id }) => id).join('\n')
+  const entries = useMemo(() => rows.map(({ id }) => ({ key: id })), [order])
   const asListed = chosen.order === 'listed' && rows.length === packs.length
   const add = () => {
     const id = newId()
@@ -89,8 +92,11 @@ export function PacksScreen({ detail, onDetail, onGo }: PacksProps) {
           <CannotTell {...{ ...settled, shown, onGo }} />
         </>
       ) : null}
-      <ul class="rows">
-        {rows.map(pack => {
+      <LongList
+        entries={entries}
+        open={editing?.id ?? null}
+        draw={(at, of) => {
+          const pack = rows[at]!
           const path = `packs/${pack.id}`
           const index = packs.indexOf(pack)
           const name = pack.name || `Pack ${index + 1}`
@@ -99,6 +105,7 @@ export function PacksScreen({ detail, onDetail, onGo }: PacksProps) {
             <Row
               key={pack.id}
               id={pack.id}
+              entry={entryProps(pack.id, at, of)}
               open={detail === path}
               onToggle={() => onDetail(detail === path ? null : path)}
               summary={<Summary pack={pack} name={name} shown={shown} />}
@@ -108,8 +115,8 @@ export function PacksScreen({ detail, onDetail, onGo }: PacksProps) {
               <PackEditor pack={pack} />
             </Row>
           )
-        })}
-      </ul>
+        }}
+      />
       <button type="button" class="primary" onClick={add}>
         Add a pack
       </button>
@@ -125,14 +132,25 @@ export function PacksScreen({ detail, onDetail, onGo }: PacksProps) {
 
 function useJudged() {
   const open = reckoned.value
-  const comparisons: Comparison[] = []
-  if (!open?.reckoned.ok) return { settled: null, comparisons }
-  const { plan, packIds } = open
-  const { reckoning } = open.reckoned
-  return {
-    settled: { plan, packIds, reckoning },
-    comparisons: comparisonOf(plan, reckoning),
+  return useMemo(() => {
+    const none: Comparison[] = []
+    if (!open?.reckoned.ok) return { settled: null, comparisons: none }
+    const { plan, packIds } = open
+    const { reckoning } = open.reckoned
+    return { settled: { plan, packIds, reckoning }, comparisons: comparisonOf(plan, reckoning) }
+  }, [open])
+}
+
+/** The comparisons of each pack, by its id. */
+function grouped(comparisons: Comparison[], packIds: string[]): Map<string, Comparison[]> {
+  const found = new Map<string, Comparison[]>()
+  for (const comparison of comparisons) {
+    const id = packIds[comparison.pack]!
+    const others = found.get(id)
+    if (others) others.push(comparison)
+    else found.set(id, [comparison])
   }
+  return found
 }
 
 /** The packs in their order; while one of them is being edited they keep the order they had before. */

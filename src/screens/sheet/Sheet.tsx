@@ -19,7 +19,7 @@ import { SheetPacks } from './SheetPacks'
 import { SheetPictures } from './SheetPictures'
 import { SheetCautions, SheetWater } from './SheetWater'
 
-interface SheetProps extends SheetParts {
+export interface SheetProps extends SheetParts {
   leftOut: LeftOut[]
   /** The day of printing, in words. */
   printed: string

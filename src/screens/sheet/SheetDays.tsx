@@ -3,7 +3,7 @@
 import { loadThen, walkOf } from '../../report'
 import type { SheetParts } from './parts'
 
-export function SheetDays({ plan, reckoning, shown }: SheetParts) {
+export function SheetDays({ plan, reckoning, shown, rows }: SheetParts) {
   const { stops } = plan.trip
   return (
     <table class="sheet-days">
@@ -27,7 +27,7 @@ export function SheetDays({ plan, reckoning, shown }: SheetParts) {
         </tr>
       </thead>
       <tbody>
-        {reckoning.days.map(({ day, hours }) => {
+        {reckoning.days.slice(0, rows).map(({ day, hours }) => {
           const walk = walkOf(reckoning, day)
           if (!walk)
             return (

@@ -5,18 +5,18 @@ import { type Formats, sharesByName } from '../../report'
 import { type PackedPlace, packedByPlace } from './packing'
 import type { SheetParts } from './parts'
 
-export function SheetPacking({ plan, reckoning, shown }: SheetParts) {
+export function SheetPacking({ plan, reckoning, shown, rows }: SheetParts) {
   const places = packedByPlace(plan.gear)
   if (places.length === 0) return null
   return (
     <section class="sheet-packing">
       <div class="set-out">
         <h3>To pack</h3>
-        <SetOut plan={plan} reckoning={reckoning} shown={shown} />
+        <SetOut plan={plan} reckoning={reckoning} shown={shown} rows={rows} />
       </div>
       <div class="places">
         {places.map(place => (
-          <Place key={place.stow} place={place} shown={shown} />
+          <Place key={place.stow} place={place} shown={shown} most={rows} />
         ))}
       </div>
     </section>
@@ -26,13 +26,13 @@ export function SheetPacking({ plan, reckoning, shown }: SheetParts) {
 const USED_UP = ['water', 'food', 'fuel']
 
 /** Food, fuel and water by what they weigh at the start and after each resupply: the list gives them by the day. */
-function SetOut({ plan, reckoning: { moments }, shown }: SheetParts) {
+function SetOut({ plan, reckoning: { moments }, shown, rows }: SheetParts) {
   const loads = moments.filter(
     ({ stop, phase }, i) => phase === 'depart' && (i === 0 || plan.trip.stops[stop]!.resupply),
   )
   return (
     <p class="small">
-      {loads.map(moment => {
+      {loads.slice(0, rows).map(moment => {
         const parts = sharesByName(moment.kg).filter(
           ({ name, amount }) => USED_UP.includes(name) && shown.kg(amount) !== shown.kg(0),
         )
@@ -47,7 +47,15 @@ function SetOut({ plan, reckoning: { moments }, shown }: SheetParts) {
   )
 }
 
-function Place({ place: { title, rows }, shown }: { place: PackedPlace; shown: Formats }) {
+function Place({
+  place: { title, rows },
+  shown,
+  most,
+}: {
+  place: PackedPlace
+  shown: Formats
+  most: number
+}) {
   const kept = rows.filter(({ item }) => item.use === 'kept')
   const totalKg = kept.reduce((sum, { item }) => sum + item.count * item.massKg, 0)
   return (
@@ -62,7 +70,7 @@ function Place({ place: { title, rows }, shown }: { place: PackedPlace; shown: F
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ item, within }) => (
+        {rows.slice(0, most).map(({ item, within }) => (
           <tr key={item.id} class={within ? 'within' : undefined}>
             <th scope="row" class="name">
               <span class="box" aria-hidden="true" />

@@ -5,14 +5,14 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
 import { formatsIn } from '../../report'
 import { reckoned } from '../../store'
-import { Sheet } from './Sheet'
+import { useRows } from './rows'
+import { Sheet, type SheetProps } from './Sheet'
 
 /** Width of the paper between its margins, CSS px: what A4 leaves, which Letter has too. */
 const PAPER_PX = 718
 
 export function SheetScreen({ onClose }: { onClose: () => void }) {
   const shown = formatsIn(useSystem())
-  const { box, zoom } = useZoom()
   const open = reckoned.value
   if (!open) return null
   const { plan, leftOut, reckoned: result } = open
@@ -25,28 +25,38 @@ export function SheetScreen({ onClose }: { onClose: () => void }) {
         </button>
       </div>
       {result.ok ? (
-        <>
-          <div class="actions">
-            <button type="button" class="primary" onClick={() => print()}>
-              Print
-            </button>
-          </div>
-          <div class="sheet-window" ref={box}>
-            <div class="sheet-paper" style={{ '--zoom': zoom }}>
-              <Sheet
-                plan={plan}
-                reckoning={result.reckoning}
-                shown={shown}
-                leftOut={leftOut}
-                printed={new Date().toLocaleDateString(undefined, { dateStyle: 'medium' })}
-              />
-            </div>
-          </div>
-        </>
+        <Paper plan={plan} reckoning={result.reckoning} shown={shown} leftOut={leftOut} />
       ) : (
         <p class="problem">{result.problem.said}</p>
       )}
     </div>
+  )
+}
+
+function Paper(props: Omit<SheetProps, 'rows' | 'printed'>) {
+  const { box, zoom } = useZoom()
+  const { rows, isWhole } = useRows(props.plan, props.reckoning)
+  return (
+    <>
+      <div class="actions">
+        {isWhole ? (
+          <button type="button" class="primary" onClick={() => print()}>
+            Print
+          </button>
+        ) : (
+          <p>Laying out the rest…</p>
+        )}
+      </div>
+      <div class="sheet-window" ref={box}>
+        <div class="sheet-paper" style={{ '--zoom': zoom }}>
+          <Sheet
+            {...props}
+            rows={rows}
+            printed={new Date().toLocaleDateString(undefined, { dateStyle: 'medium' })}
+          />
+        </div>
+      </div>
+    </>
   )
 }
 

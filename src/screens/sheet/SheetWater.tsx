@@ -3,7 +3,7 @@
 import { type Caution, cautionsOf, GENERAL_LINE, inFull } from '../../report'
 import type { SheetParts } from './parts'
 
-export function SheetWater({ plan, reckoning: { carries }, shown }: SheetParts) {
+export function SheetWater({ plan, reckoning: { carries }, shown, rows }: SheetParts) {
   const { stops } = plan.trip
   const wanted = carries.filter(({ needLitres }) => needLitres > 0)
   if (wanted.length === 0) return null
@@ -20,7 +20,7 @@ export function SheetWater({ plan, reckoning: { carries }, shown }: SheetParts) 
         </tr>
       </thead>
       <tbody>
-        {wanted.map(({ stop, to, carriedLitres, shortLitres }) => (
+        {wanted.slice(0, rows).map(({ stop, to, carriedLitres, shortLitres }) => (
           <tr key={stop}>
             <th scope="row">
               <bdi>{stops[stop]!.name}</bdi>

@@ -8,4 +8,6 @@ export interface SheetParts {
   plan: Plan
   reckoning: Reckoning
   shown: Formats
+  /** Of every table so many rows are drawn. */
+  rows: number
 }

@@ -7,7 +7,7 @@ import { Cautions } from '../../components/pieces'
 import { FIT_LINE, formatsIn, shortCautions, takesNothing } from '../../report'
 import { type Asked, allTripsOf, askedByTrip, askedWithPack } from '../../report/compare-packs'
 import { actions, library, openTrip, reckoned, tripList } from '../../store'
-import { tripsToCompare } from '../trips'
+import { MOST_COMPARED, tripsToCompare } from '../trips'
 import { answerLine, Judgement, judgedFor } from './Judgement'
 import { Keep } from './Keep'
 import './shop.css'
@@ -58,7 +58,10 @@ export function ShopScreen() {
           label="A pack for"
           options={[
             { value: 'this', label: 'This trip' },
-            { value: 'all', label: 'All my trips' },
+            {
+              value: 'all',
+              label: tripList.value.length <= MOST_COMPARED ? 'All my trips' : `${trips.length} of my trips`,
+            },
           ]}
           chosen={scope}
           onChoose={choose}

@@ -1,7 +1,8 @@
 // Trip: the stops and legs in order, and how this hiker walks, drinks and eats.
 
-import { useEffect, useRef, useState } from 'preact/hooks'
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { TextField, useSystem } from '../../components/fields'
+import { entryProps, LongList } from '../../components/long-list'
 import { Row } from '../../components/pieces'
 import { addStop, type DraftStop, duplicateStop, moveStop, removeStop } from '../../plan'
 import { type Formats, formatsIn } from '../../report'
@@ -61,6 +62,8 @@ function Stops({ stops, detail, onDetail, taken }: Detail & { stops: DraftStop[]
   }, [taken])
   const shown = formatsIn(useSystem())
   const result = reckoned.value?.reckoned
+  const entries = useMemo(() => stops.map(({ id }) => ({ key: id })), [stops])
+  const opened = detail?.startsWith('trip/stops/') ? detail.slice('trip/stops/'.length) : null
   const add = (at: number) => {
     const id = newId()
     actions.edit('Add a stop', draft => addStop(draft, firstId(id), { at }))
@@ -76,8 +79,13 @@ function Stops({ stops, detail, onDetail, taken }: Detail & { stops: DraftStop[]
           These are the stops from the track. Give each its water: only a source you vouch for counts.
         </p>
       ) : null}
-      <ol class="rows stops">
-        {stops.map((stop, index) => {
+      <LongList
+        entries={entries}
+        open={opened}
+        ordered
+        class="stops"
+        draw={(index, of) => {
+          const stop = stops[index]!
           const path = `trip/stops/${stop.id}`
           const name = stop.name || stopName(index, stops.length)
           const computed = result?.ok ? (result.reckoning.legs[index - 1]?.hours ?? null) : null
@@ -85,6 +93,7 @@ function Stops({ stops, detail, onDetail, taken }: Detail & { stops: DraftStop[]
             <Row
               key={stop.id}
               id={stop.id}
+              entry={entryProps(stop.id, index, of)}
               open={detail === path}
               onToggle={() => onDetail(detail === path ? null : path)}
               summary={<Summary stop={stop} name={name} first={index === 0} shown={shown} />}
@@ -103,8 +112,8 @@ function Stops({ stops, detail, onDetail, taken }: Detail & { stops: DraftStop[]
               )}
             </Row>
           )
-        })}
-      </ol>
+        }}
+      />
       <button type="button" class="quiet" onClick={() => add(stops.length)}>
         Add a stop at the end
       </button>

@@ -2,6 +2,7 @@
 
 import { useMemo } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
+import { usePortions } from '../../components/long-list'
 import { AskedCard } from '../../components/loose'
 import { tripName } from '../../plan'
 import { FIT_LINE, formatsIn } from '../../report'
@@ -11,12 +12,14 @@ import { Covered } from './Covered'
 import { TripTable } from './TripTable'
 import './trips.css'
 import { toTop } from '../../components/frame'
-import { chosen, isCompared, tripsToCompare } from './which'
+import { chosen, comparedAmong, MOST_COMPARED, tripsToCompare } from './which'
 
 export function AllTripsScreen() {
   const shown = formatsIn(useSystem())
   const all = tripList.value
   const result = useMemo(() => allTripsOf(tripsToCompare(all), shown), [all, chosen.value, shown])
+  const compared = comparedAmong(all)
+  const { drawn, more } = usePortions(all.length, 'trips')
   return (
     <div class="screen all-trips">
       <div class="heading">
@@ -27,11 +30,14 @@ export function AllTripsScreen() {
       </div>
       <fieldset>
         <legend>Trips to compare</legend>
-        {all.map(trip => (
+        {all.length > MOST_COMPARED ? (
+          <p class="hint">Of many trips the first {MOST_COMPARED} are compared. Choose others here.</p>
+        ) : null}
+        {all.slice(0, drawn).map(trip => (
           <label key={trip.id} class="toggle">
             <input
               type="checkbox"
-              checked={isCompared(trip, all)}
+              checked={compared.has(trip.id)}
               onChange={event => {
                 chosen.value = new Map(chosen.value).set(trip.id, event.currentTarget.checked)
               }}
@@ -42,6 +48,7 @@ export function AllTripsScreen() {
             </span>
           </label>
         ))}
+        {more}
       </fieldset>
       {result.names.length === 0 ? (
         <p>Choose a trip to see which packs do for it.</p>

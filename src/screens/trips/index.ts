@@ -1,2 +1,2 @@
 export { AllTripsScreen } from './AllTripsScreen'
-export { tripsToCompare } from './which'
+export { MOST_COMPARED, tripsToCompare } from './which'

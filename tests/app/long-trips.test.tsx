@@ -1,0 +1,49 @@
+// The longest trip and the most packs that are let in: of each only a part is drawn, and the rest is one press away.
+
+import { cleanup, fireEvent, render, screen } from '@testing-library/preact'
+import { afterEach, expect, test } from 'vitest'
+import { type Draft, emptyDraft, quickTrip } from '../../src/plan'
+import { NeedScreen } from '../../src/screens/need'
+import { PacksScreen } from '../../src/screens/packs/PacksScreen'
+import { SheetScreen } from '../../src/screens/sheet'
+import { TripScreen } from '../../src/screens/trip'
+import { actions } from '../../src/store'
+import { counter, wholeDraft } from '../plan/drafts'
+
+afterEach(cleanup)
+
+const [pack] = wholeDraft().packs
+const longest = (): Draft => ({ ...wholeDraft(), ...quickTrip(emptyDraft(), { days: 401 }, counter('s')) })
+const drawn = (selector: string) => document.querySelectorAll(selector).length
+
+test('the days and the table of a trip of 401 days are drawn in portions', () => {
+  actions.createTrip({ ...longest(), gear: wholeDraft().gear })
+  render(<NeedScreen onGo={() => {}} />)
+  expect(drawn('.days tbody')).toBe(50)
+  expect(drawn('.load-line tbody tr')).toBe(0)
+  expect(drawn('*')).toBeLessThan(3000)
+  screen.getByText(/50 of 401 days are shown/)
+  fireEvent.click(screen.getByRole('button', { name: 'Show 50 more days' }))
+  expect(drawn('.days tbody')).toBe(100)
+})
+
+test('the sheet of a trip of 401 days is drawn in steps, and printed when it is whole', async () => {
+  actions.createTrip({ ...longest(), gear: wholeDraft().gear })
+  render(<SheetScreen onClose={() => {}} />)
+  expect(drawn('.sheet-days tbody tr')).toBe(100)
+  expect(screen.queryByRole('button', { name: 'Print' })).toBeNull()
+  await screen.findByRole('button', { name: 'Print' })
+  expect(drawn('.sheet-days tbody tr')).toBe(401)
+})
+
+test('of 402 stops and 1,000 packs those near the window are drawn', () => {
+  const packs = Array.from({ length: 1000 }, (_, i) => ({ ...pack!, id: `p${i}`, name: `Pack ${i}` }))
+  actions.createTrip({ ...longest(), packs })
+  render(<TripScreen detail={null} onDetail={() => {}} />)
+  expect(drawn('.stops > .row')).toBeLessThan(60)
+  cleanup()
+  render(<PacksScreen detail="packs/p900" onDetail={() => {}} onGo={() => {}} />)
+  expect(drawn('.rows > .row')).toBeLessThan(60)
+  // What is open is drawn wherever it lies.
+  expect(drawn('#row-p900')).toBe(1)
+})
