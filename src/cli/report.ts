@@ -5,15 +5,16 @@ import type { DayReckoning, Reckoning } from '../reckon'
 import {
   ANSWERS,
   cautionsOf,
-  chanceText,
   FIT_LINE,
   type Formats,
   formatsIn,
   GENERAL_LINE,
   inFull,
+  leastText,
   loadThen,
   missingOf,
   momentAt,
+  notInItText,
   placeText,
   remedyInWords,
   safeLoadKg,
@@ -21,11 +22,10 @@ import {
   sharesByName,
   shortfallInWords,
   takesNothing,
-  verbFor,
+  toldChance,
   walkOf,
-  withoutText,
 } from '../report'
-import { helpQuestion } from '../report/compare-packs'
+import { helpQuestion, reachText } from '../report/compare-packs'
 import { basisOf, enoughText, likelyText } from '../report/confidence'
 import type { System } from '../units'
 import { lookedInto, type PackInFull } from './packs'
@@ -63,14 +63,14 @@ function needLines(plan: Plan, reckoning: Reckoning, shown: Formats): string[] {
     'THE NEED',
     ...wrap(
       missing.litres.length
-        ? `Main body  at least ${litresUp(need.bodyLitres)}; ${withoutText(missing, 'litres')} ${verbFor(missing, 'litres')} not in it`
+        ? `Main body  at least ${litresUp(need.bodyLitres)}; ${notInItText(missing, 'litres')}`
         : `Main body  ${litresUp(need.bodyLitres)}, likely ${likelyText(need, shown)}; ${enoughText(need, shown)}`,
       11,
     ),
     ...wrap(`           fullest ${placeText(need.bodyAt, moments)}`, 11),
     ...wrap(
       missing.mass.length
-        ? `Load       at least ${kg(need.peakLoadFullWaterKg)} without the pack; ${withoutText(missing, 'mass')} ${verbFor(missing, 'mass')} not in it`
+        ? `Load       at least ${kg(need.peakLoadFullWaterKg)} without the pack; ${notInItText(missing, 'mass')}`
         : `Load       ${kg(need.peakLoadFullWaterKg)} at the heaviest, without the pack; at most ${kg(safeLoadKg(need))} in about 9 of 10 cases`,
       11,
     ),
@@ -123,36 +123,41 @@ function dayLines(plan: Plan, reckoning: Reckoning, shown: Formats): string[] {
 function packSections(plan: Plan, reckoning: Reckoning, shown: Formats): string[][] {
   if (reckoning.packs.length === 0) return [['PACKS', 'None in this plan.']]
   const full = lookedInto(plan, reckoning)
-  const unknownLitres = missingOf(plan).litres.length > 0
+  const missing = missingOf(plan)
+  const [noLitres, noMass] = [missing.litres.length > 0, missing.mass.length > 0]
   return reckoning.packs.map((setup, i) => {
     const { answer, verdicts } = setupInWords(setup, { plan, reckoning, shown })
     const title = plan.packs[setup.pack]!.setups.length > 1 ? `${setup.name}, ${setup.setup}` : setup.name
+    const chance = toldChance(setup.fitChance, { missing, answer })
     const margins = [
-      `room ${signed(setup.bodyMarginLitres, shown.litres)}`,
-      setup.ratedMarginKg === null ? [] : `rating ${signed(setup.ratedMarginKg, shown.kg)}`,
-      `carried ${shown.kg(setup.carriedKg)}`,
-      answer === 'cannot-tell' || unknownLitres ? [] : `fits ${chanceText(setup.fitChance)}`,
+      `room ${signed(setup.bodyMarginLitres, shown.litres, noLitres)}`,
+      setup.ratedMarginKg === null ? [] : `rating ${signed(setup.ratedMarginKg, shown.kg, noMass)}`,
+      `carried ${leastText(missing, 'mass', shown.kg(setup.carriedKg))}`,
+      chance === null ? [] : `fits ${chance}`,
       shown.gramsPerLitre(setup.gramsPerLitre),
       setup.gramsPerRatedKg === null ? [] : `${shown.gramsPerKg(setup.gramsPerRatedKg)} rated`,
-      setup.reachDays === null ? [] : `reach ${setup.reachDays.toFixed(1)} days of food`,
+      setup.reachDays === null ? [] : `reach ${reachText(setup.reachDays, missing)} of food`,
     ].flat()
     return [
       ...(i === 0 ? ['PACKS', ...wrap(FIT_LINE, 0)] : []),
       `${ANSWERS[answer].mark} ${title}: ${ANSWERS[answer].words.toUpperCase()}`,
       ...verdicts.flatMap(v => wrap(`  ${v.lead}${v.rest}`, 2)),
       ...wrap(`  (${margins.join('; ')})`, 2),
-      ...remedyLines(full[i]!, plan, shown),
+      ...remedyLines(full[i]!, { plan, reckoning, shown }),
     ]
   })
 }
 
 /** The first remedies under a set-up that will not do or may not fit, or what pack would. */
-function remedyLines(setup: PackInFull, plan: Plan, shown: Formats): string[] {
+function remedyLines(
+  setup: PackInFull,
+  { plan, reckoning, shown }: { plan: Plan; reckoning: Reckoning; shown: Formats },
+): string[] {
   const { remedies, shortfall } = setup
   if (!remedies || !shortfall) return []
-  if (remedies.length === 0) return wrap(`  ${shortfallInWords(shortfall, { shown })}`, 2)
+  if (remedies.length === 0) return wrap(`  ${shortfallInWords(shortfall, { plan, reckoning, shown })}`, 2)
   const told = remedies.slice(0, 3).map(remedy => remedyInWords(remedy, { plan, shown }))
-  return [`  ${helpQuestion(setup)}`, ...told.flatMap(sentence => wrap(`  - ${sentence}`, 4))]
+  return [`  ${helpQuestion(setup, plan)}`, ...told.flatMap(sentence => wrap(`  - ${sentence}`, 4))]
 }
 
 function cautionLines(plan: Plan, reckoning: Reckoning, shown: Formats): string[] {
@@ -165,8 +170,11 @@ function cautionLines(plan: Plan, reckoning: Reckoning, shown: Formats): string[
   ]
 }
 
-const signed = (value: number, format: (value: number) => string) =>
-  `${value < 0 ? 'short by ' : '+'}${format(Math.abs(value))}`
+/** "+4.2 L", "short by 4.2 L"; `isOpen`: what is missing can only make it less. */
+const signed = (value: number, format: (value: number) => string, isOpen: boolean) =>
+  value < 0
+    ? `short by ${isOpen ? 'at least ' : ''}${format(-value)}`
+    : `${isOpen ? 'at most ' : ''}+${format(value)}`
 
 /** Breaks a line at spaces before column 78; lines after the first are indented. */
 function wrap(line: string, indent: number): string[] {

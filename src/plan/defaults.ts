@@ -150,6 +150,7 @@ export const DEFAULT_ORIGINS = {
   reserveLitres: 'our judgement',
   meals: 'our judgement',
   loadShareLimit: 'common practice, no source',
+  commonShare: 'common practice, no source',
   framelessCeilingKg: 'common practice, no source',
   roomyRatio: 'our judgement',
   packing: 'our judgement inside published ranges',

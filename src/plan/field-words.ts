@@ -1,5 +1,6 @@
 // What a field path is called when a message or an undo step speaks of it: the thing, and the field in words.
 
+import { capital } from '../units'
 import { shortName } from './clean-words'
 import type { Draft } from './draft'
 import { fieldAt, fieldPath, pathParts } from './field-path'
@@ -195,5 +196,5 @@ export function placeInWords(path: readonly (string | number)[]): string {
     return part === 'trip' || part === 'leg' ? [] : (THINGS[part] ?? fieldWord(fieldPath(part)))
   })
   const [first, ...rest] = words
-  return first ? [first[0]!.toUpperCase() + first.slice(1), ...rest].join(', ') : 'The plan'
+  return first ? [capital(first), ...rest].join(', ') : 'The plan'
 }

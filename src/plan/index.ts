@@ -38,7 +38,7 @@ export {
 } from './edits'
 export { fieldAt, fieldPath, hasPlace, pathParts, stillTyped } from './field-path'
 export { describeField, fieldWord } from './field-words'
-export { LIMITS, type Limit } from './limits'
+export { isWithin, LIMITS, type Limit } from './limits'
 export { copyName } from './lists'
 export { type MainBody, mainBodyOf } from './main-body'
 export { itemName, tripName } from './names'

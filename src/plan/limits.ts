@@ -8,6 +8,10 @@ export interface Limit {
   whole?: boolean
 }
 
+/** Ends included; what is no number is not. */
+export const isWithin = (value: number, { min, max }: Pick<Limit, 'min' | 'max'>): boolean =>
+  value >= min && value <= max
+
 const limit = (min: number, max: number, unit: string): Limit => ({ min, max, unit })
 const whole = (min: number, max: number, unit: string): Limit => ({ min, max, unit, whole: true })
 

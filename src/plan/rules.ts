@@ -3,7 +3,7 @@
 import { CAPS } from './caps'
 import { fullnessNotClosing } from './complete'
 import { MEALS } from './defaults'
-import { LIMITS, type Limit } from './limits'
+import { isWithin, LIMITS } from './limits'
 import { withMainBody } from './main-body'
 import type { ItemDocument, PackDocument, PackingDocument, PlanDocument } from './schema'
 
@@ -236,5 +236,3 @@ function fullnessProblems({ p, overLitres, packLitres, W }: PackingDocument): Pr
     ),
   ]
 }
-
-const isWithin = (value: number, { min, max }: Limit) => value >= min && value <= max

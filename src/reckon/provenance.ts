@@ -1,4 +1,5 @@
-// What the need stands on: the litres of the fullest moment and the load of the heaviest, by how each is known.
+// What the need stands on: the litres of the fullest moment and the load of the heaviest with all the water wanted, by
+// how each is known.
 
 import type { LitresFrom, MassFrom, Plan } from '../plan/types'
 import { unitsInPlay } from './ledger'
@@ -10,7 +11,7 @@ import type { Reckoning } from './types'
 export interface Provenance {
   /** Main-body litres with their share of the gaps, L: they add up to `need.bodyLitres`. */
   litres: Record<LitresFrom | 'water', number>
-  /** They add up to `need.peakLoadKg`. */
+  /** They add up to `need.peakLoadFullWaterKg`. */
   kg: Record<MassFrom | 'water', number>
 }
 
@@ -24,7 +25,7 @@ export function provenanceOf(plan: Plan, reckoning: Reckoning): Provenance {
     litres[group] += need.factor * bodyLitres
 
   const heaviest = moments.findIndex(
-    ({ stop, phase }) => stop === need.peakAt.stop && phase === need.peakAt.phase,
+    ({ stop, phase }) => stop === need.peakFullWaterAt.stop && phase === need.peakFullWaterAt.phase,
   )
   const kg: Provenance['kg'] = { scale: 0, stated: 0, guess: 0, water: 0 }
   for (const item of parts.gear) {
@@ -33,7 +34,7 @@ export function provenanceOf(plan: Plan, reckoning: Reckoning): Provenance {
   }
   return {
     litres: { ...litres, water: rest(need.bodyLitres, litres) },
-    kg: { ...kg, water: rest(need.peakLoadKg, kg) },
+    kg: { ...kg, water: rest(need.peakLoadFullWaterKg, kg) },
   }
 }
 

@@ -4,7 +4,16 @@ export { cautionsOf, FIT_LINE, GENERAL_LINE, shortCautions } from './cautions'
 export { contentsLimits } from './contents-limits'
 export { chanceText, type Formats, formatsIn, marginText } from './formats'
 export { loadThen, safeLoadKg } from './loads'
-export { type Missing, type MissingThing, missingOf, takesNothing, verbFor, withoutText } from './missing'
+export {
+  leastText,
+  type Missing,
+  type MissingThing,
+  missingOf,
+  notInItText,
+  takesNothing,
+  toldChance,
+  withoutText,
+} from './missing'
 export { momentAt, momentIndex, placeText, sharesByName, walkOf } from './places'
 export { remedyInWords, shortfallInWords } from './remedies'
 export { setupInWords, type Verdict } from './verdicts'

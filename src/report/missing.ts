@@ -2,7 +2,9 @@
 // and no chance can be told of it.
 
 import { fieldPath, itemName, type Plan } from '../plan'
+import type { Answer } from '../reckon'
 import { counted } from '../units'
+import { chanceText } from './formats'
 
 export interface MissingThing {
   name: string
@@ -32,8 +34,24 @@ export function withoutText(missing: Missing, of: keyof Missing): string {
   return `${counted(count, 'thing')} without ${of === 'litres' ? 'litres' : 'a mass'}`
 }
 
-/** "is" or "are", for what {@link withoutText} says. */
-export const verbFor = (missing: Missing, of: keyof Missing) => (missing[of].length === 1 ? 'is' : 'are')
+/** "3 things without litres are not in it"; empty where there are none. */
+export function notInItText(missing: Missing, of: keyof Missing): string {
+  const without = withoutText(missing, of)
+  return without && `${without} ${missing[of].length === 1 ? 'is' : 'are'} not in it`
+}
+
+/** A figure that what is missing can only raise: "at least 12 L". */
+export const leastText = (missing: Missing, of: keyof Missing, text: string): string =>
+  missing[of].length > 0 ? `at least ${text}` : text
+
+/**
+ * "in about 9 of 10 cases", of a chance from 0 to 1; null where none can be told, because things have no litres or
+ * because it is open whether the set-up does. `answer`: of the set-up; left out for one that is not judged yet.
+ */
+export const toldChance = (
+  chance: number,
+  { missing, answer }: { missing: Missing; answer?: Answer },
+): string | null => (answer === 'cannot-tell' || missing.litres.length > 0 ? null : chanceText(chance))
 
 /** Nothing is taken: no figure of such a trip is an answer. */
 export const takesNothing = ({ gear }: Pick<Plan, 'gear'>): boolean => gear.every(({ count }) => count === 0)

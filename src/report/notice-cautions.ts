@@ -1,9 +1,9 @@
 // The engine's notices as cautions: those of one cause are told as one, with all the legs or days they concern.
 
 import { ASSUMED_AIR_C, ASSUMED_BODY, type Notice, type Reckoning } from '../reckon'
+import { capital } from '../units'
 import { type Caution, ITS_FIGURES, itsFigures, lightestSetup, listText } from './caution'
 import { type Formats, percentOver } from './formats'
-import { capital } from './text'
 
 export function noticeCautions(reckoning: Pick<Reckoning, 'notices' | 'packs'>, shown: Formats): Caution[] {
   const codes = new Set(reckoning.notices.map(({ code }) => code))
@@ -119,7 +119,7 @@ function worded(
           about: 'load',
           atAnswer: true,
           asks: itsFigures({ kind: 'load-share', ...(lightest === null ? {} : { setup: lightest }) }),
-          text: `${lightest === null ? 'Without a pack the load' : 'With the lightest pack the load'} is ${percentOver(share, limit, shown)} of your body mass; common practice stops at ${shown.percent(limit)}. Heavier packs are linked with more strain and probably more injury: leave things at home, share the load, or shorten the stretch between resupplies or sources.`,
+          text: `${lightest === null ? 'Without a pack the load' : 'With the lightest pack the load'} is ${percentOver(share, limit, shown)} of your body mass; common practice, with no source behind it, stops at ${shown.percent(limit)}. Heavier packs are linked with more strain and probably more injury: leave things at home, share the load, or shorten the stretch between resupplies or sources.`,
         },
       ]
     }

@@ -2,7 +2,7 @@
 // packed by hand. It changes no figure. Source: nasa-ctb; the limits and the least litres are our judgement.
 
 import { softCargo } from '../equations'
-import type { Plan } from '../plan'
+import { isWithin, type Plan } from '../plan'
 import type { Reckoning } from '../reckon'
 import type { Formats } from './formats'
 import { momentAt } from './places'
@@ -16,8 +16,9 @@ export function densityNotices({ settings }: Plan, reckoning: Reckoning, shown: 
   if (litres < LEAST_LITRES) return []
   const packedLitres = litres / settings.softPacking
   const kgPerLitre = kg / packedLitres
-  const { min, max } = softCargo.plausibleKgPerLitre
-  if (kgPerLitre >= min && kgPerLitre <= max) return []
+  const plausible = softCargo.plausibleKgPerLitre
+  if (isWithin(kgPerLitre, plausible)) return []
+  const { min, max } = plausible
   const look =
     kgPerLitre < min
       ? 'a thing with too many litres, or with grams where kilograms were meant'

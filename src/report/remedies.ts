@@ -1,10 +1,18 @@
 // What would make a set-up do, one short sentence each; and what pack to look for where nothing would.
 
-import type { Item, Plan } from '../plan'
-import { type ItemChoice, type Remedy, type Shortfall, suffersOutside, type TripChange } from '../reckon'
+import { itemName, type Plan } from '../plan'
+import {
+  type ItemChoice,
+  type Reckoning,
+  type Remedy,
+  type Shortfall,
+  suffersOutside,
+  type TripChange,
+} from '../reckon'
+import { capital } from '../units'
 import { listText } from './caution'
-import { chanceText, type Formats } from './formats'
-import { capital } from './text'
+import type { Formats } from './formats'
+import { leastText, missingOf, toldChance } from './missing'
 
 interface Context {
   plan: Plan
@@ -20,7 +28,7 @@ export function remedyInWords(remedy: Remedy, context: Context): string {
 function mindText(remedy: Remedy, { plan }: Context): string[] {
   const trip = remedy.kind === 'combined' ? remedy.trip : remedy
   const { move } = itemsOf(remedy)
-  const toWrap = plan.gear.filter(item => move.includes(item.id) && suffersOutside(item)).map(nameOf)
+  const toWrap = plan.gear.filter(item => move.includes(item.id) && suffersOutside(item)).map(itemName)
   return [
     ...(toWrap.length ? [`Wrap ${listText(toWrap)} well: rain and branches reach what rides outside.`] : []),
     ...(trip.kind === 'trust-doubtful' ? [sourcesText(trip.stops.length > 1)] : []),
@@ -42,8 +50,6 @@ function itemsOf(remedy: Remedy): ItemChoice {
   }
 }
 
-const nameOf = (item: Item) => item.name || item.id
-
 function changeText(remedy: Remedy, context: Context): string {
   switch (remedy.kind) {
     case 'other-setup':
@@ -61,7 +67,7 @@ function changeText(remedy: Remedy, context: Context): string {
 
 function itemsText({ move, leave }: ItemChoice, { gear }: Plan): string {
   const itemsBy = (ids: string[]) => ids.flatMap(id => gear.find(it => it.id === id) ?? [])
-  const named = (ids: string[]) => listText(itemsBy(ids).map(nameOf))
+  const named = (ids: string[]) => listText(itemsBy(ids).map(itemName))
   const moved = move.length ? [`move ${named(move)} to ${move.length > 1 ? 'pockets' : 'a pocket'}`] : []
   const asks = itemsBy(leave).every(item => item.optional)
     ? ''
@@ -86,16 +92,18 @@ function tripText(change: TripChange, { plan, shown }: Context): string {
 }
 
 /** The litres where room was wanting, the load where that was too much; what else was wrong then holds too. */
-function afterText({ kind, after }: Remedy, { shown }: Context): string {
+function afterText({ kind, after }: Remedy, { plan, shown }: Context): string {
   const { mends, bodyLitres, carriedKg, fitChance, collarChance } = after
-  const fits =
-    collarChance === null
-      ? `it fits ${chanceText(fitChance)}`
-      : `with the collar raised it fits ${chanceText(collarChance)}`
-  const room = `${shown.litres(bodyLitres)} are needed, and ${fits}`
-  const load = `${shown.kg(carriedKg)} are carried`
-  if (kind === 'other-setup')
-    return mends.includes('load') ? `${load}, which it bears, and ${fits}` : `it does, and ${fits}`
+  const missing = missingOf(plan)
+  const chance = toldChance(collarChance ?? fitChance, { missing })
+  const inIt = collarChance === null ? 'it' : 'with the collar raised it'
+  const fits = chance === null ? `${inIt} holds what is counted` : `${inIt} fits ${chance}`
+  const room = `${leastText(missing, 'litres', shown.litres(bodyLitres))} are needed, and ${fits}`
+  const load = `${leastText(missing, 'mass', shown.kg(carriedKg))} are carried`
+  if (kind === 'other-setup') {
+    if (mends.includes('load')) return `${load}, which it bears, and ${fits}`
+    return chance === null ? fits : `it does, and ${fits}`
+  }
   if (mends.includes('room') && mends.includes('load')) return `${load}, ${room}`
   if (mends.includes('room')) return room
   if (mends.includes('load')) return `${load}, which it bears`
@@ -103,17 +111,30 @@ function afterText({ kind, after }: Remedy, { shown }: Context): string {
 }
 
 /** What is wanting, and what pack would do: for a set-up that nothing mends. */
-export function shortfallInWords({ wanted }: Shortfall, { shown }: Pick<Context, 'shown'>): string {
-  const { litresUp, kg, litres, cm } = shown
+export function shortfallInWords(
+  { wanted }: Shortfall,
+  { plan, reckoning, shown }: Context & { reckoning: Reckoning },
+): string {
+  const { litresUp, litres, cm } = shown
+  const missing = missingOf(plan)
+  const noLitres = missing.litres.length > 0
+  const kg = (amount: number) => leastText(missing, 'mass', shown.kg(amount))
   const asks = [
-    `${litresUp(wanted.bodyLitresSafe)} of main body`,
+    noLitres
+      ? `at least ${litresUp(reckoning.need.bodyLitres)} of main body`
+      : `${litresUp(wanted.bodyLitresSafe)} of main body`,
     `a rating of ${kg(wanted.contentsKg)} for the contents (${kg(wanted.ratedKg)} with a pack of this mass)`,
     ...(wanted.frame ? ['a frame'] : []),
-    ...(wanted.outsideLitres > 0 ? [`pockets of ${litres(wanted.outsideLitres)}`] : []),
+    ...(wanted.outsideLitres > 0
+      ? [`pockets of ${leastText(missing, 'litres', litres(wanted.outsideLitres))}`]
+      : []),
     ...(wanted.innerHeightCm === null ? [] : [`${cm(wanted.innerHeightCm)} of height inside`]),
     ...(wanted.innerWidthCm === null ? [] : [`${cm(wanted.innerWidthCm)} of width`]),
   ]
-  return `No small change makes it do nine times in ten. Look for ${listText(asks)}.`
+  const look = `No small change makes it do${noLitres ? '' : ' nine times in ten'}. Look for ${listText(asks)}.`
+  return missing.mass.length > 0 && !wanted.frame
+    ? `${look} Some things have no mass yet, so it can’t be told whether it takes a frame.`
+    : look
 }
 
 function setupName(index: number, { packs }: Plan): string {

@@ -2,11 +2,11 @@
 
 import type { Plan, Setup } from '../plan'
 import { type Answer, isTripsDoing, type Reckoning, type SetupReckoning, type VerdictCode } from '../reckon'
+import { capital } from '../units'
 import { type FitVerdict, fittingVerdicts, tooLargeWords } from './fitting'
-import { chanceText, type Formats, marginText, percentOver } from './formats'
-import { type Missing, missingOf, takesNothing, withoutText } from './missing'
+import { type Formats, marginText, percentOver } from './formats'
+import { type Missing, missingOf, takesNothing, toldChance, withoutText } from './missing'
 import { placeText } from './places'
-import { capital } from './text'
 
 export interface Verdict {
   code:
@@ -17,6 +17,7 @@ export interface Verdict {
     | 'nothing-taken'
     | 'litres-missing'
     | 'mass-missing'
+    | 'both-missing'
     | 'own-headroom'
     | 'own-light'
   /** The verdict in a few words; with `rest` it is the whole sentence. */
@@ -103,24 +104,31 @@ function openWords(setup: SetupReckoning, { plan }: Context, missing: Missing): 
       { code: 'nothing-taken', weight: 'leaves-open', lead: 'No gear yet:', rest: ' add what you carry.' },
     ]
   const { answer, loadLimitKg } = setup
-  const told = (code: 'litres-missing' | 'mass-missing', of: keyof Missing, large: string): Verdict[] => {
-    if (missing[of].length === 0) return []
-    const lead = `${capital(withoutText(missing, of))}:`
-    if (answer === 'does-not') return [{ code, weight: 'says', lead, rest: ' not counted.' }]
-    // Where no limit is known, that alone leaves it open.
-    if (answer === 'cannot-tell')
-      return [
-        {
-          code,
-          weight: 'leaves-open',
-          lead,
-          rest: loadLimitKg === null ? ' not counted.' : ` if ${large}, it would not do.`,
-        },
-      ]
-    return [{ code, weight: 'says', lead, rest: ` even if ${large}, it does.` }]
-  }
-  return [...told('litres-missing', 'litres', 'large'), ...told('mass-missing', 'mass', 'heavy')]
+  const [noLitres, noMass] = [withoutText(missing, 'litres'), withoutText(missing, 'mass')]
+  if (!noLitres && !noMass) return []
+  const { code, open, sure } = noLitres && noMass ? OPEN.both : noLitres ? OPEN.litres : OPEN.mass
+  const lead = `${capital([noLitres, noMass].filter(Boolean).join(' and '))}:`
+  if (answer === 'does-not') return [{ code, weight: 'says', lead, rest: ' not counted.' }]
+  // Where no limit is known, that alone leaves it open.
+  if (answer === 'cannot-tell')
+    return [{ code, weight: 'leaves-open', lead, rest: loadLimitKg === null ? ' not counted.' : open }]
+  return [{ code, weight: 'says', lead, rest: sure }]
 }
+
+/** What is said of a set-up that missing figures leave open, and of one that does whatever they are. */
+const OPEN = {
+  litres: {
+    code: 'litres-missing',
+    open: ' if large, it would not do.',
+    sure: ' even if large, it does.',
+  },
+  mass: { code: 'mass-missing', open: ' if heavy, it would not do.', sure: ' even if heavy, it does.' },
+  both: {
+    code: 'both-missing',
+    open: ' if large or heavy, it may not do.',
+    sure: ' even if large and heavy, it does.',
+  },
+} as const
 
 function fitWords(setup: SetupReckoning, context: Context, missing: Missing): Words {
   const { plan, shown } = context
@@ -134,9 +142,11 @@ function fitWords(setup: SetupReckoning, context: Context, missing: Missing): Wo
       }
 }
 
-/** "; it fits in about 9 of 10 cases"; nothing where litres are missing or the answer is open. */
-const chanceWords = (chance: number, { answer }: SetupReckoning, { plan }: Context): string =>
-  answer === 'cannot-tell' || missingOf(plan).litres.length ? '' : `; it fits ${chanceText(chance)}`
+/** "; it fits in about 9 of 10 cases", where that can be told. */
+function chanceWords(chance: number, { answer }: SetupReckoning, { plan }: Context): string {
+  const told = toldChance(chance, { missing: missingOf(plan), answer })
+  return told === null ? '' : `; it fits ${told}`
+}
 
 function bearsWords(setup: SetupReckoning, { plan, shown }: Context, missing: Missing): Words {
   const chosen = plan.packs[setup.pack]!.setups[setup.index]!

@@ -1,5 +1,6 @@
 // Quantities as people type and read them, and the exact factors between units.
 // Everything is pure; what is stored is always in the kind's own unit (kg, L, km, m, cm, °C, h, …).
+export { capital } from './capital'
 export { counted } from './counted'
 export { editText } from './edit'
 export type { Ratio } from './exact'

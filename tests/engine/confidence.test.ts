@@ -4,10 +4,10 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { ItemDocument, Plan } from '../../src/plan'
 import { provenanceOf, reckon, sigmaVIfFilled, uncertaintySharesOf } from '../../src/reckon'
-import { formatsIn } from '../../src/report'
+import { formatsIn, momentAt } from '../../src/report'
 import { basisFor, basisOf, likelyText, measureNext, shareWords } from '../../src/report/confidence'
 import { documents, planOf } from './plans'
-import { noWater, reckoned, smallPlan } from './small-plans'
+import { dryAfterSpring, hungryAndDry, noWater, reckoned, smallPlan } from './small-plans'
 
 const shown = formatsIn('metric')
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ')
@@ -35,7 +35,7 @@ describe('what the need stands on', () => {
         const { need } = result.reckoning
         const { litres, kg } = provenanceOf(plan, result.reckoning)
         expect(sum(litres)).toBeCloseTo(need.bodyLitres, 6)
-        expect(sum(kg)).toBeCloseTo(need.peakLoadKg, 6)
+        expect(sum(kg)).toBeCloseTo(need.peakLoadFullWaterKg, 6)
         const dry = reckoned({ ...plan, trip: { ...plan.trip, water: { ...plan.trip.water, ...noWater } } })
         const left = provenanceOf(
           { ...plan, trip: { ...plan.trip, water: { ...plan.trip.water, ...noWater } } },
@@ -66,6 +66,25 @@ describe('what the need stands on', () => {
     expect(litres).toMatchObject({ filled: 6, dimensions: 4, stated: 3, guess: 2, kind: 0 })
     expect(litres.water).toBeCloseTo(reckoning.carries[0]!.carriedLitres, 9)
     expect(kg).toMatchObject({ scale: 1, guess: 1, stated: 3 })
+  })
+
+  it('goes by the heaviest moment with all the water wanted, where the containers make another the heaviest', () => {
+    const plan = smallPlan({
+      stops: dryAfterSpring,
+      water: { litresPerHour: 1, campLitres: 0, reserveLitres: 0 },
+      gear: hungryAndDry,
+    })
+    const reckoning = reckoned(plan)
+    const { peakAt, peakFullWaterAt, peakLoadFullWaterKg } = reckoning.need
+    expect(peakAt.stop).toBe(0)
+    expect(peakFullWaterAt.stop).toBe(1)
+    const { kg } = provenanceOf(plan, reckoning)
+    const { daily, rubbish } = momentAt(reckoning, peakFullWaterAt).kg
+    expect(kg).toMatchObject({ scale: 1.1, guess: 0 })
+    expect(kg.stated).toBeCloseTo(daily + rubbish, 9)
+    expect(sum(kg)).toBeCloseTo(peakLoadFullWaterKg, 9)
+    const { load } = basisOf({ plan, reckoning, shown })
+    expect(plain(load)).toMatch(/^Rests on masses: 1\.1 of 9\.0 kg weighed, .* water, (0\.9|1\.0) stated/)
   })
 
   it('does not count what is worn as carried', () => {

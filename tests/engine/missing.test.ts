@@ -1,10 +1,15 @@
 // What is said while the litres or the mass of a thing are not known: a lower bound, and no chance of anything.
 
 import { describe, expect, it } from 'vitest'
+import { textReport } from '../../src/cli/report'
 import { type Draft, settle } from '../../src/plan'
-import { formatsIn, missingOf, setupInWords, withoutText } from '../../src/report'
+import { shortfallOf } from '../../src/reckon'
+import { formatsIn, missingOf, setupInWords, shortfallInWords, withoutText } from '../../src/report'
+import { askedByTrip, helpFor, requirementRows } from '../../src/report/compare-packs'
 import { enoughText } from '../../src/report/confidence'
+import { explain } from '../../src/report/why'
 import { reckoned } from './small-plans'
+import { contextOf } from './why-context'
 
 const metric = formatsIn('metric')
 
@@ -35,6 +40,30 @@ function judged(draft: Draft) {
     plan,
     reckoning,
     words: setupInWords(reckoning.packs[0]!, { plan, reckoning, shown: metric }),
+  }
+}
+const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ').replace(/\s+/g, ' ')
+/** All that the reasons, the help, the requirement and the command line say. */
+function allWords({ plan, reckoning }: ReturnType<typeof judged>) {
+  const context = contextOf(plan, reckoning)
+  const help = helpFor(plan, reckoning, { setupIndex: 0, shown: metric })
+  const remedies = help.remedies.map(({ remedy }) => remedy)
+  const shortfall = shortfallOf(plan, reckoning, 0)
+  const why = [
+    ...explain({ kind: 'body-litres' }, context),
+    ...explain({ kind: 'peak-load' }, context),
+    ...explain({ kind: 'set-up', setup: 0 }, context),
+    ...explain({ kind: 'remedies', setup: 0, remedies }, context),
+    ...explain({ kind: 'remedies', setup: 0, remedies: [] }, context),
+    ...explain({ kind: 'asked', trips: [{ name: '', plan }], packKg: 1 }, context),
+  ]
+  return {
+    remedies,
+    help: plain(help.remedies.map(({ text }) => text).join(' ')),
+    look: plain(shortfall ? shortfallInWords(shortfall, { plan, reckoning, shown: metric }) : ''),
+    why: plain(JSON.stringify(why)),
+    rows: plain(JSON.stringify(requirementRows(askedByTrip(plan, reckoning), metric))),
+    report: plain(textReport(plan, reckoning)),
   }
 }
 const textOf = ({ words }: ReturnType<typeof judged>) =>
@@ -73,6 +102,94 @@ describe('things without litres', () => {
     const found = judged(draftOf([kit, tent], { bodyLitres: 8 }))
     expect(found.words.answer).toBe('does-not')
     expect(textOf(found)).not.toMatch(/cases/)
+  })
+})
+
+describe('a plan with things without litres', () => {
+  const jacket = { id: 'jacket', name: 'Jacket', massKg: 0.5, litres: 4 }
+  const CHANCE = /\d of (10|20) cases|[Ll]ikely \d|Chance that/
+  /** Masses are all known here, so that a load is safe can be told. */
+  const SAFE_LOAD = /at most,? (\d\S* kg )?in (about )?9 of 10 cases/g
+
+  it('is told no chance and no likely range anywhere', () => {
+    for (const bodyLitres of [8, 19.5, 80]) {
+      const { help, look, why, rows, report } = allWords(
+        judged(draftOf([kit, jacket, tent], { bodyLitres, outsideLitres: 6 }, { ratedKg: 40 })),
+      )
+      for (const text of [help, look, why, rows, report])
+        expect(text.replaceAll(SAFE_LOAD, '')).not.toMatch(CHANCE)
+    }
+  })
+
+  it('is told them where all is said', () => {
+    const { why, report } = allWords(judged(draftOf([kit, jacket], { bodyLitres: 19.5 })))
+    expect(why).toMatch(CHANCE)
+    expect(report).toMatch(CHANCE)
+  })
+
+  it('asks of another pack at least what is counted', () => {
+    const { look, why } = allWords(judged(draftOf([kit, tent], { bodyLitres: 3 })))
+    expect(look).toMatch(/Look for at least \d+ L of main body/)
+    expect(look).not.toMatch(/nine times in ten/)
+    expect(why).toMatch(/"at least \d+\.\d L"/)
+  })
+
+  it('lets a change be told by what is counted', () => {
+    const { help, remedies } = allWords(
+      judged(draftOf([kit, jacket, tent], { bodyLitres: 17, outsideLitres: 6 }, { ratedKg: 40 })),
+    )
+    expect(remedies).not.toEqual([])
+    expect(help).toMatch(/at least \d+\.\d L are needed/)
+  })
+
+  it('tells room and reach as the most they can be', () => {
+    const food = { id: 'food', name: 'Food', massKg: 0.7, litres: 1.7, use: 'daily', kcalPerKg: 4300 }
+    const { report, why } = allWords(judged(draftOf([kit, food, tent], { bodyLitres: 40 })))
+    expect(report).toMatch(/room at most \+\d/)
+    expect(report).toMatch(/reach at most \d/)
+    expect(report).not.toMatch(/rating at most/)
+    expect(why).toMatch(/at most \d+\.\d L to spare/)
+    expect(why).toMatch(/at most \d+\.\d days/)
+  })
+})
+
+describe('a plan with things without a mass', () => {
+  const rope = { id: 'rope', name: 'Rope', litres: 1 }
+
+  it('is told no load that is safe, and its margins as the most they can be', () => {
+    const { report, why, rows } = allWords(judged(draftOf([kit, rope])))
+    for (const text of [report, why]) expect(text).not.toMatch(/at most,? (\d\S* kg )?in (about )?9 of 10/)
+    expect(report).toMatch(/rating at most \+\d/)
+    expect(report).toMatch(/carried at least \d/)
+    expect(report).not.toMatch(/room at most/)
+    expect(why).toMatch(/at most \d+\.\d kg to spare/)
+    expect(rows).toMatch(/at least \d+\.\d kg where the rating is for the contents alone/)
+  })
+
+  it('asks of another pack at least what is counted, and leaves open whether it takes a frame', () => {
+    const { look, why } = allWords(
+      judged(draftOf([{ ...kit, massKg: 5 }, rope], { bodyLitres: 20 }, { ratedKg: 3 })),
+    )
+    expect(look).toMatch(/a rating of at least \d+\.\d kg for the contents \(at least \d/)
+    expect(look).toMatch(/can’t be told whether it takes a frame/)
+    expect(why).toMatch(/"at least \d+\.\d kg"/)
+  })
+})
+
+describe('things without litres and things without a mass', () => {
+  const rope = { id: 'rope', name: 'Rope', litres: 1 }
+
+  it('are said in one verdict', () => {
+    const open = judged(draftOf([kit, tent, mat, rope], { bodyLitres: 30 }, { ratedKg: 9 }))
+    expect(textOf(open)).toMatch(
+      /^2 things without litres and 1 thing without a mass: if large or heavy, it may not do\./,
+    )
+    const sure = judged(draftOf([kit, tent, mat, rope], { bodyLitres: 80 }, { ratedKg: 40 }))
+    expect(textOf(sure)).toMatch(/without a mass: even if large and heavy, it does\./)
+    const fails = judged(draftOf([kit, tent, rope], { bodyLitres: 8 }))
+    expect(textOf(fails)).toMatch(/1 thing without litres and 1 thing without a mass: not counted\./)
+    for (const found of [open, sure, fails])
+      expect(found.words.verdicts.filter(({ code }) => code.endsWith('-missing'))).toHaveLength(1)
   })
 })
 

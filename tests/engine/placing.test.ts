@@ -5,11 +5,11 @@ import { describe, expect, it } from 'vitest'
 import sources from '../../data/sources.json'
 import type { ItemDocument, PackDocument } from '../../src/plan'
 import { reckon } from '../../src/reckon'
-import { formatsIn } from '../../src/report'
+import { formatsIn, momentIndex } from '../../src/report'
 import { COMFORT, movedName, placingOf, placingWords, STUDIES } from '../../src/report/placing'
 import { explain } from '../../src/report/why'
 import { documents, planOf } from './plans'
-import { noWater, reckoned, smallPlan } from './small-plans'
+import { dryAfterSpring, hungryAndDry, noWater, reckoned, smallPlan } from './small-plans'
 import { contextOf } from './why-context'
 
 const g = 9.80665
@@ -40,6 +40,23 @@ describe('the load of a main body', () => {
     expect(placing!.after.momentNm).toBeCloseTo(24.6691729, 5)
     expect(placing!.moved.map(movedName)).toEqual(['Dense'])
     expect(placing!.moved[0]).toMatchObject({ kg: 4, fromCm: 12, toCm: 8 })
+  })
+
+  it('is that of the heaviest moment with all the water wanted, as the need tells it', () => {
+    const plan = smallPlan({
+      stops: dryAfterSpring,
+      water: { litresPerHour: 1, campLitres: 0, reserveLitres: 0 },
+      gear: hungryAndDry,
+      packs: [pack],
+    })
+    const reckoning = reckoned(plan)
+    const { moments, need } = reckoning
+    expect(need.peakFullWaterAt).not.toEqual(need.peakAt)
+    const placing = placingOf(plan, reckoning, plan.packs[0]!)!
+    expect(placing.moment).toBe(momentIndex(moments, need.peakFullWaterAt))
+    const words = placingWords(placing, { plan, reckoning, shown: formatsIn('metric') })
+    expect(words.now).toContain('leaving Spring, day 2')
+    expect(words.basis).toContain('water your containers do not hold')
   })
 
   it('is moved by what is denser than the whole only, three things at most, the heaviest first', () => {

@@ -15,6 +15,7 @@ import {
   shortfallOf,
 } from '../../src/reckon'
 import { formatsIn, remedyInWords, shortfallInWords } from '../../src/report'
+import { remedyLabel } from '../../src/report/compare-packs'
 import { documents, type Kind, planOf } from './plans'
 
 function reckoned(plan: Plan): Reckoning {
@@ -418,7 +419,7 @@ describe('where nothing helps', () => {
       frame: true,
       innerHeightCm: null,
     })
-    expect(shortfallInWords(short, { shown: formatsIn('metric') })).toContain('a frame')
+    expect(shortfallInWords(short, { plan, reckoning, shown: formatsIn('metric') })).toContain('a frame')
   })
 
   it('a set-up that does has neither', () => {
@@ -440,5 +441,15 @@ describe('a remedy in words', () => {
     expect(remedyInWords(first!, { plan, shown: formatsIn('metric') }).replace(/\u00a0/g, ' ')).toBe(
       `Move Rain coat to a pocket: then ${bodyLitres.toFixed(1)} L are needed, and it fits in about 9 of 10 cases.`,
     )
+  })
+
+  it('calls a thing without a name what the lists call it, and never by its id', () => {
+    const plan = walkWith(enough - 2)
+    const gear = plan.gear.map(item => (item.name === 'Rain coat' ? { ...item, name: '' } : item))
+    const [first] = remediesOf({ ...plan, gear })
+    expect(remedyInWords(first!, { plan: { ...plan, gear }, shown: formatsIn('metric') })).toMatch(
+      /^Move Unnamed item to a pocket: /,
+    )
+    expect(remedyLabel(first!, { ...plan, gear })).toBe('Move Unnamed item outside')
   })
 })

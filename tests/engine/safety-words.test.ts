@@ -214,7 +214,9 @@ describe('a load over common practice', () => {
     const [caution, ...more] = having(/of your body mass/, small, [over])
     expect(more).toEqual([])
     expect(caution).toMatchObject({ signal: 'CAUTION', about: 'load' })
-    expect(caution!.text).toMatch(/^With the lightest pack the load is 34 % of .* stops at 30 %\./)
+    expect(caution!.text).toMatch(
+      /^With the lightest pack the load is 34 % of .*; common practice, with no source behind it, stops at 30 %\./,
+    )
     expect(caution!.asks).toMatchObject([{ about: { kind: 'load-share', setup: 0 } }])
     expect(having(/of your body mass/, small)[0]!.text).toMatch(/you set out from/)
   })

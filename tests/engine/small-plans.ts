@@ -19,6 +19,21 @@ export interface Small {
 const twoStops: StopDocument[] = [{ name: 'Start' }, { name: 'End', leg: { km: 4 } }]
 export const noWater = { litresPerHour: 0, campLitres: 0, reserveLitres: 0 }
 
+/**
+ * A day with food to carry, then a long dry one: with the litre that {@link hungryAndDry} holds the start is heaviest,
+ * with all the water wanted the spring is.
+ */
+export const dryAfterSpring: StopDocument[] = [
+  { name: 'Start', water: 'sure' },
+  { name: 'Spring', water: 'sure', nights: 1, leg: { km: 4, hours: 1 } },
+  { name: 'End', leg: { km: 24, hours: 7 } },
+]
+export const hungryAndDry: ItemDocument[] = [
+  { id: 'kit', name: 'Kit', massKg: 1, litres: 4, massFrom: 'scale' },
+  { id: 'bottle', name: 'Bottle', massKg: 0.1, litres: 1, massFrom: 'scale', holdsWaterLitres: 1 },
+  { id: 'food', name: 'Food', massKg: 1, litres: 2, use: 'daily' },
+]
+
 export function documentOf({
   carrier,
   stops,

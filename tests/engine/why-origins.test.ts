@@ -18,6 +18,7 @@ const KEYS: Record<Origin, keyof typeof sources> = {
   reserveLitres: 'our-judgement',
   meals: 'our-judgement',
   loadShareLimit: 'common-practice',
+  commonShare: 'common-practice',
   framelessCeilingKg: 'frameless-ceiling',
   roomyRatio: 'our-judgement',
   handSpread: 'our-judgement',
@@ -44,6 +45,13 @@ describe('the origin of a default', () => {
 
   it('is known for each of them', () => {
     expect(Object.keys(KEYS).sort()).toEqual(Object.keys(DEFAULT_ORIGINS).sort())
+  })
+
+  it('is said of the share at which common practice stops', () => {
+    const plan = smallPlan({ gear: [{ id: 'load', massKg: 30, litres: 20 }] })
+    const [share] = explain({ kind: 'load-share' }, contextOf(plan))
+    const stops = share!.inputs.find(({ label }) => label === 'Common practice stops at')
+    expect(stops?.from).toBe('common practice, no source')
   })
 
   it('is said of a setting that is as it came, and one that was changed is yours', () => {

@@ -111,7 +111,9 @@ function packsAre(context: WhyContext) {
       if (wanted !== null) near(values[0]!, wanted)
     }
     one(/^Room$/, judged.bodyMarginLitres)
-    one(/^How likely/, judged.fitChance)
+    // Of what is open no chance is told.
+    const isOpen = judged.answer === 'cannot-tell' || reckoning.missing.some(path => path.endsWith('.litres'))
+    one(/^How likely/, isOpen ? null : judged.fitChance)
     one(/^Carried at the heaviest/, judged.carriedKg)
     one(/^Against its rating/, judged.ratedMarginKg)
     one(/^Filled to the brim/, judged.brimLoadKg)

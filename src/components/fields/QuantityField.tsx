@@ -2,7 +2,7 @@
 // their fingers, and kept when it cannot be read, with a message beside it.
 
 import { useId, useState } from 'preact/hooks'
-import type { Limit } from '../../plan'
+import { isWithin, type Limit } from '../../plan'
 import { bareUnitOf, editText, formatQuantity, parseQuantity, type Quantity } from '../../units'
 import { useField, useSystem } from './useField'
 
@@ -54,7 +54,7 @@ export function QuantityField({
     if (!parsed.ok) return { message: parsed.message }
     if (parsed.empty) return { value: undefined, echo: false }
     const { value: amount, echo } = parsed
-    if (amount < limit.min || amount > limit.max || (limit.whole && !Number.isInteger(amount)))
+    if (!isWithin(amount, limit) || (limit.whole && !Number.isInteger(amount)))
       return {
         message: `${label}: write ${limit.whole ? 'a whole number' : 'an amount'} from ${show(limit.min)} to ${show(limit.max)}.`,
       }

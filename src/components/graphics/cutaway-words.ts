@@ -2,8 +2,9 @@
 
 import type { Formats } from '../../report'
 import { likelyText } from '../../report/confidence'
+import { capital } from '../../units'
 import type { Amounts, Body } from './cutaway-plan'
-import { isolate, upper } from './words'
+import { isolate } from './words'
 
 export type LitreFormat = Pick<Formats, 'system' | 'litres' | 'litresUp'>
 
@@ -42,8 +43,8 @@ export function cutawayWords(
   const whole = `${atLeast ? 'at least ' : ''}${format.litresUp(need.bodyLitres)}`
   const fits = over || `${litres(Math.max(0, brimLitres - inLitres))} free`
   const now = known
-    ? `${upper(at)}: ${litres(inLitres)} in a body of ${litres(brimLitres)}, ${fits}.`
-    : `${upper(at)}: ${litres(inLitres)} in the main body.`
+    ? `${capital(at)}: ${litres(inLitres)} in a body of ${litres(brimLitres)}, ${fits}.`
+    : `${capital(at)}: ${litres(inLitres)} in the main body.`
   const most = `The trip needs ${whole} at its fullest${spread ? `, likely ${between}` : ''}.`
   return {
     brim: known ? `brim ${litres(brimLitres)}` : '',

@@ -25,8 +25,6 @@ export function placeWords(
 export const metresText = (m: number, { metres }: LoadFormat): string =>
   metres ? metres(m) : `${Math.round(m)}\u00a0m`
 
-export const upper = (words: string): string => words.slice(0, 1).toUpperCase() + words.slice(1)
-
 /** What the marks of a stop say, in words: "water, 2 nights, resupply"; empty for a stop with none. */
 export function marksOf(stop: PictureStop | undefined): string {
   if (!stop) return ''

@@ -2,7 +2,7 @@
 // and told what is wrong with it only once the field is left.
 
 import { useId, useState } from 'preact/hooks'
-import type { Limit } from '../../plan'
+import { isWithin, type Limit } from '../../plan'
 import { bareUnitOf, formatQuantity, parseQuantity, type Quantity, type System } from '../../units'
 import './loose.css'
 
@@ -25,7 +25,7 @@ export function readQuantity(text: string, { kind, label, limit, system, fine }:
   if (!parsed.ok) return { message: parsed.message }
   if (parsed.empty) return { value: undefined }
   const { value, echo } = parsed
-  if (value < limit.min || value > limit.max)
+  if (!isWithin(value, limit))
     return { message: `${label}: write an amount from ${show(limit.min)} to ${show(limit.max)}.` }
   return { value, said: echo ? `= ${show(value)}` : undefined }
 }

@@ -6,7 +6,7 @@ import { changeItem } from '../../plan/litres'
 import type { Formats, Missing, MissingThing } from '../../report'
 import { actions, openTrip } from '../../store'
 import { useEdited } from '../fields'
-import { focusField } from '../why'
+import { ToField } from '../why'
 
 const MOST_NAMED = 6
 
@@ -27,16 +27,7 @@ export function MissingFigures({ missing, shown, onGo }: MissingFiguresProps) {
       <ul class="to-measure">
         {rows.slice(0, MOST_NAMED).map(({ thing, asks }) => (
           <li key={thing.path}>
-            <button
-              type="button"
-              class="quiet"
-              onClick={() => {
-                onGo(thing.path)
-                focusField(thing.path)
-              }}
-            >
-              <bdi class="name">{thing.name}</bdi> <span class="facts-line">{asks}</span>
-            </button>
+            <ToField name={thing.name} path={thing.path} says={asks} onGo={onGo} />
             {asks === 'litres?' ? <Usual {...{ thing, shown }} /> : null}
           </li>
         ))}

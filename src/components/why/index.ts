@@ -1,2 +1,3 @@
 export { focusField, toField } from './focus-field'
+export { ToField } from './ToField'
 export { Why } from './Why'

@@ -1,7 +1,7 @@
 // A cell as an amount: the units module reads it; here only its decimal mark, the unit of its column and its limits are
 // brought to bear.
 
-import type { Limit } from '../../plan'
+import { isWithin, type Limit } from '../../plan'
 import { bareUnitOf, formatQuantity, parseQuantity, type Quantity, type Unit, unitChoices } from '../../units'
 import { type Decimal, withPoints } from './decimal'
 import type { Amount } from './fields'
@@ -28,7 +28,7 @@ export function readAmount(
   if (!parsed.ok) return { why: withoutQuote(parsed.message, plain) }
   if (parsed.value === null) return { value: null }
   const value = atLimit(parsed.value, limit)
-  if (value < limit.min || value > limit.max) {
+  if (!isWithin(value, limit)) {
     const isUs = unit === bareUnitOf(kind, 'us', true) && unit !== bareUnitOf(kind, 'metric', true)
     const show = (amount: number) => formatQuantity(kind, amount, { system: isUs ? 'us' : 'metric' })
     return { why: `it must lie between ${show(limit.min)} and ${show(limit.max)}` }

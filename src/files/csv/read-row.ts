@@ -1,6 +1,6 @@
 // One row of a table as an item, or as what is in the way.
 
-import type { Unit } from '../../units'
+import { capital, type Unit } from '../../units'
 import { isOwnPack, isSumName, saidIn } from '../list'
 import { unitNamed } from './amount'
 import type { cellReader } from './cell'
@@ -128,4 +128,4 @@ const shown = (text: string): string => {
   return line.length > SHOWN ? `${startOf(line, SHOWN)}…` : line
 }
 
-const sentence = (why: string): string => `${why[0]!.toUpperCase()}${why.slice(1)}.`
+const sentence = (why: string): string => `${capital(why)}.`

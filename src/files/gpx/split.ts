@@ -3,7 +3,7 @@
 // made for whole legs; the sum is scaled to the blend of the whole way. All distances here are judgements of ours.
 
 import type { Pace } from '../../equations'
-import { CAPS, MOST_DAYS } from '../../plan'
+import { CAPS, isWithin, MOST_DAYS } from '../../plan'
 import { hoursOf, kmAtShare, legBetween } from './legs'
 import { soundsLikeWater } from './name'
 import type { MeasuredTrack, Pass, Refused } from './types'
@@ -43,13 +43,13 @@ export interface Proposal {
 
 /** Stops in the order of the way; refused in words for a number out of range or a way without length. */
 export function proposeStops(track: MeasuredTrack, split: SplitBy, pace: Pace): Proposal | Refused {
-  const { min, max } = SPLIT_LIMITS[split.by]
+  const limit = SPLIT_LIMITS[split.by]
   const wanted = split.by === 'days' ? split.days : split.hours
-  if (!(wanted >= min && wanted <= max) || (split.by === 'days' && !Number.isInteger(wanted)))
+  if (!isWithin(wanted, limit) || (split.by === 'days' && !Number.isInteger(wanted)))
     return refuse(
       split.by === 'days'
-        ? `Days: write a whole number from ${min} to ${max}.`
-        : `Hours a day: write a number from ${min} to ${max} h.`,
+        ? `Days: write a whole number from ${limit.min} to ${limit.max}.`
+        : `Hours a day: write a number from ${limit.min} to ${limit.max} h.`,
     )
   if (track.km <= 0) return refuse('This track is 0 km long: choose another one.')
 

@@ -1,7 +1,7 @@
 // A pasted gear list into rows: every line comes out as understood or as kept with the reason why it is not.
 
-import { CAPS, LIMITS, type Limit } from '../../plan'
-import { bareUnitOf, formatQuantity, parseQuantity, type System, type Unit } from '../../units'
+import { CAPS, isWithin, LIMITS, type Limit } from '../../plan'
+import { bareUnitOf, capital, formatQuantity, parseQuantity, type System, type Unit } from '../../units'
 import { cellsOf } from './cells'
 import { type Columns, columnsOf } from './columns'
 import { headingsIn, seenOf } from './headings'
@@ -88,7 +88,7 @@ function rowOf(place: Place, parts: Split & { group?: string }, system: System):
   const no = (why: string, fixes?: Fix[]): ListRow => ({
     ok: false,
     ...place,
-    why: `${why[0]!.toUpperCase()}${why.slice(1)}.`,
+    why: `${capital(why)}.`,
     ...(fixes && { fixes }),
   })
   if ('why' in parts) return no(parts.why, parts.fixes)
@@ -160,7 +160,7 @@ function amount(
   const { value } = parsed
   if (value === null) return { value }
   const show = (amount: number) => formatQuantity(kind, amount, { system })
-  if (value < limit.min || value > limit.max)
+  if (!isWithin(value, limit))
     return { why: `"${text}" is outside what an item may have: ${show(limit.min)} to ${show(limit.max)}` }
   return parsed.echo ? { value, note: `"${text}" is read as ${show(value)}.` } : { value }
 }

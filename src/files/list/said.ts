@@ -2,7 +2,7 @@
 // for a day or a night, worn. Judgements of ours for English lists; what is decided where two readings are possible is
 // said as a doubt.
 
-import { LIMITS } from '../../plan'
+import { isWithin, LIMITS } from '../../plan'
 import { parseQuantity } from '../../units'
 import { amountsIn, takeCount } from './amounts'
 import { headOf, isFood } from './names'
@@ -106,8 +106,7 @@ export function capacityOf(name: string, beside?: string): Pick<Said, 'holdsWate
   const text = beside ?? amountsIn(name).find(({ kind }) => kind === 'volume')?.text
   if (!field || text === undefined) return {}
   const read = parseQuantity('volume', text, { system: 'metric' })
-  const { min, max } = LIMITS.item[field]
-  return read.ok && read.value !== null && read.value >= min && read.value <= max && read.value > 0
+  return read.ok && read.value !== null && isWithin(read.value, LIMITS.item[field]) && read.value > 0
     ? { [field]: read.value }
     : {}
 }

@@ -12,6 +12,7 @@ import {
 } from '../../reckon'
 import { type Caution, listText } from '../caution'
 import type { Formats } from '../formats'
+import { missingOf } from '../missing'
 import { remedyInWords, shortfallInWords } from '../remedies'
 
 export interface Help {
@@ -33,7 +34,7 @@ export function helpFor(
     caution: cautionOf(remedy, plan),
   }))
   const shortfall = remedies.length ? null : shortfallOf(plan, reckoning, setupIndex)
-  return { remedies, shortfall: shortfall && shortfallInWords(shortfall, { shown }) }
+  return { remedies, shortfall: shortfall && shortfallInWords(shortfall, { plan, reckoning, shown }) }
 }
 
 /** What can hurt is never offered without its warning: a source that nobody vouched for, and food for a bad day. */
@@ -55,7 +56,10 @@ function cautionOf(remedy: Remedy, { trip: { stops } }: Plan): Caution | null {
 }
 
 /** What to ask about a set-up that does not do, or may not fit; null: nothing, it fits nine times in ten. */
-export function helpQuestion(setup: SetupReckoning): string | null {
+export function helpQuestion(setup: SetupReckoning, plan: Plan): string | null {
   if (isMended(setup)) return null
-  return setup.suffices ? 'What would make it fit nine times in ten?' : 'What would make it do?'
+  if (!setup.suffices) return 'What would make it do?'
+  return missingOf(plan).litres.length > 0
+    ? 'What would make it less tight?'
+    : 'What would make it fit nine times in ten?'
 }

@@ -4,6 +4,7 @@
 import type { Plan } from '../../plan'
 import { type Binding, type ReachPoint, type Reckoning, reachAt, reachCurve, stretchesOf } from '../../reckon'
 import type { Formats } from '../formats'
+import { type Missing, missingOf } from '../missing'
 
 export interface StretchInWords {
   name: string
@@ -30,12 +31,21 @@ const BINDS: Record<Binding, { short: string; long: string }> = {
 
 const NOTHING = 'Not even without food and water: what is carried besides is already too much for it.'
 
+const NO_DAY = 'no day'
+
 export const daysText = (days: number | null): string => {
   if (days === null) return 'no limit'
   // Rounded down: a reach must not be told longer than it is.
   const tenths = Math.floor(days * 10 + 1e-6) / 10
-  if (tenths === 0) return 'no day'
+  if (tenths === 0) return NO_DAY
   return `${tenths.toFixed(1)} days`
+}
+
+/** "5.0 days", or "at most 5.0 days" where what is missing can only make it fewer. */
+export function reachText(days: number | null, missing: Missing): string {
+  const isMost = days !== null && missing.litres.length + missing.mass.length > 0
+  const text = daysText(days)
+  return isMost && text !== NO_DAY ? `at most ${text}` : text
 }
 
 /** The reach of the set-up at `setupIndex`; null when nothing is eaten daily, so that days mean nothing. */
@@ -60,7 +70,7 @@ export function reachInWords(
   })
   const runs = runsOf(points).map(run => ({
     label: run[0]!.binds ? BINDS[run[0]!.binds].short : 'no limit',
-    text: limitText(run, shown),
+    text: limitText(run, missingOf(plan), shown),
     points: run,
   }))
   return { points, runs, stretches, nothing: points.length ? null : NOTHING }
@@ -78,7 +88,7 @@ function runsOf(points: ReachPoint[]): ReachPoint[][] {
   return runs.length || points.length === 0 ? runs : [points]
 }
 
-function limitText(run: ReachPoint[], { water }: Formats): string {
+function limitText(run: ReachPoint[], missing: Missing, { water }: Formats): string {
   const [from, to] = [run[0]!, run.at(-1)!]
   const span =
     from === to
@@ -88,5 +98,7 @@ function limitText(run: ReachPoint[], { water }: Formats): string {
         : `Up to ${water(to.waterLitres)} of water`
   if (from.binds === null) return `${span} nothing stops it.`
   const [most, least] = [daysText(from.days), daysText(to.days)]
-  return `${span}: ${most === least ? most : `${most} down to ${least}`}, stopped by ${BINDS[from.binds].long}.`
+  const days =
+    most === least ? reachText(from.days, missing) : `${reachText(from.days, missing)} down to ${least}`
+  return `${span}: ${days}, stopped by ${BINDS[from.binds].long}.`
 }

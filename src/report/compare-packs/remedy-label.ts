@@ -1,6 +1,6 @@
 // A remedy in the few words that name it as a step to undo.
 
-import type { Plan } from '../../plan'
+import { itemName, type Plan } from '../../plan'
 import type { Change, ItemChoice, TripChange } from '../../reckon'
 import { listText } from '../caution'
 
@@ -23,7 +23,7 @@ export function remedyLabel(change: Change, plan: Plan): string {
 }
 
 const listOf = (ids: string[], { gear }: Plan): string =>
-  listText(ids.map(id => gear.find(item => item.id === id)?.name || id))
+  listText(ids.flatMap(id => gear.find(item => item.id === id) ?? []).map(itemName))
 
 function itemsLabel({ move, leave }: ItemChoice, plan: Plan): string {
   const moved = move.length ? [`Move ${listOf(move, plan)} outside`] : []

@@ -14,6 +14,9 @@ export interface Asked {
   atLeast: { litres: boolean; mass: boolean }
 }
 
+/** Said where some things have no litres. */
+export const ENOUGH_UNTOLD = 'some things have no litres yet, so how much is enough can’t be told.'
+
 /** What a trip asks of a pack that weighs `packKg`; without one, of a pack as heavy as the plan takes it for energy. */
 export function askedByTrip(plan: Plan, reckoning: Reckoning, packKg = plan.settings.packKgForEnergy): Asked {
   const missing = missingOf(plan)
@@ -48,7 +51,7 @@ export function requirementRows(
       ...(atLeast.litres
         ? {
             figure: `At least ${litresUp(likelyLitres)}`,
-            note: 'some things have no litres yet, so how much is enough can’t be told.',
+            note: ENOUGH_UNTOLD,
           }
         : {
             figure: litresUp(wanted.bodyLitresSafe),
@@ -58,7 +61,7 @@ export function requirementRows(
     {
       name: 'Rated load',
       figure: atLeast.mass ? `At least ${kg(wanted.ratedKg)}` : kg(wanted.ratedKg),
-      note: `with a pack of ${gear(packKg)}; ${kg(wanted.contentsKg)} where the rating is for the contents alone.`,
+      note: `with a pack of ${gear(packKg)}; ${atLeast.mass ? 'at least ' : ''}${kg(wanted.contentsKg)} where the rating is for the contents alone.`,
     },
     {
       name: 'Frame',
@@ -71,7 +74,7 @@ export function requirementRows(
     wanted.outsideLitres > 0
       ? {
           name: 'Pockets',
-          figure: litresUp(wanted.outsideLitres),
+          figure: `${atLeast.litres ? 'At least ' : ''}${litresUp(wanted.outsideLitres)}`,
           note: 'for what is meant to ride in them.',
         }
       : null,

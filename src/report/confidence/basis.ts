@@ -40,11 +40,10 @@ export const basisFor = (code: string, basis: Basis): string => basis[BY[code] ?
 
 export function basisOf({ plan, reckoning, shown }: Context): Basis {
   const { litres, kg } = provenanceIn(plan, reckoning)
-  const { peakLoadKg, peakLoadFullWaterKg } = reckoning.need
-  const withAllWater = { ...kg, water: kg.water + peakLoadFullWaterKg - peakLoadKg }
+  const { need } = reckoning
   return {
-    litres: `Rests on ${packingText(plan)}; ${litresText(litres, reckoning.need.bodyLitres, shown)}.`,
-    load: `Rests on masses: ${massText(withAllWater, peakLoadFullWaterKg, shown)}.`,
+    litres: `Rests on ${packingText(plan)}; ${litresText(litres, need.bodyLitres, shown)}.`,
+    load: `Rests on masses: ${massText(kg, need.peakLoadFullWaterKg, shown)}.`,
     pockets: 'Rests on the litres of what rides in pockets, taken as they are, without gaps.',
     sizes: 'Rests on the sizes as given, of the things and of the pack.',
   }

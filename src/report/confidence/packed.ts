@@ -1,7 +1,15 @@
 // One packing of the hiker's own, from what was seen to what it says of the packing model.
 
 import { filledBoxLitres, measuringRanges } from '../../equations'
-import { type Draft, fullnessNotClosing, LIMITS, type Limit, type PastPacking, type Plan } from '../../plan'
+import {
+  type Draft,
+  fullnessNotClosing,
+  isWithin,
+  LIMITS,
+  type Limit,
+  type PastPacking,
+  type Plan,
+} from '../../plan'
 import type { PackingList, Said } from '../../plan/shelf'
 import { observedFactor, packedListAt, reckon } from '../../reckon'
 
@@ -85,7 +93,7 @@ export function packedSeen(seen: { said: Said; bodyLitres: number; W: number }):
   const { p, bodyLitres } = filled
   const factor = observedFactor({ p, packLitres: bodyLitres, W })
   const { min, max } = packing.factor
-  if (factor >= min && factor <= max) return { ok: true, factor, bodyLitres }
+  if (isWithin(factor, packing.factor)) return { ok: true, factor, bodyLitres }
   return {
     ok: false,
     message: `That would be ${factor.toFixed(2)} times what is reckoned, outside ${min} to ${max}: something other than the packing is wrong. Look at the litres of the pack, of the list, and at what was along.`,
@@ -112,11 +120,9 @@ function filledOf(said: Said, packLitres: number): Filled {
 }
 
 function within(p: number, bodyLitres: number): Filled {
-  if (!isIn(bodyLitres, packing.packLitres)) return { ok: false, message: outside(packing.packLitres) }
-  if (!isIn(p, packing.p)) return { ok: false, message: outside(packing.p) }
+  if (!isWithin(bodyLitres, packing.packLitres)) return { ok: false, message: outside(packing.packLitres) }
+  if (!isWithin(p, packing.p)) return { ok: false, message: outside(packing.p) }
   return { ok: true, p, bodyLitres }
 }
-
-const isIn = (value: number, { min, max }: Limit) => value >= min && value <= max
 
 const outside = ({ min, max, unit }: Limit) => `Write an amount from ${min} to ${max} ${unit}.`

@@ -4,9 +4,9 @@
 import { fitRoom } from '../../equations'
 import { itemName, type Pack, type Plan } from '../../plan'
 import type { Need, TooLarge } from '../../reckon'
+import { capital } from '../../units'
 import type { Formats } from '../formats'
 import { given } from '../given'
-import { capital } from '../text'
 import { type Fitted, fittingOf, type Way } from './judge'
 import { fitWords, pairWords } from './words'
 

@@ -37,7 +37,7 @@ export interface Moved {
 }
 
 export interface Placing {
-  /** The moment whose load is the heaviest. */
+  /** The moment whose load is the heaviest with all the water wanted, as the need tells it. */
   moment: number
   kg: number
   depthCm: number
@@ -52,7 +52,7 @@ export interface Placing {
 
 /** Null where nothing rides in the main body, or more than the equation is made for. */
 export function placingOf(plan: Plan, reckoning: Reckoning, pack: Pack): Placing | null {
-  const moment = momentIndex(reckoning.moments, reckoning.need.peakAt)
+  const moment = momentIndex(reckoning.moments, reckoning.need.peakFullWaterAt)
   const heaps = ridingAt(plan, reckoning, moment)
   const kg = sum(heaps, heap => heap.kg)
   const litres = sum(heaps, heap => heap.litres)

@@ -51,7 +51,7 @@ export function placingWords(
       from: wholeCm(one.fromCm / 100, shown),
       to: wholeCm(one.toCm / 100, shown),
     })),
-    basis: `${isMeasured ? `The pack is ${sizes}` : `The pack is taken as ${sizes}, from its litres`}; the back panel is taken as ${wholeCm(ASSUMED.backBehindM, shown)} behind the hips. Pockets, what is strapped on and the pack itself are left out.`,
+    basis: `${isMeasured ? `The pack is ${sizes}` : `The pack is taken as ${sizes}, from its litres`}; the back panel is taken as ${wholeCm(ASSUMED.backBehindM, shown)} behind the hips. Pockets, what is strapped on${reckoning.need.waterShortLitres > 0 ? ', water your containers do not hold' : ''} and the pack itself are left out.`,
     lean:
       now.leanDeg === null || after.leanDeg === null
         ? null

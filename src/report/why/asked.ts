@@ -2,7 +2,10 @@
 // frameless-ceiling.
 
 import { type Reckoning, reckon, requirementOf } from '../../reckon'
+import { capital } from '../../units'
+import { ENOUGH_UNTOLD } from '../compare-packs'
 import type { Formats } from '../formats'
+import { leastText, type Missing, missingOf } from '../missing'
 import { settingInput } from './origins'
 import { sumOf, told } from './sum'
 import type { Explanation, NamedPlan, WhyInput } from './types'
@@ -48,7 +51,15 @@ const leading = (asking: Asking[], of: (it: Asking) => number) =>
 const each = (asking: Asking[], show: (it: Asking) => string): WhyInput[] =>
   asking.length > 1 ? asking.map(it => ({ label: it.name, value: show(it) })) : []
 
+/** What is missing in any of the trips. */
+const missingIn = (asking: Asking[]): Missing => {
+  const each = asking.map(({ plan }) => missingOf(plan))
+  return { litres: each.flatMap(({ litres }) => litres), mass: each.flatMap(({ mass }) => mass) }
+}
+
 function room(asking: Asking[], shown: Formats): Explanation {
+  const missing = missingIn(asking)
+  if (missing.litres.length > 0) return leastRoom(asking, missing, shown)
   const { need } = leading(asking, it => it.reckoning.need.bodyLitresSafe).reckoning
   const likely = Math.max(...asking.map(it => it.reckoning.need.bodyLitres))
   return sumOf({
@@ -66,12 +77,25 @@ function room(asking: Asking[], shown: Formats): Explanation {
   })
 }
 
+/** Of things without litres nobody can say how much is enough: what is counted is the least. */
+function leastRoom(asking: Asking[], missing: Missing, shown: Formats): Explanation {
+  const litresOf = (it: Asking) => it.reckoning.need.bodyLitres
+  const value = litresOf(leading(asking, litresOf))
+  return told({
+    title: 'Main body',
+    says: `What the trip asks for at its fullest, rounded up to whole litres: at least ${shown.litresUp(value)}. ${capital(ENOUGH_UNTOLD)}`,
+    inputs: each(asking, it => shown.litres(litresOf(it))),
+    result: { value, text: leastText(missing, 'litres', shown.litres(value)) },
+  })
+}
+
 function load(asking: Asking[], shown: Formats): Explanation {
   const contentsOf = (it: Asking) => requirementOf(it.plan, it.reckoning, it.packKg).contentsKg
   const it = leading(asking, contentsOf)
   const packKg = Math.max(...asking.map(asked => asked.packKg))
   const contentsKg = contentsOf(it)
   const { peakLoadFullWaterKg } = it.reckoning.need
+  const missing = missingIn(asking)
   const context = { plan: it.plan, reckoning: it.reckoning, shown, stopIds: [] }
   return sumOf({
     title: 'Rated load',
@@ -79,6 +103,7 @@ function load(asking: Asking[], shown: Formats): Explanation {
     kind: 'mass',
     system: shown.system,
     show: shown.kg,
+    text: leastText(missing, 'mass', shown.kg(contentsKg + it.packKg)),
     parts: [
       { label: 'contents', value: peakLoadFullWaterKg },
       {

@@ -12,11 +12,12 @@ import {
 } from '../../reckon'
 import { likelyRange, likelyText } from '../confidence'
 import { safeLoadKg } from '../loads'
+import { leastText, missingOf, notInItText } from '../missing'
 import { momentIndex, placeText } from '../places'
 import { settingInput } from './origins'
 import { sumOf } from './sum'
 import { countedName, litresParts, litresPath, loadParts } from './things'
-import type { Explanation, WhyContext, WhyInput } from './types'
+import type { Explanation, WhyContext, WhyInput, WhyOther } from './types'
 import { numberText } from './words'
 
 /** The things that make the litres most unsure are named, so many at most. */
@@ -32,14 +33,18 @@ export function whyBodyLitres(context: WhyContext): Explanation {
   const { low, high } = roomRange(rigidLitres, softLitres, packing)
   const { litres, litresUp } = shown
   const { low: least, high: most } = likelyRange(need)
+  const missing = missingOf(context.plan)
+  const noLitres = notInItText(missing, 'litres')
+  const likely = `Likely ${litres(least)} to ${litres(most)}, in whole litres ${likelyText(need, shown)}: 1.28 times the standard deviation of ${litres(need.sigmaV)} either way, so ${litresUp(most)} is enough in about 9 of 10 cases.`
   return {
     ...own,
     title: `Main body, fullest ${placeText(need.bodyAt, moments)}`,
+    result: { ...own.result, text: leastText(missing, 'litres', own.result.text) },
     range: {
       bounds: [],
-      note: `${litresUp(need.bodyLitres)} on the screen: a need is never rounded down. Likely ${litres(least)} to ${litres(most)}, in whole litres ${likelyText(need, shown)}: 1.28 times the standard deviation of ${litres(need.sigmaV)} either way, so ${litresUp(most)} is enough in about 9 of 10 cases.`,
+      note: `${litresUp(need.bodyLitres)} on the screen: a need is never rounded down. ${noLitres ? `${noLitres}.` : likely}`,
     },
-    inputs: [...own.inputs, ...uncertaintyInputs(context)],
+    inputs: [...own.inputs, ...(noLitres ? [] : uncertaintyInputs(context))],
     sourceKeys: [...own.sourceKeys, 'gum-2008'],
     others: {
       title: 'The same things',
@@ -171,9 +176,32 @@ export function whyPeakLoad(context: WhyContext): Explanation {
   const { need, moments } = reckoning
   const at = momentIndex(moments, need.peakFullWaterAt)
   const safeKg = safeLoadKg(need)
+  const missing = missingOf(context.plan)
+  const noMass = notInItText(missing, 'mass')
+  const own = whyMomentLoad(context, at, need.peakLoadFullWaterKg - moments[at]!.kg.total)
+  const held: WhyOther[] =
+    need.waterShortLitres > 0
+      ? [
+          {
+            label: 'with what the containers hold',
+            value: need.peakLoadKg,
+            text: leastText(missing, 'mass', shown.kg(need.peakLoadKg)),
+            sourceKeys: [],
+          },
+        ]
+      : []
+  const title = `Heaviest load, ${placeText(need.peakFullWaterAt, moments)}`
+  if (noMass)
+    return {
+      ...own,
+      title,
+      result: { ...own.result, text: leastText(missing, 'mass', own.result.text) },
+      range: { bounds: [], note: `${noMass}.` },
+      others: held.length > 0 ? { title: 'With less water', list: held, note: '' } : null,
+    }
   return {
-    ...whyMomentLoad(context, at, need.peakLoadFullWaterKg - moments[at]!.kg.total),
-    title: `Heaviest load, ${placeText(need.peakFullWaterAt, moments)}`,
+    ...own,
+    title,
     sourceKeys: ['gum-2008'],
     others: {
       title: 'With its likely error',
@@ -184,16 +212,7 @@ export function whyPeakLoad(context: WhyContext): Explanation {
           text: shown.kg(safeKg),
           sourceKeys: ['gum-2008'],
         },
-        ...(need.waterShortLitres > 0
-          ? [
-              {
-                label: 'with what the containers hold',
-                value: need.peakLoadKg,
-                text: shown.kg(need.peakLoadKg),
-                sourceKeys: [],
-              },
-            ]
-          : []),
+        ...held,
       ],
       note: `1.28 times the standard deviation of ${shown.gear(need.sigmaM)}. What you weighed is good to ± 0.5 %, what is stated to 5 %, a guess to 20 % (our judgement).`,
     },

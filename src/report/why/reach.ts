@@ -2,7 +2,7 @@
 // the days at each amount of water where the limit that rules changes.
 
 import { type ReachBasis, reachBasisOf } from '../../reckon'
-import { daysText, type ReachInWords, reachInWords } from '../compare-packs'
+import { daysText, type ReachInWords, reachInWords, reachText } from '../compare-packs'
 import { type SetupContext, setupPath } from './setup-words'
 import { sumOf, told } from './sum'
 import { countedName, massPath } from './things'
@@ -63,7 +63,11 @@ function aDay({ plan, shown }: SetupContext, { dayKg, dayLitres }: ReachBasis): 
 }
 
 /** The points of the curve: between two of them the days fall in a straight line. */
-function edge({ shown }: SetupContext, { points, runs }: ReachInWords, { dayKg }: ReachBasis): Explanation {
+function edge(
+  { shown, missing }: SetupContext,
+  { points, runs }: ReachInWords,
+  { dayKg }: ReachBasis,
+): Explanation {
   const inputs = runs.flatMap(run =>
     run.points.map(point => ({
       label: `With ${shown.water(point.waterLitres)} of water, by ${run.label}`,
@@ -74,7 +78,7 @@ function edge({ shown }: SetupContext, { points, runs }: ReachInWords, { dayKg }
     title: 'Days of food for each amount of water',
     says: `What is left to bear, less the water, by ${shown.gear(dayKg)} a day; or the days at which the main body is full, where that is less. Rounded down.`,
     inputs,
-    result: { value: points[0]?.days ?? 0, text: points[0] ? daysText(points[0].days) : 'no day' },
+    result: { value: points[0]?.days ?? 0, text: reachText(points[0] ? points[0].days : 0, missing) },
     ignores: 'water that is drunk on the way: it is the first departure that counts.',
   })
 }

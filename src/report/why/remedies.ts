@@ -2,7 +2,7 @@
 
 import type { Remedy } from '../../reckon'
 import { remedyLabel } from '../compare-packs'
-import { chanceText } from '../formats'
+import { toldChance } from '../missing'
 import { whyAsked } from './asked'
 import type { SetupContext } from './setup-words'
 import { sumOf, told } from './sum'
@@ -21,7 +21,7 @@ function gain(context: SetupContext, remedy: Remedy): Explanation {
   const title = remedyLabel(remedy, plan)
   const says = 'The whole trip is reckoned anew with the change: this much less'
   const { bodyLitres } = reckoning.need
-  const inputs = [...longestDay(remedy, context), fits(context, remedy)]
+  const inputs = [...longestDay(remedy, context), ...fits(context, remedy)]
   const system = shown.system
   if (after.mends.includes('load'))
     return sumOf({
@@ -63,13 +63,17 @@ function gain(context: SetupContext, remedy: Remedy): Explanation {
   })
 }
 
-function fits({ judged }: SetupContext, { after }: Remedy): WhyInput {
-  const then = after.collarChance ?? after.fitChance
-  return {
-    label:
-      after.collarChance === null ? 'It fits, now and then' : 'It fits with the collar raised, now and then',
-    value: `${chanceText(after.collarChance === null ? judged.fitChance : judged.fitChanceWithCollar)}, ${chanceText(then)}`,
-  }
+function fits({ judged, missing }: SetupContext, { after }: Remedy): WhyInput[] {
+  const isCollar = after.collarChance !== null
+  const now = toldChance(isCollar ? judged.fitChanceWithCollar : judged.fitChance, { missing })
+  const then = toldChance(after.collarChance ?? after.fitChance, { missing })
+  if (now === null || then === null) return []
+  return [
+    {
+      label: isCollar ? 'It fits with the collar raised, now and then' : 'It fits, now and then',
+      value: `${now}, ${then}`,
+    },
+  ]
 }
 
 function longestDay(remedy: Remedy, { shown }: SetupContext): WhyInput[] {

@@ -3,7 +3,8 @@
 
 import { frontierOf } from '../../reckon'
 import { formatQuantity } from '../../units'
-import { daysText } from '../compare-packs'
+import { reachText } from '../compare-packs'
+import { toldChance } from '../missing'
 import { packPath, type SetupContext, setupPath } from './setup-words'
 import { told } from './sum'
 import type { Explanation, WhyInput } from './types'
@@ -76,7 +77,7 @@ function byPrice(context: SetupContext): Explanation[] {
   ]
 }
 
-function days({ judged, reckoning, shown }: SetupContext): Explanation[] {
+function days({ judged, reckoning, shown, missing }: SetupContext): Explanation[] {
   if (judged.reachDays === null) return []
   return [
     told({
@@ -85,19 +86,20 @@ function days({ judged, reckoning, shown }: SetupContext): Explanation[] {
       inputs: [{ label: 'Most water carried', value: shown.water(reckoning.need.waterCarryLitres) }],
       result: {
         value: judged.reachDays,
-        text: daysText(judged.reachDays),
+        text: reachText(judged.reachDays, missing),
       },
     }),
   ]
 }
 
 /** Said of a set-up that no other beats, and of one that is beaten: by what it is held against the others. */
-function beaten({ judged, plan, reckoning, shown, setup, pack }: SetupContext): Explanation[] {
+function beaten({ judged, plan, reckoning, shown, setup, pack, missing }: SetupContext): Explanation[] {
   const { packs } = reckoning
   if (packs.length < 2 || !judged.suffices) return []
   const index = packs.indexOf(judged)
   const isBeaten = !frontierOf(reckoning, plan)[index]
   const rivals = packs.filter(other => other.suffices).length
+  const isTold = toldChance(judged.fitChance, { missing, answer: judged.answer }) !== null
   const spare =
     judged.loadLimitKg === null ? 'not known' : shown.kg(judged.loadLimitKg - judged.ratedAgainstKg)
   return [
@@ -111,7 +113,7 @@ function beaten({ judged, plan, reckoning, shown, setup, pack }: SetupContext): 
           value:
             pack.price === null ? 'not known' : formatQuantity('money', pack.price, { system: 'metric' }),
         },
-        { label: 'Chance that it fits', value: shown.percent(judged.fitChance) },
+        ...(isTold ? [{ label: 'Chance that it fits', value: shown.percent(judged.fitChance) }] : []),
         { label: 'Margin to what it may carry', value: spare },
         { label: 'Set-ups that do', value: String(rivals) },
       ],

@@ -43,7 +43,7 @@ function carried(context: SetupContext): Explanation {
 
 /** Against its rating, and against the hiker's limit where it has no frame. */
 function limits(context: SetupContext): Explanation[] {
-  const { setup, judged, plan, shown } = context
+  const { setup, judged, plan, shown, missing } = context
   const { ratedKg, frame, ratingCovers } = setup
   const withPack = ratingCovers !== 'contents'
   const covers = withPack ? 'contents and pack' : 'contents alone'
@@ -52,7 +52,11 @@ function limits(context: SetupContext): Explanation[] {
       ...massOf(context),
       title,
       says,
-      text: spareText(limit.value - judged.ratedAgainstKg, value => marginText(value, shown.kg)),
+      text: spareText(
+        limit.value - judged.ratedAgainstKg,
+        value => marginText(value, shown.kg),
+        missing.mass.length > 0,
+      ),
       parts: [
         limit,
         { label: `carried, ${covers}`, value: -judged.ratedAgainstKg, of: taken(context, withPack) },

@@ -1,7 +1,8 @@
 // Why a set-up has the room it has, and how likely the trip fits it. Source keys: gum-2008, our-judgement.
 
 import { bodyHalfWidth } from '../../reckon'
-import { chanceText, marginText } from '../formats'
+import { marginText } from '../formats'
+import { toldChance } from '../missing'
 import { placeText } from '../places'
 import { settingInput } from './origins'
 import { packPath, type SetupContext, spareText } from './setup-words'
@@ -17,11 +18,11 @@ const BODY_FROM = {
 } as const
 
 export function whyRoom(context: SetupContext): Explanation[] {
-  return [spare(context), chance(context), ...size(context), ...pockets(context), ...innerSizes(context)]
+  return [spare(context), ...chance(context), ...size(context), ...pockets(context), ...innerSizes(context)]
 }
 
 function spare(context: SetupContext): Explanation {
-  const { reckoning, shown, pack, judged, plan } = context
+  const { reckoning, shown, pack, judged, plan, missing } = context
   const { need, moments } = reckoning
   const { headroomLitres } = plan.settings
   return sumOf({
@@ -30,7 +31,11 @@ function spare(context: SetupContext): Explanation {
     kind: 'volume',
     system: shown.system,
     show: shown.litres,
-    text: spareText(judged.bodyMarginLitres, value => marginText(value, shown.litres)),
+    text: spareText(
+      judged.bodyMarginLitres,
+      value => marginText(value, shown.litres),
+      missing.litres.length > 0,
+    ),
     parts: [
       { label: 'main body of the pack', value: pack.bodyLitres, path: packPath(context, 'bodyLitres') },
       { label: 'asked for', value: -need.bodyLitres },
@@ -50,34 +55,39 @@ function spare(context: SetupContext): Explanation {
   })
 }
 
-function chance(context: SetupContext): Explanation {
-  const { reckoning, shown, pack, judged } = context
+function chance(context: SetupContext): Explanation[] {
+  const { reckoning, shown, pack, judged, missing } = context
   const { need } = reckoning
-  const { fitChance, fitChanceWithCollar } = judged
+  const { answer, fitChance, fitChanceWithCollar } = judged
+  const fits = toldChance(fitChance, { missing, answer })
+  const withCollar = toldChance(fitChanceWithCollar, { missing, answer })
+  if (fits === null || withCollar === null) return []
   const half = bodyHalfWidth[pack.bodyFrom]
   const collar: WhyInput[] =
     pack.collarLitres > 0
       ? [
           {
             label: `With its collar, ${shown.litres(pack.bodyLitres + pack.collarLitres)} in all`,
-            value: chanceText(fitChanceWithCollar),
+            value: withCollar,
             path: packPath(context, 'collarLitres'),
           },
         ]
       : []
-  return told({
-    title: 'How likely it fits',
-    equation: 'Both sides are unsure, and the doubts add by their squares',
-    says: `The need has a standard deviation of ${shown.litres(need.sigmaV)}; the litres of the pack are ${BODY_FROM[pack.bodyFrom]} and taken to be good to ± ${shown.percent(half)}. From 9 of 10 cases it counts as a fit, under 5 of 10 as too small.`,
-    inputs: [
-      { label: 'Main body', value: shown.litres(pack.bodyLitres), path: packPath(context, 'bodyLitres') },
-      { label: 'Asked for', value: shown.litres(judged.bodyNeedLitres) },
-      { label: 'The litres are', value: BODY_FROM[pack.bodyFrom], path: packPath(context, 'bodyFrom') },
-      ...collar,
-    ],
-    result: { value: fitChance, text: chanceText(fitChance) },
-    sourceKeys: ['gum-2008', 'our-judgement'],
-  })
+  return [
+    told({
+      title: 'How likely it fits',
+      equation: 'Both sides are unsure, and the doubts add by their squares',
+      says: `The need has a standard deviation of ${shown.litres(need.sigmaV)}; the litres of the pack are ${BODY_FROM[pack.bodyFrom]} and taken to be good to ± ${shown.percent(half)}. From 9 of 10 cases it counts as a fit, under 5 of 10 as too small.`,
+      inputs: [
+        { label: 'Main body', value: shown.litres(pack.bodyLitres), path: packPath(context, 'bodyLitres') },
+        { label: 'Asked for', value: shown.litres(judged.bodyNeedLitres) },
+        { label: 'The litres are', value: BODY_FROM[pack.bodyFrom], path: packPath(context, 'bodyFrom') },
+        ...collar,
+      ],
+      result: { value: fitChance, text: fits },
+      sourceKeys: ['gum-2008', 'our-judgement'],
+    }),
+  ]
 }
 
 function size(context: SetupContext): Explanation[] {
@@ -100,7 +110,7 @@ function size(context: SetupContext): Explanation[] {
 }
 
 function pockets(context: SetupContext): Explanation[] {
-  const { reckoning, shown, pack } = context
+  const { reckoning, shown, pack, missing } = context
   const { outsideLitres } = reckoning.need
   if (pack.outsideLitres === null || outsideLitres === 0) return []
   return [
@@ -110,7 +120,11 @@ function pockets(context: SetupContext): Explanation[] {
       kind: 'volume',
       system: shown.system,
       show: shown.litres,
-      text: spareText(pack.outsideLitres - outsideLitres, value => marginText(value, shown.litres)),
+      text: spareText(
+        pack.outsideLitres - outsideLitres,
+        value => marginText(value, shown.litres),
+        missing.litres.length > 0,
+      ),
       parts: [
         { label: 'pockets of the pack', value: pack.outsideLitres, path: packPath(context, 'outsideLitres') },
         { label: 'things meant for them', value: -outsideLitres },
@@ -138,7 +152,7 @@ function innerSizes(context: SetupContext): Explanation[] {
         kind: 'length',
         system: shown.system,
         show: shown.cm,
-        text: spareText(inner - thing, value => marginText(value, shown.cm)),
+        text: spareText(inner - thing, value => marginText(value, shown.cm), false),
         parts: [
           { label: 'inside', value: inner, path: packPath(context, field) },
           { label: 'largest rigid thing', value: -thing },

@@ -2,18 +2,20 @@
 
 import { fieldPath, type Pack, type Setup } from '../../plan'
 import type { SetupReckoning } from '../../reckon'
+import { type Missing, missingOf } from '../missing'
 import type { WhyContext } from './types'
 
 export interface SetupContext extends WhyContext {
   judged: SetupReckoning
   pack: Pack
   setup: Setup
+  missing: Missing
 }
 
 export function setupContext(context: WhyContext, index: number): SetupContext {
   const judged = context.reckoning.packs[index]!
   const pack = context.plan.packs[judged.pack]!
-  return { ...context, judged, pack, setup: pack.setups[judged.index]! }
+  return { ...context, judged, pack, setup: pack.setups[judged.index]!, missing: missingOf(context.plan) }
 }
 
 /** The path of a figure of the pack; none where the pack is not the open plan's. */
@@ -30,6 +32,8 @@ export function setupPath({ packIds, judged }: SetupContext, field: keyof Setup)
     : fieldPath('packs', id, 'setups', setupId, field)
 }
 
-/** "4.2 L to spare", "short by 4.2 L". */
-export const spareText = (margin: number, show: (value: number) => string) =>
-  margin < 0 ? `short by ${show(-margin)}` : `${show(margin)} to spare`
+/** "4.2 L to spare", "short by 4.2 L"; `isOpen`: what is missing can only make it less. */
+export const spareText = (margin: number, show: (value: number) => string, isOpen: boolean) =>
+  margin < 0
+    ? `short by ${isOpen ? 'at least ' : ''}${show(-margin)}`
+    : `${isOpen ? 'at most ' : ''}${show(margin)} to spare`

@@ -13,6 +13,7 @@ export function commonShare({ reckoning, shown }: WhyContext): WhyInput[] {
           {
             label: 'Common practice stops at',
             value: `${shown.percent(notice.limit)}; with the lightest pack it is ${percentOver(notice.share, notice.limit, shown)}`,
+            from: defaults.DEFAULT_ORIGINS.commonShare,
           },
         ]
       : [],

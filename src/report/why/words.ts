@@ -2,9 +2,8 @@
 // Rates of power and strength are shown as their equations take them, in W, m/s and %, in both systems of units.
 
 import type { Limit } from '../../equations'
-import { fieldPath } from '../../plan'
-import { formatQuantity, type System } from '../../units'
-import { capital } from '../text'
+import { fieldPath, isWithin } from '../../plan'
+import { capital, formatQuantity, type System } from '../../units'
 import type { WhyBound, WhyContext } from './types'
 
 export const kcalText = (kcal: number) => `${formatQuantity('number', kcal, plain(0))} kcal`
@@ -29,7 +28,7 @@ export function bound(
   value: number,
   { limit, digits = 0 }: { limit: Limit; digits?: number },
 ): WhyBound {
-  const inside = value >= limit.min && value <= limit.max
+  const inside = isWithin(value, limit)
   const from = numberText(limit.min, limit.min === Math.trunc(limit.min) ? 0 : digits)
   const to = numberText(limit.max, limit.max === Math.trunc(limit.max) ? 0 : digits)
   const shown = Number.isFinite(value) ? numberText(value, digits) : 'without end'

@@ -2,7 +2,7 @@
 
 import { Choice } from '../../components/fields'
 import type { Choice as Chosen, Compared, Comparison, Wishes } from '../../files/backup'
-import { counted } from '../../units'
+import { capital, counted } from '../../units'
 
 interface ListsProps {
   comparison: Comparison
@@ -149,7 +149,7 @@ function ShelfPart({ compared, thing, isMerge }: RestProps) {
   const { fresh, differ } = compared
   return (
     <>
-      <h3>{`${thing[0]!.toUpperCase()}${thing.slice(1)}s`}</h3>
+      <h3>{`${capital(thing)}s`}</h3>
       {fresh.length > 0 ? (
         <details>
           <summary>{counted(fresh.length, thing)} new from the file</summary>

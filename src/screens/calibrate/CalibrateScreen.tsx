@@ -6,6 +6,7 @@ import { QuantityField } from '../../components/fields'
 import { defaults, LIMITS, type Plan } from '../../plan'
 import { effectText, numberWord, packingsText, reckonsWith, reckonWith } from '../../report/confidence'
 import { actions, openTrip, reckoned, shelf } from '../../store'
+import { capital } from '../../units'
 import './calibrate.css'
 import { toTop } from '../../components/frame'
 import { PackedForm } from './PackedForm'
@@ -99,8 +100,6 @@ function olderText(count: number): string {
       : [`${capital(numberWord(count))} older packings do`, 'their']
   return `${which} not say what was along, so no trip can be held against ${it} things. A trip that has ${it} factor keeps it. Pack that list again to count it.`
 }
-
-const capital = (word: string) => `${word[0]!.toUpperCase()}${word.slice(1)}`
 
 /** For those who know their factor from elsewhere. */
 function ByHand() {

@@ -1,7 +1,7 @@
 // A hard container in the open trip: one tap puts the food into it.
 
 import { useEffect, useRef, useState } from 'preact/hooks'
-import { type DraftItem, foodFor, putFoodInto } from '../../plan'
+import { type DraftItem, foodFor, itemName, putFoodInto } from '../../plan'
 import { actions, openTrip } from '../../store'
 import { useItemHome } from './item-home'
 
@@ -16,7 +16,7 @@ export function FoodInto({ item }: { item: DraftItem }) {
   const draft = openTrip.value?.draft
   if (!inTrip || !draft || item.holdsLitres === undefined || item.inside !== undefined) return null
   const food = foodFor(draft, item.id)
-  const name = item.name || 'the container'
+  const name = itemName(item)
   if (food.length === 0)
     return done ? (
       <p ref={said} tabIndex={-1} role="status">
@@ -27,7 +27,7 @@ export function FoodInto({ item }: { item: DraftItem }) {
     actions.edit(`Put the food in ${name}`, draft => putFoodInto(draft, item.id))
     setDone(true)
   }
-  const names = food.map(({ name }) => name || 'Food').slice(0, 3)
+  const names = food.slice(0, 3).map(itemName)
   return (
     <p>
       <button type="button" class="quiet" onClick={put}>

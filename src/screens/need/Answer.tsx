@@ -3,15 +3,7 @@
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import {
-  type Formats,
-  type Missing,
-  placeText,
-  safeLoadKg,
-  takesNothing,
-  verbFor,
-  withoutText,
-} from '../../report'
+import { type Formats, type Missing, notInItText, placeText, safeLoadKg, takesNothing } from '../../report'
 import { basisOf, enoughText, likelyText } from '../../report/confidence'
 
 interface AnswerProps {
@@ -25,8 +17,8 @@ interface AnswerProps {
 export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
   const { need, moments } = reckoning
   const basis = basisOf({ plan, reckoning, shown })
-  const noLitres = withoutText(missing, 'litres')
-  const noMass = withoutText(missing, 'mass')
+  const noLitres = notInItText(missing, 'litres')
+  const noMass = notInItText(missing, 'mass')
   if (takesNothing(plan)) return <NoGear onGo={onGo} />
   return (
     <div class="answers">
@@ -38,10 +30,7 @@ export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
         </p>
         {noLitres ? (
           <p>
-            <strong>
-              {noLitres} {verbFor(missing, 'litres')} not in it.
-            </strong>{' '}
-            So far fullest {placeText(need.bodyAt, moments)}.
+            <strong>{noLitres}.</strong> So far fullest {placeText(need.bodyAt, moments)}.
           </p>
         ) : (
           <>
@@ -62,9 +51,7 @@ export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
         </p>
         {noMass ? (
           <p>
-            <strong>
-              {noMass} {verbFor(missing, 'mass')} not in it.
-            </strong>
+            <strong>{noMass}.</strong>
           </p>
         ) : null}
         <p>Without the pack, {placeText(need.peakFullWaterAt, moments)}.</p>

@@ -2,7 +2,7 @@
 
 import { useMemo } from 'preact/hooks'
 import { MissingFigures } from '../../components/missing'
-import { focusField, Why } from '../../components/why'
+import { ToField, Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import type { Formats, Missing } from '../../report'
@@ -100,28 +100,5 @@ function Things({ next, onGo }: { next: MeasureNext; onGo: (path: string) => voi
         {narrower} than now, should they take what the list says. If they do not, the middle moves too.
       </p>
     </>
-  )
-}
-
-interface ToFieldProps {
-  name: string
-  path: string
-  says: string
-  onGo: (path: string) => void
-}
-
-function ToField({ name, path, says, onGo }: ToFieldProps) {
-  return (
-    <button
-      type="button"
-      class="quiet"
-      onClick={() => {
-        onGo(path)
-        focusField(path)
-      }}
-    >
-      <bdi class="name">{name}</bdi>
-      <span class="facts-line">{says}</span>
-    </button>
   )
 }

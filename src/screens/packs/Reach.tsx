@@ -5,7 +5,7 @@ import { WhenOpen } from '../../components/loose'
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import type { Formats } from '../../report'
+import { type Formats, missingOf } from '../../report'
 import { daysText, reachInWords } from '../../report/compare-packs'
 import { inUnit } from '../../units'
 
@@ -32,11 +32,13 @@ function Reached({ setupIndex, plan, reckoning, shown }: ReachProps) {
   const unit = shown.system === 'us' ? 'qt' : 'L'
   const water = (litres: number) => inUnit('volume', litres, unit)
   const names = letters(stretches.length)
+  const missing = missingOf(plan)
+  const isMost = missing.litres.length + missing.mass.length > 0
   const marks = stretches.map(
     ({ name, days, waterLitres, within }, i): Mark => ({
       letter: names[i]!,
       name,
-      words: `${daysText(days)} with ${shown.water(waterLitres)}, ${within ? 'within reach' : 'beyond its reach'}`,
+      words: `${daysText(days)} with ${shown.water(waterLitres)}, ${within ? `within reach${isMost ? ' so far' : ''}` : 'beyond its reach'}`,
       shape: within ? 'dot' : 'cross',
       at: { x: water(waterLitres), y: days },
     }),
@@ -68,6 +70,7 @@ function Reached({ setupIndex, plan, reckoning, shown }: ReachProps) {
       {sentences.map(text => (
         <p key={text}>{text}</p>
       ))}
+      {isMost ? <p>At most: things without litres or a mass are not counted.</p> : null}
       <p class="hint">
         Full rations at the first departure, the spare ones on top, and all else as packed then. The marks are
         this trip’s stretches between resupplies.

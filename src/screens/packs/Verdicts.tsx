@@ -57,7 +57,7 @@ function SetupVerdict({
   const [first, ...others] = verdicts
   const { always, rest } = roomAndLoad(first, others)
   const basis = basisOf({ plan, reckoning, shown })
-  const question = helpQuestion(setup)
+  const question = helpQuestion(setup, plan)
   return (
     <div class="verdict" data-figures="why" data-answer={answer} id={setupDomId(setupIndex)} tabIndex={-1}>
       <p class="verdict-answer">
@@ -125,7 +125,7 @@ const LOAD: ReadonlySet<Verdict['code']> = new Set([
 
 /** Room and load are always in view, whichever of them decides; the other verdicts are one tap away. */
 function roomAndLoad(first: Verdict, others: Verdict[]): { always: Verdict[]; rest: Verdict[] } {
-  const missing = others.filter(({ code }) => code === 'mass-missing')
+  const missing = others.filter(({ code }) => code === 'mass-missing' || code === 'both-missing')
   const halves = [ROOM, LOAD].flatMap(codes =>
     codes.has(first.code) ? [] : others.filter(({ code }) => codes.has(code)).slice(0, 1),
   )

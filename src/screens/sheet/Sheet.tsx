@@ -1,15 +1,7 @@
 // One page of paper: the answer, the pictures, the days, the packs, what to pack where, and what to beware of.
 
 import { type LeftOut, tripName } from '../../plan'
-import {
-  type Missing,
-  missingOf,
-  placeText,
-  safeLoadKg,
-  takesNothing,
-  verbFor,
-  withoutText,
-} from '../../report'
+import { type Missing, missingOf, notInItText, placeText, safeLoadKg, takesNothing } from '../../report'
 import { basisOf, enoughText, likelyText } from '../../report/confidence'
 import { counted } from '../../units'
 import type { SheetParts } from './parts'
@@ -80,8 +72,8 @@ function Route({ plan: { trip }, reckoning, shown }: SheetParts) {
 function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Missing }) {
   const { need, moments } = reckoning
   const basis = basisOf({ plan, reckoning, shown })
-  const noLitres = withoutText(missing, 'litres')
-  const noMass = withoutText(missing, 'mass')
+  const noLitres = notInItText(missing, 'litres')
+  const noMass = notInItText(missing, 'mass')
   if (takesNothing(plan))
     return (
       <section class="sheet-answer" aria-label="Need">
@@ -103,10 +95,8 @@ function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Mis
           {shown.litresUp(need.bodyLitres)}
         </p>
         <p class="small">
-          {noLitres
-            ? `${noLitres} ${verbFor(missing, 'litres')} not in it`
-            : `Likely ${likelyText(need, shown)}`}
-          ; fullest {placeText(need.bodyAt, moments)}. {noLitres ? '' : `${enoughText(need, shown)}. `}
+          {noLitres || `Likely ${likelyText(need, shown)}`}; fullest {placeText(need.bodyAt, moments)}.{' '}
+          {noLitres ? '' : `${enoughText(need, shown)}. `}
           {basis.litres}
         </p>
       </div>
@@ -121,10 +111,7 @@ function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Mis
           {need.waterShortLitres > 0
             ? `with all the water wanted, ${shown.kg(need.peakLoadKg)} with what the containers hold; `
             : ''}
-          {noMass
-            ? `${noMass} ${verbFor(missing, 'mass')} not in it`
-            : `at most ${shown.kg(safeLoadKg(need))} in about 9 of 10 cases`}
-          . {basis.load}
+          {noMass || `at most ${shown.kg(safeLoadKg(need))} in about 9 of 10 cases`}. {basis.load}
         </p>
       </div>
       <dl class="small">

@@ -1,7 +1,7 @@
 // How many of a thing, and where it rides: short fields for lists. What is typed is kept until it reads as a number.
 
 import { useState } from 'preact/hooks'
-import { LIMITS, type Stow } from '../../plan'
+import { isWithin, LIMITS, type Stow } from '../../plan'
 import { PLACES } from '../gear'
 
 interface CountFieldProps {
@@ -15,7 +15,6 @@ interface CountFieldProps {
 export function CountField({ name, count, onCount, onUnread }: CountFieldProps) {
   // The text while it is no number; null: the count is shown.
   const [text, setText] = useState<string | null>(null)
-  const { min, max } = LIMITS.item.count
   const isUnread = text !== null && countOf(text) === null
   const onInput = (typed: string) => {
     const read = countOf(typed)
@@ -23,6 +22,7 @@ export function CountField({ name, count, onCount, onUnread }: CountFieldProps) 
     if (read === null) onUnread?.(true)
     else onCount(read)
   }
+  const { min, max } = LIMITS.item.count
   return (
     <>
       <input
@@ -49,9 +49,8 @@ export function CountField({ name, count, onCount, onUnread }: CountFieldProps) 
 
 /** A whole number of pieces within its limits; null where the text is none. */
 function countOf(text: string): number | null {
-  const { min, max } = LIMITS.item.count
   const count = /^\s*\d+\s*$/.test(text) ? Number(text) : Number.NaN
-  return count >= min && count <= max ? count : null
+  return isWithin(count, LIMITS.item.count) ? count : null
 }
 
 interface PlaceFieldProps {

@@ -2,7 +2,7 @@
 // at another screen.
 
 import { type Reading, readQuantity } from '../../components/loose'
-import { LIMITS, mainBodyOf, readRating, type Tag } from '../../plan'
+import { isWithin, LIMITS, mainBodyOf, readRating, type Tag } from '../../plan'
 import { formatQuantity, type System } from '../../units'
 
 export interface TagText {
@@ -125,7 +125,7 @@ function ratedReading(text: string, system: System): Reading {
   const { min, max } = LIMITS.setup.ratedKg
   const show = (kg: number) =>
     formatQuantity('mass', kg, { system, unit: system === 'us' ? 'lb' : 'kg', digits: 1 })
-  if (read.kg < min || read.kg > max)
+  if (!isWithin(read.kg, LIMITS.setup.ratedKg))
     return { message: `Rated load: write an amount from ${show(min)} to ${show(max)}.` }
   if (read.range) {
     const { lowKg, highKg } = read.range

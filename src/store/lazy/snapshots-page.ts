@@ -1,4 +1,5 @@
-// Snapshots and the reminder in the page: looked at in a quiet moment some while after a save, once a day at most.
+// Snapshots and the reminder in the page: looked at in a quiet moment some while after a save, until the
+// day's snapshot is kept.
 
 import { effect } from '@preact/signals'
 import { inTurn } from '../in-turn'
@@ -41,9 +42,9 @@ export function followSaves(backups: Backups, { state }: Pick<BackupEnvironment,
 
   async function look() {
     isDue = false
-    // Once a day is enough, also when it fails: More says so, and tries again there.
-    doneOn = dayOf(Date.now())
-    await backups.snapshot('day')
+    const today = dayOf(Date.now())
+    // What could not be kept, More says so, is tried again after the next save.
+    if ((await backups.snapshot('day')) === null) doneOn = today
     // Without the note there is no reminder; the storage's own message says what is wrong with it.
     await backups.remind().catch(() => {})
   }

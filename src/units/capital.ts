@@ -1,4 +1,2 @@
-// Small matters of wording that many sentences share.
-
 /** With its first letter a capital. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
