@@ -3,7 +3,15 @@
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import { type Formats, type Missing, notInItText, placeText, safeLoadKg, takesNothing } from '../../report'
+import {
+  type Formats,
+  leastText,
+  type Missing,
+  notInItText,
+  placeText,
+  safeLoadKg,
+  takesNothing,
+} from '../../report'
 import { basisOf, enoughText, likelyText } from '../../report/confidence'
 
 interface AnswerProps {
@@ -56,7 +64,10 @@ export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
         ) : null}
         <p>Without the pack, {placeText(need.peakFullWaterAt, moments)}.</p>
         {need.waterShortLitres > 0 ? (
-          <p>With all the water wanted; {shown.kg(need.peakLoadKg)} with what your containers hold.</p>
+          <p>
+            With all the water wanted; {leastText(missing, 'mass', shown.kg(need.peakLoadKg))} with what your
+            containers hold.
+          </p>
         ) : null}
         {noMass ? null : <p class="hint">At most {shown.kg(safeLoadKg(need))} in about 9 of 10 cases.</p>}
         <p class="hint">{basis.load}</p>

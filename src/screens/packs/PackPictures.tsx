@@ -4,7 +4,7 @@ import { letters, type Mark, type MarkShape, SpotPicture } from '../../component
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Answer, Reckoning, SetupReckoning } from '../../reckon'
-import { ANSWERS, type Formats, isYes } from '../../report'
+import { ANSWERS, type Formats, isYes, leastText, type Missing, missingOf } from '../../report'
 import { type Comparison, comparisonOf, NOT_BEATEN, priceText } from '../../report/compare-packs'
 import { inUnit } from '../../units'
 
@@ -56,6 +56,10 @@ function RoomAgainstLoad({ titled, plan, reckoning, shown }: PicturesProps & { t
   const unit = shown.system === 'us' ? 'lb' : 'kg'
   const load = (kg: number) => inUnit('mass', kg, unit)
   const { need } = reckoning
+  const missing = missingOf(plan)
+  const noLitres = missing.litres.length > 0
+  const litres = leastText(missing, 'litres', shown.litres(need.bodyLitres))
+  const kg = leastText(missing, 'mass', shown.kg(need.peakLoadFullWaterKg))
   const litresOf = ({ setup }: Titled) => plan.packs[setup.pack]!.bodyLitres
   const marks = titled.map((it): Mark => {
     const { bearsKg } = it.compared
@@ -72,7 +76,7 @@ function RoomAgainstLoad({ titled, plan, reckoning, shown }: PicturesProps & { t
   return (
     <SpotPicture
       caption="Room and load"
-      says={`This trip asks for ${shown.litres(need.bodyLitres)} of main body and ${shown.kg(need.peakLoadFullWaterKg)} of load; ${marks.map(mark => `${mark.name}: ${mark.words}`).join('; ')}.`}
+      says={`This trip asks for ${litres} of main body and ${kg} of load; ${marks.map(mark => `${mark.name}: ${mark.words}`).join('; ')}.`}
       x={{ label: 'Main body, L', max: 1.12 * Math.max(need.bodyLitresSafe, ...titled.map(litresOf)) }}
       y={{
         label: `Bears besides itself, ${unit}`,
@@ -80,9 +84,10 @@ function RoomAgainstLoad({ titled, plan, reckoning, shown }: PicturesProps & { t
       }}
       region={{
         x: need.bodyLitres,
-        sureX: need.bodyLitresSafe,
+        // Of things without litres nobody can say how much room is enough.
+        sureX: noLitres ? Number.POSITIVE_INFINITY : need.bodyLitresSafe,
         y: load(need.peakLoadFullWaterKg),
-        label: 'Shaded: room and load are enough for this trip. Hatched: the room is in doubt.',
+        label: regionText(missing),
       }}
       marks={marks}
       table={{
@@ -99,6 +104,12 @@ function RoomAgainstLoad({ titled, plan, reckoning, shown }: PicturesProps & { t
       }}
     />
   )
+}
+
+function regionText({ litres, mass }: Missing): string {
+  if (litres.length > 0) return 'Hatched: enough for what is counted.'
+  const shaded = mass.length > 0 ? 'what is counted' : 'this trip'
+  return `Shaded: room and load are enough for ${shaded}. Hatched: the room is in doubt.`
 }
 
 function MassAgainstPrice({ titled, plan, shown }: { titled: Titled[]; plan: Plan; shown: Formats }) {

@@ -1,7 +1,15 @@
 // One page of paper: the answer, the pictures, the days, the packs, what to pack where, and what to beware of.
 
 import { type LeftOut, tripName } from '../../plan'
-import { type Missing, missingOf, notInItText, placeText, safeLoadKg, takesNothing } from '../../report'
+import {
+  leastText,
+  type Missing,
+  missingOf,
+  notInItText,
+  placeText,
+  safeLoadKg,
+  takesNothing,
+} from '../../report'
 import { basisOf, enoughText, likelyText } from '../../report/confidence'
 import { counted } from '../../units'
 import type { SheetParts } from './parts'
@@ -109,7 +117,7 @@ function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Mis
         <p class="small">
           Without the pack, {placeText(need.peakFullWaterAt, moments)};{' '}
           {need.waterShortLitres > 0
-            ? `with all the water wanted, ${shown.kg(need.peakLoadKg)} with what the containers hold; `
+            ? `with all the water wanted, ${leastText(missing, 'mass', shown.kg(need.peakLoadKg))} with what the containers hold; `
             : ''}
           {noMass || `at most ${shown.kg(safeLoadKg(need))} in about 9 of 10 cases`}. {basis.load}
         </p>
