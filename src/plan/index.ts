@@ -44,7 +44,6 @@ export { type MainBody, mainBodyOf } from './main-body'
 export { itemName, tripName } from './names'
 export { withoutOldNo } from './old-no'
 export {
-  depthOf,
   type Parsed,
   parseForeign,
   parsePlan,

@@ -108,7 +108,7 @@ export function checkKind(value: unknown): Parsed | null {
 }
 
 /** How deep a value nests, counted only as far as `cap` + 1, so that hostile input costs nothing. */
-export function depthOf(value: unknown, cap: number): number {
+function depthOf(value: unknown, cap: number): number {
   if (typeof value !== 'object' || value === null) return 0
   if (cap === 0) return 1
   let deepest = 0

@@ -3,6 +3,7 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact'
 import { afterEach, expect, test } from 'vitest'
 import { type Draft, emptyDraft, quickTrip } from '../../src/plan'
+import { Trips } from '../../src/screens/more/Trips'
 import { NeedScreen } from '../../src/screens/need'
 import { PacksScreen } from '../../src/screens/packs/PacksScreen'
 import { SheetScreen } from '../../src/screens/sheet'
@@ -16,13 +17,14 @@ const [pack] = wholeDraft().packs
 const longest = (): Draft => ({ ...wholeDraft(), ...quickTrip(emptyDraft(), { days: 401 }, counter('s')) })
 const drawn = (selector: string) => document.querySelectorAll(selector).length
 
-test('the days and the table of a trip of 401 days are drawn in portions', () => {
+test('the days and the table of a trip of 401 days are drawn in portions, after the pictures', async () => {
   actions.createTrip({ ...longest(), gear: wholeDraft().gear })
   render(<NeedScreen onGo={() => {}} />)
+  expect(drawn('.days')).toBe(0)
+  await screen.findByText(/50 of 401 days are shown/)
   expect(drawn('.days tbody')).toBe(50)
   expect(drawn('.load-line tbody tr')).toBe(0)
   expect(drawn('*')).toBeLessThan(3000)
-  screen.getByText(/50 of 401 days are shown/)
   fireEvent.click(screen.getByRole('button', { name: 'Show 50 more days' }))
   expect(drawn('.days tbody')).toBe(100)
 })
@@ -34,6 +36,15 @@ test('the sheet of a trip of 401 days is drawn in steps, and printed when it is 
   expect(screen.queryByRole('button', { name: 'Print' })).toBeNull()
   await screen.findByRole('button', { name: 'Print' })
   expect(drawn('.sheet-days tbody tr')).toBe(401)
+})
+
+test('of very many trips More draws the first, and the open one', () => {
+  for (let i = 1; i <= 120; i++) actions.createTrip({ ...emptyDraft(), name: `Many ${i}` })
+  render(<Trips onClose={() => {}} />)
+  expect(drawn('.trips > .row')).toBe(51)
+  screen.getByRole('button', { name: 'Duplicate trip Many 120' })
+  fireEvent.click(screen.getByRole('button', { name: 'Show 50 more trips' }))
+  expect(drawn('.trips > .row')).toBe(101)
 })
 
 test('of 402 stops and 1,000 packs those near the window are drawn', () => {

@@ -2,6 +2,7 @@
 
 import { useState } from 'preact/hooks'
 import { useOwnPackings } from '../../components/confidence'
+import { usePortions } from '../../components/long-list'
 import { emptyDraft, tripName } from '../../plan'
 import { reckonWith } from '../../report/confidence'
 import { actions, library, openTrip, trips } from '../../store'
@@ -14,13 +15,15 @@ export function Trips({ onClose }: { onClose: () => void }) {
   const ids = library.value.order
   const [failed, setFailed] = useState(false)
   const own = useOwnPackings()
+  const { drawn, more } = usePortions(ids.length, 'trips')
   return (
     <section>
       <h2>Trips</h2>
       <ul class="rows trips">
         {ids.map((id, index) => {
           const trip = trips.value.get(id)
-          if (!trip) return null
+          // The open one is drawn wherever it stands.
+          if (!trip || (index >= drawn && id !== open)) return null
           const name = tripName(trip.draft)
           return (
             <li key={id} class="row">
@@ -86,6 +89,7 @@ export function Trips({ onClose }: { onClose: () => void }) {
           )
         })}
       </ul>
+      {more}
       {failed ? <p class="problem">The demo could not be loaded: go online once and try again.</p> : null}
       <div class="actions">
         <button

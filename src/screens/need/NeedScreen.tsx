@@ -1,7 +1,8 @@
 // Need: the answer and its warnings first, then the pictures behind it, what would make it surer, the days, and what
 // else to beware of.
 
-import { useMemo, useState } from 'preact/hooks'
+import type { ComponentChildren } from 'preact'
+import { useEffect, useMemo, useState } from 'preact/hooks'
 import { OwnOffer } from '../../components/confidence'
 import { SelectOne, useSystem } from '../../components/fields'
 import { Cutaway, LoadLine, placeWords } from '../../components/graphics'
@@ -52,21 +53,36 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
       {takesNothing(plan) && !openTrip.value?.profile ? null : (
         <Pictures {...{ plan, reckoning, shown, missing, onGo }} />
       )}
-      {takesNothing(plan) ? null : (
-        <>
-          <Sure {...{ plan, reckoning, shown, missing, onGo }} />
-          <Facts plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
-        </>
-      )}
-      <DryStretches shown={shown} onGo={onGo} />
-      <Days plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
-      <section aria-labelledby="cautions">
-        <h3 id="cautions">Beware</h3>
-        <Cautions cautions={cautions.filter(caution => !belongsAtAnswer(caution))} onGo={onGo} />
-        <p class="hint">{GENERAL_LINE}</p>
-      </section>
+      <Below isLong={isLong(plan, reckoning)}>
+        {takesNothing(plan) ? null : (
+          <>
+            <Sure {...{ plan, reckoning, shown, missing, onGo }} />
+            <Facts plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
+          </>
+        )}
+        <DryStretches shown={shown} onGo={onGo} />
+        <Days plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
+        <section aria-labelledby="cautions">
+          <h3 id="cautions">Beware</h3>
+          <Cautions cautions={cautions.filter(caution => !belongsAtAnswer(caution))} onGo={onGo} />
+          <p class="hint">{GENERAL_LINE}</p>
+        </section>
+      </Below>
     </div>
   )
+}
+
+/** So much to draw that the page would stand still for it. */
+const isLong = ({ packs }: Plan, { days }: Reckoning) => packs.length + days.length > 200
+
+/** What follows the load line: of a long trip drawn after it, so that the page answers in between. */
+function Below({ isLong, children }: { isLong: boolean; children: ComponentChildren }) {
+  const [isDue, setDue] = useState(!isLong)
+  useEffect(() => {
+    const timer = setTimeout(() => setDue(true), 0)
+    return () => clearTimeout(timer)
+  }, [])
+  return isDue ? children : null
 }
 
 interface Props {
@@ -103,7 +119,7 @@ function Pictures({ plan, reckoning, shown, missing, onGo }: Props & { missing: 
         <Why about={{ kind: 'moment-load', moment }} figure="What is carried then" onGo={onGo} />
       </div>
       <ProfileNote moments={moments} />
-      {takesNothing(plan) ? null : inside()}
+      {takesNothing(plan) ? null : <Below isLong={isLong(plan, reckoning)}>{inside()}</Below>}
     </>
   )
 
