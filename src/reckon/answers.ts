@@ -1,16 +1,8 @@
 // From verdicts to answers: what a set-up is for the trip once the figures are counted that nobody has said.
 
 import type { Plan, Setup } from '../plan/types'
-import type { Answer, Need, SetupReckoning, VerdictCode } from './types'
-
-/** The verdicts that ask for care. */
-const CARES: ReadonlySet<VerdictCode> = new Set([
-  'tight',
-  'fits-with-collar',
-  'near-rating',
-  'outgrows-its-support',
-  'outside-short',
-])
+import type { Answer, Need, SetupReckoning } from './types'
+import { VERDICTS } from './verdict-table'
 
 /** The contents alone are over the hiker's limit: that is the trip's doing and no pack's. */
 export const isTripsDoing = (
@@ -57,6 +49,6 @@ export function answerOf(
   if (!takesAnything) return 'cannot-tell'
   if (frame === 'framed' && ratedKg === null) return 'cannot-tell'
   if (!stillSuffices) return 'cannot-tell'
-  const packIsTooMuch = verdicts.includes('heavy-for-carrier') && !isTripsDoing
-  return packIsTooMuch || verdicts.some(code => CARES.has(code)) ? 'with-care' : 'does'
+  const asks = verdicts.filter(code => VERDICTS[code].weight === 'warns')
+  return asks.some(code => code !== 'heavy-for-carrier' || !isTripsDoing) ? 'with-care' : 'does'
 }

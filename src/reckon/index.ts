@@ -80,5 +80,6 @@ export {
   type WorthMeasuring,
   worthMeasuring,
 } from './uncertainty-shares'
+export { VERDICTS, type VerdictAbout, type VerdictKind } from './verdict-table'
 export { contentsLimitKg } from './verdicts'
 export { isSource } from './water'

@@ -2,7 +2,8 @@
 
 import type { Plan } from '../plan/types'
 import type { After, Failing } from './remedies-types'
-import type { Reckoning, SetupReckoning, VerdictCode } from './types'
+import type { Reckoning, SetupReckoning } from './types'
+import { VERDICTS } from './verdict-table'
 
 /** `reckon`, handed in: the engine's index knows the remedies, so they cannot know it. */
 export type Reckon = (plan: Plan) => { ok: true; reckoning: Reckoning } | { ok: false }
@@ -47,19 +48,12 @@ export function mends(before: Candidate, after: Candidate | null): after is Cand
   return after.reckoning.need.waterShortLitres <= before.reckoning.need.waterShortLitres + 1e-9
 }
 
-const FAILING: Partial<Record<VerdictCode, Failing>> = {
-  undersized: 'room',
-  tight: 'room',
-  overloaded: 'load',
-  'frameless-overloaded': 'load',
-  'too-long': 'size',
-  'too-wide': 'size',
-}
-
 export function failingsOf({ verdicts }: SetupReckoning): Failing[] {
   const collar = verdicts.includes('fits-with-collar')
-  const found = verdicts.flatMap(code => (FAILING[code] === 'room' && collar ? [] : (FAILING[code] ?? [])))
-  return [...new Set(found)]
+  const wanting = verdicts.filter(code => VERDICTS[code].weight === 'fails' || code === 'tight')
+  const found = new Set(wanting.map(code => VERDICTS[code].about as Failing))
+  if (collar) found.delete('room')
+  return [...found]
 }
 
 /** What comes of a change, for the set-up that failed `before`. */

@@ -7,21 +7,9 @@ import { type Parts, rigidInBody } from './need'
 import { normalCdf } from './normal'
 import { type Limits, reachOf } from './reach'
 import { spillLitres } from './room'
-import type { Moment, Need, SetupReckoning, VerdictCode } from './types'
+import type { Moment, Need, SetupReckoning } from './types'
 import { BODY_HALF_WIDTH, uniformSigma } from './uncertainty'
-
-/** Sure enough to call it a fit: nine times in ten. */
-const SURE = 0.9
-/** From this share of the rating up, a load is near it. */
-const NEAR = 0.9
-
-const FAILS: ReadonlySet<VerdictCode> = new Set([
-  'undersized',
-  'overloaded',
-  'frameless-overloaded',
-  'too-long',
-  'too-wide',
-])
+import { VERDICTS, verdictsOn } from './verdict-table'
 
 /**
  * The set-ups of all packs in order. `full` is the moment whose main body is fullest; `stillSuffices` tells of each
@@ -69,9 +57,19 @@ function judge(it: Case): SetupReckoning {
   const { pack, setup, need, parts } = it
   const { carrier } = parts.plan
   const figures = figuresOf(it)
-  const verdicts = verdictsOf(it, figures)
+  const { settings } = parts.plan
+  const verdicts = verdictsOn({
+    ...figures,
+    pack,
+    setup,
+    need,
+    roomyRatio: settings.roomyRatio,
+    mostKg: carrier.loadShareLimit * carrier.massKg,
+    tooLarge: it.tooLarge,
+  })
   const suffices = verdicts.every(
-    code => !FAILS.has(code) || (code === 'undersized' && verdicts.includes('fits-with-collar')),
+    code =>
+      VERDICTS[code].weight !== 'fails' || (code === 'undersized' && verdicts.includes('fits-with-collar')),
   )
   return {
     name: pack.name,
@@ -110,8 +108,6 @@ export function contentsLimitKg(
 ): number | null {
   return loadLimitKg === null ? null : loadLimitKg - (ratedAgainstKg - peakLoadFullWaterKg)
 }
-
-type Figures = ReturnType<typeof figuresOf>
 
 function figuresOf({ pack, setup, need, full, parts }: Case) {
   const { settings, trip } = parts.plan
@@ -152,41 +148,4 @@ function fitChance(
 function loadLimit({ frame, ratedKg }: Setup, framelessCeilingKg: number): number | null {
   if (frame === 'framed') return ratedKg
   return ratedKg === null ? framelessCeilingKg : Math.min(framelessCeilingKg, ratedKg)
-}
-
-function verdictsOf({ pack, setup, need, parts, tooLarge }: Case, figures: Figures): VerdictCode[] {
-  const { carrier, settings } = parts.plan
-  const {
-    bodyNeedLitres,
-    fitChance,
-    fitChanceWithCollar,
-    carriedKg,
-    ratedAgainstKg,
-    loadLimitKg,
-    brimLoadKg,
-  } = figures
-  const { ratedKg, frame } = setup
-  const overloaded = ratedKg !== null && ratedAgainstKg > ratedKg
-  const framelessOverloaded = frame === 'frameless' && ratedAgainstKg > loadLimitKg!
-  const holds: Record<VerdictCode, boolean> = {
-    undersized: fitChance < 0.5,
-    tight: fitChance >= 0.5 && fitChance < SURE,
-    'fits-with-collar': fitChance < SURE && fitChanceWithCollar >= SURE,
-    roomy: pack.bodyLitres > settings.roomyRatio * bodyNeedLitres,
-    overloaded,
-    'near-rating': ratedKg !== null && !overloaded && ratedAgainstKg > NEAR * ratedKg,
-    'frameless-overloaded': framelessOverloaded,
-    'outgrows-its-support':
-      !overloaded &&
-      !framelessOverloaded &&
-      loadLimitKg !== null &&
-      brimLoadKg !== null &&
-      brimLoadKg > loadLimitKg,
-    'rating-unknown': ratedKg === null,
-    'outside-short': pack.outsideLitres !== null && need.outsideLitres > pack.outsideLitres,
-    'too-long': tooLarge.has('too-long'),
-    'too-wide': tooLarge.has('too-wide'),
-    'heavy-for-carrier': carriedKg > carrier.loadShareLimit * carrier.massKg,
-  }
-  return (Object.keys(holds) as VerdictCode[]).filter(code => holds[code])
 }

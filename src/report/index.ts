@@ -16,4 +16,5 @@ export {
 } from './missing'
 export { momentAt, momentIndex, placeText, sharesByName, walkOf } from './places'
 export { remedyInWords, shortfallInWords } from './remedies'
+export { kindOfVerdict } from './verdict-words'
 export { setupInWords, type Verdict } from './verdicts'

@@ -1,29 +1,24 @@
 // Each verdict as a sentence with its number and reason, and one headline a set-up.
 
-import type { Plan, Setup } from '../plan'
-import { type Answer, isTripsDoing, type Reckoning, type SetupReckoning, type VerdictCode } from '../reckon'
+import { type Answer, type SetupReckoning, VERDICTS, type VerdictCode } from '../reckon'
 import { capital } from '../units'
-import { type FitVerdict, fittingVerdicts, tooLargeWords } from './fitting'
-import { type Formats, marginText, percentOver } from './formats'
-import { type Missing, missingOf, takesNothing, toldChance, withoutText } from './missing'
-import { placeText } from './places'
+import { fittingVerdicts } from './fitting'
+import { takesNothing, withoutText } from './missing'
+import {
+  bearsWords,
+  CODE_WORDS,
+  type Context,
+  fitWords,
+  kindOfVerdict,
+  type OnSetup,
+  onSetup,
+  said,
+  type ToldCode,
+  type Words,
+} from './verdict-words'
 
-export interface Verdict {
-  code:
-    | VerdictCode
-    | FitVerdict['code']
-    | 'fits'
-    | 'bears-load'
-    | 'nothing-taken'
-    | 'litres-missing'
-    | 'mass-missing'
-    | 'both-missing'
-    | 'own-headroom'
-    | 'own-light'
-  /** The verdict in a few words; with `rest` it is the whole sentence. */
-  lead: string
-  /** The reason, with its numbers. */
-  rest: string
+export interface Verdict extends Words {
+  code: ToldCode
   /** How it bears on the answer. */
   weight: Weight
 }
@@ -36,51 +31,22 @@ export interface SetupInWords {
   verdicts: [Verdict, ...Verdict[]]
 }
 
-interface Context {
-  plan: Plan
-  reckoning: Reckoning
-  shown: Formats
-}
-
-const WEIGHT: Record<VerdictCode, Weight> = {
-  undersized: 'fails',
-  tight: 'warns',
-  'fits-with-collar': 'warns',
-  roomy: 'says',
-  overloaded: 'fails',
-  'near-rating': 'warns',
-  'frameless-overloaded': 'fails',
-  'outgrows-its-support': 'warns',
-  'rating-unknown': 'says',
-  'outside-short': 'warns',
-  'too-long': 'fails',
-  'too-wide': 'fails',
-  'heavy-for-carrier': 'warns',
-}
-/** What is said of the rating; where none of these is, the load is borne. */
-const OF_RATING: VerdictCode[] = ['overloaded', 'near-rating', 'frameless-overloaded', 'rating-unknown']
 const ORDER: Weight[] = ['fails', 'leaves-open', 'warns', 'says']
 
 export function setupInWords(setup: SetupReckoning, context: Context): SetupInWords {
-  const { plan, shown } = context
+  const on = onSetup(setup, context)
   const { answer } = setup
-  const missing = missingOf(plan)
-  const verdicts = openWords(setup, context, missing)
+  const verdicts = openWords(on)
   for (const code of setup.verdicts) {
-    // Of a need that may be larger nothing can be called more than needed, or a fit.
-    if (code === 'roomy' && (answer === 'cannot-tell' || missing.litres.length > 0)) continue
-    if (code === 'fits-with-collar' && answer === 'cannot-tell') continue
-    // A load that is too much without any pack is the trip's doing: said once, and not of every pack.
-    if (code === 'heavy-for-carrier' && isTripsDoing(plan, context.reckoning.need)) continue
-    verdicts.push({ code, weight: weightOf(code, setup), ...worded(code, setup, context) })
+    const words = CODE_WORDS[code](on)
+    if (words) verdicts.push({ code, weight: weightOf(code, setup), ...words })
   }
   const fits = !setup.verdicts.some(code => ['undersized', 'tight', 'roomy'].includes(code))
-  if (fits && answer !== 'cannot-tell')
-    verdicts.push({ code: 'fits', weight: 'says', ...fitWords(setup, context, missing) })
-  if (!setup.verdicts.some(code => OF_RATING.includes(code)))
-    verdicts.push({ code: 'bears-load', weight: 'says', ...bearsWords(setup, context, missing) })
-  verdicts.push(...ownWords(setup, context))
-  verdicts.push(...fittingVerdicts(plan, plan.packs[setup.pack]!, shown))
+  if (fits && answer !== 'cannot-tell') verdicts.push({ code: 'fits', weight: 'says', ...fitWords(on) })
+  if (!setup.verdicts.some(code => kindOfVerdict(code).about === 'load'))
+    verdicts.push({ code: 'bears-load', weight: 'says', ...bearsWords(on) })
+  verdicts.push(...ownWords(on))
+  verdicts.push(...fittingVerdicts(context.plan, on.pack, context.shown))
   const [first, ...rest] = verdicts.sort((a, b) => ORDER.indexOf(a.weight) - ORDER.indexOf(b.weight))
   // A size verdict, the fit or what leaves it open is always there.
   return { answer, verdicts: [first!, ...rest] }
@@ -90,19 +56,15 @@ export function setupInWords(setup: SetupReckoning, context: Context): SetupInWo
 function weightOf(code: VerdictCode, setup: SetupReckoning): Weight {
   if (code === 'undersized' && setup.verdicts.includes('fits-with-collar')) return 'warns'
   if (code === 'rating-unknown' && setup.loadLimitKg === null) return 'leaves-open'
-  return WEIGHT[code]
+  return VERDICTS[code].weight
 }
 
-type Words = Pick<Verdict, 'lead' | 'rest'>
-
-const YOUR_LIMIT = 'your limit without a frame'
-
 /** What nobody has said, and what that leaves open. */
-function openWords(setup: SetupReckoning, { plan }: Context, missing: Missing): Verdict[] {
-  if (takesNothing(plan))
-    return [
-      { code: 'nothing-taken', weight: 'leaves-open', lead: 'No gear yet:', rest: ' add what you carry.' },
-    ]
+function openWords({ setup, plan, missing }: OnSetup): Verdict[] {
+  if (takesNothing(plan)) {
+    const words = said('No gear yet:', 'No gear yet: add what you carry.')
+    return [{ code: 'nothing-taken', weight: 'leaves-open', ...words }]
+  }
   const { answer, loadLimitKg } = setup
   const [noLitres, noMass] = [withoutText(missing, 'litres'), withoutText(missing, 'mass')]
   if (!noLitres && !noMass) return []
@@ -130,133 +92,25 @@ const OPEN = {
   },
 } as const
 
-function fitWords(setup: SetupReckoning, context: Context, missing: Missing): Words {
-  const { plan, shown } = context
-  const { bodyLitres } = plan.packs[setup.pack]!
-  const need = shown.litres(setup.bodyNeedLitres)
-  return missing.litres.length
-    ? { lead: 'Fits so far:', rest: ` ${shown.litres(bodyLitres)} for the ${need} counted.` }
-    : {
-        lead: 'Fits:',
-        rest: ` ${shown.litres(bodyLitres)} for the ${need} this trip asks for${chanceWords(setup.fitChance, setup, context)}.`,
-      }
-}
-
-/** "; it fits in about 9 of 10 cases", where that can be told. */
-function chanceWords(chance: number, { answer }: SetupReckoning, { plan }: Context): string {
-  const told = toldChance(chance, { missing: missingOf(plan), answer })
-  return told === null ? '' : `; it fits ${told}`
-}
-
-function bearsWords(setup: SetupReckoning, { plan, shown }: Context, missing: Missing): Words {
-  const chosen = plan.packs[setup.pack]!.setups[setup.index]!
-  const load = `${shown.kg(setup.ratedAgainstKg)} of ${ratedOf(chosen)}`
-  const limit =
-    chosen.ratedKg !== null && setup.loadLimitKg === chosen.ratedKg
-      ? `a rating of ${shown.kg(chosen.ratedKg)}`
-      : `${shown.kg(setup.loadLimitKg ?? 0)}, ${YOUR_LIMIT}`
-  return {
-    lead: missing.mass.length ? 'Bears the load so far:' : 'Bears the load:',
-    rest: ` ${load} against ${limit}.`,
-  }
-}
-
-const ratedOf = ({ ratingCovers }: Setup) => (ratingCovers === 'contents' ? 'contents' : 'contents and pack')
-
 /** What the hiker's own thresholds say, where they have any. */
-function ownWords(setup: SetupReckoning, { plan, shown }: Context): Verdict[] {
+function ownWords({ setup, plan, shown }: OnSetup): Verdict[] {
   const { lightGramsPerLitre, headroomLitres } = plan.settings
-  const said: Verdict[] = []
-  if (headroomLitres !== null && setup.bodyMarginLitres >= 0 && setup.bodyMarginLitres < headroomLitres)
-    said.push({
-      code: 'own-headroom',
-      weight: 'warns',
-      lead: 'Less headroom than you want:',
-      rest: ` ${shown.litres(setup.bodyMarginLitres)} to spare of the ${shown.litres(headroomLitres)} you ask for.`,
-    })
-  if (lightGramsPerLitre !== null)
-    said.push({
-      code: 'own-light',
-      weight: 'says',
-      lead:
-        setup.gramsPerLitre <= lightGramsPerLitre ? 'Light by your measure:' : 'Not light by your measure:',
-      rest: ` ${shown.gramsPerLitre(setup.gramsPerLitre)}, where yours is ${shown.gramsPerLitre(lightGramsPerLitre)}.`,
-    })
-  return said
-}
-
-function worded(code: VerdictCode, setup: SetupReckoning, context: Context): Words {
-  const { plan, reckoning, shown } = context
-  const { need, moments } = reckoning
-  const { kg, litres, percent } = shown
-  const pack = plan.packs[setup.pack]!
-  const chosen = pack.setups[setup.index]!
-  const { ratedKg } = chosen
-  const fullAt = placeText(need.bodyAt, moments)
-  const heavyAt = placeText(need.peakFullWaterAt, moments)
-  const against = `of ${ratedOf(chosen)} against a rating of ${kg(ratedKg ?? 0)}`
-
-  switch (code) {
-    case 'undersized':
-      return {
-        lead: 'Too small',
-        rest: ` by ${marginText(setup.bodyMarginLitres, litres)} ${fullAt}: ${litres(pack.bodyLitres)} of main body for ${litres(setup.bodyNeedLitres)}${chanceWords(setup.fitChance, setup, context)}.`,
-      }
-    case 'tight':
-      return {
-        lead: 'Tight',
-        rest: ` ${fullAt}: ${litres(pack.bodyLitres)} of main body for ${litres(setup.bodyNeedLitres)}${chanceWords(setup.fitChance, setup, context)}.`,
-      }
-    case 'fits-with-collar':
-      return {
-        lead: 'Fits with its collar:',
-        rest: ` ${litres(pack.bodyLitres + pack.collarLitres)} in all${chanceWords(setup.fitChanceWithCollar, setup, context)}.`,
-      }
-    case 'roomy':
-      return {
-        lead: 'More than needed:',
-        rest: ` ${litres(pack.bodyLitres)} of main body where ${litres(setup.bodyNeedLitres)} is asked for${setup.bodyNeedLitres > 0 ? `: ${(pack.bodyLitres / setup.bodyNeedLitres).toFixed(1)} times as much` : ''}${chanceWords(setup.fitChance, setup, context)}.`,
-      }
-    case 'overloaded':
-      return {
-        lead: 'Overloaded',
-        rest: ` by ${marginText(setup.ratedMarginKg ?? 0, kg)} ${heavyAt}: ${kg(setup.ratedAgainstKg)} ${against}.`,
-      }
-    case 'near-rating':
-      return {
-        lead: 'Near its rating,',
-        rest: ` within ${marginText(setup.ratedMarginKg ?? 0, kg)} ${heavyAt}: ${kg(setup.ratedAgainstKg)} ${against}.`,
-      }
-    case 'frameless-overloaded':
-      return {
-        lead: 'Too heavy without a frame',
-        rest: ` by ${marginText(setup.ratedAgainstKg - (setup.loadLimitKg ?? 0), kg)} ${heavyAt}: ${kg(setup.ratedAgainstKg)} against ${kg(setup.loadLimitKg ?? 0)}, ${setup.loadLimitKg === ratedKg ? 'its rating' : YOUR_LIMIT}.`,
-      }
-    case 'outgrows-its-support':
-      return {
-        lead: 'More space than support:',
-        rest: ` filled to the brim with things like these it would come to ${kg(setup.brimLoadKg ?? 0)}, over ${setup.loadLimitKg === ratedKg ? `its rating of ${kg(ratedKg ?? 0)}` : `${kg(setup.loadLimitKg ?? 0)}, ${YOUR_LIMIT}`}: leave room empty.`,
-      }
-    case 'rating-unknown':
-      return {
-        lead: 'Rating unknown:',
-        rest:
-          setup.loadLimitKg === null
-            ? ` ask its maker whether it bears ${kg(setup.ratedAgainstKg)} of ${ratedOf(chosen)}.`
-            : ` ${kg(setup.ratedAgainstKg)} of ${ratedOf(chosen)}, held to ${YOUR_LIMIT}, ${kg(setup.loadLimitKg)}.`,
-      }
-    case 'outside-short':
-      return {
-        lead: 'Pockets too small',
-        rest: ` by ${marginText(need.outsideLitres - (pack.outsideLitres ?? 0), litres)}: ${litres(pack.outsideLitres ?? 0)} for ${litres(need.outsideLitres)} of things meant for them. The rest is counted inside.`,
-      }
-    case 'too-long':
-    case 'too-wide':
-      return tooLargeWords(code, { plan, pack, need, shown })
-    case 'heavy-for-carrier':
-      return {
-        lead: 'Heavy for you:',
-        rest: ` ${kg(setup.carriedKg)} with the pack ${heavyAt} is ${percentOver(setup.bodyMassShare, plan.carrier.loadShareLimit, shown)} of your body mass; your limit is ${percent(plan.carrier.loadShareLimit)}.`,
-      }
+  const verdicts: Verdict[] = []
+  if (headroomLitres !== null && setup.bodyMarginLitres >= 0 && setup.bodyMarginLitres < headroomLitres) {
+    const [spare, asked] = [shown.litres(setup.bodyMarginLitres), shown.litres(headroomLitres)]
+    const words = said(
+      'Less headroom than you want:',
+      `Less headroom than you want: ${spare} to spare of the ${asked} you ask for.`,
+    )
+    verdicts.push({ code: 'own-headroom', weight: 'warns', ...words })
   }
+  if (lightGramsPerLitre !== null) {
+    const [has, yours] = [shown.gramsPerLitre(setup.gramsPerLitre), shown.gramsPerLitre(lightGramsPerLitre)]
+    const words =
+      setup.gramsPerLitre <= lightGramsPerLitre
+        ? said('Light by your measure:', `Light by your measure: ${has}, where yours is ${yours}.`)
+        : said('Not light by your measure:', `Not light by your measure: ${has}, where yours is ${yours}.`)
+    verdicts.push({ code: 'own-light', weight: 'says', ...words })
+  }
+  return verdicts
 }

@@ -209,7 +209,7 @@ describe('what a verdict rests on', () => {
     expect(plain(basisFor('overloaded', basis))).toBe('Rests on masses: 1.0 of 2.0 kg weighed, 1.0 stated.')
     expect(basisFor('too-long', basis)).toBe(basis.sizes)
     expect(basisFor('outside-short', basis)).toBe(basis.pockets)
-    for (const code of ['undersized', 'tight', 'roomy', 'fits'])
+    for (const code of ['undersized', 'tight', 'roomy', 'fits'] as const)
       expect(basisFor(code, basis)).toBe(basis.litres)
   })
 

@@ -5,6 +5,7 @@ import { defaults, type Pack, type Plan, type Setup } from '../../plan'
 import { type Answer, reckon } from '../../reckon'
 import { basisFor, basisOf } from '../confidence'
 import type { Formats } from '../formats'
+import { kindOfVerdict } from '../verdict-words'
 import { setupInWords, type Verdict } from '../verdicts'
 
 /** A pack's figures as far as they are known, with the one set-up to judge. */
@@ -22,21 +23,6 @@ export interface Partly {
   basis: string | null
 }
 
-type Code = Verdict['code']
-
-/** What cannot be said without the main body, and without the mass: at no mass a load is the least it can be. */
-const BY_BODY: ReadonlySet<Code> = new Set([
-  'undersized',
-  'tight',
-  'fits-with-collar',
-  'roomy',
-  'fits',
-  'outgrows-its-support',
-  'own-headroom',
-  'own-light',
-])
-const BY_MASS: ReadonlySet<Code> = new Set(['near-rating', 'bears-load', 'heavy-for-carrier', 'own-light'])
-
 /** The pack judged for a plan that reckons; null where the plan does not settle. */
 export function partlyJudged(plan: Plan, known: KnownPack, shown: Formats): Partly | null {
   const { setup } = known
@@ -47,8 +33,9 @@ export function partlyJudged(plan: Plan, known: KnownPack, shown: Formats): Part
   if (!reckoned.ok) return null
   const { reckoning } = reckoned
   const words = setupInWords(reckoning.packs[0]!, { plan: tried, reckoning, shown })
-  const verdicts = words.verdicts.filter(
-    ({ code }) => (hasBody || !BY_BODY.has(code)) && (hasMass || !BY_MASS.has(code)),
+  const isKnown = { body: hasBody, mass: hasMass }
+  const verdicts = words.verdicts.filter(({ code }) =>
+    (kindOfVerdict(code).needs ?? []).every(figure => isKnown[figure]),
   )
   const fails = verdicts.some(verdict => verdict.weight === 'fails')
   const missing = missingOf(hasBody, hasMass, fails && !hasMass)

@@ -4,6 +4,7 @@ import type { Plan } from '../../plan'
 import { type Provenance, provenanceOf, type Reckoning } from '../../reckon'
 import { inUnit } from '../../units'
 import type { Formats } from '../formats'
+import { kindOfVerdict, type ToldCode, type ToldKind } from '../verdict-words'
 import { numberWord } from './count'
 
 interface Context {
@@ -20,23 +21,17 @@ export interface Basis {
   sizes: string
 }
 
-const BY: Readonly<Record<string, keyof Basis>> = {
-  overloaded: 'load',
-  'near-rating': 'load',
-  'frameless-overloaded': 'load',
-  'rating-unknown': 'load',
-  'bears-load': 'load',
-  'mass-missing': 'load',
-  'heavy-for-carrier': 'load',
-  'outside-short': 'pockets',
-  'too-long': 'sizes',
-  'too-wide': 'sizes',
-  fitting: 'sizes',
-  'fitting-pair': 'sizes',
+const BY: Readonly<Partial<Record<ToldKind['about'], keyof Basis>>> = {
+  load: 'load',
+  body: 'load',
+  'missing-mass': 'load',
+  pockets: 'pockets',
+  size: 'sizes',
 }
 
 /** The sentence for a verdict's code; every code not about load, pockets or sizes is about litres. */
-export const basisFor = (code: string, basis: Basis): string => basis[BY[code] ?? 'litres']
+export const basisFor = (code: ToldCode, basis: Basis): string =>
+  basis[BY[kindOfVerdict(code).about] ?? 'litres']
 
 export function basisOf({ plan, reckoning, shown }: Context): Basis {
   const { litres, kg } = provenanceIn(plan, reckoning)

@@ -2,7 +2,7 @@
 
 import { focusField, toField, Why } from '../../components/why'
 import { fieldPath, itemName, type Plan } from '../../plan'
-import type { Formats, Verdict } from '../../report'
+import { type Formats, kindOfVerdict, type Verdict } from '../../report'
 import { type Fitting as Found, fittingOf, fitWords, pairWords } from '../../report/fitting'
 import { reckoned } from '../../store'
 
@@ -103,11 +103,9 @@ function Things({ packIndex, shown, fitting }: Omit<FittingProps, 'plan'> & { fi
   )
 }
 
-const ABOUT_FIT: ReadonlySet<Verdict['code']> = new Set(['too-long', 'too-wide', 'fitting', 'fitting-pair'])
-
 /** The first verdict on a rigid thing that does not stand, where it is not the one that decides. */
 export function FitLine({ others }: { others: readonly Verdict[] }) {
-  const verdict = others.find(({ code }) => ABOUT_FIT.has(code))
+  const verdict = others.find(({ code }) => kindOfVerdict(code).about === 'size')
   if (!verdict) return null
   return (
     <p class="fit-line">

@@ -6,7 +6,7 @@ import { WhenOpen } from '../../components/loose'
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, SetupReckoning } from '../../reckon'
-import { ANSWERS, type Formats, setupInWords, type Verdict } from '../../report'
+import { ANSWERS, type Formats, kindOfVerdict, setupInWords, type Verdict } from '../../report'
 import { helpQuestion, NOT_BEATEN } from '../../report/compare-packs'
 import { type Basis, basisFor, basisOf } from '../../report/confidence'
 import { actions, lastLabel } from '../../store'
@@ -108,26 +108,12 @@ function SetupVerdict({
   )
 }
 
-const ROOM: ReadonlySet<Verdict['code']> = new Set([
-  'undersized',
-  'tight',
-  'fits-with-collar',
-  'fits',
-  'roomy',
-])
-const LOAD: ReadonlySet<Verdict['code']> = new Set([
-  'overloaded',
-  'near-rating',
-  'frameless-overloaded',
-  'rating-unknown',
-  'bears-load',
-])
-
 /** Room and load are always in view, whichever of them decides; the other verdicts are one tap away. */
 function roomAndLoad(first: Verdict, others: Verdict[]): { always: Verdict[]; rest: Verdict[] } {
   const missing = others.filter(({ code }) => code === 'mass-missing' || code === 'both-missing')
-  const halves = [ROOM, LOAD].flatMap(codes =>
-    codes.has(first.code) ? [] : others.filter(({ code }) => codes.has(code)).slice(0, 1),
+  const about = ({ code }: Verdict) => kindOfVerdict(code).about
+  const halves = (['room', 'load'] as const).flatMap(half =>
+    about(first) === half ? [] : others.filter(verdict => about(verdict) === half).slice(0, 1),
   )
   const always = [...missing, ...halves]
   return { always, rest: others.filter(verdict => !always.includes(verdict)) }

@@ -1,0 +1,197 @@
+// What is told of a set-up, a row a verdict: the engine's codes, and those that only the words have. Each sentence
+// stands whole; its first words, which stand out, are given once more before it, and the compiler holds them to it.
+
+import type { Pack, Plan, Setup } from '../plan'
+import {
+  isTripsDoing,
+  type Reckoning,
+  type SetupReckoning,
+  VERDICTS,
+  type VerdictAbout,
+  type VerdictCode,
+  type VerdictKind,
+} from '../reckon'
+import { tooLargeWords } from './fitting'
+import { type Formats, marginText, percentOver } from './formats'
+import { type Missing, missingOf, toldChance } from './missing'
+import { placeText } from './places'
+
+/** Codes that only the words have, by what each is about and what of the pack it stands on. */
+const TOLD_ONLY = {
+  fits: { about: 'room', needs: ['body'] },
+  'bears-load': { about: 'load', needs: ['mass'] },
+  'own-headroom': { about: 'own', needs: ['body'] },
+  'own-light': { about: 'own', needs: ['body', 'mass'] },
+  'nothing-taken': { about: 'missing' },
+  'litres-missing': { about: 'missing' },
+  'mass-missing': { about: 'missing-mass' },
+  'both-missing': { about: 'missing' },
+  fitting: { about: 'size' },
+  'fitting-pair': { about: 'size' },
+} as const
+
+export type ToldCode = VerdictCode | keyof typeof TOLD_ONLY
+
+export interface ToldKind extends Pick<VerdictKind, 'needs'> {
+  about: VerdictAbout | 'own' | 'missing' | 'missing-mass'
+}
+
+export const kindOfVerdict = (code: ToldCode): ToldKind => ({ ...VERDICTS, ...TOLD_ONLY })[code]
+
+/** The verdict in a few words; with `rest`, the reason and its numbers, it is the whole sentence. */
+export interface Words {
+  lead: string
+  rest: string
+}
+
+export const said = <Lead extends string>(lead: Lead, text: `${Lead}${string}`): Words => ({
+  lead,
+  rest: text.slice(lead.length),
+})
+
+export interface Context {
+  plan: Plan
+  reckoning: Reckoning
+  shown: Formats
+}
+
+/** One set-up with all that is told of it. */
+export interface OnSetup extends Context {
+  setup: SetupReckoning
+  pack: Pack
+  chosen: Setup
+  missing: Missing
+}
+
+export const onSetup = (setup: SetupReckoning, context: Context): OnSetup => {
+  const pack = context.plan.packs[setup.pack]!
+  return { ...context, setup, pack, chosen: pack.setups[setup.index]!, missing: missingOf(context.plan) }
+}
+
+/** Null: the code holds, and is not worth a word here. */
+export const CODE_WORDS: Readonly<Record<VerdictCode, (on: OnSetup) => Words | null>> = {
+  undersized: on => {
+    const by = marginText(on.setup.bodyMarginLitres, on.shown.litres)
+    return said('Too small', `Too small by ${by} ${fullAt(on)}: ${bodyForNeed(on)}${fitChance(on)}.`)
+  },
+  tight: on => said('Tight', `Tight ${fullAt(on)}: ${bodyForNeed(on)}${fitChance(on)}.`),
+  'fits-with-collar': on => {
+    const { setup, pack, shown } = on
+    if (setup.answer === 'cannot-tell') return null
+    const all = shown.litres(pack.bodyLitres + pack.collarLitres)
+    const chance = chanceWords(setup.fitChanceWithCollar, on)
+    return said('Fits with its collar:', `Fits with its collar: ${all} in all${chance}.`)
+  },
+  roomy: on => {
+    const { setup, pack, missing, shown } = on
+    // Of a need that may be larger nothing can be called more than needed.
+    if (setup.answer === 'cannot-tell' || missing.litres.length > 0) return null
+    const times = (pack.bodyLitres / setup.bodyNeedLitres).toFixed(1)
+    const much = setup.bodyNeedLitres > 0 ? `: ${times} times as much` : ''
+    const { litres } = shown
+    return said(
+      'More than needed:',
+      `More than needed: ${litres(pack.bodyLitres)} of main body where ${litres(setup.bodyNeedLitres)} is asked for${much}${fitChance(on)}.`,
+    )
+  },
+  overloaded: on => {
+    const by = marginText(on.setup.ratedMarginKg ?? 0, on.shown.kg)
+    return said('Overloaded', `Overloaded by ${by} ${heavyAt(on)}: ${loadAgainstRating(on)}.`)
+  },
+  'near-rating': on => {
+    const by = marginText(on.setup.ratedMarginKg ?? 0, on.shown.kg)
+    return said('Near its rating,', `Near its rating, within ${by} ${heavyAt(on)}: ${loadAgainstRating(on)}.`)
+  },
+  'frameless-overloaded': on => {
+    const { setup, chosen, shown } = on
+    const limitKg = setup.loadLimitKg ?? 0
+    const by = marginText(setup.ratedAgainstKg - limitKg, shown.kg)
+    const limit = `${shown.kg(limitKg)}, ${limitKg === chosen.ratedKg ? 'its rating' : YOUR_LIMIT}`
+    return said(
+      'Too heavy without a frame',
+      `Too heavy without a frame by ${by} ${heavyAt(on)}: ${shown.kg(setup.ratedAgainstKg)} against ${limit}.`,
+    )
+  },
+  'outgrows-its-support': ({ setup, chosen, shown: { kg } }) => {
+    const limit =
+      setup.loadLimitKg === chosen.ratedKg
+        ? `its rating of ${kg(chosen.ratedKg ?? 0)}`
+        : `${kg(setup.loadLimitKg ?? 0)}, ${YOUR_LIMIT}`
+    return said(
+      'More space than support:',
+      `More space than support: filled to the brim with things like these it would come to ${kg(setup.brimLoadKg ?? 0)}, over ${limit}: leave room empty.`,
+    )
+  },
+  'rating-unknown': on => {
+    const { loadLimitKg } = on.setup
+    return said(
+      'Rating unknown:',
+      loadLimitKg === null
+        ? `Rating unknown: ask its maker whether it bears ${ratedLoad(on)}.`
+        : `Rating unknown: ${ratedLoad(on)}, held to ${YOUR_LIMIT}, ${on.shown.kg(loadLimitKg)}.`,
+    )
+  },
+  'outside-short': ({ pack, reckoning: { need }, shown: { litres } }) => {
+    const holds = pack.outsideLitres ?? 0
+    const by = marginText(need.outsideLitres - holds, litres)
+    return said(
+      'Pockets too small',
+      `Pockets too small by ${by}: ${litres(holds)} for ${litres(need.outsideLitres)} of things meant for them. The rest is counted inside.`,
+    )
+  },
+  'too-long': on => tooLargeWords('too-long', { ...on, need: on.reckoning.need }),
+  'too-wide': on => tooLargeWords('too-wide', { ...on, need: on.reckoning.need }),
+  'heavy-for-carrier': on => {
+    const { setup, plan, shown } = on
+    // Too much without any pack is the trip's doing: said once, and not of every pack.
+    if (isTripsDoing(plan, on.reckoning.need)) return null
+    const { loadShareLimit } = plan.carrier
+    const share = percentOver(setup.bodyMassShare, loadShareLimit, shown)
+    return said(
+      'Heavy for you:',
+      `Heavy for you: ${shown.kg(setup.carriedKg)} with the pack ${heavyAt(on)} is ${share} of your body mass; your limit is ${shown.percent(loadShareLimit)}.`,
+    )
+  },
+}
+
+export function fitWords(on: OnSetup): Words {
+  const { setup, pack, missing, shown } = on
+  const [has, need] = [shown.litres(pack.bodyLitres), shown.litres(setup.bodyNeedLitres)]
+  return missing.litres.length > 0
+    ? said('Fits so far:', `Fits so far: ${has} for the ${need} counted.`)
+    : said('Fits:', `Fits: ${has} for the ${need} this trip asks for${fitChance(on)}.`)
+}
+
+export function bearsWords(on: OnSetup): Words {
+  const { setup, chosen, missing, shown } = on
+  const limit =
+    chosen.ratedKg !== null && setup.loadLimitKg === chosen.ratedKg
+      ? `a rating of ${shown.kg(chosen.ratedKg)}`
+      : `${shown.kg(setup.loadLimitKg ?? 0)}, ${YOUR_LIMIT}`
+  const against = `${ratedLoad(on)} against ${limit}`
+  return missing.mass.length > 0
+    ? said('Bears the load so far:', `Bears the load so far: ${against}.`)
+    : said('Bears the load:', `Bears the load: ${against}.`)
+}
+
+const YOUR_LIMIT = 'your limit without a frame'
+
+const fullAt = ({ reckoning: { need, moments } }: OnSetup) => placeText(need.bodyAt, moments)
+const heavyAt = ({ reckoning: { need, moments } }: OnSetup) => placeText(need.peakFullWaterAt, moments)
+
+const bodyForNeed = ({ setup, pack, shown: { litres } }: OnSetup) =>
+  `${litres(pack.bodyLitres)} of main body for ${litres(setup.bodyNeedLitres)}`
+
+const ratedLoad = ({ setup, chosen, shown }: OnSetup) =>
+  `${shown.kg(setup.ratedAgainstKg)} of ${chosen.ratingCovers === 'contents' ? 'contents' : 'contents and pack'}`
+
+const loadAgainstRating = (on: OnSetup) =>
+  `${ratedLoad(on)} against a rating of ${on.shown.kg(on.chosen.ratedKg ?? 0)}`
+
+const fitChance = (on: OnSetup) => chanceWords(on.setup.fitChance, on)
+
+/** "; it fits in about 9 of 10 cases", where that can be told. */
+function chanceWords(chance: number, { setup: { answer }, missing }: OnSetup): string {
+  const told = toldChance(chance, { missing, answer })
+  return told === null ? '' : `; it fits ${told}`
+}
