@@ -28,97 +28,81 @@ import type { About, Explanation, FoundAbout, PlanAbout, WhyContext } from './ty
 import { whyWalkingTime } from './walking-time'
 import { whyHeat, whyHeatTable, whyLegWater } from './water'
 
-/** Empty where the figure is not computed: none is given, or the hiker's own stands. */
-export function explain(about: About, context: WhyContext): Explanation[] {
-  if (needsNoPlan(about)) return explainAlone(about, context.shown)
-  switch (about.kind) {
-    case 'walking-time':
-      return [whyWalkingTime(context, about.leg)]
-    case 'leg-energy':
-      return whyLegEnergy(context, about.leg)
-    case 'leg-water':
-      return context.plan.trip.water.litresPerHour === 'from-heat'
-        ? whyLegWater(context, about.leg)
-        : [whyOwnLegWater(context, about.leg)]
-    case 'day':
-      return whyDay(context, about.day)
-    case 'day-energy':
-      return whyDayEnergy(context, about.day)
-    case 'ration':
-      return whyRation(context, about.day)
-    case 'resting-energy': {
-      const body = bodyOf(context.plan.carrier)
-      return body ? [whyResting(context, body)] : []
-    }
-    case 'fuel':
-      return whyFuel(context, about.item)
-    case 'cartridges':
-      return whyCartridges(context, about.item)
-    case 'body-litres':
-      return [whyBodyLitres(context), whyKnown(context)]
-    case 'peak-load':
-      return [whyPeakLoad(context), ...carriesAt(context, peakOf(context))]
-    case 'moment-load':
-      return [whyMomentLoad(context, about.moment), ...carriesAt(context, about.moment)]
-    case 'moment-litres':
-      return [
-        whyMomentLitres(context, about.moment),
-        ...whyFree(context, { moment: about.moment, pack: about.pack ?? 0 }),
-        whyBodyLitres(context),
-      ]
-    case 'base-weight':
-      return whyBaseWeight(context)
-    case 'facts':
-      return whyFacts(context)
-    case 'load-share':
-      return about.setup === undefined
-        ? [whyLoadShare(context)]
-        : whyBodyShare(setupContext(context, about.setup))
-    case 'heat':
-      return [whyHeat(context, about.leg)]
-    case 'heat-table':
-      return whyHeatTable(context, about.leg)
-    case 'sure':
-      return whySure(context)
-    case 'carry':
-      return [...carriesOf(context, about.stop), ...whyCamps(context, about.stop, about.camps ?? [])]
-    case 'set-up':
-      return whySetup(context, about.setup)
-    case 'fit':
-      return whyFit(context, about)
-    case 'placing':
-      return whyPlacing(context, about.pack)
-    case 'reach':
-      return whyReach(setupContext(context, about.setup), about.setup)
-    case 'remedies':
-      return whyRemedies(setupContext(context, about.setup), about.remedies)
-    case 'bears':
-      return whyBears(context)
-  }
+type AboutOf<Kind, Any = About> = Any extends { kind: string }
+  ? Kind extends Any['kind']
+    ? Any
+    : never
+  : never
+type Reasons<Kind extends string> = {
+  [K in Kind]: (context: WhyContext, about: AboutOf<K>) => Explanation[]
+}
+
+/** The reasons of a figure of the plan that is reckoned. */
+const REASONS: Reasons<Exclude<About, PlanAbout | FoundAbout>['kind']> = {
+  'walking-time': (context, { leg }) => [whyWalkingTime(context, leg)],
+  'leg-energy': (context, { leg }) => whyLegEnergy(context, leg),
+  'leg-water': (context, { leg }) =>
+    context.plan.trip.water.litresPerHour === 'from-heat'
+      ? whyLegWater(context, leg)
+      : [whyOwnLegWater(context, leg)],
+  day: (context, { day }) => whyDay(context, day),
+  'day-energy': (context, { day }) => whyDayEnergy(context, day),
+  ration: (context, { day }) => whyRation(context, day),
+  'resting-energy': context => {
+    const body = bodyOf(context.plan.carrier)
+    return body ? [whyResting(context, body)] : []
+  },
+  fuel: (context, { item }) => whyFuel(context, item),
+  cartridges: (context, { item }) => whyCartridges(context, item),
+  'body-litres': context => [whyBodyLitres(context), whyKnown(context)],
+  'peak-load': context => [whyPeakLoad(context), ...carriesAt(context, peakOf(context))],
+  'moment-load': (context, { moment }) => [whyMomentLoad(context, moment), ...carriesAt(context, moment)],
+  'moment-litres': (context, { moment, pack = 0 }) => [
+    whyMomentLitres(context, moment),
+    ...whyFree(context, { moment, pack }),
+    whyBodyLitres(context),
+  ],
+  'base-weight': context => whyBaseWeight(context),
+  facts: context => whyFacts(context),
+  'load-share': (context, { setup }) =>
+    setup === undefined ? [whyLoadShare(context)] : whyBodyShare(setupContext(context, setup)),
+  heat: (context, { leg }) => [whyHeat(context, leg)],
+  'heat-table': (context, { leg }) => whyHeatTable(context, leg),
+  sure: context => whySure(context),
+  carry: (context, { stop, camps = [] }) => [...carriesOf(context, stop), ...whyCamps(context, stop, camps)],
+  'set-up': (context, { setup }) => whySetup(context, setup),
+  fit: (context, about) => whyFit(context, about),
+  placing: (context, { pack }) => whyPlacing(context, pack),
+  reach: (context, { setup }) => whyReach(setupContext(context, setup), setup),
+  remedies: (context, { setup, remedies }) => whyRemedies(setupContext(context, setup), remedies),
+  bears: context => whyBears(context),
+}
+
+/** Those of figures that bring what they are reckoned from. */
+const ALONE: {
+  [K in (PlanAbout | FoundAbout)['kind']]: (about: AboutOf<K>, shown: Formats) => Explanation[]
+} = {
+  tag: ({ plan, known }, shown) => whyTag(plan, known, shown),
+  asked: ({ trips, packKg }, shown) => whyAsked(trips, { packKg, shown }),
+  trips: ({ trips, setup }, shown) => whyTrips(trips, setup, shown),
+  cover: ({ trips }, shown) => whyCover(trips, shown),
+  measured: whyMeasured,
+  'days-food': whyDaysFood,
+  track: whyTrack,
 }
 
 /** Those that need no open plan. */
-export const needsNoPlan = (about: About): about is PlanAbout | FoundAbout =>
-  'plan' in about || 'trips' in about || ['measured', 'days-food', 'track'].includes(about.kind)
+export const needsNoPlan = (about: About): about is PlanAbout | FoundAbout => Object.hasOwn(ALONE, about.kind)
 
-export function explainAlone(about: PlanAbout | FoundAbout, shown: Formats): Explanation[] {
-  switch (about.kind) {
-    case 'tag':
-      return whyTag(about.plan, about.known, shown)
-    case 'asked':
-      return whyAsked(about.trips, { packKg: about.packKg, shown })
-    case 'trips':
-      return whyTrips(about.trips, about.setup, shown)
-    case 'cover':
-      return whyCover(about.trips, shown)
-    case 'measured':
-      return whyMeasured(about, shown)
-    case 'days-food':
-      return whyDaysFood(about, shown)
-    case 'track':
-      return whyTrack(about, shown)
-  }
+/** Empty where the figure is not computed: none is given, or the hiker's own stands. */
+export function explain(about: About, context: WhyContext): Explanation[] {
+  if (needsNoPlan(about)) return explainAlone(about, context.shown)
+  const reasons = REASONS[about.kind] as (context: WhyContext, about: About) => Explanation[]
+  return reasons(context, about)
 }
+
+export const explainAlone = (about: PlanAbout | FoundAbout, shown: Formats): Explanation[] =>
+  (ALONE[about.kind] as (about: About, shown: Formats) => Explanation[])(about, shown)
 
 const peakOf = ({ reckoning: { moments, need } }: WhyContext) => momentIndex(moments, need.peakFullWaterAt)
 
