@@ -6,7 +6,6 @@ import {
   Header,
   later,
   Notices,
-  placeOf,
   Ticker,
   UndoBar,
   useHeadingFocus,
@@ -66,7 +65,7 @@ export function App() {
   useHeadingFocus(shown, place.screen === SHELF ? SHELF : screenOf(place.screen))
   // What opens from the empty app begins at its top, however far that was scrolled.
   useLayoutEffect(() => (isWelcome ? () => scrollTo(0, 0) : undefined), [isWelcome])
-  const need = useScrollBack(shown === 'need' && !wide)
+  useScrollBack(shown === 'need' && !wide)
   const shelfFrom = useBefore(SHELF)
   if (file)
     return (
@@ -111,12 +110,6 @@ export function App() {
   }
   const onDetail = (screen: Screen) => (detail: string | null) =>
     actions.setPlace({ screen, detail, scrollY: scrollY })
-  const onGo = (path: string) => {
-    need.leave()
-    const { screen, detail } = placeOf(path)
-    go(screen, detail)
-  }
-
   if (place.screen === 'more')
     return (
       <main>
@@ -149,10 +142,8 @@ export function App() {
           <section key={screen} class="pane" aria-label={screen === shelfIn ? SHELF : screen}>
             {screen === 'trip' ? (shelfIn === 'trip' ? shelf : trip) : null}
             {screen === 'gear' ? (shelfIn === 'gear' ? shelf : gear) : null}
-            {screen === 'need' ? <NeedPlace onGo={onGo} /> : null}
-            {screen === 'packs' ? (
-              <PacksScreen detail={place.detail} onDetail={onDetail('packs')} onGo={onGo} />
-            ) : null}
+            {screen === 'need' ? <NeedPlace /> : null}
+            {screen === 'packs' ? <PacksScreen detail={place.detail} onDetail={onDetail('packs')} /> : null}
           </section>
         ))}
       </main>

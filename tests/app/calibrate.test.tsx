@@ -277,7 +277,7 @@ describe('another trip', () => {
     expect(trips.value.get(other)!.draft.packings).toBeUndefined()
     cleanup()
     actions.openTripById(other)
-    render(<NeedScreen onGo={() => undefined} />)
+    render(<NeedScreen />)
     says('the general packing model, not yet on your own packing')
     press('Reckon with your own packing (1 packing)')
     expect(packings()).toHaveLength(1)

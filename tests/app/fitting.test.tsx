@@ -8,7 +8,7 @@ import { PacksScreen } from '../../src/screens/packs'
 import { library, loadEngine } from '../../src/store'
 import { demoDraft, openDetails, openDraft, plain } from './compare-packs'
 
-const noDetail = { detail: null, onDetail: () => undefined, onGo: () => undefined }
+const noDetail = { detail: null, onDetail: () => undefined }
 
 beforeAll(async () => {
   await loadEngine()

@@ -19,7 +19,7 @@ const drawn = (selector: string) => document.querySelectorAll(selector).length
 
 test('the days and the table of a trip of 401 days are drawn in portions, after the pictures', async () => {
   actions.createTrip({ ...longest(), gear: wholeDraft().gear })
-  render(<NeedScreen onGo={() => {}} />)
+  render(<NeedScreen />)
   expect(drawn('.days')).toBe(0)
   await screen.findByText(/50 of 401 days are shown/)
   expect(drawn('.days tbody')).toBe(50)
@@ -53,7 +53,7 @@ test('of 402 stops and 1,000 packs those near the window are drawn', () => {
   render(<TripScreen detail={null} onDetail={() => {}} />)
   expect(drawn('.stops > .row')).toBeLessThan(60)
   cleanup()
-  render(<PacksScreen detail="packs/p900" onDetail={() => {}} onGo={() => {}} />)
+  render(<PacksScreen detail="packs/p900" onDetail={() => {}} />)
   expect(drawn('.rows > .row')).toBeLessThan(60)
   // What is open is drawn wherever it lies.
   expect(drawn('#row-p900')).toBe(1)

@@ -5,7 +5,7 @@ import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact
 import { afterEach, describe, expect, test, vi } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { incoming, nextIncoming } from '../../src/components/files'
-import { UndoBar, useHeadingFocus, useScrollBack } from '../../src/components/frame'
+import { keepScroll, UndoBar, useHeadingFocus, useScrollBack } from '../../src/components/frame'
 import { fromPlanDocument, parsePlan } from '../../src/plan'
 import { Carrier } from '../../src/screens/trip/Habits'
 import { Welcome } from '../../src/screens/welcome'
@@ -18,7 +18,7 @@ const aFrame = () => act(() => new Promise<void>(done => requestAnimationFrame((
 
 function Places() {
   useHeadingFocus(place.value, place.value)
-  const back = useScrollBack(place.value === 'trip')
+  useScrollBack(place.value === 'trip')
   return (
     <>
       <main>
@@ -26,7 +26,7 @@ function Places() {
           <button
             type="button"
             onClick={() => {
-              back.leave()
+              keepScroll()
               place.value = 'more'
             }}
           >
@@ -71,6 +71,7 @@ describe('a place that opens', () => {
     place.value = 'trip'
     const scrolled = vi.spyOn(globalThis, 'scrollTo').mockImplementation(() => undefined)
     vi.stubGlobal('scrollY', 640)
+    actions.setPlace({ screen: 'need', detail: null, scrollY: 0 })
     render(<Places />)
     fireEvent.click(screen.getByText('More'))
     act(() => {

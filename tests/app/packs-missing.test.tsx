@@ -7,7 +7,7 @@ import { PacksScreen } from '../../src/screens/packs'
 import { loadEngine } from '../../src/store'
 import { demoDraft, openDetails, openDraft, plain, withOnePack } from './compare-packs'
 
-const noDetail = { detail: null, onDetail: () => undefined, onGo: () => undefined }
+const noDetail = { detail: null, onDetail: () => undefined }
 
 beforeAll(loadEngine)
 afterEach(cleanup)

@@ -13,7 +13,7 @@ import { AS_LISTED, inOrder, ORDERS, type Order, passes, view } from '../../src/
 import { actions, loadEngine } from '../../src/store'
 import { demoDraft, draft, judged, openDetails, openDraft, plain, withOnePack } from './compare-packs'
 
-const noDetail = { detail: null, onDetail: () => undefined, onGo: () => undefined }
+const noDetail = { detail: null, onDetail: () => undefined }
 const shown = formatsIn('metric')
 
 beforeAll(loadEngine)
@@ -168,7 +168,7 @@ describe('the order of packs', () => {
     openDraft(demoDraft())
     view.value = { ...AS_LISTED, order: 'mass' }
     const carrier = draft().packs[2]!
-    render(<PacksScreen detail={`packs/${carrier.id}`} onDetail={() => undefined} onGo={() => undefined} />)
+    render(<PacksScreen detail={`packs/${carrier.id}`} onDetail={() => undefined} />)
     const before = names()
     actions.setField(`packs/${carrier.id}/setups/${carrier.setups[0]!.id}/massKg`, 0.1, null)
     expect(await screen.findByText(/75.0 L, 100/)).toBeTruthy()

@@ -10,9 +10,9 @@ import { GearScreen } from '../../src/screens/gear'
 import { NeedScreen } from '../../src/screens/need'
 import { PacksScreen } from '../../src/screens/packs'
 import { TripScreen } from '../../src/screens/trip'
-import { actions, newId, openTrip, reckoned } from '../../src/store'
+import { actions, library, newId, openTrip, reckoned } from '../../src/store'
 
-const noDetail = { detail: null, onDetail: () => undefined, onGo: () => undefined }
+const noDetail = { detail: null, onDetail: () => undefined }
 
 beforeEach(() => {
   const parsed = parsePlan(demo)
@@ -37,7 +37,6 @@ describe('packs', () => {
 })
 
 describe('with a thing whose litres nobody has said', () => {
-  const paths: string[] = []
   const withoutLitres = () => {
     const item = openTrip.value!.draft.gear.find(({ litres }) => litres !== undefined && litres > 0)!
     actions.setField(`gear/${item.id}/litres`, undefined, null)
@@ -47,11 +46,11 @@ describe('with a thing whose litres nobody has said', () => {
 
   test('the need is a lower bound without range or chance, and leads to that field first', () => {
     const item = withoutLitres()
-    render(<NeedScreen onGo={path => paths.push(path)} />)
+    render(<NeedScreen />)
     expect(text()).toMatch(/Main bodyAt least \d+\sL1 thing without litres is not in it\./)
     expect(text()).not.toMatch(/Likely|likely|L is enough/)
     fireEvent.click(screen.getByText('litres?'))
-    expect(paths).toEqual([`gear/${item.id}/litres`])
+    expect(library.value.place).toMatchObject({ screen: 'gear', detail: `gear/${item.id}` })
   })
 
   test('the usual litres of its kind are one tap away, and follow its mass from then on', () => {
@@ -59,7 +58,7 @@ describe('with a thing whose litres nobody has said', () => {
     actions.setField(`gear/${item.id}/name`, 'Quilt', null)
     actions.setField(`gear/${item.id}/massKg`, 0.5, null)
     actions.setField(`gear/${item.id}/litres`, undefined, 'two')
-    render(<NeedScreen onGo={() => {}} />)
+    render(<NeedScreen />)
     fireEvent.click(screen.getByText(/usual for: /))
     const { draft, typed } = openTrip.value!
     const now = draft.gear.find(({ id }) => id === item.id)!

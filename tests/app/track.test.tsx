@@ -14,7 +14,7 @@ import { actions, newId, openTrip, reckoned } from '../../src/store'
 
 const noDetail = { detail: null, onDetail: () => undefined }
 const shown = formatsIn('metric')
-const need = () => render(<NeedScreen onGo={() => undefined} />)
+const need = () => render(<NeedScreen />)
 
 function openReckoned() {
   const open = reckoned.value

@@ -10,7 +10,7 @@ import { actions, openTrip, reckoned } from '../../src/store'
 import { draft, openDraft, withOnePack } from './compare-packs'
 
 let id = 0
-const noDetail = { detail: null, onDetail: () => undefined, onGo: () => undefined }
+const noDetail = { detail: null, onDetail: () => undefined }
 
 beforeEach(() => {
   actions.setSystem('metric')
@@ -98,7 +98,7 @@ describe('that no answer judges the fit', () => {
     const { unmount } = render(<PacksScreen {...noDetail} />)
     expect(screen.getAllByText(FIT_LINE)).toHaveLength(1)
     unmount()
-    render(<PacksScreen detail="packs/p" onDetail={() => undefined} onGo={() => undefined} />)
+    render(<PacksScreen detail="packs/p" onDetail={() => undefined} />)
     expect(screen.getAllByText(FIT_LINE)).toHaveLength(2)
   })
 })

@@ -70,19 +70,19 @@ describe('a figure that is asked why', () => {
   })
 
   test('leads from an input to its field, also one folded away', async () => {
-    const gone: string[] = []
     render(
       <>
         <details>
           <input data-path={`trip/stops/${stop(1).id}/leg/km`} />
         </details>
-        <Why about={{ kind: 'walking-time', leg: 0 }} figure="Walking" onGo={path => gone.push(path)} />
+        <Why about={{ kind: 'walking-time', leg: 0 }} figure="Walking" />
       </>,
     )
     const panel = await ask(/Walking/)
     fireEvent.click(within(panel).getByRole('button', { name: /^Distance, 12.5\s?km: change it$/ }))
-    expect(gone).toEqual([`trip/stops/${stop(1).id}/leg/km`])
-    await waitFor(() => expect(document.activeElement?.getAttribute('data-path')).toBe(gone[0]))
+    const path = `trip/stops/${stop(1).id}`
+    expect(library.value.place).toMatchObject({ screen: 'trip', detail: path })
+    await waitFor(() => expect(document.activeElement?.getAttribute('data-path')).toBe(`${path}/leg/km`))
     expect(document.activeElement?.closest('details')?.open).toBe(true)
   })
 })
@@ -120,7 +120,7 @@ describe('the need', () => {
     actions.setField('trip/meals/ration', 'energy', null)
     const food = openTrip.value!.draft.gear.find(item => item.use === 'daily')!
     actions.setField(`gear/${food.id}/kcalPerKg`, 4300, null)
-    render(<NeedScreen onGo={nothing} />)
+    render(<NeedScreen />)
     const days = reckoned.value?.reckoned.ok ? reckoned.value.reckoned.reckoning.days.length : 0
     expect(days).toBeGreaterThan(2)
     expect(screen.getAllByText(/^Energy .* to .* kcal$/, { selector: '.why-figure' })).toHaveLength(days)

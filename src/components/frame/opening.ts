@@ -2,6 +2,7 @@
 // closed, and the need is found again where it was left to measure something.
 
 import { useLayoutEffect, useRef } from 'preact/hooks'
+import { library } from '../../store'
 
 const PATIENCE_MS = 3000
 
@@ -28,18 +29,19 @@ export function useHeadingFocus(place: string, pane: string): void {
   }, [place, pane])
 }
 
-/** Keeps how far a place was scrolled when it was left by `leave`, and scrolls there when it is open again. */
-export function useScrollBack(isOpen: boolean): { leave: () => void } {
-  const left = useRef(0)
+let leftAt = 0
+
+/** Keeps how far the need is scrolled, when a field is gone to from there. */
+export function keepScroll(): void {
+  if (library.peek().place.screen === 'need') leftAt = scrollY
+}
+
+/** Scrolls a place that is open again to where it was left by `keepScroll`. */
+export function useScrollBack(isOpen: boolean): void {
   useLayoutEffect(() => {
-    if (!isOpen || left.current === 0) return
-    const to = left.current
-    left.current = 0
+    if (!isOpen || leftAt === 0) return
+    const to = leftAt
+    leftAt = 0
     scrollTo(0, to)
   }, [isOpen])
-  return {
-    leave: () => {
-      left.current = scrollY
-    },
-  }
 }

@@ -1,7 +1,8 @@
-// Which screen a field is changed on, and the way to a screen.
+// Which screen a field is changed on, and the ways there.
 
 import { pathParts } from '../../plan'
-import { actions } from '../../store'
+import { actions, library } from '../../store'
+import { keepScroll } from './opening'
 
 /** Settings about how things pack; the others are thresholds for packs. */
 const PACKING = ['rigidPacking', 'softPacking', 'fillEfficiency', 'handSpread']
@@ -24,4 +25,13 @@ export function placeOf(path: string): { screen: string; detail: string | null }
 export function toTop(screen: string, detail: string | null = null): void {
   actions.setPlace({ screen, detail, scrollY: 0 })
   scrollTo(0, 0)
+}
+
+/** Leads to the screen, and the entry there, that holds a field. What is open on the screen one is on stays open. */
+export function goTo(path: string): void {
+  const { screen, detail } = placeOf(path)
+  if (detail === null && library.value.place.screen === screen) return
+  keepScroll()
+  if (detail) actions.setPlace({ screen, detail, scrollY: 0 })
+  else toTop(screen)
 }

@@ -13,10 +13,9 @@ const MOST_NAMED = 6
 interface MissingFiguresProps {
   missing: Missing
   shown: Formats
-  onGo: (path: string) => void
 }
 
-export function MissingFigures({ missing, shown, onGo }: MissingFiguresProps) {
+export function MissingFigures({ missing, shown }: MissingFiguresProps) {
   const rows = [
     ...missing.litres.map(thing => ({ thing, asks: 'litres?' })),
     ...missing.mass.map(thing => ({ thing, asks: 'mass?' })),
@@ -27,7 +26,7 @@ export function MissingFigures({ missing, shown, onGo }: MissingFiguresProps) {
       <ul class="to-measure">
         {rows.slice(0, MOST_NAMED).map(({ thing, asks }) => (
           <li key={thing.path}>
-            <ToField name={thing.name} path={thing.path} says={asks} onGo={onGo} />
+            <ToField name={thing.name} path={thing.path} says={asks} />
             {asks === 'litres?' ? <Usual {...{ thing, shown }} /> : null}
           </li>
         ))}

@@ -5,10 +5,9 @@ import { Why } from '../why'
 
 interface CautionsProps {
   cautions: Caution[]
-  onGo?: (path: string) => void
 }
 
-export function Cautions({ cautions, onGo }: CautionsProps) {
+export function Cautions({ cautions }: CautionsProps) {
   if (cautions.length === 0) return null
   return (
     <ul class="cautions">
@@ -26,7 +25,7 @@ export function Cautions({ cautions, onGo }: CautionsProps) {
             </details>
           ) : null}
           {asks?.map(({ figure, about }) => (
-            <Why key={figure} about={about} figure={figure} onGo={onGo} />
+            <Why key={figure} about={about} figure={figure} />
           ))}
         </li>
       ))}

@@ -1,8 +1,9 @@
 // What the reckoning had to do without, each entry leading to where it can be mended.
 
 import type { LeftOut as Entry } from '../../plan'
+import { goTo } from '../frame'
 
-export function LeftOut({ entries, onGo }: { entries: Entry[]; onGo: (path: string) => void }) {
+export function LeftOut({ entries }: { entries: Entry[] }) {
   if (entries.length === 0) return null
   const shown = entries.slice(0, 6)
   return (
@@ -11,7 +12,7 @@ export function LeftOut({ entries, onGo }: { entries: Entry[]; onGo: (path: stri
       <ul>
         {shown.map(entry => (
           <li key={entry.path + entry.message}>
-            <button type="button" class="link" onClick={() => onGo(entry.path)}>
+            <button type="button" class="link" onClick={() => goTo(entry.path)}>
               {entry.message}
             </button>
           </li>

@@ -12,7 +12,6 @@ import {
 } from '../../report/why'
 import { type OpenReckoned, openTrip, reckoned } from '../../store'
 import { useSystem } from '../fields'
-import type { Go } from './focus-field'
 import { Reason } from './Reason'
 
 const REGISTER: Record<string, Source> = sources
@@ -20,7 +19,7 @@ const REGISTER: Record<string, Source> = sources
 /** So many stand open at once: beyond it a list of lines is read more quickly. */
 const MOST_OPEN = 3
 
-export function Panel({ about, onGo }: { about: About; onGo: Go }) {
+export function Panel({ about }: { about: About }) {
   const explanations = useExplanations(about)
   if (!explanations) return null
   if (explanations.length === 0)
@@ -34,7 +33,6 @@ export function Panel({ about, onGo }: { about: About; onGo: Go }) {
           open={i === 0 && explanations.length <= MOST_OPEN}
           alone={explanations.length === 1}
           register={REGISTER}
-          onGo={onGo}
         />
       ))}
     </div>

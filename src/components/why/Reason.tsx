@@ -8,7 +8,8 @@ import {
   type WhyInput,
   type WhyPart,
 } from '../../report/why'
-import { focusField, type Go } from './focus-field'
+import { goTo } from '../frame'
+import { focusField } from './focus-field'
 
 interface ReasonProps {
   explanation: Explanation
@@ -16,17 +17,16 @@ interface ReasonProps {
   /** The only one: it needs no line that opens it. */
   alone: boolean
   register: Record<string, Source>
-  onGo: Go
 }
 
-export function Reason({ explanation, open, alone, register, onGo }: ReasonProps) {
+export function Reason({ explanation, open, alone, register }: ReasonProps) {
   const { title, result } = explanation
   const head = (
     <>
       {title}: <strong>{result.text}</strong>
     </>
   )
-  const body = <Body explanation={explanation} register={register} onGo={onGo} />
+  const body = <Body explanation={explanation} register={register} />
   if (alone)
     return (
       <div class="why-one">
@@ -44,7 +44,7 @@ export function Reason({ explanation, open, alone, register, onGo }: ReasonProps
   )
 }
 
-function Body({ explanation, register, onGo }: Pick<ReasonProps, 'explanation' | 'register' | 'onGo'>) {
+function Body({ explanation, register }: Pick<ReasonProps, 'explanation' | 'register'>) {
   const { equation, says, parts, rounded, inputs, range, instead, sourceKeys, ignores, others } = explanation
   return (
     <>
@@ -52,7 +52,7 @@ function Body({ explanation, register, onGo }: Pick<ReasonProps, 'explanation' |
         {equation ? <strong>{equation}. </strong> : null}
         {says}
       </p>
-      {parts?.length ? <Parts parts={parts} onGo={onGo} /> : null}
+      {parts?.length ? <Parts parts={parts} /> : null}
       {rounded ? (
         <p class="why-standing">Rounded: the parts as shown may not add up to the last digit.</p>
       ) : null}
@@ -65,7 +65,7 @@ function Body({ explanation, register, onGo }: Pick<ReasonProps, 'explanation' |
                 {input.from ? <span class="why-standing">{input.from}</span> : null}
               </dt>
               <dd>
-                <Value input={input} onGo={onGo} />
+                <Value input={input} />
               </dd>
             </div>
           ))}
@@ -97,7 +97,7 @@ function Body({ explanation, register, onGo }: Pick<ReasonProps, 'explanation' |
 }
 
 /** What it is made of, the largest first; a part that has parts of its own opens. */
-function Parts({ parts, onGo }: { parts: readonly WhyPart[]; onGo: Go }) {
+function Parts({ parts }: { parts: readonly WhyPart[] }) {
   return (
     <ul class="why-parts">
       {parts.map(({ label, text, path, of }, i) => (
@@ -107,11 +107,11 @@ function Parts({ parts, onGo }: { parts: readonly WhyPart[]; onGo: Go }) {
               <summary>
                 <span class="why-part">{label}</span> <strong>{text}</strong>
               </summary>
-              <Parts parts={of} onGo={onGo} />
+              <Parts parts={of} />
             </details>
           ) : (
             <div class="why-row">
-              <span class="why-part">{label}</span> <Value input={{ label, value: text, path }} onGo={onGo} />
+              <span class="why-part">{label}</span> <Value input={{ label, value: text, path }} />
             </div>
           )}
         </li>
@@ -120,10 +120,10 @@ function Parts({ parts, onGo }: { parts: readonly WhyPart[]; onGo: Go }) {
   )
 }
 
-function Value({ input: { label, value, path }, onGo }: { input: WhyInput; onGo: Go }) {
+function Value({ input: { label, value, path } }: { input: WhyInput }) {
   if (!path) return <strong>{value}</strong>
   const lead = () => {
-    onGo(path)
+    goTo(path)
     focusField(path)
   }
   return (

@@ -1,21 +1,21 @@
 // A thing by its name and what is asked or said of it: one tap leads to its field.
 
-import { focusField, type Go } from './focus-field'
+import { goTo } from '../frame'
+import { focusField } from './focus-field'
 
 interface ToFieldProps {
   name: string
   path: string
   says: string
-  onGo: Go
 }
 
-export function ToField({ name, path, says, onGo }: ToFieldProps) {
+export function ToField({ name, path, says }: ToFieldProps) {
   return (
     <button
       type="button"
       class="quiet"
       onClick={() => {
-        onGo(path)
+        goTo(path)
         focusField(path)
       }}
     >

@@ -5,7 +5,6 @@ import type { ComponentChildren } from 'preact'
 import { useRef, useState } from 'preact/hooks'
 import type { About } from '../../report/why'
 import { later } from '../frame'
-import { type Go, toField } from './focus-field'
 import './why.css'
 
 const Panel = later(async () => (await import('./Panel')).Panel)
@@ -14,13 +13,11 @@ export interface WhyProps {
   about: About
   /** The figure that is asked about, with its name. */
   figure: string
-  /** Leads to the screen and entry of a field; the panel then brings the field into view. */
-  onGo?: Go | undefined
   /** What else there is to say when it is open, before the reasons. */
   children?: ComponentChildren
 }
 
-export function Why({ about, figure, onGo = toField, children }: WhyProps) {
+export function Why({ about, figure, children }: WhyProps) {
   const [open, setOpen] = useState(false)
   const details = useRef<HTMLDetailsElement>(null)
   const close = (event: KeyboardEvent) => {
@@ -42,7 +39,7 @@ export function Why({ about, figure, onGo = toField, children }: WhyProps) {
       {open ? (
         <>
           {children}
-          <Panel about={about} onGo={onGo} />
+          <Panel about={about} />
         </>
       ) : null}
     </details>

@@ -1,22 +1,7 @@
-// Leads from a reason to the field it rests on: opens the screen and the entry that hold it, brings it into view and
-// puts the cursor in it, wherever it lies folded away. A screen may have to be fetched first: the field is awaited for
-// a while, and then left alone.
-
-import { actions, library } from '../../store'
-import { placeOf } from '../frame'
-
-/** Leads to the screen, and the entry there, that holds a field. */
-export type Go = (path: string) => void
+// Brings a field into view and puts the cursor in it, wherever it lies folded away. Its screen may have to be fetched
+// first: the field is awaited for a while, and then left alone.
 
 const PATIENCE_MS = 3000
-
-/** Goes there. What is open on the screen that one is on already stays open. */
-export const toField: Go = path => {
-  const { place } = library.value
-  const { screen, detail } = placeOf(path)
-  if (detail === null && place.screen === screen) return
-  actions.setPlace({ screen, detail, scrollY: 0 })
-}
 
 /** Focuses the control that edits the value at a field path, once it is on the page. */
 export function focusField(path: string): void {

@@ -1,3 +1,3 @@
-export { focusField, toField } from './focus-field'
+export { focusField } from './focus-field'
 export { ToField } from './ToField'
 export { Why } from './Why'

@@ -1,5 +1,6 @@
 // The answer: how much room and how much load, when and where, with its likely range and what it rests on.
 
+import { goTo } from '../../components/frame'
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
@@ -19,15 +20,14 @@ interface AnswerProps {
   reckoning: Reckoning
   shown: Formats
   missing: Missing
-  onGo: (path: string) => void
 }
 
-export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
+export function Answer({ plan, reckoning, shown, missing }: AnswerProps) {
   const { need, moments } = reckoning
   const basis = basisOf({ plan, reckoning, shown })
   const noLitres = notInItText(missing, 'litres')
   const noMass = notInItText(missing, 'mass')
-  if (takesNothing(plan)) return <NoGear onGo={onGo} />
+  if (takesNothing(plan)) return <NoGear />
   return (
     <div class="answers">
       <section class="answer" data-figures="why">
@@ -49,7 +49,7 @@ export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
           </>
         )}
         <p class="hint">{basis.litres}</p>
-        <Why about={{ kind: 'body-litres' }} figure="What fills it" onGo={onGo} />
+        <Why about={{ kind: 'body-litres' }} figure="What fills it" />
       </section>
       <section class="answer" data-figures="why">
         <h3>Heaviest load</h3>
@@ -71,19 +71,19 @@ export function Answer({ plan, reckoning, shown, missing, onGo }: AnswerProps) {
         ) : null}
         {noMass ? null : <p class="hint">At most {shown.kg(safeLoadKg(need))} in about 9 of 10 cases.</p>}
         <p class="hint">{basis.load}</p>
-        <Why about={{ kind: 'peak-load' }} figure="What it is made of" onGo={onGo} />
+        <Why about={{ kind: 'peak-load' }} figure="What it is made of" />
       </section>
     </div>
   )
 }
 
-function NoGear({ onGo }: { onGo: (path: string) => void }) {
+function NoGear() {
   return (
     <div class="answers">
       <section class="answer">
         <h3>Can’t tell yet</h3>
         <p>No gear yet: add what you carry to see how much room and what load this trip asks for.</p>
-        <button type="button" class="primary" onClick={() => onGo('gear')}>
+        <button type="button" class="primary" onClick={() => goTo('gear')}>
           Add gear
         </button>
       </section>

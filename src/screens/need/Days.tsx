@@ -12,10 +12,9 @@ interface DaysProps {
   plan: Plan
   reckoning: Reckoning
   shown: Formats
-  onGo: (path: string) => void
 }
 
-export function Days({ plan, reckoning, shown, onGo }: DaysProps) {
+export function Days({ plan, reckoning, shown }: DaysProps) {
   const stopIds = (openTrip.value?.draft.trip.stops ?? []).map(stop => stop.id)
   const { drawn, more } = usePortions(reckoning.days.length, 'days')
   const energies = dayEnergyRanges({ plan, reckoning, shown, stopIds }, drawn)
@@ -51,9 +50,8 @@ export function Days({ plan, reckoning, shown, onGo }: DaysProps) {
                         ? `Energy ${kcalRangeText(energy.lowKcal, energy.highKcal)}`
                         : 'What makes this day'
                     }
-                    onGo={onGo}
                   />
-                  <Ration plan={plan} day={day} onGo={onGo} />
+                  <Ration plan={plan} day={day} />
                 </td>
               </tr>
             </tbody>
@@ -71,9 +69,7 @@ export function Days({ plan, reckoning, shown, onGo }: DaysProps) {
   )
 }
 
-function Ration({ plan, day, onGo }: { plan: Plan; day: DayReckoning; onGo: (path: string) => void }) {
+function Ration({ plan, day }: { plan: Plan; day: DayReckoning }) {
   if (plan.trip.meals.ration !== 'energy') return null
-  return (
-    <Why about={{ kind: 'ration', day: day.day - 1 }} figure={`Eats ${rationText(day.ration)}`} onGo={onGo} />
-  )
+  return <Why about={{ kind: 'ration', day: day.day - 1 }} figure={`Eats ${rationText(day.ration)}`} />
 }

@@ -10,10 +10,9 @@ interface Props {
   stretch: DryStretch
   plan: Plan
   shown: Formats
-  onGo: (path: string) => void
 }
 
-export function Stretch({ stretch, plan, shown, onGo }: Props) {
+export function Stretch({ stretch, plan, shown }: Props) {
   const { carry, km, hours, camps, unreckoned } = stretch
   const { stops } = plan.trip
   const name = (stop: number) => <bdi class="name">{stops[stop]!.name}</bdi>
@@ -48,7 +47,7 @@ export function Stretch({ stretch, plan, shown, onGo }: Props) {
       {unreckoned.length > 0 ? (
         <p class="hint">Not reckoned for {counted(unreckoned.length, 'more dry camp')} here.</p>
       ) : null}
-      <Why about={{ kind: 'carry', stop: carry.stop, camps }} figure="What the water is for" onGo={onGo} />
+      <Why about={{ kind: 'carry', stop: carry.stop, camps }} figure="What the water is for" />
     </li>
   )
 }

@@ -13,7 +13,6 @@ const QUIET_MS = 400
 
 interface DryStretchesProps {
   shown: Formats
-  onGo: (path: string) => void
 }
 
 export function DryStretches(props: DryStretchesProps) {
@@ -28,7 +27,7 @@ export function DryStretches(props: DryStretchesProps) {
   )
 }
 
-function Opened({ shown, onGo }: DryStretchesProps) {
+function Opened({ shown }: DryStretchesProps) {
   const ready = useStretches()
   const { drawn, more } = usePortions(ready?.stretches.length ?? 0, 'stretches')
   if (!ready) return null
@@ -42,7 +41,7 @@ function Opened({ shown, onGo }: DryStretchesProps) {
       </p>
       <ol class="stretch-list">
         {stretches.slice(0, drawn).map(stretch => (
-          <Stretch key={stretch.carry.stop} {...{ stretch, plan, shown, onGo }} />
+          <Stretch key={stretch.carry.stop} {...{ stretch, plan, shown }} />
         ))}
       </ol>
       {more}

@@ -6,6 +6,6 @@ import { NeedScreen } from './NeedScreen'
 
 const CalibrateScreen = later(async () => (await import('../calibrate')).CalibrateScreen)
 
-export function NeedPlace(props: { onGo: (path: string) => void }) {
-  return library.value.place.screen === 'calibrate' ? <CalibrateScreen /> : <NeedScreen {...props} />
+export function NeedPlace() {
+  return library.value.place.screen === 'calibrate' ? <CalibrateScreen /> : <NeedScreen />
 }

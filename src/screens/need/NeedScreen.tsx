@@ -29,7 +29,7 @@ import { DryStretches } from './DryStretches'
 import { ProfileNote, useProfile } from './Profile'
 import { Sure } from './Sure'
 
-export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
+export function NeedScreen() {
   const shown = formatsIn(useSystem())
   if (!reckoned.value) return null
   const { plan, leftOut, reckoned: result } = reckoned.value
@@ -46,25 +46,25 @@ export function NeedScreen({ onGo }: { onGo: (path: string) => void }) {
   return (
     <div class="screen">
       <h2>Need</h2>
-      <Answer {...{ plan, reckoning, shown, missing, onGo }} />
+      <Answer {...{ plan, reckoning, shown, missing }} />
       <OwnOffer />
-      <Cautions cautions={cautions.filter(belongsAtAnswer)} onGo={onGo} />
-      <LeftOut entries={leftOut} onGo={onGo} />
+      <Cautions cautions={cautions.filter(belongsAtAnswer)} />
+      <LeftOut entries={leftOut} />
       {takesNothing(plan) && !openTrip.value?.profile ? null : (
-        <Pictures {...{ plan, reckoning, shown, missing, onGo }} />
+        <Pictures {...{ plan, reckoning, shown, missing }} />
       )}
       <Below isLong={isLong(plan, reckoning)}>
         {takesNothing(plan) ? null : (
           <>
-            <Sure {...{ plan, reckoning, shown, missing, onGo }} />
-            <Facts plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
+            <Sure {...{ plan, reckoning, shown, missing }} />
+            <Facts plan={plan} reckoning={reckoning} shown={shown} />
           </>
         )}
-        <DryStretches shown={shown} onGo={onGo} />
-        <Days plan={plan} reckoning={reckoning} shown={shown} onGo={onGo} />
+        <DryStretches shown={shown} />
+        <Days plan={plan} reckoning={reckoning} shown={shown} />
         <section aria-labelledby="cautions">
           <h3 id="cautions">Beware</h3>
-          <Cautions cautions={cautions.filter(caution => !belongsAtAnswer(caution))} onGo={onGo} />
+          <Cautions cautions={cautions.filter(caution => !belongsAtAnswer(caution))} />
           <p class="hint">{GENERAL_LINE}</p>
         </section>
       </Below>
@@ -89,11 +89,10 @@ interface Props {
   plan: Plan
   reckoning: Reckoning
   shown: Formats
-  onGo: (path: string) => void
 }
 
 /** The load line and the cutaway share one moment: moving along the line empties and fills the pack. */
-function Pictures({ plan, reckoning, shown, missing, onGo }: Props & { missing: Missing }) {
+function Pictures({ plan, reckoning, shown, missing }: Props & { missing: Missing }) {
   const { moments, need } = reckoning
   const fullest = momentIndex(moments, need.bodyAt)
   const [chosen, setMoment] = useState<number | null>(null)
@@ -116,7 +115,7 @@ function Pictures({ plan, reckoning, shown, missing, onGo }: Props & { missing: 
           format={shown}
           profile={profile}
         />
-        <Why about={{ kind: 'moment-load', moment }} figure="What is carried then" onGo={onGo} />
+        <Why about={{ kind: 'moment-load', moment }} figure="What is carried then" />
       </div>
       <ProfileNote moments={moments} />
       {takesNothing(plan) ? null : <Below isLong={isLong(plan, reckoning)}>{inside()}</Below>}
@@ -141,11 +140,7 @@ function Pictures({ plan, reckoning, shown, missing, onGo }: Props & { missing: 
             scaleLitres={Math.max(need.bodyLitresSafe, ...plan.packs.map(p => p.bodyLitres + p.collarLitres))}
             format={shown}
           />
-          <Why
-            about={{ kind: 'moment-litres', moment, pack: packIndex }}
-            figure="What is inside then"
-            onGo={onGo}
-          />
+          <Why about={{ kind: 'moment-litres', moment, pack: packIndex }} figure="What is inside then" />
         </div>
       </>
     )
@@ -171,7 +166,7 @@ function PackChoice({
   )
 }
 
-function Facts({ plan, reckoning, shown, onGo }: Props) {
+function Facts({ plan, reckoning, shown }: Props) {
   const { need } = reckoning
   const rows: [string, string][] = [
     ['Base weight', shown.kg(need.baseKg)],
@@ -196,7 +191,7 @@ function Facts({ plan, reckoning, shown, onGo }: Props) {
           </div>
         ))}
       </dl>
-      <Why about={{ kind: 'facts' }} figure="What each is made of" onGo={onGo} />
+      <Why about={{ kind: 'facts' }} figure="What each is made of" />
     </div>
   )
 }

@@ -1,6 +1,7 @@
 // What would make the answer surer: three things to measure, each one tap from its measuring, and one's own packing.
 
 import { useMemo } from 'preact/hooks'
+import { goTo } from '../../components/frame'
 import { MissingFigures } from '../../components/missing'
 import { ToField, Why } from '../../components/why'
 import type { Plan } from '../../plan'
@@ -15,10 +16,9 @@ interface SureProps {
   reckoning: Reckoning
   shown: Formats
   missing: Missing
-  onGo: (path: string) => void
 }
 
-export function Sure({ plan, reckoning, shown, missing, onGo }: SureProps) {
+export function Sure({ plan, reckoning, shown, missing }: SureProps) {
   const next = useMemo(() => measureNext(plan, reckoning, shown), [plan, reckoning, shown])
   const unknown = missing.litres.length + missing.mass.length > 0
   // Of what is not counted at all no range can be told, so nothing can be said to narrow it.
@@ -26,7 +26,7 @@ export function Sure({ plan, reckoning, shown, missing, onGo }: SureProps) {
     return (
       <section class="sure" data-figures="typed" aria-labelledby="sure">
         <h3 id="sure">How sure it is</h3>
-        <First {...{ plan, missing, shown, onGo }} />
+        <First {...{ plan, missing, shown }} />
       </section>
     )
   if (!next) return null
@@ -34,16 +34,16 @@ export function Sure({ plan, reckoning, shown, missing, onGo }: SureProps) {
   return (
     <section class="sure" data-figures="why" aria-labelledby="sure">
       <h3 id="sure">How sure it is</h3>
-      {unknown ? <First {...{ plan, missing, shown, onGo }} /> : null}
-      {packing?.isLargest ? <Packing part={packing} isOwn={plan.packings.length > 0} onGo={onGo} /> : null}
+      {unknown ? <First {...{ plan, missing, shown }} /> : null}
+      {packing?.isLargest ? <Packing part={packing} isOwn={plan.packings.length > 0} /> : null}
       {things.length > 0 ? <h4>{titleOf(things.length)}</h4> : null}
-      <Things next={next} onGo={onGo} />
+      <Things next={next} />
       {packing?.isLargest ? null : (
-        <button type="button" class="link" onClick={() => onGo('calibrate')}>
+        <button type="button" class="link" onClick={() => goTo('calibrate')}>
           I packed this list: say how full the pack was
         </button>
       )}
-      <Why about={{ kind: 'sure' }} figure="Where the doubt comes from" onGo={onGo} />
+      <Why about={{ kind: 'sure' }} figure="Where the doubt comes from" />
       <SimulationCheck plan={plan} reckoning={reckoning} shown={shown} />
     </section>
   )
@@ -64,20 +64,20 @@ const titleOf = (count: number) =>
   count === 1 ? 'Measure this next' : `Measure these ${numberWord(count)} next`
 
 /** Where how one packs is the greatest doubt, a tape is not what helps most. */
-function Packing({ part, isOwn, onGo }: { part: PackingPart; isOwn: boolean; onGo: (path: string) => void }) {
+function Packing({ part, isOwn }: { part: PackingPart; isOwn: boolean }) {
   return (
     <div class="sure-packing">
       <p>
         How you pack is the greatest doubt: {part.share} of it. {part.gain}
       </p>
-      <button type="button" onClick={() => onGo('calibrate')}>
+      <button type="button" onClick={() => goTo('calibrate')}>
         {isOwn ? 'Your own packing' : 'Reckon with your own packing'}
       </button>
     </div>
   )
 }
 
-function Things({ next, onGo }: { next: MeasureNext; onGo: (path: string) => void }) {
+function Things({ next }: { next: MeasureNext }) {
   const { things, now, together, narrower } = next
   if (things.length === 0)
     return (
@@ -91,7 +91,7 @@ function Things({ next, onGo }: { next: MeasureNext; onGo: (path: string) => voi
       <ol class="to-measure">
         {things.map(({ id, name, share, gain, path }) => (
           <li key={id}>
-            <ToField name={name} path={path} says={`${share}; ${gain}`} onGo={onGo} />
+            <ToField name={name} path={path} says={`${share}; ${gain}`} />
           </li>
         ))}
       </ol>

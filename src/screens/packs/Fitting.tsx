@@ -1,6 +1,7 @@
 // How each rigid thing goes into a pack: the way, the number that decides it, what would change it, and why.
 
-import { focusField, toField, Why } from '../../components/why'
+import { goTo } from '../../components/frame'
+import { focusField, Why } from '../../components/why'
 import { fieldPath, itemName, type Plan } from '../../plan'
 import { type Formats, kindOfVerdict, type Verdict } from '../../report'
 import { type Fitting as Found, fittingOf, fitWords, pairWords } from '../../report/fitting'
@@ -44,7 +45,7 @@ function NotJudged({ packIndex, fitting: { missing, things } }: { packIndex: num
   const what = `inner ${listed(missing)} ${one ? 'is' : 'are'} not known`
   const give = () => {
     const path = fieldPath('packs', id ?? '', FIELDS[missing[0]!]!)
-    toField(path)
+    goTo(path)
     focusField(path)
   }
   return (

@@ -27,9 +27,9 @@ const EDITS = { what: 'pack', move: movePack, duplicate: duplicatePack, remove: 
 /** Fewer packs than this need no ordering. */
 const WORTH_SORTING = 2
 
-export type PacksProps = Detail & { onGo: (path: string) => void }
+export type PacksProps = Detail
 
-export function PacksScreen({ detail, onDetail, onGo }: PacksProps) {
+export function PacksScreen({ detail, onDetail }: PacksProps) {
   const system = useSystem()
   const shown = formatsIn(system)
   const packs = openTrip.value?.draft.packs ?? []
@@ -88,8 +88,8 @@ export function PacksScreen({ detail, onDetail, onGo }: PacksProps) {
       ) : null}
       {settled ? (
         <>
-          <Cautions cautions={shortCautions(settled.plan, settled.reckoning, shown)} onGo={onGo} />
-          <CannotTell {...{ ...settled, shown, onGo }} />
+          <Cautions cautions={shortCautions(settled.plan, settled.reckoning, shown)} />
+          <CannotTell {...{ ...settled, shown }} />
         </>
       ) : null}
       <LongList
@@ -184,18 +184,17 @@ interface CannotTellProps {
   plan: Plan
   reckoning: Reckoning
   shown: Formats
-  onGo: (path: string) => void
 }
 
 /** What nobody has said, once above the packs it leaves open. */
-function CannotTell({ plan, reckoning, shown, onGo }: CannotTellProps) {
+function CannotTell({ plan, reckoning, shown }: CannotTellProps) {
   const missing = missingOf(plan)
   const isOpen = reckoning.packs.some(({ answer }) => answer === 'cannot-tell')
   if (!isOpen || reckoning.missing.length === 0) return null
   return (
     <section class="sure-packing" aria-label="Not known yet">
       <h3>To tell more, say</h3>
-      <MissingFigures {...{ missing, shown, onGo }} />
+      <MissingFigures {...{ missing, shown }} />
     </section>
   )
 }
