@@ -124,12 +124,19 @@ async function putAside({ request }: { request: Request }): Promise<Response> {
 const isEntry = (id: string) => /index\.html$|src\/(main\.tsx|guard(-save)?\.ts)$/.test(id)
 
 /**
- * Few files, since each costs a request and its own storing: all that the first page needs in one, and what several
- * screens share by which of them do, small ones together.
+ * Few files, since each costs a request and its own storing: all that the first page needs in one, and of the rest a
+ * file for each layer of the house. Layers import one way, so no two files wait for each other, as those that share by
+ * use do: one would then run before what it imports (tests/budgets.mjs looks).
  */
 const chunks = [
-  { name: 'first', tags: ['$initial' as const], test: (id: string) => !isEntry(id), priority: 1 },
-  { name: 'shared', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 40_000 },
+  { name: 'first', tags: ['$initial' as const], test: (id: string) => !isEntry(id), priority: 9 },
+  { name: 'engine', test: /src\/(reckon|equations)\//, priority: 8 },
+  { name: 'plan', test: /src\/(plan|units)\//, priority: 7 },
+  { name: 'report', test: /src\/report\/(?!why\/)/, priority: 6 },
+  { name: 'why', test: /src\/report\/why\//, priority: 5 },
+  { name: 'files', test: /src\/files\//, minShareCount: 2, priority: 4 },
+  { name: 'components', test: /src\/components\//, minShareCount: 2, priority: 3 },
+  { name: 'screens', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 20_000 },
 ]
 
 /** The bundler names what is shared by all who share it. */

@@ -20,7 +20,7 @@ const files = (await readdir(dist, { recursive: true, withFileTypes: true }))
 
 const eager = eagerFiles()
 const stored = storedFiles()
-const troubles = [...missedByEager(), ...missedByStore()]
+const troubles = [...missedByEager(), ...missedByStore(), ...circles()]
 
 const budgets = [
   {
@@ -79,6 +79,19 @@ function missedByStore() {
   return files
     .filter(file => file !== 'sw.js' && !file.startsWith('.vite/') && !stored.includes(file))
     .map(file => `${file} is not stored for offline use`)
+}
+
+/** Files that import each other: one of them runs before what it imports, and the app may not start. */
+function circles() {
+  const found = []
+  const done = new Set()
+  const walk = (key, path) => {
+    if (path.includes(key)) found.push([...path.slice(path.indexOf(key)), key])
+    else if (!done.has(key)) for (const next of manifest[key].imports ?? []) walk(next, [...path, key])
+    done.add(key)
+  }
+  for (const key of Object.keys(manifest)) walk(key, [])
+  return found.map(path => `files import each other: ${path.map(key => manifest[key].file).join(' → ')}`)
 }
 
 function read(file) {

@@ -11,13 +11,18 @@ const source = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe
 // Target size is measured by sizes.ts, to 44 px: this rule also counts what the foot half covers in passing.
 const rules: RunOptions = {
   runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-  rules: { 'color-contrast-enhanced': { enabled: true }, 'target-size': { enabled: false } },
+  // What keeps to 7:1 keeps to 4.5:1: the weaker rule looks at the same text once more.
+  rules: {
+    'color-contrast': { enabled: false },
+    'color-contrast-enhanced': { enabled: true },
+    'target-size': { enabled: false },
+  },
   resultTypes: ['violations'],
 }
 
-/** The rules that another light can break. */
+/** The rule that another light can break. */
 const contrast: RunOptions = {
-  runOnly: { type: 'rule', values: ['color-contrast', 'color-contrast-enhanced'] },
+  runOnly: { type: 'rule', values: ['color-contrast-enhanced'] },
   resultTypes: ['violations'],
 }
 
