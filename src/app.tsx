@@ -39,13 +39,17 @@ const PLACES = [
   { screen: 'packs', label: 'Packs' },
 ] as const
 type Screen = (typeof PLACES)[number]['screen']
-/** Places reached from the packs, shown where these are. */
-const AMONG_PACKS = ['shop', 'all-trips']
-/** Reached from the need, and where the settings about one's own packing are. */
-const CALIBRATE = 'calibrate'
 
 /** Reached from the gear and shown in its place; on a wide screen in the trip's, beside the gear that it fills. */
 const SHELF = 'shelf'
+
+/** Screens that are reached from one of the four places, and are shown where it is. */
+const SHOWN_AT: Readonly<Record<string, Screen>> = {
+  shop: 'packs',
+  'all-trips': 'packs',
+  calibrate: 'need',
+  [SHELF]: 'gear',
+}
 
 const WIDE = '(min-width: 75rem)'
 
@@ -170,12 +174,8 @@ export function App() {
 }
 
 /** The place of a stored screen; that of an unknown one is the trip. */
-function screenOf(stored: string): Screen {
-  if (AMONG_PACKS.includes(stored)) return 'packs'
-  if (stored === CALIBRATE) return 'need'
-  if (stored === SHELF) return 'gear'
-  return PLACES.find(({ screen }) => screen === stored)?.screen ?? 'trip'
-}
+const screenOf = (stored: string): Screen =>
+  SHOWN_AT[stored] ?? PLACES.find(({ screen }) => screen === stored)?.screen ?? 'trip'
 
 /** Side by side the shelf stays open while something else is looked at, until it is closed or the trip is. */
 function useShelfBeside(wide: boolean): boolean {
