@@ -1,6 +1,6 @@
 // The hiker's own packings, as far as a reckoning can use them, and whether a trip reckons with them.
 
-import { CAPS, type Draft, LIMITS, type PackingDocument } from '../../plan'
+import { CAPS, type Draft, PACKING_FACTOR, type PackingDocument } from '../../plan'
 import { type Packing, same } from '../../plan/shelf'
 
 export interface OwnPackings {
@@ -19,7 +19,7 @@ export function ownPackings(kept: readonly Packing[]): OwnPackings {
 export const isCounted = (packing: Packing): boolean => documentOf(packing) !== null
 
 function documentOf({ at, pack, bodyLitres, said, reckonedLitresAtFactor1: W, factor, list }: Packing) {
-  const { min, max } = LIMITS.packing.factor
+  const { min, max } = PACKING_FACTOR
   if (!list || !(factor >= min && factor <= max) || !(W > 0)) return null
   return {
     date: dayOf(at),

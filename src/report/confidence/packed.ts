@@ -1,7 +1,15 @@
 // One packing of the hiker's own, from what was seen to what it says of the packing model.
 
 import { filledBoxLitres, measuringRanges } from '../../equations'
-import { type Draft, fullnessNotClosing, LIMITS, type Limit, type PastPacking, type Plan } from '../../plan'
+import {
+  type Draft,
+  fullnessNotClosing,
+  LIMITS,
+  type Limit,
+  PACKING_FACTOR,
+  type PastPacking,
+  type Plan,
+} from '../../plan'
 import type { PackingList, Said } from '../../plan/shelf'
 import { observedFactor, packedListAt, reckon } from '../../reckon'
 
@@ -84,7 +92,7 @@ export function packedSeen(seen: { said: Said; bodyLitres: number; W: number }):
   if (!filled.ok) return filled
   const { p, bodyLitres } = filled
   const factor = observedFactor({ p, packLitres: bodyLitres, W })
-  const { min, max } = packing.factor
+  const { min, max } = PACKING_FACTOR
   if (factor >= min && factor <= max) return { ok: true, factor, bodyLitres }
   return {
     ok: false,

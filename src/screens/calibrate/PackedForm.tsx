@@ -1,8 +1,7 @@
 // "I packed this list in that pack": which pack, when, how full; what it says of the packing, and one tap to keep it.
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { Choice, SelectOne, useSystem } from '../../components/fields'
-import { LooseField } from '../../components/loose'
+import { Choice, LooseField, SelectOne, useSystem } from '../../components/fields'
 import { type BodyFrom, type Plan, tripName } from '../../plan'
 import { formatsIn } from '../../report'
 import { effectText, listOnShelf, oddText, packedSeen, reckonedList } from '../../report/confidence'

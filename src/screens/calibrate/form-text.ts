@@ -1,7 +1,7 @@
 // What has been typed of a packing, as text; kept in the place the app remembers, so that it outlasts a reload and a
 // look at another screen.
 
-import { type Reading, readQuantity } from '../../components/loose'
+import { type Reading, readQuantity } from '../../components/fields'
 import type { Said } from '../../plan/shelf'
 import { type PackedWhen, packedLimits } from '../../report/confidence'
 import type { System } from '../../units'

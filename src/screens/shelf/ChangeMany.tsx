@@ -2,7 +2,7 @@
 
 import { useId, useState } from 'preact/hooks'
 import { SelectOne } from '../../components/fields'
-import { CAPS, type Stow } from '../../plan'
+import { CAPS, choiceLabel, FIELDS, type Stow } from '../../plan'
 import { addBase, type BaseLine, removeThings, setBaseLines, setGroup, setStow } from '../../plan/shelf'
 import { actions, newId, shelf } from '../../store'
 import { counted } from '../../units'
@@ -15,12 +15,10 @@ interface ChangeManyProps {
   onBack: () => void
 }
 
-const PLACES: readonly { value: Stow; label: string }[] = [
-  { value: 'main-body', label: 'Main body' },
-  { value: 'outside-pocket', label: 'Pocket' },
-  { value: 'strapped-on', label: 'Strapped on' },
-  { value: 'worn', label: 'Worn, in hand' },
-]
+const PLACES = Object.keys(FIELDS.item.stow.choices).map(value => ({
+  value: value as Stow,
+  label: choiceLabel(FIELDS.item.stow, value),
+}))
 
 export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
   const group = useId()

@@ -2,7 +2,7 @@
 
 import { useMemo } from 'preact/hooks'
 import { Choice, useSystem } from '../../components/fields'
-import { AskedCard } from '../../components/loose'
+import { AskedCard } from '../../components/judged'
 import { Cautions } from '../../components/pieces'
 import { FIT_LINE, formatsIn, shortCautions, takesNothing } from '../../report'
 import { type Asked, allTripsOf, askedByTrip, askedWithPack } from '../../report/compare-packs'

@@ -1,8 +1,7 @@
 // The figures of a tag, in the order tags give them; what is rarely there is one tap away.
 
 import { useId } from 'preact/hooks'
-import { Choice } from '../../components/fields'
-import { LooseField } from '../../components/loose'
+import { Choice, LooseField } from '../../components/fields'
 import { CAPS } from '../../plan'
 import { bareUnitOf, type System } from '../../units'
 import type { ReadTag, TagText } from './tag-text'

@@ -1,7 +1,7 @@
 // What has been typed of a tag, as text; kept in the place the app remembers, so that it outlasts a reload and a look
 // at another screen.
 
-import { type Reading, readQuantity } from '../../components/loose'
+import { type Reading, readQuantity } from '../../components/fields'
 import { LIMITS, mainBodyOf, readRating, type Tag } from '../../plan'
 import { formatQuantity, type System } from '../../units'
 

@@ -2,7 +2,7 @@
 
 import { useMemo } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
-import { AskedCard } from '../../components/loose'
+import { AskedCard } from '../../components/judged'
 import { tripName } from '../../plan'
 import { FIT_LINE, formatsIn } from '../../report'
 import { type AllTrips, allTripsOf } from '../../report/compare-packs'
