@@ -40,6 +40,7 @@ export { fieldOf } from './field-of'
 export { fieldAt, fieldPath, hasPlace, pathParts, stillTyped } from './field-path'
 export { describeField, fieldWord } from './field-words'
 export {
+  type Choice,
   choiceLabel,
   choiceWord,
   FIELDS,
@@ -53,6 +54,7 @@ export {
   type PlanDocument,
   type SetupDocument,
   type StopDocument,
+  tableWord,
 } from './fields'
 export { copyName } from './lists'
 export { type MainBody, mainBodyOf } from './main-body'

@@ -51,6 +51,7 @@ export {
   type Limit,
   part,
   type Rows,
+  tableWord,
 } from './rows'
 export { PACKING_FACTOR } from './settings'
 

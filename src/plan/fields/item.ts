@@ -58,7 +58,7 @@ export const litresFrom = choice(
     dimensions: 'From its dimensions',
     stated: 'Stated',
     guess: 'A guess',
-    kind: 'From its kind',
+    kind: ['From its kind', 'from its kind', 'typical of its kind'],
   },
   { usual: 'guess', label: 'The litres are', column: { name: 'litresFrom' } },
 )

@@ -55,8 +55,8 @@ export interface Amount extends Common, Limit {
   or?: string
 }
 
-/** The label of a choice, and its short word in lists and tables where that is not the label in small letters. */
-export type ChoiceWord = string | readonly [label: string, short: string]
+/** The label of a choice; where that is not the label in small letters its short word, and its word in tables. */
+export type ChoiceWord = string | readonly [label: string, short: string, inTables?: string]
 
 export interface Choice<T extends string = string> extends Common {
   as: 'choice'
@@ -207,14 +207,19 @@ export function defaultsOf<P extends Rows>(rows: P): DefaultsOf<P> {
   return Object.fromEntries(usual.map(([name, row]) => [name, row.usual ?? null])) as DefaultsOf<P>
 }
 
-/** The label of a choice of a field, as a form has it. */
-export function choiceLabel({ choices }: Choice, value: string): string {
-  const word = choices[value]
-  return word === undefined ? value : typeof word === 'string' ? word : word[0]
+const wordsOf = ({ choices }: Choice, value: string) => {
+  const word = choices[value] ?? value
+  return typeof word === 'string' ? ([word, word.toLowerCase()] as const) : word
 }
 
-/** The word of a choice in lists and tables: "main body". */
-export function choiceWord({ choices }: Choice, value: string): string {
-  const word = choices[value]
-  return word === undefined ? value : typeof word === 'string' ? word.toLowerCase() : word[1]
+/** The label of a choice of a field, as a form has it. */
+export const choiceLabel = (row: Choice, value: string): string => wordsOf(row, value)[0]
+
+/** The word of a choice in lists: "main body". */
+export const choiceWord = (row: Choice, value: string): string => wordsOf(row, value)[1]
+
+/** The word of a choice in tables. */
+export const tableWord = (row: Choice, value: string): string => {
+  const [, short, inTables = short] = wordsOf(row, value)
+  return inTables
 }
