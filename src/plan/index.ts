@@ -40,8 +40,10 @@ export { fieldOf } from './field-of'
 export { fieldAt, fieldPath, hasPlace, pathParts, stillTyped } from './field-path'
 export { describeField, fieldWord } from './field-words'
 export {
+  type Amount,
   type Choice,
   choiceLabel,
+  choicesOf,
   choiceWord,
   FIELDS,
   type Field as FieldRow,

@@ -1,7 +1,7 @@
 // A field of what is edited, by its path: its row among the fields says what it is, what it is called and what it may
 // hold; who puts it on a screen says only what is otherwise there.
 
-import { choiceLabel, fieldOf } from '../../plan'
+import { choicesOf, fieldOf } from '../../plan'
 import { ChoiceField, type Option, SelectField, TextField, ToggleField, YesNoField } from './fields'
 import { QuantityField } from './QuantityField'
 import { useEdited } from './useField'
@@ -36,12 +36,8 @@ export function Field({ path, also = '', only, options, ...here }: FieldProps) {
     return <QuantityField {...all} kind={kind} limit={row} fine={fine} usual={counts} usualFrom={from} />
   }
   if (row.as === 'choice') {
-    const offered = (only ?? Object.keys(row.choices)).map(value => ({
-      value,
-      label: choiceLabel(row, value),
-    }))
     const Several = row.opens ? SelectField : ChoiceField
-    return <Several {...all} options={offered} usual={said} />
+    return <Several {...all} options={choicesOf(row, only)} usual={said} />
   }
   if (row.as === 'truth')
     return typeof usual === 'boolean' ? <ToggleField {...all} usual={usual} /> : <YesNoField {...all} />

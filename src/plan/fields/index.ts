@@ -43,8 +43,10 @@ export const FIELDS = {
 type Fields = typeof FIELDS
 
 export {
+  type Amount,
   type Choice,
   choiceLabel,
+  choicesOf,
   choiceWord,
   defaultsOf,
   type Field,

@@ -215,6 +215,12 @@ const wordsOf = ({ choices }: Choice, value: string) => {
 /** The label of a choice of a field, as a form has it. */
 export const choiceLabel = (row: Choice, value: string): string => wordsOf(row, value)[0]
 
+/** The choices of a field to choose from; all of them if none are named. */
+export const choicesOf = <T extends string>(
+  row: Choice<T>,
+  only = Object.keys(row.choices) as unknown as readonly T[],
+) => only.map(value => ({ value, label: choiceLabel(row, value) }))
+
 /** The word of a choice in lists: "main body". */
 export const choiceWord = (row: Choice, value: string): string => wordsOf(row, value)[1]
 

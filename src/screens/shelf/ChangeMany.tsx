@@ -2,7 +2,7 @@
 
 import { useId, useState } from 'preact/hooks'
 import { SelectOne } from '../../components/fields'
-import { CAPS, choiceLabel, FIELDS, type Stow } from '../../plan'
+import { CAPS, choicesOf, FIELDS } from '../../plan'
 import { addBase, type BaseLine, removeThings, setBaseLines, setGroup, setStow } from '../../plan/shelf'
 import { actions, newId, shelf } from '../../store'
 import { counted } from '../../units'
@@ -14,11 +14,6 @@ interface ChangeManyProps {
   onDone: (said: string) => void
   onBack: () => void
 }
-
-const PLACES = Object.keys(FIELDS.item.stow.choices).map(value => ({
-  value: value as Stow,
-  label: choiceLabel(FIELDS.item.stow, value),
-}))
 
 export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
   const group = useId()
@@ -71,7 +66,7 @@ export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
       <fieldset class="field choice">
         <legend>Where they ride</legend>
         <div class="actions">
-          {PLACES.map(({ value, label }) => (
+          {choicesOf(FIELDS.item.stow).map(({ value, label }) => (
             <button
               key={value}
               type="button"

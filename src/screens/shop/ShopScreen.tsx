@@ -89,7 +89,7 @@ export function ShopScreen() {
         <TagFields text={text} read={read} system={system} onText={set} />
         <Judgement judged={judged} />
         <p class="hint">{FIT_LINE}</p>
-        <MoreTagFields text={text} read={read} onText={set} />
+        <MoreTagFields text={text} read={read} system={system} onText={set} />
         <Keep
           tag={read.tag}
           known={judged.length > 0}
