@@ -124,11 +124,15 @@ async function putAside({ request }: { request: Request }): Promise<Response> {
 const isEntry = (id: string) => /index\.html$|src\/(main\.tsx|guard(-save)?\.ts)$/.test(id)
 
 /**
- * Few files, since each costs a request and its own storing: all that the first page needs in one, and what several
- * screens share by which of them do, small ones together.
+ * Few files, since each costs a request and its own storing: all that the first page needs in one, the plan and the
+ * equations in one each, and what several screens share by which of them do, small ones together. Those may import each
+ * other in a circle. The plan and the equations must not be in it: schema and defaults are made of fields, and ranges of
+ * other ranges, as their files are read.
  */
 const chunks = [
-  { name: 'first', tags: ['$initial' as const], test: (id: string) => !isEntry(id), priority: 1 },
+  { name: 'first', tags: ['$initial' as const], test: (id: string) => !isEntry(id), priority: 2 },
+  { name: 'plan', test: /src\/plan\/(?:fields\/)?[\w-]+\.ts$/, priority: 1 },
+  { name: 'equations', test: /src\/equations\//, priority: 1 },
   { name: 'shared', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 40_000 },
 ]
 
