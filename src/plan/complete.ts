@@ -1,8 +1,8 @@
 // Fills a checked document's gaps with the defaults: what the engine reads.
 
 import * as defaults from './defaults'
+import type { ItemDocument, PackDocument, PackingDocument, PlanDocument, StopDocument } from './fields'
 import { withMainBody } from './main-body'
-import type { ItemDocument, PackDocument, PackingDocument, PlanDocument, StopDocument } from './schema'
 import type { Item, LitresRange, Pack, PastPacking, Plan, Stop } from './types'
 
 /**
@@ -51,42 +51,30 @@ function unknownUpTo({ massKg, litres, litresFrom, fuel }: ItemDocument): Item['
   return { massKg: noMass ? UNKNOWN_UP_TO.massKg : null, litres: noLitres ? UNKNOWN_UP_TO.litres : null }
 }
 
-/**
- * An item with every default in place. Each field is named, so that all items are of one shape: the engine walks
- * thousands of them, and as many shapes as there are kinds of items cost it most of its time.
- */
+/** The shape of all items: the engine walks thousands of them, and as many shapes as kinds of items cost it dearly. */
+const BLANK = {
+  id: '',
+  massKg: 0,
+  litres: 0,
+  leaves: 0,
+  resupplied: false,
+  ...defaults.ITEM,
+  unknownUpTo: null,
+}
+
+/** An item with every default in place. */
 export function completeItem(item: ItemDocument): Item {
-  const { ITEM } = defaults
-  const use = item.use ?? ITEM.use
-  return {
-    id: item.id,
-    name: item.name ?? ITEM.name,
-    group: item.group ?? ITEM.group,
-    count: item.count ?? ITEM.count,
+  const { use = BLANK.use, holdsLitres, litresRange, fuel } = item
+  const leaves = defaults.leavesFor(use)
+  const complete = { ...BLANK, leaves, resupplied: defaults.resuppliedFor(use) }
+  return Object.assign(complete, item, {
     massKg: item.massKg ?? 0,
-    litres: item.litresFrom === 'kind' && item.litresRange ? meanOf(item.litresRange) : (item.litres ?? 0),
-    stow: item.stow ?? ITEM.stow,
+    litres: item.litresFrom === 'kind' && litresRange ? meanOf(litresRange) : (item.litres ?? 0),
     // A container's walls do not give way, whatever the document says of its build.
-    build: item.holdsLitres === undefined ? (item.build ?? ITEM.build) : 'rigid',
-    use,
-    leaves: item.leaves ?? defaults.leavesFor(use),
-    resupplied: item.resupplied ?? defaults.resuppliedFor(use),
-    kcalPerKg: item.kcalPerKg ?? ITEM.kcalPerKg,
-    fuel: item.fuel ? { ...defaults.FUEL, ...item.fuel } : ITEM.fuel,
-    holdsLitres: item.holdsLitres ?? ITEM.holdsLitres,
-    inside: item.inside ?? ITEM.inside,
-    holdsWaterLitres: item.holdsWaterLitres ?? ITEM.holdsWaterLitres,
-    lengthCm: item.lengthCm ?? ITEM.lengthCm,
-    diameterCm: item.diameterCm ?? ITEM.diameterCm,
-    widthCm: item.widthCm ?? ITEM.widthCm,
-    depthCm: item.depthCm ?? ITEM.depthCm,
-    optional: item.optional ?? ITEM.optional,
-    mayRideOutside: item.mayRideOutside ?? ITEM.mayRideOutside,
-    massFrom: item.massFrom ?? ITEM.massFrom,
-    litresFrom: item.litresFrom ?? ITEM.litresFrom,
-    litresRange: item.litresRange ?? ITEM.litresRange,
+    build: holdsLitres === undefined ? (item.build ?? BLANK.build) : 'rigid',
+    fuel: fuel ? { ...defaults.FUEL, ...fuel } : null,
     unknownUpTo: unknownUpTo(item),
-  }
+  } as const)
 }
 
 /** Mean of a triangular distribution: means add up to the mean of the whole, the typical values do not. */

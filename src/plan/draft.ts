@@ -2,9 +2,6 @@
 // and stops, packs and set-ups carry an id as items do, so that edits and field paths can name them.
 
 import { type AppField, withoutAppFields } from './app-fields'
-import { PLAN_FORMAT, PLAN_VERSION } from './format'
-import { withMainBody } from './main-body'
-import { withItemIds } from './packed-ids'
 import type {
   ItemDocument,
   PackDocument,
@@ -12,7 +9,10 @@ import type {
   PlanDocument,
   SetupDocument,
   StopDocument,
-} from './schema'
+} from './fields'
+import { PLAN_FORMAT, PLAN_VERSION } from './format'
+import { withMainBody } from './main-body'
+import { withItemIds } from './packed-ids'
 import type { LitresRange } from './types'
 
 type Trip = PlanDocument['trip']

@@ -1,11 +1,13 @@
-// What a field path is called when a message or an undo step speaks of it: the thing, and the field in words.
+// What a field path is called when a message or an undo step speaks of it: the thing, and the field in words. The first
+// page needs them, and so they stand apart from the rows of the fields; that each of those has a word is checked.
 
 import { capital } from '../units'
 import { shortName } from './clean-words'
 import type { Draft } from './draft'
 import { fieldAt, fieldPath, pathParts } from './field-path'
+import type { FieldName } from './fields'
 
-const WORDS: Readonly<Record<string, string>> = {
+const WORDS = {
   format: 'kind of file',
   version: 'version of the file',
   id: 'own mark',
@@ -127,7 +129,7 @@ const WORDS: Readonly<Record<string, string>> = {
   packKgForEnergy: 'pack mass for the energy',
   lightGramsPerLitre: 'mass a litre of a light pack',
   headroomLitres: 'room to spare',
-}
+} satisfies Record<FieldName, string> & Readonly<Record<string, string>>
 
 const THINGS: Readonly<Record<string, string>> = {
   carrier: 'Hiker',
@@ -154,7 +156,7 @@ export const stopStandIn = (index: number, count: number): string =>
 /** The field in words: `mass`, `water for a dry camp`. A field that no plan has is quoted. */
 export function fieldWord(path: string): string {
   const field = pathParts(path).at(-1) ?? ''
-  return Object.hasOwn(WORDS, field) ? WORDS[field]! : `“${shortName(field)}”`
+  return Object.hasOwn(WORDS, field) ? WORDS[field as FieldName] : `“${shortName(field)}”`
 }
 
 /** The thing a path leads into, by name: `Food`, `Camp 2`, `Water habits`, `Big pack, as sold`. */

@@ -36,9 +36,29 @@ export {
   removeSetup,
   type Start,
 } from './edits'
+export { fieldOf } from './field-of'
 export { fieldAt, fieldPath, hasPlace, pathParts, stillTyped } from './field-path'
 export { describeField, fieldWord } from './field-words'
-export { isWithin, LIMITS, type Limit } from './limits'
+export {
+  type Amount,
+  type Choice,
+  choiceLabel,
+  choicesOf,
+  choiceWord,
+  FIELDS,
+  type Field as FieldRow,
+  type ItemDocument,
+  isWithin,
+  LIMITS,
+  type Limit,
+  PACKING_FACTOR,
+  type PackDocument,
+  type PackingDocument,
+  type PlanDocument,
+  type SetupDocument,
+  type StopDocument,
+  tableWord,
+} from './fields'
 export { copyName } from './lists'
 export { type MainBody, mainBodyOf } from './main-body'
 export { itemName, tripName } from './names'
@@ -55,14 +75,6 @@ export {
 export { QUICK_DAY, type QuickTrip, quickTrip } from './quick-trip'
 export { type LeftOut, MASS_KG as STAND_IN_MASS_KG } from './repair'
 export type { Problem } from './rules'
-export type {
-  ItemDocument,
-  PackDocument,
-  PackingDocument,
-  PlanDocument,
-  SetupDocument,
-  StopDocument,
-} from './schema'
 export { setField } from './set-field'
 export { type Settled, settle } from './settle'
 export { keepTag, type Rating, readRating, type Tag } from './tag'

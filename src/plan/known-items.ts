@@ -2,9 +2,10 @@
 
 import { CAPS } from './caps'
 import { completeItem, completePlan } from './complete'
+import type { ItemDocument } from './fields'
 import { checkKind, type Parsed, parsePlan, problemsOf, refusedFor, tooMuchIn, withoutNulls } from './parse'
 import { checkRules, type Problem } from './rules'
-import { type ItemDocument, itemSchema, planSchema } from './schema'
+import { itemSchema, planSchema } from './schema'
 import type { Item } from './types'
 
 type Checked =

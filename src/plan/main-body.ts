@@ -1,6 +1,6 @@
 // The litres of the main body, where only those of the whole pack are told.
 
-import type { PackDocument } from './schema'
+import type { PackDocument } from './fields'
 
 export type MainBody =
   | { ok: true; litres: number }

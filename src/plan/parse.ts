@@ -5,9 +5,10 @@ import { CAPS } from './caps'
 import { cleanText, cleanWords, shortName } from './clean-words'
 import { completePlan } from './complete'
 import { placeInWords } from './field-words'
+import type { PlanDocument } from './fields'
 import { PLAN_FORMAT, PLAN_VERSION } from './format'
 import { checkRules, type Problem } from './rules'
-import { type PlanDocument, planSchema } from './schema'
+import { planSchema } from './schema'
 import type { Plan } from './types'
 
 export type Parsed =

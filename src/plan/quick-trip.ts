@@ -4,7 +4,7 @@
 import { MOST_DAYS } from './caps'
 import type { Draft, DraftStop } from './draft'
 import { withStops } from './edit-stops'
-import { LIMITS } from './limits'
+import { LIMITS } from './fields'
 
 /** What a day comes to while nobody says otherwise: km, and metres of climb. */
 export const QUICK_DAY = { kmPerDay: 15, ascentMPerDay: 500 } as const

@@ -3,9 +3,16 @@
 import { CAPS } from './caps'
 import { fullnessNotClosing } from './complete'
 import { MEALS } from './defaults'
-import { isWithin, LIMITS } from './limits'
+import {
+  type ItemDocument,
+  isWithin,
+  LIMITS,
+  PACKING_FACTOR,
+  type PackDocument,
+  type PackingDocument,
+  type PlanDocument,
+} from './fields'
 import { withMainBody } from './main-body'
-import type { ItemDocument, PackDocument, PackingDocument, PlanDocument } from './schema'
 
 export interface Problem {
   path: (string | number)[]
@@ -219,7 +226,8 @@ function fullnessProblems({ p, overLitres, packLitres, W }: PackingDocument): Pr
     ]
   const full = p ?? fullnessNotClosing(packLitres, overLitres ?? 0)
   const told = (value: number) => +value.toPrecision(3)
-  const { p: fullness, factor } = LIMITS.packing
+  const { p: fullness } = LIMITS.packing
+  const factor = PACKING_FACTOR
   if (!isWithin(full, fullness))
     return [
       problem(

@@ -2,39 +2,49 @@
 
 import { describe, expect, it } from 'vitest'
 import sources from '../../data/sources.json'
-import { defaults } from '../../src/plan'
+import { defaults, FIELDS, type FieldRow } from '../../src/plan'
 import { explain } from '../../src/report/why'
 import { smallPlan } from './small-plans'
 import { contextOf } from './why-context'
 
-const { DEFAULT_ORIGINS } = defaults
-type Origin = keyof typeof DEFAULT_ORIGINS
+const PARTS = Object.entries<Readonly<Record<string, FieldRow>>>(FIELDS)
+const ORIGINS = Object.fromEntries(
+  PARTS.flatMap(([part, rows]) =>
+    Object.entries(rows).flatMap(([name, { origin }]) =>
+      origin === undefined ? [] : [[`${part}/${name}`, origin]],
+    ),
+  ),
+)
 
 /** The entry of the register behind each default. */
-const KEYS: Record<Origin, keyof typeof sources> = {
-  pace: 'din-33466',
-  litresPerHour: 'common-practice',
-  campLitres: 'common-practice',
-  reserveLitres: 'our-judgement',
-  meals: 'our-judgement',
-  loadShareLimit: 'common-practice',
-  commonShare: 'common-practice',
-  framelessCeilingKg: 'frameless-ceiling',
-  roomyRatio: 'our-judgement',
-  handSpread: 'our-judgement',
-  packing: 'our-judgement',
-  linerKg: 'common-practice',
-  leaves: 'common-practice',
-  humidity: 'our-judgement',
-  fuel: 'our-judgement',
-  packKgForEnergy: 'our-judgement',
-  section: 'our-judgement',
+const KEYS: Record<string, keyof typeof sources> = {
+  'pace/flatKmh': 'din-33466',
+  'pace/climbMPerH': 'din-33466',
+  'pace/descendMPerH': 'din-33466',
+  'leg/hours': 'din-33466',
+  'water/litresPerHour': 'common-practice',
+  'water/campLitres': 'common-practice',
+  'water/reserveLitres': 'our-judgement',
+  'meals/spareDays': 'our-judgement',
+  'carrier/loadShareLimit': 'common-practice',
+  'settings/framelessCeilingKg': 'frameless-ceiling',
+  'settings/roomyRatio': 'our-judgement',
+  'settings/handSpread': 'our-judgement',
+  'settings/rigidPacking': 'our-judgement',
+  'settings/softPacking': 'our-judgement',
+  'settings/fillEfficiency': 'our-judgement',
+  'settings/linerKg': 'common-practice',
+  'item/leaves': 'common-practice',
+  'weather/humidity': 'our-judgement',
+  'fuel/startC': 'our-judgement',
+  'settings/packKgForEnergy': 'our-judgement',
+  'pack/section': 'our-judgement',
 }
 
 describe('the origin of a default', () => {
-  it.each(Object.entries(KEYS) as [Origin, keyof typeof sources][])('of %s is that of %s', (origin, key) => {
+  it.each(Object.entries(KEYS))('of %s is that of %s', (field, key) => {
     const { standing, authors } = sources[key]
-    const words = DEFAULT_ORIGINS[origin]
+    const words = ORIGINS[field]
     if (standing === 'judgement of ours') expect(words).toMatch(/^our judgement/)
     else if (standing === 'common practice, no source') expect(words).toBe(standing)
     else {
@@ -44,7 +54,7 @@ describe('the origin of a default', () => {
   })
 
   it('is known for each of them', () => {
-    expect(Object.keys(KEYS).sort()).toEqual(Object.keys(DEFAULT_ORIGINS).sort())
+    expect(Object.keys(KEYS).sort()).toEqual(Object.keys(ORIGINS).sort())
   })
 
   it('is said of the share at which common practice stops', () => {

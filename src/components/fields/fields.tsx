@@ -8,9 +8,10 @@ import { useField } from './useField'
 interface FieldProps {
   path: string
   label: string
+  hint?: string | undefined
 }
 
-export function TextField({ path, label, hint }: FieldProps & { hint?: string }) {
+export function TextField({ path, label, hint }: FieldProps) {
   const id = useId()
   const { value, set } = useField(path)
   return (
@@ -54,13 +55,7 @@ export function ChoiceField({ path, label, options, usual }: ChoiceProps) {
 }
 
 /** Many alternatives; an empty value stands for none. */
-export function SelectField({
-  path,
-  label,
-  options,
-  usual,
-  hint,
-}: ChoiceProps & { hint?: string | undefined }) {
+export function SelectField({ path, label, options, usual, hint }: ChoiceProps) {
   const id = useId()
   const { value, set } = useField(path)
   return (
@@ -86,7 +81,7 @@ export function SelectField({
 }
 
 /** Yes, no, or nobody said: then nothing is stored. */
-export function YesNoField({ path, label, hint }: FieldProps & { hint?: string }) {
+export function YesNoField({ path, label, hint }: FieldProps) {
   const { value, set } = useField(path)
   const chosen = value === true ? 'yes' : value === false ? 'no' : 'unsaid'
   return (
@@ -109,7 +104,7 @@ const YES_NO = [
   { value: 'no', label: 'No' },
 ] as const
 
-export function ToggleField({ path, label, usual, hint }: FieldProps & { usual: boolean; hint?: string }) {
+export function ToggleField({ path, label, usual, hint }: FieldProps & { usual: boolean }) {
   const { value, set } = useField(path)
   return (
     <div class="field wide">

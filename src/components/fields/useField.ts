@@ -15,6 +15,8 @@ interface FieldState {
 
 /** What fields read and write, by path. Reads are of signals, so that fields follow what changes. */
 export interface Edited {
+  /** The path of such a field in a trip, where that is another. */
+  inTrip?: (path: string) => string
   valueAt: (path: string) => unknown
   unreadAt: (path: string) => string | undefined
   /** A value (undefined: none) and the text that could not be read as one (null: none). */

@@ -4,7 +4,6 @@
 import { isWithin, type Limit } from '../../plan'
 import { bareUnitOf, formatQuantity, parseQuantity, type Quantity, type Unit, unitChoices } from '../../units'
 import { type Decimal, withPoints } from './decimal'
-import type { Amount } from './fields'
 
 /** The value in the kind's stored unit, null for none, or why not: without a capital and without a full stop. */
 export type AmountRead = { value: number | null } | { why: string }
@@ -16,7 +15,7 @@ const SPREADSHEET_ERROR = /^#(?:[A-Z]+[/!?]*[A-Z0]*[!?]?)$/
 /** Reads a cell as an amount; a bare number has the column's unit. */
 export function readAmount(
   text: string,
-  { kind, limit, unit }: Pick<Amount, 'kind' | 'limit' | 'unit'>,
+  { kind, limit, unit }: { kind: Quantity; limit: Limit; unit: Unit },
   decimal: Decimal,
 ): AmountRead {
   const cell = text.replace(/^[~≈]\s*/, '')

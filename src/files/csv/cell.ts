@@ -3,9 +3,9 @@
 import { CAPS } from '../../plan'
 import type { Unit } from '../../units'
 import { readAmount } from './amount'
-import { chosenBy, truthOf } from './choices'
+import { choiceWords, chosenBy, truthOf } from './choices'
 import type { Decimal } from './decimal'
-import { FIELDS, type FieldName } from './fields'
+import { FIELDS, type FieldName, usualUnit } from './fields'
 import { lineOf, linesOf } from './texts'
 
 export type CellValue = string | number | boolean
@@ -35,15 +35,20 @@ function readCell(text: string, field: FieldName, { unit, decimal }: Around): Ce
   if (field === 'note') return { value: linesOf(text) }
   const line = lineOf(text)
   switch (reading.as) {
-    case 'words':
+    case 'text':
       return line.length > CAPS.nameLength
         ? { why: `it has ${line.length} characters: shorten it to ${CAPS.nameLength} or fewer` }
         : { value: line }
     case 'amount':
-      return readAmount(line, unit === null ? reading : { ...reading, unit }, decimal)
+      return readAmount(
+        line,
+        { kind: reading.kind, limit: reading, unit: unit ?? usualUnit(field, 'metric')! },
+        decimal,
+      )
     case 'choice': {
-      const chosen = chosenBy(line, reading.words)
-      const known = Object.values(reading.words).map(([first]) => first)
+      const words = choiceWords(field, reading)
+      const chosen = chosenBy(line, words)
+      const known = Object.values(words).map(([first]) => first)
       return chosen === null ? { why: `write one of: ${known.join('; ')}` } : { value: chosen }
     }
     case 'truth': {
@@ -51,10 +56,10 @@ function readCell(text: string, field: FieldName, { unit, decimal }: Around): Ce
       const truth = line.toLowerCase() === label.toLowerCase() ? true : truthOf(line)
       return truth === null ? { why: 'write yes or no' } : { value: truth }
     }
-    case 'unit':
-      return { value: line }
     case 'day':
       return isDay(line) ? { value: line } : { why: 'write the day as 2026-05-31' }
+    default:
+      return { value: line }
   }
 }
 

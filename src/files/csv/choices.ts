@@ -1,44 +1,49 @@
 // The words that stand for a choice in a cell: the first of each is what we write, the others are read as well.
 
-export type ChoiceWords = Readonly<Record<string, readonly [string, ...string[]]>>
+import { type Choice, choiceLabel, tableWord } from '../../plan'
 
-export const CHOICES = {
+type ChoiceWords = Readonly<Record<string, readonly [string, ...string[]]>>
+
+/** What is read besides a choice's own words, by field and choice. */
+const MORE: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   place: {
-    'main-body': ['main body', 'main-body', 'inside', 'in the pack', 'pack', 'main', 'packed'],
-    'outside-pocket': ['pocket', 'outside pocket', 'outside-pocket', 'pockets', 'side pocket'],
-    'strapped-on': ['strapped on', 'strapped-on', 'strapped', 'lashed on', 'outside'],
-    worn: ['worn', 'worn, in hand', 'in hand', 'wearing', 'on me', 'on body'],
+    'main-body': 'inside; in the pack; pack; main; packed',
+    'outside-pocket': 'outside pocket; pockets; side pocket',
+    'strapped-on': 'strapped; lashed on; outside',
+    worn: 'in hand; wearing; on me; on body',
   },
-  build: {
-    soft: ['soft', 'soft, fills gaps', 'gives way'],
-    rigid: ['rigid', 'hard', 'stiff'],
-  },
+  build: { soft: 'gives way', rigid: 'hard; stiff' },
   use: {
-    kept: ['not used up', 'kept', 'no', 'gear', 'keeps'],
-    daily: ['daily', 'daily (food)', 'a day', 'per day', 'food'],
-    nightly: ['nightly', 'nightly (fuel)', 'a night', 'per night', 'fuel'],
-    spread: ['over the trip', 'spread', 'yes', 'consumable'],
+    kept: 'no; gear; keeps',
+    daily: 'a day; per day; food',
+    nightly: 'a night; per night; fuel',
+    spread: 'yes; consumable',
   },
-  massFrom: {
-    scale: ['weighed', 'scale', 'measured'],
-    stated: ['stated', 'as stated', 'label'],
-    guess: ['a guess', 'guess', 'guessed', 'estimate', 'estimated'],
-  },
+  massFrom: { scale: 'measured', stated: 'as stated; label', guess: 'guessed; estimate; estimated' },
   litresFrom: {
-    filled: ['measured by filling', 'filled', 'measured'],
-    dimensions: ['from its dimensions', 'dimensions'],
-    stated: ['stated', 'as stated', 'label'],
-    guess: ['a guess', 'guess', 'guessed', 'estimate', 'estimated'],
-    kind: ['typical of its kind', 'kind'],
+    filled: 'measured',
+    dimensions: 'dimensions',
+    stated: 'as stated; label',
+    guess: 'guessed; estimate; estimated',
   },
-  fuel: {
-    gas: ['gas'],
-    'white-gas': ['white gas', 'white-gas'],
-    ethanol: ['alcohol (ethanol)', 'ethanol', 'alcohol'],
-    methanol: ['methanol'],
-    tablet: ['solid tablets', 'tablet', 'tablets'],
-  },
-} as const satisfies Record<string, ChoiceWords>
+  fuel: { ethanol: 'alcohol', tablet: 'tablets' },
+}
+
+const known = new Map<string, ChoiceWords>()
+
+/** The words of each choice of a field, by its name in tables. */
+export function choiceWords(name: string, row: Choice): ChoiceWords {
+  const words =
+    known.get(name) ??
+    Object.fromEntries(
+      Object.keys(row.choices).map(value => {
+        const more = MORE[name]?.[value]?.split('; ') ?? []
+        return [value, [tableWord(row, value), choiceLabel(row, value).toLowerCase(), value, ...more]]
+      }),
+    )
+  known.set(name, words)
+  return words
+}
 
 /** The choice a word stands for, whatever its case; null where it stands for none. */
 export function chosenBy(word: string, words: ChoiceWords): string | null {

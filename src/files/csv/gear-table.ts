@@ -3,9 +3,8 @@
 import type { DraftItem } from '../../plan'
 import type { Thing, ThingFacts } from '../../plan/shelf'
 import { inUnit, type System } from '../../units'
-import { yesNo } from './choices'
-import { amountOf, FIELD_NAMES, FIELDS, type FieldName } from './fields'
-import { usualUnit } from './guess'
+import { choiceWords, yesNo } from './choices'
+import { FIELD_NAMES, FIELDS, type FieldName, usualUnit } from './fields'
 import { rowWord } from './inside'
 import { csvText, type Marks, type WrittenCell } from './write'
 
@@ -88,11 +87,10 @@ function cellOf(item: ThingFacts, field: FieldName, system: System): WrittenCell
   const top = (item as Readonly<Record<string, unknown>>)[key]
   const value = sub === undefined ? top : (top as Readonly<Record<string, unknown>> | undefined)?.[sub]
   if (value === undefined || value === '') return null
-  if (reading.as === 'choice') return reading.words[String(value)]?.[0] ?? null
+  if (reading.as === 'choice') return choiceWords(field, reading)[String(value)]?.[0] ?? null
   if (typeof value === 'boolean') return yesNo(value)
-  const amount = amountOf(field)
-  if (typeof value !== 'number' || !amount) return String(value)
-  return inUnit(amount.kind, value, usualUnit(field, system) ?? amount.unit)
+  if (typeof value !== 'number' || reading.as !== 'amount') return String(value)
+  return inUnit(reading.kind, value, usualUnit(field, system)!)
 }
 
 /** An item without a name is called as the gear list calls it, since a row needs one. */

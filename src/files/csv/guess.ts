@@ -3,7 +3,7 @@
 
 import type { System, Unit } from '../../units'
 import { type Decimal, guessDecimal } from './decimal'
-import { amountOf, FIELDS, type FieldName } from './fields'
+import { amountOf, FIELDS, type FieldName, usualUnit } from './fields'
 import type { Grid } from './grid'
 import { readHeading } from './headings'
 import { inferColumns, traitsOf } from './infer-columns'
@@ -93,13 +93,6 @@ function fillByLooks(columns: Column[], taken: Set<FieldName>, { cellsOf, headed
     columns[at] = { field, unit: null }
     if (field) taken.add(field)
   })
-}
-
-/** The unit of bare numbers in a field, where nothing names one. */
-export function usualUnit(field: FieldName | null, system: System): Unit | null {
-  const amount = field && amountOf(field)
-  if (!amount) return null
-  return system === 'us' && amount.us ? amount.us : amount.unit
 }
 
 /**

@@ -2,10 +2,10 @@
 
 export { addTable, needsLitres, shelveTable } from './add-to-plan'
 export { decodeTable, ENCODINGS, type Encoding } from './decode'
-export { amountOf, FIELD_NAMES, FIELDS, type FieldName } from './fields'
+export { amountOf, FIELD_NAMES, FIELDS, type FieldName, usualUnit } from './fields'
 export { gearCsv, shelfCsv } from './gear-table'
 export { type Grid, type Refusal, readGrid, SEPARATORS, type Separator, tooLarge } from './grid'
-export { type Column, guessLayout, isFilled, type Layout, type Target, usualUnit } from './guess'
+export { type Column, guessLayout, isFilled, type Layout, type Target } from './guess'
 export { TABLE_CAPS } from './limits'
 export { packsCsv } from './packs-table'
 export { readRows } from './rows'

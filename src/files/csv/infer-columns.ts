@@ -1,7 +1,8 @@
 // What the cells of a column look like, where its heading does not say what it holds.
 
+import { type Choice, FIELDS } from '../../plan'
 import { hasUnitOf, isBare } from './amount'
-import { CHOICES, type ChoiceWords, chosenBy } from './choices'
+import { choiceWords, chosenBy } from './choices'
 import type { FieldName } from './fields'
 
 export interface CellTraits {
@@ -24,7 +25,8 @@ export function traitsOf(cells: readonly string[]): CellTraits {
   const filled = cells.filter(cell => cell !== '')
   const share = (test: (cell: string) => boolean) =>
     filled.length === 0 ? 0 : filled.filter(test).length / filled.length
-  const chosen = (words: ChoiceWords) => (cell: string) => chosenBy(cell, words) !== null
+  const chosen = (name: string, row: Choice) => (cell: string) =>
+    chosenBy(cell, choiceWords(name, row)) !== null
   return {
     filled: filled.length,
     distinct: new Set(filled).size,
@@ -33,8 +35,8 @@ export function traitsOf(cells: readonly string[]): CellTraits {
     words: share(cell => /\p{L}{2}/u.test(cell)),
     mass: share(cell => hasUnitOf('mass', cell)),
     volume: share(cell => hasUnitOf('volume', cell)),
-    place: share(chosen(CHOICES.place)),
-    use: share(chosen(CHOICES.use)),
+    place: share(chosen('place', FIELDS.item.stow)),
+    use: share(chosen('use', FIELDS.item.use)),
   }
 }
 

@@ -1,48 +1,53 @@
 // Packs as a table, a row for each set-up: to look at and to sort elsewhere. It is not read back.
 
-import type { DraftPack, DraftSetup } from '../../plan'
+import { type DraftPack, type DraftSetup, FIELDS, type FieldRow, tableWord } from '../../plan'
+import { bareUnitOf } from '../../units'
 import { yesNo } from './choices'
 import { csvText, type Marks, type WrittenCell } from './write'
 
-type Cell = WrittenCell | undefined
+type Column = readonly [row: FieldRow, read: (pack: DraftPack, setup: Partial<DraftSetup>) => unknown]
 
-const truth = (value: boolean | undefined) => (value === undefined ? null : yesNo(value))
+const ofPack = (...keys: (keyof typeof FIELDS.pack & keyof DraftPack)[]) =>
+  keys.map((key): Column => [FIELDS.pack[key], pack => pack[key]])
+const ofSetup = (...keys: (keyof typeof FIELDS.setup)[]) =>
+  keys.map((key): Column => [FIELDS.setup[key], (_, setup) => setup[key]])
 
-const COLUMNS: readonly (readonly [string, (pack: DraftPack, setup: Partial<DraftSetup>) => Cell])[] = [
-  ['Pack', pack => pack.name],
-  ['Set-up', (_, setup) => setup.name],
-  ['Main body (L)', pack => pack.bodyLitres],
-  ['Collar (L)', pack => pack.collarLitres],
-  ['Outside (L)', pack => pack.outsideLitres],
-  ['The litres are', pack => BODY_FROM[pack.bodyFrom ?? 'stated']],
-  ['Mass (kg)', (_, setup) => setup.massKg],
-  ['Frame', (_, setup) => setup.frame],
-  ['Load rating (kg)', (_, setup) => setup.ratedKg],
-  ['The rating covers', (_, setup) => setup.ratingCovers && COVERS[setup.ratingCovers]],
-  ['Sealed', pack => truth(pack.sealed)],
-  ['Fabric', pack => pack.fabric],
-  ['Denier', pack => pack.denier],
-  ['Price', pack => pack.price],
-  ['Currency', pack => pack.currency],
-  ['Inner height (cm)', pack => pack.innerHeightCm],
-  ['Inner width (cm)', pack => pack.innerWidthCm],
-  ['Inner depth (cm)', pack => pack.innerDepthCm],
+const COLUMNS = [
+  ...ofPack('name'),
+  ...ofSetup('name'),
+  ...ofPack('bodyLitres', 'collarLitres', 'outsideLitres'),
+  [FIELDS.pack.bodyFrom, (pack: DraftPack) => pack.bodyFrom ?? FIELDS.pack.bodyFrom.usual] as const,
+  ...ofSetup('massKg', 'frame', 'ratedKg', 'ratingCovers'),
+  ...ofPack(
+    'sealed',
+    'fabric',
+    'denier',
+    'price',
+    'currency',
+    'innerHeightCm',
+    'innerWidthCm',
+    'innerDepthCm',
+  ),
 ]
 
-const BODY_FROM = {
-  'test-method': 'by a test method',
-  measured: 'measured',
-  stated: 'stated',
-  guess: 'guessed',
-} as const
-const COVERS = { 'contents-and-pack': 'contents and pack', contents: 'contents' } as const
+function headingOf([row]: Column): string {
+  const label = row.column?.label ?? row.label ?? ''
+  const unit = row.as === 'amount' && bareUnitOf(row.kind, 'metric')
+  return unit ? `${label} (${unit})` : label
+}
+
+function cellOf(row: FieldRow, value: unknown): WrittenCell {
+  if (row.as === 'choice' && typeof value === 'string') return tableWord(row, value)
+  if (typeof value === 'boolean') return yesNo(value)
+  return typeof value === 'string' || typeof value === 'number' ? value : null
+}
 
 /** The packs as a CSV file; a pack without a set-up has a row all the same. */
 export function packsCsv(packs: readonly DraftPack[], marks: Marks = 'commas'): string {
   const rows = packs.flatMap(pack =>
     (pack.setups.length > 0 ? pack.setups : [{}]).map(setup =>
-      COLUMNS.map(([, cell]) => cell(pack, setup) ?? null),
+      COLUMNS.map(([row, read]) => cellOf(row, read(pack, setup))),
     ),
   )
-  return csvText([COLUMNS.map(([heading]) => heading), ...rows], marks)
+  return csvText([COLUMNS.map(headingOf), ...rows], marks)
 }

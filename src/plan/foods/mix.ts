@@ -3,7 +3,7 @@
 
 import type { Draft } from '../draft'
 import { addItem } from '../edits'
-import { LIMITS } from '../limits'
+import { LIMITS } from '../fields'
 import { changeItem, withLitres } from '../litres'
 import type { Food } from './table'
 

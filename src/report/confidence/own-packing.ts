@@ -1,6 +1,6 @@
 // The hiker's own packings, as far as a reckoning can use them, and whether a trip reckons with them.
 
-import { CAPS, type Draft, isWithin, LIMITS, type PackingDocument } from '../../plan'
+import { CAPS, type Draft, isWithin, PACKING_FACTOR, type PackingDocument } from '../../plan'
 import { type Packing, same } from '../../plan/shelf'
 
 export interface OwnPackings {
@@ -19,7 +19,7 @@ export function ownPackings(kept: readonly Packing[]): OwnPackings {
 export const isCounted = (packing: Packing): boolean => documentOf(packing) !== null
 
 function documentOf({ at, pack, bodyLitres, said, reckonedLitresAtFactor1: W, factor, list }: Packing) {
-  if (!list || !isWithin(factor, LIMITS.packing.factor) || !(W > 0)) return null
+  if (!list || !isWithin(factor, PACKING_FACTOR) || !(W > 0)) return null
   return {
     date: dayOf(at),
     ...fullness(said),

@@ -7,6 +7,7 @@ import {
   isWithin,
   LIMITS,
   type Limit,
+  PACKING_FACTOR,
   type PastPacking,
   type Plan,
 } from '../../plan'
@@ -92,8 +93,8 @@ export function packedSeen(seen: { said: Said; bodyLitres: number; W: number }):
   if (!filled.ok) return filled
   const { p, bodyLitres } = filled
   const factor = observedFactor({ p, packLitres: bodyLitres, W })
-  const { min, max } = packing.factor
-  if (isWithin(factor, packing.factor)) return { ok: true, factor, bodyLitres }
+  const { min, max } = PACKING_FACTOR
+  if (isWithin(factor, PACKING_FACTOR)) return { ok: true, factor, bodyLitres }
   return {
     ok: false,
     message: `That would be ${factor.toFixed(2)} times what is reckoned, outside ${min} to ${max}: something other than the packing is wrong. Look at the litres of the pack, of the list, and at what was along.`,

@@ -1,6 +1,6 @@
 // Why so much water leaves a source, and why a leg takes what it takes where the hourly rate is the hiker's own.
 
-import { defaults, fieldPath } from '../../plan'
+import { FIELDS, fieldPath } from '../../plan'
 import type { DryCamp, WaterCarry } from '../../reckon'
 import { marginText } from '../formats'
 import { originOf } from './origins'
@@ -49,8 +49,8 @@ export function whyCarry(context: WhyContext, carry: WaterCarry): Explanation {
     inputs: [
       wayInput(context, carry),
       ...rateInputs(context),
-      habitInput(context, 'campLitres', 'For a night in camp'),
-      habitInput(context, 'reserveLitres', 'Reserve'),
+      habitInput(context, 'campLitres'),
+      habitInput(context, 'reserveLitres'),
     ],
     instead: short,
     sourceKeys: ['common-practice', 'our-judgement'],
@@ -102,29 +102,24 @@ export function whyCamps(context: WhyContext, stop: number, camps: readonly DryC
 function rateInputs({ plan, shown }: WhyContext): WhyInput[] {
   const { litresPerHour } = plan.trip.water
   if (litresPerHour === 'from-heat') return []
-  const { WATER, DEFAULT_ORIGINS } = defaults
-  const usual = WATER.litresPerHour
+  const row = FIELDS.water.litresPerHour
   return [
     {
-      label: 'Drunk while walking',
+      label: row.label,
       value: shown.flow(litresPerHour),
-      from: originOf(litresPerHour, usual, DEFAULT_ORIGINS.litresPerHour),
+      from: originOf(litresPerHour, row),
       path: 'trip/water/litresPerHour',
     },
   ]
 }
 
 /** Litres that the hiker always reckons with, or the usual ones. */
-function habitInput(
-  { plan, shown }: WhyContext,
-  field: 'campLitres' | 'reserveLitres',
-  label: string,
-): WhyInput {
+function habitInput({ plan, shown }: WhyContext, field: 'campLitres' | 'reserveLitres'): WhyInput {
   const value = plan.trip.water[field]
   return {
-    label,
+    label: FIELDS.water[field].label,
     value: shown.water(value),
-    from: originOf(value, defaults.WATER[field], defaults.DEFAULT_ORIGINS[field]),
+    from: originOf(value, FIELDS.water[field]),
     path: `trip/water/${field}`,
   }
 }

@@ -2,7 +2,7 @@
 // Source keys: looney-2022, looney-2019-graded, mifflin-1990, yamamoto-2016, soule-goldman-1972, our-judgement.
 
 import { type Outcome, terrainFactors, yamamotoKcal } from '../../equations'
-import { defaults } from '../../plan'
+import { FIELDS } from '../../plan'
 import { CAMP_FACTOR, routeOf } from '../../reckon'
 import { type Effort, effortBounds, effortOf } from './effort'
 import { originOf } from './origins'
@@ -34,11 +34,7 @@ export function whyLegEnergy(context: WhyContext, leg: number): Explanation[] {
       {
         label: 'The pack itself, taken as',
         value: shown.kg(effort.packKg),
-        from: originOf(
-          effort.packKg,
-          defaults.SETTINGS.packKgForEnergy,
-          defaults.DEFAULT_ORIGINS.packKgForEnergy,
-        ),
+        from: originOf(effort.packKg, FIELDS.settings.packKgForEnergy),
       },
       ...legInputs(context, leg),
       {

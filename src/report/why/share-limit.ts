@@ -1,6 +1,6 @@
 // The share of body mass that a hiker wants to carry at most, as an input of a reason.
 
-import { defaults } from '../../plan'
+import { defaults, FIELDS } from '../../plan'
 import { percentOver } from '../formats'
 import { originOf } from './origins'
 import type { WhyContext, WhyInput } from './types'
@@ -13,7 +13,7 @@ export function commonShare({ reckoning, shown }: WhyContext): WhyInput[] {
           {
             label: 'Common practice stops at',
             value: `${shown.percent(notice.limit)}; with the lightest pack it is ${percentOver(notice.share, notice.limit, shown)}`,
-            from: defaults.DEFAULT_ORIGINS.commonShare,
+            from: defaults.PRACTICE,
           },
         ]
       : [],
@@ -26,7 +26,7 @@ export function shareLimit({ plan: { carrier }, shown }: WhyContext): WhyInput {
   return {
     label: 'Your limit',
     value: shown.percent(value),
-    from: originOf(value, usual, defaults.DEFAULT_ORIGINS.loadShareLimit),
+    from: originOf(value, { ...FIELDS.carrier.loadShareLimit, usual }),
     path: 'carrier/loadShareLimit',
   }
 }

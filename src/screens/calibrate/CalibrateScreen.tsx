@@ -2,8 +2,8 @@
 
 import { useRef } from 'preact/hooks'
 import { OwnOffer, useOwnPackings } from '../../components/confidence'
-import { QuantityField } from '../../components/fields'
-import { defaults, LIMITS, type Plan } from '../../plan'
+import { Field } from '../../components/fields'
+import type { Plan } from '../../plan'
 import { effectText, numberWord, packingsText, reckonsWith, reckonWith } from '../../report/confidence'
 import { actions, openTrip, reckoned, shelf } from '../../store'
 import { capital } from '../../units'
@@ -103,27 +103,14 @@ function olderText(count: number): string {
 
 /** For those who know their factor from elsewhere. */
 function ByHand() {
-  const { settings } = LIMITS
   return (
     <details class="more section">
       <summary>
         <h3>Set the factor by hand</h3>
       </summary>
       <div class="fields">
-        <QuantityField
-          path="settings/personalFactor"
-          label="Your packing, times the model’s"
-          kind="number"
-          limit={settings.personalFactor}
-          usual={defaults.SETTINGS.personalFactor}
-        />
-        <QuantityField
-          path="settings/personalFactorSpread"
-          label="Give or take"
-          kind="share"
-          limit={settings.personalFactorSpread}
-          hint="One standard deviation, for your hand and the gaps. Empty: the usual."
-        />
+        <Field path="settings/personalFactor" />
+        <Field path="settings/personalFactorSpread" />
       </div>
     </details>
   )

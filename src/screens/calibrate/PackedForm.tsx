@@ -1,15 +1,14 @@
 // "I packed this list in that pack": which pack, when, how full; what it says of the packing, and one tap to keep it.
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { Choice, SelectOne, useSystem } from '../../components/fields'
-import { LooseField } from '../../components/loose'
+import { Choice, LooseField, SelectOne, useSystem } from '../../components/fields'
 import { type BodyFrom, type Plan, tripName } from '../../plan'
 import { formatsIn } from '../../report'
 import { effectText, listOnShelf, oddText, packedSeen, reckonedList } from '../../report/confidence'
 import { actions, library, openTrip, shelf } from '../../store'
 import { bareUnitOf } from '../../units'
 import { keepPacking } from './edit-packings'
-import { type FormText, fromDetail, type ReadField, readField, readSaid, toDetail } from './form-text'
+import { ASKED, type FormText, fromDetail, readField, readSaid, toDetail } from './form-text'
 
 /** Kept while the app is open: what was typed before a look elsewhere. */
 let left: string | null = null
@@ -51,8 +50,15 @@ export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly st
     left = toDetail({ ...form, ...part })
     actions.setPlace({ screen: 'calibrate', detail: left, scrollY })
   }
-  const field = (key: Parameters<typeof readField>[1], hint?: string) => (
-    <Typed read={readField(form, key, system)} hint={hint} onText={text => set({ [key]: text })} />
+  const field = (key: keyof typeof ASKED, hint?: string) => (
+    <LooseField
+      label={ASKED[key].label}
+      unit={bareUnitOf(ASKED[key].kind, system)}
+      text={form[key]}
+      reading={readField(form, key, system)}
+      hint={hint}
+      onText={text => set({ [key]: text })}
+    />
   )
   const said = readSaid({ ...form, pack: pack?.id ?? '' }, { packLitres: pack?.bodyLitres, system })
   return (
@@ -118,28 +124,6 @@ export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly st
 
 const gearName = (when: FormText['when']) =>
   `${tripName(openTrip.value?.draft ?? {})}${when === 'bare' ? ', without food and water' : ''}`
-
-function Typed({
-  read,
-  hint,
-  onText,
-}: {
-  read: ReadField
-  hint: string | undefined
-  onText: (text: string) => void
-}) {
-  const { label, kind, text, reading } = read
-  return (
-    <LooseField
-      label={label}
-      unit={bareUnitOf(kind, useSystem())}
-      text={text}
-      reading={reading}
-      hint={hint}
-      onText={onText}
-    />
-  )
-}
 
 interface PackChoiceProps {
   packs: { id: string; name: string; bodyLitres: number }[]

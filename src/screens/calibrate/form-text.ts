@@ -1,7 +1,6 @@
-// What has been typed of a packing, as text; kept in the place the app remembers, so that it outlasts a reload and a
-// look at another screen.
+// What has been typed of a packing, as text, and what it says.
 
-import { type Reading, readQuantity } from '../../components/loose'
+import { type Asked, type Reading, readQuantity, textForm } from '../../components/fields'
 import type { Said } from '../../plan/shelf'
 import { type PackedWhen, packedLimits } from '../../report/confidence'
 import type { System } from '../../units'
@@ -34,63 +33,41 @@ const EMPTY: FormText = {
   height: '',
 }
 
-const LONGEST = 200
-const HOW = ['full', 'over', 'box'] as const
+const FORM = textForm(EMPTY, { how: ['full', 'over', 'box'], when: ['start', 'bare'] })
 
-export function toDetail(form: FormText): string | null {
-  const said = Object.entries(form).filter(([key, text]) => text !== EMPTY[key as keyof FormText])
-  return said.some(([key]) => key !== 'trip') ? new URLSearchParams(said).toString() : null
-}
+/** Null where nothing is said but of which trip. */
+export const toDetail = (form: FormText): string | null =>
+  FORM.toDetail({ ...form, trip: EMPTY.trip }) && FORM.toDetail(form)
 
-/** Whatever a stored detail holds: what is no part of a packing, or of another trip’s, is passed over. */
+/** What was typed for another trip is passed over. */
 export function fromDetail(detail: string | null, trip: string): FormText {
-  const found = new URLSearchParams(detail ?? '')
-  const stored = found.get('trip') === trip ? found : new URLSearchParams()
-  const text = (key: keyof FormText) => (stored.get(key) ?? EMPTY[key]).slice(0, LONGEST)
-  return {
-    trip,
-    how: HOW.find(how => how === text('how')) ?? 'full',
-    when: text('when') === 'bare' ? 'bare' : 'start',
-    pack: text('pack'),
-    body: text('body'),
-    full: text('full'),
-    over: text('over'),
-    length: text('length'),
-    width: text('width'),
-    height: text('height'),
-  }
+  const form = FORM.fromDetail(detail)
+  return form.trip === trip ? form : { ...EMPTY, trip }
 }
 
-export interface ReadField {
-  key: keyof FormText
-  label: string
-  kind: 'volume' | 'share' | 'length'
-  text: string
-  reading: Reading
-}
-
-const FIELDS = {
+/** What is asked of a packing, in words. */
+export const ASKED = {
   body: { label: 'Main body', kind: 'volume', limit: packedLimits.bodyLitres },
   full: { label: 'How full', kind: 'share', limit: packedLimits.fullness },
   over: { label: 'Would not close by about', kind: 'volume', limit: packedLimits.overLitres },
   length: { label: 'Length of the box, inside', kind: 'length', limit: packedLimits.lengthCm },
   width: { label: 'Width of the box, inside', kind: 'length', limit: packedLimits.widthCm },
   height: { label: 'Height it reaches, pressed', kind: 'length', limit: packedLimits.heightCm },
-} as const
+} as const satisfies Record<string, Asked>
+type Key = keyof typeof ASKED
 
-export function readField(form: FormText, key: keyof typeof FIELDS, system: System): ReadField {
-  const text = form[key]
-  return { key, text, ...FIELDS[key], reading: readQuantity(text, { ...FIELDS[key], system }) }
-}
-
-const valueIn = ({ reading }: ReadField) => ('value' in reading ? reading.value : undefined)
+export const readField = (form: FormText, key: Key, system: System): Reading =>
+  readQuantity(form[key], { ...ASKED[key], system })
 
 /** What the form says, and in what; null while something of it is missing. */
 export function readSaid(
   form: FormText,
   { packLitres, system }: { packLitres: number | undefined; system: System },
 ): { said: Said; bodyLitres: number } | null {
-  const value = (key: keyof typeof FIELDS) => valueIn(readField(form, key, system))
+  const value = (key: Key) => {
+    const reading = readField(form, key, system)
+    return 'value' in reading ? reading.value : undefined
+  }
   const bodyLitres = form.pack ? packLitres : value('body')
   if (form.how === 'box') {
     const [lengthCm, widthCm, heightCm] = [value('length'), value('width'), value('height')]

@@ -1,6 +1,7 @@
 // What an item of a table is, in the words of the gear list.
 
-import { FIELDS, type ReadItem } from '../../files/csv'
+import type { ReadItem } from '../../files/csv'
+import { FIELDS, tableWord } from '../../plan'
 import { type Kind, litresOfKind } from '../../plan/kinds'
 import type { Formats } from '../../report'
 import { rangeText } from '../../units'
@@ -14,8 +15,8 @@ export function factsOf({ item, inside, thing }: ReadItem, kind: Kind | null, sh
     litres !== undefined && shown.litres(litres) + each,
     litresRange && `${range(litresRange as Range, shown)} by kind`,
     kind && `${range(litresOfKind(kind, item), shown)} typical of a ${kind.kind}`,
-    stow && stow !== 'main-body' && wordOf('place', stow),
-    use && use !== 'kept' && wordOf('use', use),
+    stow && stow !== 'main-body' && tableWord(FIELDS.item.stow, stow),
+    use && use !== 'kept' && tableWord(FIELDS.item.use, use),
     kcalPerKg !== undefined && `${Math.round(kcalPerKg / 10)} kcal/100 g`,
     fuel && 'fuel by the water it heats',
     item.holdsWaterLitres !== undefined && `holds ${shown.litres(item.holdsWaterLitres)} of water`,
@@ -36,8 +37,3 @@ interface Range {
 
 const range = ({ low, high }: Range, { system }: Formats) =>
   rangeText('volume', low, high, { system, unit: 'L', digits: high < 1 ? 2 : 1 })
-
-function wordOf(field: 'place' | 'use', value: string): string {
-  const { reading } = FIELDS[field]
-  return reading.as === 'choice' ? (reading.words[value]?.[0] ?? value) : value
-}

@@ -2,8 +2,7 @@
 // Loaded when it is opened. The mix stays, for this trip, until it is emptied.
 
 import { useEffect, useRef, useState } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
-import { LooseField, type Reading, readQuantity } from '../../components/loose'
+import { LooseField, type Reading, readQuantity, useSystem } from '../../components/fields'
 import { daysFood, FOOD_PACKING, type Food, foods, foodWithId, withoutDensity } from '../../plan/foods'
 import { bareUnitOf } from '../../units'
 import { FoodTotals } from './FoodTotals'

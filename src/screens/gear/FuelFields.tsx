@@ -1,8 +1,8 @@
 // What a night's fuel must do; its mass then comes from the physics of heating water, and gas from whole cartridges.
 
-import { QuantityField, SelectField, useEdited, useSystem } from '../../components/fields'
+import { Field, useEdited, useSystem } from '../../components/fields'
 import { Why } from '../../components/why'
-import { type DraftItem, defaults, LIMITS } from '../../plan'
+import type { DraftItem } from '../../plan'
 import { formatsIn } from '../../report'
 import { addCartridges, fuelKgOf, gasCartridges, hasCartridges, piecesText } from '../../report/why'
 import { actions, newId, openTrip, reckoned } from '../../store'
@@ -13,14 +13,6 @@ interface Props {
   item: DraftItem
   at: (...parts: string[]) => string
 }
-
-const KINDS = [
-  { value: 'gas', label: 'Gas' },
-  { value: 'white-gas', label: 'White gas' },
-  { value: 'ethanol', label: 'Alcohol (ethanol)' },
-  { value: 'methanol', label: 'Methanol (poisonous)' },
-  { value: 'tablet', label: 'Solid tablets' },
-]
 
 export function FuelFields({ item, at }: Props) {
   const edited = useEdited()
@@ -40,43 +32,12 @@ export function FuelFields({ item, at }: Props) {
     <fieldset>
       <legend>Fuel for one night</legend>
       <div class="fields">
-        <SelectField path={at('fuel', 'kind')} label="Kind" usual="gas" options={KINDS} />
-        <QuantityField
-          path={at('fuel', 'boilLitres')}
-          label="Water brought to the boil"
-          kind="volume"
-          limit={LIMITS.fuel.boilLitres}
-          usual={defaults.FUEL.boilLitres}
-        />
-        <QuantityField
-          path={at('fuel', 'meltLitres')}
-          label="Water melted from snow"
-          kind="volume"
-          limit={LIMITS.fuel.meltLitres}
-          usual={defaults.FUEL.meltLitres}
-        />
-        <QuantityField
-          path={at('fuel', 'startC')}
-          label="Water starts at"
-          kind="temperature"
-          limit={LIMITS.fuel.startC}
-          usual={defaults.FUEL.startC}
-          usualFrom={defaults.DEFAULT_ORIGINS.fuel}
-        />
-        <QuantityField
-          path={at('fuel', 'altitudeM')}
-          label="Altitude"
-          kind="climb"
-          limit={LIMITS.fuel.altitudeM}
-          usual={defaults.FUEL.altitudeM}
-        />
-        <QuantityField
-          path={at('fuel', 'efficiency')}
-          label="Heat that reaches the water"
-          kind="share"
-          limit={LIMITS.fuel.efficiency}
-          hint="Empty: 45 %, tablets 35 % (our judgement)."
-        />
+        <Field path={at('fuel', 'kind')} usual="gas" />
+        <Field path={at('fuel', 'boilLitres')} />
+        <Field path={at('fuel', 'meltLitres')} />
+        <Field path={at('fuel', 'startC')} />
+        <Field path={at('fuel', 'altitudeM')} />
+        <Field path={at('fuel', 'efficiency')} />
       </div>
       {inTrip ? <NightsFuel item={item} /> : null}
       {inTrip ? <Cartridges item={item} /> : null}

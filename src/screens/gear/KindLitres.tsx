@@ -1,16 +1,10 @@
 // The litres of an item that are a range: its three ends to change, and the way back to one number.
 
-import { QuantityField } from '../../components/fields'
-import { type DraftItem, LIMITS } from '../../plan'
+import { Field } from '../../components/fields'
+import type { DraftItem } from '../../plan'
 import { withoutRange } from '../../plan/litres'
 import { useItemHome } from './item-home'
 import './gear.css'
-
-const ENDS = [
-  ['low', 'At least'],
-  ['typical', 'Typically'],
-  ['high', 'At most'],
-] as const
 
 interface KindLitresProps {
   item: DraftItem
@@ -31,14 +25,8 @@ export function KindLitres({ item, at, per }: KindLitresProps) {
     <fieldset>
       <legend>Packed volume{per}: a range, not measured</legend>
       <div class="fields thirds">
-        {ENDS.map(([end, label]) => (
-          <QuantityField
-            key={end}
-            path={at('litresRange', end)}
-            label={label}
-            kind="volume"
-            limit={LIMITS.item.litres}
-          />
+        {(['low', 'typical', 'high'] as const).map(end => (
+          <Field key={end} path={at('litresRange', end)} />
         ))}
       </div>
       <button type="button" class="quiet" onClick={drop}>

@@ -2,8 +2,7 @@
 // Loaded when it is opened; the readings stay with the panel, the result with the item.
 
 import { useState } from 'preact/hooks'
-import { Choice, useSystem } from '../../components/fields'
-import { LooseField, readQuantity } from '../../components/loose'
+import { Choice, LooseField, readQuantity, useSystem } from '../../components/fields'
 import { Why } from '../../components/why'
 import type { DraftItem } from '../../plan'
 import { withLitres, withSizes } from '../../plan/litres'

@@ -1,8 +1,7 @@
 // An insulated thing by its fill and its shell: what it takes under three squeezes, each to be used by a tap.
 
 import { useState } from 'preact/hooks'
-import { Choice, useSystem } from '../../components/fields'
-import { LooseField, readQuantity } from '../../components/loose'
+import { Choice, LooseField, readQuantity, useSystem } from '../../components/fields'
 import type { LitresRange } from '../../plan'
 import { withRange } from '../../plan/litres'
 import { formatsIn } from '../../report'

@@ -1,14 +1,10 @@
 // How things pack: the model's three shares, open to those who have measured theirs.
 
-import { QuantityField } from '../../components/fields'
-import { defaults, LIMITS } from '../../plan'
+import { Field } from '../../components/fields'
+import { FIELDS } from '../../plan'
 import { actions } from '../../store'
 
-const SHARES = [
-  ['rigidPacking', 'Rigid things fill of their space'],
-  ['softPacking', 'Soft things fill of their space'],
-  ['fillEfficiency', 'Soft things fill of the gaps'],
-] as const
+const SHARES = ['rigidPacking', 'softPacking', 'fillEfficiency'] as const
 
 export function Packing() {
   return (
@@ -18,26 +14,16 @@ export function Packing() {
       </summary>
       <p class="hint">
         Rigid pieces leave gaps, soft things fill part of them. The three shares are{' '}
-        {defaults.DEFAULT_ORIGINS.packing}.
+        {FIELDS.settings.rigidPacking.origin}.
       </p>
       <div class="fields">
-        {SHARES.map(([field, label]) => (
-          <QuantityField
-            key={field}
-            path={`settings/${field}`}
-            label={label}
-            kind="share"
-            limit={LIMITS.settings[field]}
-            usual={defaults.SETTINGS[field]}
-          />
+        {SHARES.map(field => (
+          <Field key={field} path={`settings/${field}`} usualFrom="" />
         ))}
-        <QuantityField
+        <Field
           path="settings/handSpread"
-          label="Hands differ by"
-          kind="share"
-          limit={LIMITS.settings.handSpread}
-          usual={defaults.SETTINGS.handSpread}
-          hint={`One standard deviation: ${defaults.DEFAULT_ORIGINS.handSpread}.`}
+          usualFrom=""
+          hint={`One standard deviation: ${FIELDS.settings.handSpread.origin}.`}
         />
       </div>
       <button

@@ -1,8 +1,8 @@
 // The size of a rigid thing, round or a box: by it is told how the thing goes into a pack.
 
 import { useState } from 'preact/hooks'
-import { Choice, QuantityField, useEdited } from '../../components/fields'
-import { type DraftItem, LIMITS } from '../../plan'
+import { Choice, Field, useEdited } from '../../components/fields'
+import type { DraftItem } from '../../plan'
 import { useItemHome } from './item-home'
 
 const SHAPES = [
@@ -42,18 +42,17 @@ export function SizeFields({ item, at }: SizeProps) {
     )
   }
 
-  const { lengthCm, diameterCm, widthCm, depthCm } = LIMITS.item
   return (
     <div class="size-fields">
       <Choice label="Shape" options={SHAPES} chosen={shape} onChoose={choose} />
       <div class="fields">
-        <QuantityField path={at('lengthCm')} label="Length" kind="length" limit={lengthCm} />
+        <Field path={at('lengthCm')} />
         {shape === 'round' ? (
-          <QuantityField path={at('diameterCm')} label="Across" kind="length" limit={diameterCm} />
+          <Field path={at('diameterCm')} />
         ) : (
           <>
-            <QuantityField path={at('widthCm')} label="Width" kind="length" limit={widthCm} />
-            <QuantityField path={at('depthCm')} label="Depth" kind="length" limit={depthCm} />
+            <Field path={at('widthCm')} />
+            <Field path={at('depthCm')} />
           </>
         )}
       </div>

@@ -1,84 +1,48 @@
 // The facts of an item in words, as they are told where a trip and the shelf differ.
 
-import { type DraftItem, defaults, fieldWord } from '../../plan'
+import { choiceWord, type DraftItem, FIELDS, type FieldRow, fieldWord } from '../../plan'
 import type { OfferedField, ThingFacts } from '../../plan/shelf'
 import { formatsIn } from '../../report'
-import { formatQuantity, type System } from '../../units'
+import { formatQuantity, type Quantity, type System } from '../../units'
 import { rangeOf } from './kind-words'
 
-/** Where an item rides; the usual place has no word in a list. */
-export const PLACES = {
-  'main-body': 'main body',
-  'outside-pocket': 'pocket',
-  'strapped-on': 'strapped on',
-  worn: 'worn',
-} as const
-
-const WORDS: Readonly<Record<string, string>> = {
-  ...PLACES,
-  soft: 'soft',
-  rigid: 'rigid',
-  kept: 'not used up',
-  daily: 'daily',
-  nightly: 'nightly',
-  spread: 'over the trip',
-  scale: 'weighed',
-  stated: 'stated',
-  guess: 'a guess',
-  filled: 'measured by filling',
-  dimensions: 'from its dimensions',
-  kind: 'from its kind',
-}
-
-const FACTS: Readonly<Partial<Record<keyof ThingFacts, string>>> = {
-  count: 'how many',
-  stow: 'place',
-  build: 'whether it gives way',
-}
-
-const USUAL: Readonly<Partial<Record<keyof ThingFacts, unknown>>> = {
-  count: defaults.ITEM.count,
-  stow: defaults.ITEM.stow,
-  use: defaults.ITEM.use,
-  massFrom: defaults.ITEM.massFrom,
-  litresFrom: defaults.ITEM.litresFrom,
-  build: defaults.ITEM.build,
-  optional: defaults.ITEM.optional,
-}
+/** What only the app knows has none. */
+const rowOf = (field: keyof ThingFacts): FieldRow | undefined =>
+  (FIELDS.item as Readonly<Record<string, FieldRow>>)[field]
 
 /** "mass", "place" */
-export const factWord = (field: keyof ThingFacts): string => FACTS[field] ?? fieldWord(field)
+export const factWord = (field: keyof ThingFacts): string => rowOf(field)?.told ?? fieldWord(field)
 
 /** "250 g", "strapped on", "none" */
 export function factText(field: keyof ThingFacts, stored: unknown, system: System): string {
-  const shown = formatsIn(system)
-  const value = stored ?? USUAL[field]
-  if (value === undefined) return field === 'mayRideOutside' ? 'not said' : 'none'
+  const row = rowOf(field)
+  const value = stored ?? (row?.tacit || row?.usual === '' ? undefined : row?.usual)
+  if (value === undefined) return row?.as === 'truth' && !row.depends ? 'not said' : 'none'
   if (typeof value === 'boolean') return value ? 'yes' : 'no'
-  if (typeof value === 'string') return WORDS[value] ?? value
+  if (typeof value === 'string') return row?.as === 'choice' ? choiceWord(row, value) : value
   if (field === 'litresRange') {
     const { low = 0, high = 0 } = value as NonNullable<DraftItem['litresRange']>
     return rangeOf({ low, high }, system)
   }
-  if (typeof value !== 'number') return 'worked out from its use'
-  switch (field) {
-    case 'massKg':
+  if (typeof value !== 'number' || row?.as !== 'amount') return 'worked out from its use'
+  return amountText(row.kind, value, system)
+}
+
+function amountText(kind: Quantity, value: number, system: System): string {
+  const shown = formatsIn(system)
+  switch (kind) {
+    case 'mass':
       return shown.gear(value)
-    case 'litres':
-    case 'holdsLitres':
-    case 'holdsWaterLitres':
+    case 'volume':
       return formatQuantity('volume', value, { system, unit: 'L', digits: 2 })
-    case 'lengthCm':
-    case 'widthCm':
-    case 'depthCm':
-    case 'diameterCm':
+    case 'length':
       return shown.cm(value)
-    case 'leaves':
+    case 'share':
       return shown.percent(value)
-    case 'kcalPerKg':
-      return formatQuantity('energyDensity', value, { system, digits: 0 })
-    default:
+    case 'count':
       return String(value)
+    default:
+      return formatQuantity(kind, value, { system, digits: 0 })
   }
 }
 

@@ -1,4 +1,3 @@
-export { PLACES } from './fact-words'
 export { GearScreen } from './GearScreen'
 export { ItemEditor } from './ItemEditor'
 export { itemFacts } from './item-facts'

@@ -1,9 +1,8 @@
 // An item in a line: what it weighs, what it takes, and where it rides if that is not the main body.
 
-import type { DraftItem } from '../../plan'
+import { choiceWord, type DraftItem, FIELDS } from '../../plan'
 import { formatsIn } from '../../report'
 import type { System } from '../../units'
-import { PLACES } from './fact-words'
 import { rangeOf } from './kind-words'
 
 const USES = { kept: '', daily: 'a day', nightly: 'a night', spread: 'over the trip' } as const
@@ -17,7 +16,7 @@ export function itemFacts(item: Omit<DraftItem, 'id'>, system: System): string[]
   const facts = [
     [mass, massKg === undefined || fuel ? '' : each, USES[use]].filter(Boolean).join(' '),
     [litresText(item, system), litres || litresRange ? each : ''].filter(Boolean).join(' '),
-    stow === 'main-body' ? '' : PLACES[stow],
+    stow === 'main-body' ? '' : choiceWord(FIELDS.item.stow, stow),
   ]
   return facts.filter(Boolean)
 }

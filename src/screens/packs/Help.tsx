@@ -1,8 +1,7 @@
 // "What would make it do?" under a set-up that fails or may not fit: the changes in words, each one tap away and one step to undo.
 
 import { useEffect, useState } from 'preact/hooks'
-import { WhenOpen } from '../../components/loose'
-import { Cautions } from '../../components/pieces'
+import { Cautions, WhenOpen } from '../../components/pieces'
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, Remedy } from '../../reckon'

@@ -1,17 +1,12 @@
 // The figures of one pack and its set-ups. A pack with a removable frame has two set-ups, each with its own mass.
 
-import { ChoiceField, QuantityField, TextField, ToggleField } from '../../components/fields'
-import {
-  addSetup,
-  type DraftPack,
-  type DraftSetup,
-  defaults,
-  fieldPath,
-  LIMITS,
-  removeSetup,
-} from '../../plan'
+import { Field } from '../../components/fields'
+import { addSetup, type DraftPack, type DraftSetup, FIELDS, fieldPath, removeSetup } from '../../plan'
 import { FIT_LINE } from '../../report'
 import { actions, newId } from '../../store'
+
+/** As tags have them: the likeliest first. */
+const BODY_FROM = ['stated', 'test-method', 'measured', 'guess']
 
 export function PackEditor({ pack }: { pack: DraftPack }) {
   const at = (...parts: string[]) => fieldPath('packs', pack.id, ...parts)
@@ -19,46 +14,14 @@ export function PackEditor({ pack }: { pack: DraftPack }) {
   return (
     <>
       <p class="hint">{FIT_LINE}</p>
-      <TextField path={at('name')} label="Name" />
+      <Field path={at('name')} />
       <div class="fields">
-        <QuantityField
-          path={at('bodyLitres')}
-          label="Main body"
-          kind="volume"
-          limit={LIMITS.pack.bodyLitres}
-          hint="The main body alone, not the advertised total."
-        />
-        <QuantityField
-          path={at('outsideLitres')}
-          label="Pockets"
-          kind="volume"
-          limit={LIMITS.pack.outsideLitres}
-          hint="All outside pockets together. Empty: not judged."
-        />
-        <QuantityField
-          path={at('collarLitres')}
-          label="Collar above the brim"
-          kind="volume"
-          limit={LIMITS.pack.collarLitres}
-          usual={defaults.PACK.collarLitres}
-        />
+        <Field path={at('bodyLitres')} />
+        <Field path={at('outsideLitres')} />
+        <Field path={at('collarLitres')} />
       </div>
-      <ChoiceField
-        path={at('bodyFrom')}
-        label="Main body litres are"
-        usual={defaults.PACK.bodyFrom}
-        options={[
-          { value: 'stated', label: 'Stated' },
-          { value: 'test-method', label: 'By test method' },
-          { value: 'measured', label: 'Measured' },
-          { value: 'guess', label: 'Guessed' },
-        ]}
-      />
-      <ToggleField
-        path={at('sealed')}
-        label="Waterproof with sealed seams: needs no liner"
-        usual={defaults.PACK.sealed}
-      />
+      <Field path={at('bodyFrom')} only={BODY_FROM} />
+      <Field path={at('sealed')} />
       {pack.setups.map((setup, i) => (
         <SetupEditor key={setup.id} pack={pack} setup={setup} index={i} />
       ))}
@@ -76,42 +39,19 @@ export function PackEditor({ pack }: { pack: DraftPack }) {
       <details class="more">
         <summary>Price, fabric, inner size</summary>
         <div class="fields">
-          <QuantityField path={at('price')} label="Price" kind="money" limit={LIMITS.pack.price} />
-          <TextField path={at('currency')} label="Currency" />
-          <TextField path={at('fabric')} label="Fabric" />
-          <QuantityField path={at('denier')} label="Denier" kind="number" limit={LIMITS.pack.denier} />
-          <QuantityField
-            path={at('innerHeightCm')}
-            label="Inner height"
-            kind="length"
-            limit={LIMITS.pack.innerHeightCm}
-          />
-          <QuantityField
-            path={at('innerWidthCm')}
-            label="Inner width"
-            kind="length"
-            limit={LIMITS.pack.innerWidthCm}
-          />
-          <QuantityField
-            path={at('innerDepthCm')}
-            label="Inner depth"
-            kind="length"
-            limit={LIMITS.pack.innerDepthCm}
-          />
+          <Field path={at('price')} />
+          <Field path={at('currency')} />
+          <Field path={at('fabric')} />
+          <Field path={at('denier')} />
+          <Field path={at('innerHeightCm')} />
+          <Field path={at('innerWidthCm')} />
+          <Field path={at('innerDepthCm')} />
         </div>
         <div class="inner-shape">
-          <ChoiceField
-            path={at('section')}
-            label="Cut across, the inside is"
-            usual={defaults.PACK.section}
-            options={[
-              { value: 'ellipse', label: 'Oval' },
-              { value: 'rectangle', label: 'With corners' },
-            ]}
-          />
+          <Field path={at('section')} />
           <p class="hint">
             Inner sizes tell how rigid things go in; all three are needed. Oval unless you choose:{' '}
-            {defaults.DEFAULT_ORIGINS.section}.
+            {FIELDS.pack.section.origin}.
           </p>
         </div>
       </details>
@@ -126,35 +66,13 @@ function SetupEditor({ pack, setup, index }: { pack: DraftPack; setup: DraftSetu
   return (
     <fieldset class="setup">
       <legend>{only ? 'As it arrives' : `Set-up ${index + 1}`}</legend>
-      {only ? null : <TextField path={at('name')} label="Name of the set-up" />}
-      <ChoiceField
-        path={at('frame')}
-        label="Frame"
-        usual="framed"
-        options={[
-          { value: 'framed', label: 'With frame' },
-          { value: 'frameless', label: 'Frameless' },
-        ]}
-      />
+      {only ? null : <Field path={at('name')} />}
+      <Field path={at('frame')} usual="framed" />
       <div class="fields">
-        <QuantityField path={at('massKg')} label="Mass" kind="mass" fine limit={LIMITS.setup.massKg} />
-        <QuantityField
-          path={at('ratedKg')}
-          label="Rated load"
-          kind="mass"
-          limit={LIMITS.setup.ratedKg}
-          hint="What its maker says it carries. Empty: not known."
-        />
+        <Field path={at('massKg')} />
+        <Field path={at('ratedKg')} />
       </div>
-      <ChoiceField
-        path={at('ratingCovers')}
-        label="The rating covers"
-        usual={defaults.SETUP.ratingCovers}
-        options={[
-          { value: 'contents-and-pack', label: 'Contents and pack' },
-          { value: 'contents', label: 'Contents' },
-        ]}
-      />
+      <Field path={at('ratingCovers')} />
       {only ? null : (
         <button
           type="button"

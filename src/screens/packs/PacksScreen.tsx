@@ -1,11 +1,10 @@
 // Packs: each with its set-ups judged for this trip, in the order asked for, and its figures one tap away.
 
 import { useMemo, useRef } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+import { readQuantity, useSystem } from '../../components/fields'
 import { entryProps, LongList } from '../../components/long-list'
-import { readQuantity, WhenOpen } from '../../components/loose'
 import { MissingFigures } from '../../components/missing'
-import { Cautions, Row } from '../../components/pieces'
+import { Cautions, Row, WhenOpen } from '../../components/pieces'
 import { addPack, type DraftPack, duplicatePack, LIMITS, movePack, type Plan, removePack } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import { FIT_LINE, type Formats, formatsIn, missingOf, shortCautions } from '../../report'

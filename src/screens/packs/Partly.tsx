@@ -1,6 +1,6 @@
 // A set-up that lacks its mass or its litres, judged as far as it is known.
 
-import { PartlyJudged } from '../../components/loose'
+import { PartlyJudged } from '../../components/judged'
 import type { DraftPack, DraftSetup, Plan } from '../../plan'
 import type { Formats } from '../../report'
 import { partlyJudged } from '../../report/compare-packs'

@@ -1,7 +1,7 @@
 // How far a set-up reaches: the picture, its sentences, and the same as a table.
 
 import { letters, type Mark, ReachPicture } from '../../components/graphics'
-import { WhenOpen } from '../../components/loose'
+import { WhenOpen } from '../../components/pieces'
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'

@@ -2,7 +2,7 @@
 
 import { useState } from 'preact/hooks'
 import { later } from '../../components/frame'
-import { WhenOpen } from '../../components/loose'
+import { WhenOpen } from '../../components/pieces'
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, SetupReckoning } from '../../reckon'

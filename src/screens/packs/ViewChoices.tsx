@@ -1,8 +1,7 @@
 // "Sort and filter": one tap away, so that the packs themselves come first.
 
 import { useId } from 'preact/hooks'
-import { Choice } from '../../components/fields'
-import { LooseField, type Reading } from '../../components/loose'
+import { Choice, LooseField, type Reading } from '../../components/fields'
 import type { System } from '../../units'
 import { AS_LISTED, ORDERS, type Order, view } from './view'
 

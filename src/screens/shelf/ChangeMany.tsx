@@ -2,7 +2,7 @@
 
 import { useId, useState } from 'preact/hooks'
 import { SelectOne } from '../../components/fields'
-import { CAPS, type Stow } from '../../plan'
+import { CAPS, choicesOf, FIELDS } from '../../plan'
 import { addBase, type BaseLine, removeThings, setBaseLines, setGroup, setStow } from '../../plan/shelf'
 import { actions, newId, shelf } from '../../store'
 import { counted } from '../../units'
@@ -14,13 +14,6 @@ interface ChangeManyProps {
   onDone: (said: string) => void
   onBack: () => void
 }
-
-const PLACES: readonly { value: Stow; label: string }[] = [
-  { value: 'main-body', label: 'Main body' },
-  { value: 'outside-pocket', label: 'Pocket' },
-  { value: 'strapped-on', label: 'Strapped on' },
-  { value: 'worn', label: 'Worn, in hand' },
-]
 
 export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
   const group = useId()
@@ -73,7 +66,7 @@ export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
       <fieldset class="field choice">
         <legend>Where they ride</legend>
         <div class="actions">
-          {PLACES.map(({ value, label }) => (
+          {choicesOf(FIELDS.item.stow).map(({ value, label }) => (
             <button
               key={value}
               type="button"

@@ -1,8 +1,8 @@
 // How many of a thing, and where it rides: short fields for lists. What is typed is kept until it reads as a number.
 
 import { useState } from 'preact/hooks'
-import { isWithin, LIMITS, type Stow } from '../../plan'
-import { PLACES } from '../gear'
+import { askedFor, QuantityText } from '../../components/fields'
+import { choiceWord, FIELDS, isWithin, type Stow } from '../../plan'
 
 interface CountFieldProps {
   name: string
@@ -14,43 +14,35 @@ interface CountFieldProps {
 
 export function CountField({ name, count, onCount, onUnread }: CountFieldProps) {
   // The text while it is no number; null: the count is shown.
-  const [text, setText] = useState<string | null>(null)
-  const isUnread = text !== null && countOf(text) === null
-  const onInput = (typed: string) => {
-    const read = countOf(typed)
-    setText(typed)
-    if (read === null) onUnread?.(true)
-    else onCount(read)
-  }
-  const { min, max } = LIMITS.item.count
+  const [typed, setTyped] = useState<string | null>(null)
+  const text = typed ?? String(count)
+  const reading = readCount(text)
   return (
-    <>
-      <input
-        type="text"
-        inputMode="numeric"
-        autocomplete="off"
-        class="count"
-        aria-label={`How many of ${name}`}
-        aria-invalid={isUnread ? 'true' : undefined}
-        value={text ?? String(count)}
-        onInput={event => onInput(event.currentTarget.value)}
-        onBlur={() => {
-          if (!isUnread) setText(null)
-        }}
-      />
-      {isUnread ? (
-        <p class="problem">
-          How many: write a whole number from {min} to {max}.
-        </p>
-      ) : null}
-    </>
+    <QuantityText
+      class="count"
+      aria-label={`How many of ${name}`}
+      inputMode="numeric"
+      text={text}
+      reading={reading}
+      onText={next => {
+        const read = readCount(next)
+        setTyped(next)
+        if (read.value === undefined) onUnread?.(true)
+        else onCount(read.value)
+      }}
+      onEditing={isEditing => {
+        if (!isEditing && reading.value !== undefined) setTyped(null)
+      }}
+    />
   )
 }
 
-/** A whole number of pieces within its limits; null where the text is none. */
-function countOf(text: string): number | null {
-  const count = /^\s*\d+\s*$/.test(text) ? Number(text) : Number.NaN
-  return isWithin(count, LIMITS.item.count) ? count : null
+/** A whole number of pieces within its limits. */
+function readCount(text: string) {
+  const { count } = FIELDS.item
+  const value = /^\s*\d+\s*$/.test(text) ? Number(text) : Number.NaN
+  if (isWithin(value, count)) return { value }
+  return { value: undefined, message: askedFor(count.label, count, String) }
 }
 
 interface PlaceFieldProps {
@@ -66,9 +58,9 @@ export function PlaceField({ name, stow, onPlace }: PlaceFieldProps) {
       value={stow}
       onChange={event => onPlace(event.currentTarget.value as Stow)}
     >
-      {Object.entries(PLACES).map(([value, label]) => (
+      {Object.keys(FIELDS.item.stow.choices).map(value => (
         <option key={value} value={value}>
-          {label}
+          {choiceWord(FIELDS.item.stow, value)}
         </option>
       ))}
     </select>

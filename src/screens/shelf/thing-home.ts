@@ -15,6 +15,7 @@ function partsOf(path: string) {
 }
 
 export const editedThings: Edited = {
+  inTrip: path => `gear/${path}`,
   valueAt: path => {
     const { thing, field } = partsOf(path)
     return thing && fieldAt(thing.item, field)

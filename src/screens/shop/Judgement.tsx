@@ -1,6 +1,6 @@
 // The tag judged for each trip the pack is for.
 
-import { PartlyJudged } from '../../components/loose'
+import { PartlyJudged } from '../../components/judged'
 import type { Plan, Tag } from '../../plan'
 import { ANSWERS, type Formats, isYes } from '../../report'
 import { type KnownPack, type Partly, partlyJudged } from '../../report/compare-packs'

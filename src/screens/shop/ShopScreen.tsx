@@ -2,7 +2,7 @@
 
 import { useMemo } from 'preact/hooks'
 import { Choice, useSystem } from '../../components/fields'
-import { AskedCard } from '../../components/loose'
+import { AskedCard } from '../../components/judged'
 import { Cautions } from '../../components/pieces'
 import { FIT_LINE, formatsIn, shortCautions, takesNothing } from '../../report'
 import { type Asked, allTripsOf, askedByTrip, askedWithPack } from '../../report/compare-packs'
@@ -92,7 +92,7 @@ export function ShopScreen() {
         <TagFields text={text} read={read} system={system} onText={set} />
         <Judgement judged={judged} />
         <p class="hint">{FIT_LINE}</p>
-        <MoreTagFields text={text} read={read} onText={set} />
+        <MoreTagFields text={text} read={read} system={system} onText={set} />
         <Keep
           tag={read.tag}
           known={judged.length > 0}

@@ -1,11 +1,10 @@
 // The figures of a tag, in the order tags give them; what is rarely there is one tap away.
 
 import { useId } from 'preact/hooks'
-import { Choice } from '../../components/fields'
-import { LooseField } from '../../components/loose'
-import { CAPS } from '../../plan'
+import { Choice, LooseField } from '../../components/fields'
+import { CAPS, choicesOf, FIELDS } from '../../plan'
 import { bareUnitOf, type System } from '../../units'
-import type { ReadTag, TagText } from './tag-text'
+import { ASKED, type ReadTag, type TagText } from './tag-text'
 
 interface TagFieldsProps {
   text: TagText
@@ -14,9 +13,27 @@ interface TagFieldsProps {
   onText: (part: Partial<TagText>) => void
 }
 
-export function TagFields({ text, read: { reads, bodyNote }, system, onText }: TagFieldsProps) {
-  const byTotal = text.gives === 'total'
-  const litres = bareUnitOf('volume', system)
+/** The fields of a tag by their keys. */
+const fieldsOf =
+  ({ text, read: { reads }, system, onText }: TagFieldsProps) =>
+  (key: keyof typeof ASKED, besides: { hint?: string; wide?: boolean } = {}) => {
+    const { label, kind, fine } = ASKED[key]
+    return (
+      <LooseField
+        label={label}
+        unit={bareUnitOf(kind, system, fine)}
+        text={text[key]}
+        reading={reads[key]}
+        onText={typed => onText({ [key]: typed })}
+        {...besides}
+      />
+    )
+  }
+
+export function TagFields(props: TagFieldsProps) {
+  const { text, read, system, onText } = props
+  const { bodyNote } = read
+  const field = fieldsOf(props)
   return (
     <>
       <Choice
@@ -29,46 +46,13 @@ export function TagFields({ text, read: { reads, bodyNote }, system, onText }: T
         onChoose={gives => onText({ gives })}
       />
       <div class="fields">
-        {byTotal ? (
-          <LooseField
-            label="Total"
-            unit={litres}
-            text={text.total}
-            reading={reads.total}
-            onText={total => onText({ total })}
-          />
-        ) : (
-          <LooseField
-            label="Main body"
-            unit={litres}
-            text={text.body}
-            reading={reads.body}
-            onText={body => onText({ body })}
-          />
-        )}
-        <LooseField
-          label="Pockets"
-          unit={litres}
-          text={text.pockets}
-          reading={reads.pockets}
-          onText={pockets => onText({ pockets })}
-        />
-        <LooseField
-          label="Pack mass"
-          unit={bareUnitOf('mass', system, true)}
-          text={text.mass}
-          reading={reads.mass}
-          onText={mass => onText({ mass })}
-        />
-        <LooseField
-          label="Rated load"
-          unit={bareUnitOf('mass', system)}
-          text={text.rated}
-          reading={reads.rated}
-          hint={`One amount, or a range: ${system === 'us' ? '20–30 lb' : '9–13 kg'}.`}
-          onText={rated => onText({ rated })}
-          wide
-        />
+        {field(text.gives)}
+        {field('pockets')}
+        {field('mass')}
+        {field('rated', {
+          hint: `One amount, or a range: ${system === 'us' ? '20–30 lb' : '9–13 kg'}.`,
+          wide: true,
+        })}
       </div>
       {bodyNote ? (
         <p class="echo" role="status">
@@ -89,18 +73,16 @@ export function TagFields({ text, read: { reads, bodyNote }, system, onText }: T
 }
 
 /** What is rarely on a tag, or decides little. */
-export function MoreTagFields({ text, read: { reads }, onText }: Omit<TagFieldsProps, 'system'>) {
+export function MoreTagFields(props: TagFieldsProps) {
+  const { text, onText } = props
   return (
     <details class="more">
       <summary>Name, price, what the rating covers</summary>
       <Name text={text.name} onText={name => onText({ name })} />
-      <LooseField label="Price" text={text.price} reading={reads.price} onText={price => onText({ price })} />
+      {fieldsOf(props)('price')}
       <Choice
-        label="The rating covers"
-        options={[
-          { value: 'contents-and-pack', label: 'Contents and pack' },
-          { value: 'contents', label: 'Contents' },
-        ]}
+        label={FIELDS.setup.ratingCovers.label}
+        options={choicesOf(FIELDS.setup.ratingCovers)}
         chosen={text.covers}
         onChoose={covers => onText({ covers })}
       />
@@ -110,7 +92,7 @@ export function MoreTagFields({ text, read: { reads }, onText }: Omit<TagFieldsP
           checked={text.sealed === 'yes'}
           onChange={event => onText({ sealed: event.currentTarget.checked ? 'yes' : '' })}
         />
-        <span>Waterproof with sealed seams: needs no liner</span>
+        <span>{FIELDS.pack.sealed.label}</span>
       </label>
     </details>
   )

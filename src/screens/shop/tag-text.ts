@@ -1,8 +1,7 @@
-// What has been typed of a tag, as text; kept in the place the app remembers, so that it outlasts a reload and a look
-// at another screen.
+// What has been typed of a tag, as text, and what it says.
 
-import { type Reading, readQuantity } from '../../components/loose'
-import { isWithin, LIMITS, mainBodyOf, readRating, type Tag } from '../../plan'
+import { type Asked, askedFor, type Reading, readQuantity, textForm } from '../../components/fields'
+import { type Amount, FIELDS, isWithin, mainBodyOf, readRating, type Tag } from '../../plan'
 import { formatQuantity, type System } from '../../units'
 
 export interface TagText {
@@ -33,56 +32,43 @@ const EMPTY: TagText = {
   name: '',
 }
 
-const LONGEST = 200
+export const { toDetail, fromDetail } = textForm(EMPTY, {
+  gives: ['body', 'total'],
+  frame: ['framed', 'frameless'],
+  covers: ['contents-and-pack', 'contents'],
+  sealed: ['', 'yes'],
+})
 
-export function toDetail(tag: TagText): string | null {
-  const said = Object.entries(tag).filter(([key, text]) => text !== EMPTY[key as keyof TagText])
-  return said.length ? new URLSearchParams(said).toString() : null
-}
+const { pack, setup } = FIELDS
+const ask = ({ kind, fine, ...limit }: Amount, label: string): Asked => ({ kind, label, limit, fine })
 
-/** Whatever a stored detail holds: what is no part of a tag is passed over. */
-export function fromDetail(detail: string | null): TagText {
-  const stored = new URLSearchParams(detail ?? '')
-  const text = (key: keyof TagText) => (stored.get(key) ?? EMPTY[key]).slice(0, LONGEST)
-  return {
-    gives: text('gives') === 'total' ? 'total' : 'body',
-    body: text('body'),
-    total: text('total'),
-    pockets: text('pockets'),
-    mass: text('mass'),
-    rated: text('rated'),
-    frame: text('frame') === 'frameless' ? 'frameless' : 'framed',
-    covers: text('covers') === 'contents' ? 'contents' : 'contents-and-pack',
-    sealed: text('sealed') === 'yes' ? 'yes' : '',
-    price: text('price'),
-    name: text('name'),
-  }
+/** What is asked of a tag, in words. */
+export const ASKED = {
+  body: ask(pack.bodyLitres, pack.bodyLitres.label),
+  total: ask(pack.bodyLitres, 'Total'),
+  pockets: ask(pack.outsideLitres, pack.outsideLitres.label),
+  mass: ask(setup.massKg, 'Pack mass'),
+  rated: ask(setup.ratedKg, setup.ratedKg.label),
+  price: ask(pack.price, pack.price.label),
 }
 
 export interface ReadTag {
   tag: Tag
   /** How each field was understood. */
-  reads: Record<'body' | 'total' | 'pockets' | 'mass' | 'rated' | 'price', Reading>
+  reads: Record<keyof typeof ASKED, Reading>
   /** How the main body came about, or why it is not known, where the tag gives a total. */
   bodyNote: string | null
 }
 
 export function readTag(text: TagText, system: System): ReadTag {
-  const { pack, setup } = LIMITS
-  const litres = { kind: 'volume', limit: pack.bodyLitres, system } as const
+  const read = (key: keyof typeof ASKED) => readQuantity(text[key], { ...ASKED[key], system })
   const reads: ReadTag['reads'] = {
-    body: readQuantity(text.body, { ...litres, label: 'Main body' }),
-    total: readQuantity(text.total, { ...litres, label: 'Total' }),
-    pockets: readQuantity(text.pockets, { ...litres, label: 'Pockets', limit: pack.outsideLitres }),
-    mass: readQuantity(text.mass, {
-      kind: 'mass',
-      label: 'Pack mass',
-      limit: setup.massKg,
-      system,
-      fine: true,
-    }),
+    body: read('body'),
+    total: read('total'),
+    pockets: read('pockets'),
+    mass: read('mass'),
     rated: ratedReading(text.rated, system),
-    price: readQuantity(text.price, { kind: 'money', label: 'Price', limit: pack.price, system }),
+    price: read('price'),
   }
   const of = (reading: Reading) => ('value' in reading ? reading.value : undefined)
   const { litres: fromTotal, note } = bodyFromTotal(of(reads.total), of(reads.pockets), system)
@@ -105,7 +91,7 @@ function bodyFromTotal(total: number | undefined, pockets: number | undefined, s
   const show = (amount: number) => formatQuantity('volume', amount, { system, unit: 'L' })
   const body = mainBodyOf(total, pockets)
   if (body.ok) {
-    const litres = Math.min(LIMITS.pack.bodyLitres.max, Math.max(LIMITS.pack.bodyLitres.min, body.litres))
+    const litres = Math.min(pack.bodyLitres.max, Math.max(pack.bodyLitres.min, body.litres))
     return { litres, note: `Main body: ${show(total!)} − ${show(pockets!)} = ${show(body.litres)}.` }
   }
   const notes = {
@@ -122,11 +108,10 @@ function ratedReading(text: string, system: System): Reading {
   const read = readRating(text, system)
   if (!read.ok) return { message: read.message }
   if (read.kg === undefined) return { value: undefined }
-  const { min, max } = LIMITS.setup.ratedKg
+  const { limit, label } = ASKED.rated
   const show = (kg: number) =>
     formatQuantity('mass', kg, { system, unit: system === 'us' ? 'lb' : 'kg', digits: 1 })
-  if (!isWithin(read.kg, LIMITS.setup.ratedKg))
-    return { message: `Rated load: write an amount from ${show(min)} to ${show(max)}.` }
+  if (!isWithin(read.kg, limit)) return { message: askedFor(label, limit, show) }
   if (read.range) {
     const { lowKg, highKg } = read.range
     return { value: lowKg, said: `From ${show(lowKg)} to ${show(highKg)}: the lower end counts.` }

@@ -1,8 +1,8 @@
 // How this hiker walks, drinks and eats: defaults that say where they come from, open to be changed.
 
-import { ChoiceField, QuantityField, ToggleField, useSystem } from '../../components/fields'
+import { Field, useSystem } from '../../components/fields'
 import { Why } from '../../components/why'
-import { defaults, LIMITS, STAND_IN_MASS_KG } from '../../plan'
+import { defaults, FIELDS, STAND_IN_MASS_KG } from '../../plan'
 import { formatsIn } from '../../report'
 import { kcalText, rationText, restingKcalOf } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
@@ -14,43 +14,20 @@ export function Carrier() {
     <section>
       <h3>Who carries</h3>
       <div class="fields">
-        <QuantityField
-          path="carrier/massKg"
-          label="Body mass"
-          kind="mass"
-          limit={LIMITS.carrier.massKg}
-          usual={STAND_IN_MASS_KG}
-          usualFrom="a stand-in"
-        />
-        <QuantityField path="carrier/ageYears" label="Age" kind="number" limit={LIMITS.carrier.ageYears} />
-        <QuantityField
+        <Field path="carrier/massKg" usual={STAND_IN_MASS_KG} usualFrom="a stand-in" />
+        <Field path="carrier/ageYears" />
+        <Field
           path="carrier/loadShareLimit"
-          label="Carry at most"
-          kind="share"
-          limit={LIMITS.carrier.loadShareLimit}
           usual={defaults.loadShareLimitFor(age)}
-          usualFrom={`of body mass, ${defaults.DEFAULT_ORIGINS.loadShareLimit}`}
+          usualFrom={`of body mass, ${FIELDS.carrier.loadShareLimit.origin}`}
         />
       </div>
       <details class="more">
         <summary>Height and sex (for energy)</summary>
         <div class="fields">
-          <QuantityField
-            path="carrier/heightCm"
-            label="Height"
-            kind="length"
-            limit={LIMITS.carrier.heightCm}
-          />
+          <Field path="carrier/heightCm" />
         </div>
-        <ChoiceField
-          path="carrier/sex"
-          label="Sex"
-          usual=""
-          options={[
-            { value: 'female', label: 'Female' },
-            { value: 'male', label: 'Male' },
-          ]}
-        />
+        <Field path="carrier/sex" />
         {restingKcal === null ? null : (
           <div data-figures="why">
             <Why about={{ kind: 'resting-energy' }} figure={`Resting ${kcalText(restingKcal)} a day`} />
@@ -89,38 +66,11 @@ export function Water() {
       </p>
       {fromHeat ? <HottestLeg /> : null}
       <div class="fields">
-        {fromHeat ? null : (
-          <QuantityField
-            path="trip/water/litresPerHour"
-            label="Drunk while walking"
-            kind="flow"
-            limit={LIMITS.water.litresPerHour}
-            usual={defaults.WATER.litresPerHour}
-            usualFrom={defaults.DEFAULT_ORIGINS.litresPerHour}
-          />
-        )}
-        <QuantityField
-          path="trip/water/campLitres"
-          label="For a night in camp"
-          kind="volume"
-          limit={LIMITS.water.campLitres}
-          usual={defaults.WATER.campLitres}
-          usualFrom={defaults.DEFAULT_ORIGINS.campLitres}
-        />
-        <QuantityField
-          path="trip/water/reserveLitres"
-          label="Reserve"
-          kind="volume"
-          limit={LIMITS.water.reserveLitres}
-          usual={defaults.WATER.reserveLitres}
-          usualFrom={defaults.DEFAULT_ORIGINS.reserveLitres}
-        />
+        {fromHeat ? null : <Field path="trip/water/litresPerHour" />}
+        <Field path="trip/water/campLitres" />
+        <Field path="trip/water/reserveLitres" />
       </div>
-      <ToggleField
-        path="trip/water/trustDoubtful"
-        label="Count on doubtful sources"
-        usual={defaults.WATER.trustDoubtful}
-      />
+      <Field path="trip/water/trustDoubtful" />
     </details>
   )
 }
@@ -160,63 +110,27 @@ function LargestRation() {
 
 export function Food() {
   const ration = openTrip.value?.draft.trip.meals?.ration
-  const share = (field: 'breakfast' | 'trail' | 'supper', label: string) => (
-    <QuantityField
-      path={`trip/meals/${field}`}
-      label={label}
-      kind="share"
-      limit={LIMITS.meals[field]}
-      usual={defaults.MEALS[field]}
-    />
-  )
   return (
     <details class="more section">
       <summary>
         <h3>Food</h3>
       </summary>
-      <ChoiceField
-        path="trip/meals/ration"
-        label="A day’s ration is"
-        usual={defaults.MEALS.ration}
-        options={[
-          { value: 'fixed', label: 'As listed in the gear' },
-          { value: 'energy', label: 'Scaled to each day’s energy' },
-        ]}
-      />
+      <Field path="trip/meals/ration" />
       <div class="fields">
-        <QuantityField
-          path="trip/meals/spareDays"
-          label="Spare rations"
-          kind="number"
-          limit={LIMITS.meals.spareDays}
-          usual={defaults.MEALS.spareDays}
-          usualFrom={defaults.DEFAULT_ORIGINS.meals}
-        />
-        {ration === 'energy' ? (
-          <QuantityField
-            path="trip/meals/deficit"
-            label="Energy to go without"
-            kind="share"
-            limit={LIMITS.meals.deficit}
-            usual={defaults.MEALS.deficit}
-          />
-        ) : null}
+        <Field path="trip/meals/spareDays" />
+        {ration === 'energy' ? <Field path="trip/meals/deficit" /> : null}
       </div>
       <LargestRation />
-      <ToggleField
-        path="trip/meals/supperAfterEnd"
-        label="The last supper is eaten after the end"
-        usual={defaults.MEALS.supperAfterEnd}
-      />
+      <Field path="trip/meals/supperAfterEnd" />
       <details class="more">
         <summary>Meals as shares of a day</summary>
         <div class="fields">
-          {share('breakfast', 'Breakfast')}
-          {share('trail', 'On the trail')}
-          {share('supper', 'Supper')}
+          <Field path="trip/meals/breakfast" />
+          <Field path="trip/meals/trail" />
+          <Field path="trip/meals/supper" />
         </div>
         <p class="hint" data-figures="cited">
-          Together they make 100 %. Empty ones count by {defaults.DEFAULT_ORIGINS.meals}.
+          Together they make 100 %. Empty ones count by {FIELDS.meals.spareDays.origin}.
         </p>
       </details>
     </details>
@@ -230,30 +144,9 @@ export function Pace() {
         <h3>Pace</h3>
       </summary>
       <div class="fields">
-        <QuantityField
-          path="trip/pace/flatKmh"
-          label="On the flat"
-          kind="speed"
-          limit={LIMITS.pace.flatKmh}
-          usual={defaults.PACE.flatKmh}
-          usualFrom={defaults.DEFAULT_ORIGINS.pace}
-        />
-        <QuantityField
-          path="trip/pace/climbMPerH"
-          label="Climbing"
-          kind="verticalSpeed"
-          limit={LIMITS.pace.climbMPerH}
-          usual={defaults.PACE.climbMPerH}
-          usualFrom={defaults.DEFAULT_ORIGINS.pace}
-        />
-        <QuantityField
-          path="trip/pace/descendMPerH"
-          label="Going down"
-          kind="verticalSpeed"
-          limit={LIMITS.pace.descendMPerH}
-          usual={defaults.PACE.descendMPerH}
-          usualFrom={defaults.DEFAULT_ORIGINS.pace}
-        />
+        <Field path="trip/pace/flatKmh" />
+        <Field path="trip/pace/climbMPerH" />
+        <Field path="trip/pace/descendMPerH" />
       </div>
     </details>
   )

@@ -1,15 +1,8 @@
 // One stop and the leg that leads to it.
 
-import {
-  ChoiceField,
-  QuantityField,
-  SelectField,
-  TextField,
-  ToggleField,
-  useSystem,
-} from '../../components/fields'
+import { Field, useSystem } from '../../components/fields'
 import { Why } from '../../components/why'
-import { type DraftStop, defaults, fieldPath, LIMITS, setField } from '../../plan'
+import { type DraftStop, fieldPath, setField } from '../../plan'
 import { formatsIn } from '../../report'
 import { kcalRoughText } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
@@ -27,7 +20,7 @@ export function StopEditor({ stop, first, last, computedHours }: Props) {
   const at = (...parts: string[]) => fieldPath('trip', 'stops', stop.id, ...parts)
   return (
     <>
-      <TextField path={at('name')} label="Name" />
+      <Field path={at('name')} />
       {first ? null : (
         <LegFields stop={stop} at={(...parts) => at('leg', ...parts)} computedHours={computedHours} />
       )}
@@ -46,29 +39,10 @@ function LegFields({ stop, at, computedHours }: LegProps) {
     <fieldset>
       <legend>The leg that leads here</legend>
       <div class="fields">
-        <QuantityField path={at('km')} label="Distance" kind="distance" limit={LIMITS.leg.km} />
-        <QuantityField
-          path={at('ascentM')}
-          label="Climb"
-          kind="climb"
-          limit={LIMITS.leg.ascentM}
-          usual={defaults.LEG.ascentM}
-        />
-        <QuantityField
-          path={at('descentM')}
-          label="Descent"
-          kind="climb"
-          limit={LIMITS.leg.descentM}
-          usual={defaults.LEG.descentM}
-        />
-        <QuantityField
-          path={at('hours')}
-          label="Walking time"
-          kind="duration"
-          limit={LIMITS.leg.hours}
-          usual={computedHours ?? undefined}
-          usualFrom={defaults.DEFAULT_ORIGINS.pace}
-        />
+        <Field path={at('km')} />
+        <Field path={at('ascentM')} />
+        <Field path={at('descentM')} />
+        <Field path={at('hours')} usual={computedHours ?? undefined} />
       </div>
       {stop.leg?.hours === undefined ? null : (
         <button
@@ -87,18 +61,7 @@ function LegFields({ stop, at, computedHours }: LegProps) {
         <summary>Weather and ground</summary>
         <div class="fields">
           <LegWeather at={at} />
-          <SelectField
-            path={at('ground')}
-            label="Ground"
-            usual={defaults.LEG.ground}
-            options={[
-              { value: 'paved', label: 'Paved' },
-              { value: 'trail', label: 'Trail' },
-              { value: 'rough', label: 'Rough path' },
-              { value: 'brush', label: 'Off the path' },
-              { value: 'sand', label: 'Loose sand' },
-            ]}
-          />
+          <Field path={at('ground')} />
         </div>
       </details>
     </fieldset>
@@ -139,40 +102,13 @@ interface AtProps {
 function StayFields({ at }: AtProps) {
   return (
     <>
-      <ChoiceField
-        path={at('water')}
-        label="Water here"
-        usual={defaults.STOP.water}
-        options={[
-          { value: 'sure', label: 'Sure' },
-          { value: 'doubtful', label: 'Doubtful' },
-          { value: 'none', label: 'None' },
-        ]}
-      />
+      <Field path={at('water')} />
       <div class="fields">
-        <QuantityField
-          path={at('nights')}
-          label="Nights"
-          kind="count"
-          limit={LIMITS.stop.nights}
-          usual={defaults.STOP.nights}
-        />
+        <Field path={at('nights')} />
       </div>
-      <ChoiceField
-        path={at('meals')}
-        label="Meals here"
-        usual={defaults.STOP.meals}
-        options={[
-          { value: 'carried', label: 'From the pack' },
-          { value: 'provided', label: 'Provided' },
-        ]}
-      />
-      <ToggleField
-        path={at('resupply')}
-        label="Resupply here: food is bought again"
-        usual={defaults.STOP.resupply}
-      />
-      <ToggleField path={at('shop')} label="A shop is here: food can be bought" usual={defaults.STOP.shop} />
+      <Field path={at('meals')} />
+      <Field path={at('resupply')} />
+      <Field path={at('shop')} />
     </>
   )
 }

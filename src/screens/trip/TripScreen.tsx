@@ -1,7 +1,7 @@
 // Trip: the stops and legs in order, and how this hiker walks, drinks and eats.
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { TextField, useSystem } from '../../components/fields'
+import { Field, useSystem } from '../../components/fields'
 import { entryProps, LongList } from '../../components/long-list'
 import { Row } from '../../components/pieces'
 import { addStop, type DraftStop, duplicateStop, moveStop, removeStop } from '../../plan'
@@ -24,7 +24,7 @@ export function TripScreen({ detail, onDetail }: Detail) {
   return (
     <div class="screen">
       <h2>Trip</h2>
-      <TextField path="name" label="Name of the trip" />
+      <Field path="name" />
       {stops.length < 2 ? (
         <>
           <QuickStart />

@@ -1,7 +1,7 @@
 // The weather of the whole trip, and of a leg that differs from it.
 
-import { Choice, QuantityField, ToggleField, useField } from '../../components/fields'
-import { defaults, LIMITS } from '../../plan'
+import { Choice, Field, useField } from '../../components/fields'
+import { FIELDS } from '../../plan'
 import { openTrip } from '../../store'
 
 export function Weather() {
@@ -15,28 +15,11 @@ export function Weather() {
         from heat.
       </p>
       <div class="fields">
-        <QuantityField
-          path="trip/weather/airC"
-          label="Air"
-          kind="temperature"
-          limit={LIMITS.leg.airC}
-          hint="The hottest you expect."
-        />
-        <QuantityField
-          path="trip/weather/humidity"
-          label="Humidity"
-          kind="share"
-          limit={LIMITS.leg.humidity}
-          usual={defaults.WEATHER.humidity}
-          usualFrom={defaults.DEFAULT_ORIGINS.humidity}
-        />
+        <Field path="trip/weather/airC" />
+        <Field path="trip/weather/humidity" />
       </div>
-      <ToggleField path="trip/weather/sun" label="Full sun, little shade" usual={defaults.WEATHER.sun} />
-      <ToggleField
-        path="trip/wet"
-        label="Rain is likely: a pack that is not sealed gets a liner"
-        usual={defaults.WET}
-      />
+      <Field path="trip/weather/sun" />
+      <Field path="trip/wet" />
     </details>
   )
 }
@@ -47,27 +30,18 @@ const OF_THE_TRIP = 'the trip’s weather'
 export function LegWeather({ at }: { at: (field: string) => string }) {
   const weather = openTrip.value?.draft.trip.weather
   const sun = useField(at('sun'))
+  const row = FIELDS.weather.humidity
   return (
     <>
-      <QuantityField
-        path={at('airC')}
-        label="Air"
-        kind="temperature"
-        limit={LIMITS.leg.airC}
-        usual={weather?.airC}
-        usualFrom={OF_THE_TRIP}
-      />
-      <QuantityField
+      <Field path={at('airC')} usual={weather?.airC} usualFrom={OF_THE_TRIP} />
+      <Field
         path={at('humidity')}
-        label="Humidity"
-        kind="share"
-        limit={LIMITS.leg.humidity}
-        usual={weather?.humidity ?? defaults.WEATHER.humidity}
-        usualFrom={weather?.humidity === undefined ? defaults.DEFAULT_ORIGINS.humidity : OF_THE_TRIP}
+        usual={weather?.humidity ?? row.usual}
+        usualFrom={weather?.humidity === undefined ? row.origin : OF_THE_TRIP}
       />
       <Choice
         path={at('sun')}
-        label="Full sun"
+        label={FIELDS.leg.sun.label}
         options={SUN}
         chosen={typeof sun.value === 'boolean' ? (sun.value ? 'yes' : 'no') : 'trip'}
         onChoose={chosen => sun.set(chosen === 'trip' ? undefined : chosen === 'yes')}

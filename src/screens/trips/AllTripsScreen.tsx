@@ -2,8 +2,8 @@
 
 import { useMemo } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
+import { AskedCard } from '../../components/judged'
 import { usePortions } from '../../components/long-list'
-import { AskedCard } from '../../components/loose'
 import { tripName } from '../../plan'
 import { FIT_LINE, formatsIn } from '../../report'
 import { type AllTrips, allTripsOf } from '../../report/compare-packs'

@@ -4,7 +4,7 @@ import type { Formats } from '../../report'
 import { type Asked, requirementRows } from '../../report/compare-packs'
 import type { NamedPlan } from '../../report/why'
 import { Why } from '../why'
-import './loose.css'
+import './judged.css'
 
 interface AskedCardProps {
   asked: Asked

@@ -1,0 +1,2 @@
+export { AskedCard } from './AskedCard'
+export { PartlyJudged } from './PartlyJudged'
