@@ -39,7 +39,7 @@ export {
 } from './heat'
 export { stowsOf } from './ledger'
 export { rigidInBody } from './need'
-export { NINE_IN_TEN, normalCdf } from './normal'
+export { normalCdf, SURE_SIGMAS } from './normal'
 export { packedListAt } from './packed-list'
 export { type Provenance, provenanceOf } from './provenance'
 export { stockAtMoments } from './provisions'

@@ -2,7 +2,7 @@
 
 import type { Item } from '../plan/types'
 import { unitsInPlay } from './ledger'
-import { NINE_IN_TEN } from './normal'
+import { SURE_SIGMAS } from './normal'
 import type { Stock } from './provisions'
 import type { Packing } from './room'
 import type { Heap, Spread } from './spread'
@@ -39,12 +39,12 @@ export function needOf(
   })
   return {
     bodyLitres: full.bodyLitres,
-    bodyLitresSafe: full.bodyLitres + NINE_IN_TEN * sigmaV,
+    bodyLitresSafe: full.bodyLitres + SURE_SIGMAS * sigmaV,
     sigmaV,
     bodyAt: placeOf(full),
     outsideLitres: Math.max(...moments.map(m => m.outsideLitres)),
     peakLoadKg: heavy.kg.total,
-    peakLoadSafeKg: heavy.kg.total + NINE_IN_TEN * sigmaM,
+    peakLoadSafeKg: heavy.kg.total + SURE_SIGMAS * sigmaM,
     sigmaM,
     peakAt: placeOf(heavy),
     peakLoadFullWaterKg: heavyFull.kg.total,

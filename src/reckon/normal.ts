@@ -1,8 +1,10 @@
 // The normal distribution function, better than 1e-12 relative, also far in the tails.
 // Abramowitz & Stegun, Handbook of Mathematical Functions (1964), 7.1.6 (series) and 7.1.14 (continued fraction).
 
-/** Nine times in ten: the normal quantile of 0.9, as the model page rounds it. */
-export const NINE_IN_TEN = 1.2816
+/** Sure enough to call it a fit, and to say that it is enough: nine times in ten. */
+export const SURE = 0.9
+/** Its normal quantile, as the model page rounds it. */
+export const SURE_SIGMAS = 1.2816
 
 /** Chance that a standard normal variable is at most `z`. */
 export function normalCdf(z: number): number {

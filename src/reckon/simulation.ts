@@ -8,7 +8,7 @@ import type { Item, LitresRange, Plan, Settings } from '../plan/types'
 import { handSpreadOf } from './calibration'
 import { unitsInPlay } from './ledger'
 import { fullestOf, type Parts } from './need'
-import { NINE_IN_TEN, normalCdf } from './normal'
+import { normalCdf, SURE_SIGMAS } from './normal'
 import { partsOf } from './remedies-parts'
 import { meanFilling, type Packing, packingOf, roomFor } from './room'
 import { type Draws, drawsFrom } from './simulation-draws'
@@ -96,7 +96,7 @@ export function simulate(
   const formula = {
     bodyLitres: stated.bodyLitres,
     sigmaV,
-    bodyLitresSafe: stated.bodyLitres + NINE_IN_TEN * sigmaV,
+    bodyLitresSafe: stated.bodyLitres + SURE_SIGMAS * sigmaV,
   }
   return summary(results, { formula, otherTermShare: others / runs })
 }

@@ -5,7 +5,7 @@ import type { Item, LitresFrom, Plan, Stow } from '../plan/types'
 import { calibrate, handSpreadOf, modelSpreadOf, type PackedList } from './calibration'
 import { insideLitres, overflowShares } from './containers'
 import { type Ledger, unitsInPlay } from './ledger'
-import { NINE_IN_TEN } from './normal'
+import { SURE_SIGMAS } from './normal'
 import { type Stock, unitsOf } from './provisions'
 import { packingOf, roomFor, roomRange } from './room'
 import type { Moment } from './types'
@@ -132,5 +132,5 @@ function termsOf({ plan, gear, stowOf, ledger }: Heap, slopes: Slopes, stock: St
 /** w of a container with `spare` litres of room left, its contents known to `sigma` litres. */
 function overflowWeight(spare: number, sigma: number): number {
   if (spare <= 0) return 1
-  return sigma > 0 ? Math.max(0, 1 - spare / (NINE_IN_TEN * sigma)) : 0
+  return sigma > 0 ? Math.max(0, 1 - spare / (SURE_SIGMAS * sigma)) : 0
 }

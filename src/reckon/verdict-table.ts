@@ -3,10 +3,9 @@
 
 import type { Pack, Setup } from '../plan/types'
 import type { TooLarge } from './box-fit'
+import { SURE } from './normal'
 import type { Need, SetupReckoning, VerdictCode } from './types'
 
-/** Sure enough to call it a fit: nine times in ten. */
-const SURE = 0.9
 /** From this share of the rating up, a load is near it. */
 const NEAR = 0.9
 

@@ -30,7 +30,7 @@ export interface Amounts {
 }
 
 /** The 10th and 90th part in a hundred of a normal distribution lie this many sigma from its middle. */
-const NINE_IN_TEN = 1.2816
+const SURE_SIGMAS = 1.2816
 
 /** The figures that the picture plots, in litres. */
 export function amountsOf({ bodyLitres, collarLitres, need, moment }: Body): Amounts {
@@ -42,7 +42,7 @@ export function amountsOf({ bodyLitres, collarLitres, need, moment }: Body): Amo
     inLitres: moment.bodyLitres,
     overBrimLitres: Math.max(0, moment.bodyLitres - brimLitres),
     overCollarLitres: Math.max(0, moment.bodyLitres - brimLitres - collar),
-    lowLitres: Math.max(0, need.bodyLitres - NINE_IN_TEN * need.sigmaV),
+    lowLitres: Math.max(0, need.bodyLitres - SURE_SIGMAS * need.sigmaV),
     highLitres: need.bodyLitresSafe,
     layers: layersOf(moment.litres, moment.bodyLitres),
   }

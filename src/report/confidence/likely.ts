@@ -1,14 +1,14 @@
 // The likely litres in words. The range reaches as far below the need as above it and holds 8 cases of 10: 1 of 10 needs
 // less, 1 of 10 needs more, so that its upper end is enough in 9 of 10.
 
-import { type Need, NINE_IN_TEN } from '../../reckon'
+import { type Need, SURE_SIGMAS } from '../../reckon'
 import { formatQuantity } from '../../units'
 import type { Formats } from '../formats'
 
 type Sure = Pick<Need, 'bodyLitres' | 'sigmaV'>
 
 export function likelyRange({ bodyLitres, sigmaV }: Sure): { low: number; high: number } {
-  return { low: Math.max(0, bodyLitres - NINE_IN_TEN * sigmaV), high: bodyLitres + NINE_IN_TEN * sigmaV }
+  return { low: Math.max(0, bodyLitres - SURE_SIGMAS * sigmaV), high: bodyLitres + SURE_SIGMAS * sigmaV }
 }
 
 /** "38 to 47 L", or "42 L" where both ends read the same; never narrower than it is. */
