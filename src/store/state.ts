@@ -54,7 +54,9 @@ export function createState() {
   const ownSteps = computed((): Journal => journal.value.filter(({ id }) => !elsewhere.has(id)))
 
   const openTrip = computed(() => trips.value.get(library.value.open ?? '') ?? null)
-  const tripList = computed(() => library.value.order.flatMap(id => trips.value.get(id) ?? []))
+  // Apart, so that the list is the same list while one moves about in the app.
+  const order = computed(() => library.value.order)
+  const tripList = computed(() => order.value.flatMap(id => trips.value.get(id) ?? []))
 
   // Apart, so that a trip which changes in name of its revision only is not reckoned anew.
   const draft = computed(() => openTrip.value?.draft)

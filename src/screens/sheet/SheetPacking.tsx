@@ -1,5 +1,6 @@
 // The packing list by place, with boxes to tick; a place's table repeats its head wherever it is continued.
 
+import './packing.css'
 import { useMemo } from 'preact/hooks'
 import { type Item, itemName } from '../../plan'
 import { type Formats, sharesByName } from '../../report'

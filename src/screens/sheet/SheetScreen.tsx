@@ -52,10 +52,10 @@ function Paper(props: Omit<SheetProps, 'rows' | 'printed'>) {
         ) : (
           <p>Laying out the rest…</p>
         )}
+        {isAllInSight ? null : (
+          <p class="hint">Here the first {IN_SIGHT} things of each place are shown. All are printed.</p>
+        )}
       </div>
-      {isAllInSight ? null : (
-        <p class="hint">Here the first {IN_SIGHT} things of each place are shown. All are printed.</p>
-      )}
       <div class="sheet-window" ref={box}>
         <div class="sheet-paper" style={{ '--zoom': zoom }}>
           <Sheet
