@@ -27,6 +27,9 @@ export function freshItem(item: Branch, id: string): Branch {
 
 const known = new WeakMap<object, Branch>()
 
+/** Whether there is a copy of the item, as one of the same fields or of others. */
+export const hasCopy = (item: object): boolean => known.has(item)
+
 /** As {@link freshItem} under the item's own id, and the same object again for the same item: it must not be changed. */
 export function knownItem(item: Branch): Branch {
   const before = known.get(item)

@@ -1,4 +1,5 @@
 export { CAPS, MOST_DAYS } from './caps'
+export { checkAhead, isLongToSettle } from './check-ahead'
 export { type CheckedDraft, checkDraft, checkTyped } from './check-draft'
 export { cleanText, cleanWords } from './clean-words'
 export { completePlan, fullnessNotClosing } from './complete'

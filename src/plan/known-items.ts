@@ -15,7 +15,8 @@ type Checked =
 /** What was found of each item; the items in question are never changed in place. */
 const checked = new WeakMap<object, Checked>()
 
-function check(item: object): Checked {
+/** What is found of an item, looked for once. */
+export function checkItem(item: object): Checked {
   const known = checked.get(item)
   if (known) return known
   const result = itemSchema.safeParse(withoutNulls(item))
@@ -42,7 +43,7 @@ const rank = ({ path: [part] }: Problem) => {
  * nobody changes once they are in one.
  */
 export function parseWithKnown(document: { gear: readonly object[] }): Parsed {
-  const gear = document.gear.map(check)
+  const gear = document.gear.map(checkItem)
   // What is over a cap ends the check before the schema is asked, in an order of its own.
   if (gear.length > CAPS.items || gear.some(each => !each.ok && each.isTooMuch)) return parsePlan(document)
   const others = { ...document, gear: [] }

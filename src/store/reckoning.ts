@@ -8,6 +8,7 @@ export interface OpenReckoned extends Settled {
   reckoned: Reckoned
 }
 
+export { checkAhead, isLongToSettle } from '../plan'
 export { openDryStretches } from './dry-stretches'
 
 export function reckonOpen(draft: Draft, typed: Typed): OpenReckoned {

@@ -59,6 +59,26 @@ describe('the trips compared', () => {
     expect(screen.getAllByRole('columnheader')).toHaveLength(22)
   })
 
+  test('are worked out one after the other where there is much to reckon', async () => {
+    const gear = Array.from({ length: 1600 }, (_, i) => ({
+      id: `i${i}`,
+      name: `Thing ${i}`,
+      massKg: 0.01,
+      litres: 0.01,
+    }))
+    for (const name of ['Long', 'Longer']) openDraft({ ...withOnePack(42, 14), gear, name })
+    render(<AllTripsScreen />)
+    screen.getByText('Working it out…')
+    expect(screen.queryByRole('table')).toBeNull()
+    await screen.findByRole('table')
+    expect(screen.getAllByRole('columnheader').map(cell => cell.textContent)).toEqual([
+      'Pack',
+      'Long',
+      'Longer',
+    ])
+    expect(screen.queryByText('Working it out…')).toBeNull()
+  })
+
   test('may be none, which says what to do', () => {
     openDraft({ ...demoDraft(), name: 'Mine' })
     render(<AllTripsScreen />)

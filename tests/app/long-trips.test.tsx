@@ -38,6 +38,23 @@ test('the sheet of a trip of 401 days is drawn in steps, and printed when it is 
   expect(drawn('.sheet-days tbody tr')).toBe(401)
 })
 
+test('the sheet of very many things lays out the first of each place, and has all of them for the paper', async () => {
+  const [item] = wholeDraft().gear
+  const gear = Array.from({ length: 1250 }, (_, i) => ({
+    ...item!,
+    id: `i${i}`,
+    name: `Thing ${i}`,
+    stow: 'worn' as const,
+  }))
+  actions.createTrip({ ...wholeDraft(), gear })
+  render(<SheetScreen onClose={() => {}} />)
+  expect(drawn('.places tbody tr')).toBe(100)
+  await screen.findByRole('button', { name: 'Print' })
+  expect(drawn('.places tbody tr')).toBe(1250)
+  expect(drawn('.places tbody:not(.on-paper-only) tr')).toBe(300)
+  screen.getByText('Here the first 300 things of each place are shown. All are printed.')
+})
+
 test('of very many trips More draws the first, and the open one', () => {
   for (let i = 1; i <= 120; i++) actions.createTrip({ ...emptyDraft(), name: `Many ${i}` })
   render(<Trips onClose={() => {}} />)
@@ -57,4 +74,8 @@ test('of 402 stops and 1,000 packs those near the window are drawn', () => {
   expect(drawn('.rows > .row')).toBeLessThan(60)
   // What is open is drawn wherever it lies.
   expect(drawn('#row-p900')).toBe(1)
+  fireEvent.click(screen.getByRole('heading', { name: 'Pictures' }))
+  const pictures = document.querySelector('details:has(.chart)') ?? document.body
+  expect(drawn('.chart-key')).toBeGreaterThan(0)
+  for (const key of pictures.querySelectorAll('.chart-key')) expect(key.children.length).toBeLessThan(60)
 })

@@ -1,17 +1,10 @@
-// The piecewise reader of JSON beside the one of the language: the same values, the same refusals, and an end to what is
-// too much before it is made into values.
+// JSON from outside beside the reader of the language: the same values, the same refusals, and an end to what is too much
+// before it is made into values.
 
 import fc from 'fast-check'
-import { describe, expect, test } from 'vitest'
-import { type Json, parsingJson } from '../../src/files/backup/parse-json'
-
-function parsed(text: string): { json: Json; slices: number } {
-  const parsing = parsingJson(text)
-  for (let slices = 1; ; slices++) {
-    const { done, value } = parsing.next()
-    if (done) return { json: value, slices }
-  }
-}
+import { describe, expect, test, vi } from 'vitest'
+import { BACKUP_CAPS } from '../../src/files/backup'
+import { parseJson } from '../../src/files/backup/parse-json'
 
 const expected = (text: string) => {
   try {
@@ -21,85 +14,60 @@ const expected = (text: string) => {
   }
 }
 
-/** Longer than what is parsed in one go. */
-const LONG = JSON.stringify('x'.repeat(70_000))
-/** JSON with parts so long that they are made by themselves, in every place. */
-const text = fc.letrec(tie => ({
-  value: fc.oneof(
-    { maxDepth: 4, withCrossShrink: true },
-    fc.json({ maxDepth: 1 }),
-    fc.constant(LONG),
-    fc.array(tie('value'), { maxLength: 5 }).map(all => `[${all.join(' , ')}]`),
-    fc
-      .array(fc.tuple(fc.constantFrom('"a"', '"__proto__"', '"\\\\\\""', '"7"', '"é"'), tie('value')), {
-        maxLength: 5,
-      })
-      .map(all => `{\n${all.map(pair => pair.join(' : ')).join(',')} }`),
-  ),
-})).value as fc.Arbitrary<string>
+const text = fc.json({ maxDepth: 4, stringUnit: fc.constantFrom('"', '\\', '[', ',', 'é', 'a') })
 
-describe('JSON that is parsed in slices', () => {
-  test('gives what JSON.parse gives', () => {
+/** A list of that many entries. */
+const list = (entries: number) => `[${'0,'.repeat(entries - 1)}0]`
+
+describe('JSON from outside', () => {
+  test('gives what JSON.parse gives, with a mark of its encoding or without', () => {
     fc.assert(
-      fc.property(text, given => {
-        expect(parsed(given).json).toEqual(expected(given))
+      fc.property(text, fc.constantFrom('', '\uFEFF'), (given, mark) => {
+        expect(parseJson(mark + given)).toEqual(expected(given))
       }),
     )
-    const keys = `{"b":1,"a":[${LONG},2],"b":${LONG},"__proto__":[${LONG},3],"c":4}`
-    const { json } = parsed(keys)
-    expect(JSON.stringify(json.ok && json.value)).toBe(JSON.stringify(JSON.parse(keys)))
   })
 
   test('is refused wherever JSON.parse refuses it', () => {
-    const damage = fc.constantFrom('', ',', '[', ']', '{', '}', '"', ':', '1', ' ')
+    const damage = fc.constantFrom('', ',', '[', ']', '{', '}', '"', '\\', ':', '1', ' ')
+    const share = fc.double({ min: 0, max: 1, noNaN: true })
     fc.assert(
-      fc.property(
-        text,
-        fc.double({ min: 0, max: 1, noNaN: true }),
-        damage,
-        fc.nat(2),
-        (given, share, put, cut) => {
-          const at = Math.floor(share * given.length)
-          const torn = given.slice(0, at) + put + given.slice(at + cut)
-          expect(parsed(torn).json).toEqual(expected(torn))
-        },
-      ),
+      fc.property(text, share, damage, fc.nat(2), (given, where, put, cut) => {
+        const at = Math.floor(where * given.length)
+        const torn = given.slice(0, at) + put + given.slice(at + cut)
+        expect(parseJson(torn)).toEqual(expected(torn))
+      }),
     )
-    for (const torn of [
-      `[${LONG},1,]`,
-      `[${LONG},1 [${LONG},1]]`,
-      `{"a":1[${LONG},1]}`,
-      `[[${LONG},1][${LONG},1]]`,
-      `[[${LONG},1]2,3]`,
-      `x[${LONG},1]`,
-      `[${LONG},1]x`,
-      `{[${LONG},1]}`,
-      `[,${LONG},1]`,
-      `[[${LONG},1],]`,
-      ',',
-    ])
-      expect(parsed(torn).json).toEqual(expected(torn))
   })
 
-  test('lets go again and again', () => {
-    const list = JSON.stringify(Array.from({ length: 90_000 }, (_, i) => ({ i })))
-    expect(parsed(list)).toMatchObject({ json: { ok: true, value: { length: 90_000 } } })
-    expect(parsed(list).slices).toBeGreaterThan(10)
-  })
-
-  test('is refused by its entries long before its end', () => {
-    const floods = ['[],', '{},', '0,', '[[],', '{"a":[],', '[[[],[]],']
-    for (const flood of floods.slice(0, 3)) {
-      const { json, slices } = parsed(`{"format":"pack-reckoner/backup","x":[${flood.repeat(500_000)}`)
-      expect(json).toMatchObject({ ok: false, message: expect.stringMatching(/more entries than any plan/) })
-      expect(slices).toBeLessThan(10)
-    }
-    for (const flood of floods.slice(3)) expect(parsed(flood.repeat(1e5)).json).toMatchObject({ ok: false })
-    const spread = `[${`[${'0,'.repeat(50_000)}0],`.repeat(61)}0]`
-    expect(parsed(spread).json).toMatchObject({ ok: false, message: expect.stringMatching(/more entries/) })
-    expect(parsed('['.repeat(1e6)).json).toMatchObject({
+  test('is read at its caps, whatever its words hold, and refused past them', () => {
+    const most = BACKUP_CAPS.entries
+    expect(parseJson(list(most))).toMatchObject({ ok: true, value: { length: most } })
+    expect(parseJson(JSON.stringify({ a: '[],{}\\"'.repeat(most) })).ok).toBe(true)
+    expect(parseJson('['.repeat(BACKUP_CAPS.depth) + ']'.repeat(BACKUP_CAPS.depth)).ok).toBe(true)
+    expect(parseJson(`[${list(most + 1)}]`)).toMatchObject({
+      ok: false,
+      message: expect.stringMatching(/more entries than any plan/),
+    })
+    expect(parseJson(`[${`${list(50_000)},`.repeat(61)}0]`)).toMatchObject({
+      ok: false,
+      message: expect.stringMatching(/more entries than any plan/),
+    })
+    expect(parseJson('['.repeat(1e6))).toMatchObject({
       ok: false,
       message: expect.stringMatching(/24 levels/),
     })
+  })
+
+  test('is made into no values where it holds too much', () => {
+    const parse = vi.spyOn(JSON, 'parse')
+    for (const flood of ['[],', '{},', '0,', '"",'])
+      for (const head of ['', '[', '{"format":"pack-reckoner/backup","x":['])
+        expect(parseJson(head + flood.repeat(500_000))).toMatchObject({
+          ok: false,
+          message: expect.stringMatching(/more entries than any plan/),
+        })
+    expect(parse).not.toHaveBeenCalled()
+    parse.mockRestore()
   })
 })

@@ -23,6 +23,14 @@ beforeEach(() => {
 // The engine is fetched on demand in the app.
 await loadEngine()
 
+test('the list of trips stays the same list while one moves about', () => {
+  const list = state.tripList.value
+  actions.setPlace({ screen: 'shop', detail: null, scrollY: 7 })
+  expect(state.tripList.value).toBe(list)
+  actions.createTrip(emptyDraft())
+  expect(state.tripList.value).toHaveLength(2)
+})
+
 describe('undo', () => {
   test('takes back an edit and redo brings it again, each by its name', () => {
     actions.edit('Add item', draft => addItem(draft, counter('i')))

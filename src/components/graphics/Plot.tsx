@@ -33,7 +33,7 @@ interface PlotProps {
 }
 
 export function Plot({ says, x, y, children }: PlotProps) {
-  const { ref, room } = useRoom()
+  const { ref, room, isMeasured } = useRoom()
   const { widthPx, emPx, measure } = room
   const height = Math.max(12 * emPx, Math.min(0.72 * widthPx, 22 * emPx))
   const top = 2.2 * emPx
@@ -77,7 +77,7 @@ export function Plot({ says, x, y, children }: PlotProps) {
             </text>
           </g>
         ))}
-        {children(frame)}
+        {isMeasured ? children(frame) : null}
         <path class="axis" d={`M${px(left)} ${px(top - 0.4 * emPx)}V${px(bottom)}H${px(right)}`} />
       </svg>
     </div>

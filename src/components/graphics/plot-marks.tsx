@@ -1,5 +1,6 @@
 // Marks on a plot: told apart by shape and letter, with a key that says in words what each is.
 
+import { usePortions } from '../long-list'
 import { letterSpots } from './mark-letters'
 import type { Frame } from './Plot'
 import { px } from './scale'
@@ -61,26 +62,30 @@ function MarkPath({ shape, x, y }: { shape: MarkShape; x: number; y: number }) {
 }
 
 export function Key({ marks, region }: { marks: readonly Mark[]; region?: string | undefined }) {
+  const { drawn, more } = usePortions(marks.length, 'marks')
   return (
-    <ul class="chart-key">
-      {marks.map(({ letter, name, words, shape }) => (
-        <li key={letter}>
-          <svg width="14" height="14" aria-hidden="true">
-            <MarkPath shape={shape} x={7} y={7} />
-          </svg>
-          <span>
-            <strong>{letter}</strong> <bdi>{name}</bdi>: {words}
-          </span>
-        </li>
-      ))}
-      {region ? (
-        <li>
-          <svg width="14" height="14" aria-hidden="true">
-            <rect class="swatch-region" x="1" y="1" width="12" height="12" />
-          </svg>
-          <span>{region}</span>
-        </li>
-      ) : null}
-    </ul>
+    <>
+      <ul class="chart-key">
+        {marks.slice(0, drawn).map(({ letter, name, words, shape }) => (
+          <li key={letter}>
+            <svg width="14" height="14" aria-hidden="true">
+              <MarkPath shape={shape} x={7} y={7} />
+            </svg>
+            <span>
+              <strong>{letter}</strong> <bdi>{name}</bdi>: {words}
+            </span>
+          </li>
+        ))}
+        {region ? (
+          <li>
+            <svg width="14" height="14" aria-hidden="true">
+              <rect class="swatch-region" x="1" y="1" width="12" height="12" />
+            </svg>
+            <span>{region}</span>
+          </li>
+        ) : null}
+      </ul>
+      {more}
+    </>
   )
 }

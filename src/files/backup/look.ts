@@ -3,8 +3,8 @@
 
 import { CAPS, type PlanDocument, parsePlanValue, problemInWords } from '../../plan'
 import { BACKUP_CAPS } from './limits'
-import { parsingJson } from './parse-json'
-import { readingBackup } from './read'
+import { parseJson } from './parse-json'
+import { backupIn } from './read'
 import type { ReadTrip } from './read-trips'
 import { BACKUP_FORMAT, type Backup } from './types'
 
@@ -63,11 +63,11 @@ async function lookIntoJson(file: File, readTrip: ReadTrip): Promise<Looked> {
       `The file is ${megabytes(file.size)} large; a backup is read up to ${megabytes(BACKUP_CAPS.fileBytes)}, a plan up to ${megabytes(CAPS.fileBytes)}.`,
     )
   const text = await file.text()
-  const json = await inSlices(parsingJson(text))
+  const json = parseJson(text)
   if (!json.ok) return unread(json.message)
   const { format, trip, carrier } = (json.value ?? {}) as Record<string, unknown>
   if (format === BACKUP_FORMAT) {
-    const read = await inSlices(readingBackup(json.value, readTrip))
+    const read = backupIn(json.value, readTrip)
     return read.ok ? { kind: 'backup', backup: read.backup } : unread(read.message)
   }
   if (format !== 'pack-reckoner/plan' && !trip && !carrier)
@@ -75,20 +75,6 @@ async function lookIntoJson(file: File, readTrip: ReadTrip): Promise<Looked> {
   const parsed = parsePlanValue(json.value, text.length)
   if (parsed.ok) return { kind: 'plan', document: parsed.document }
   return unread(...parsed.problems.map(problemInWords))
-}
-
-/** The page is let go on after this long. */
-const SLICE_MS = 40
-
-async function inSlices<T>(reading: Generator<void, T>): Promise<T> {
-  let start = performance.now()
-  for (;;) {
-    const { done, value } = reading.next()
-    if (done) return value
-    if (performance.now() - start < SLICE_MS) continue
-    await new Promise(resolve => setTimeout(resolve))
-    start = performance.now()
-  }
 }
 
 /** Beginnings of files that hold no text, as their formats' own descriptions give them. */

@@ -18,12 +18,10 @@ interface FoundTrips {
 const LAST_MS = 253_402_300_799_999
 const ID_CHARS = 200
 
-/** Reads trip by trip; whoever drives it may let others go first in between. */
-export function* readingTrips(records: unknown[], readTrip: ReadTrip): Generator<void, FoundTrips> {
+export function readTrips(records: unknown[], readTrip: ReadTrip): FoundTrips {
   const found: FoundTrips = { trips: [], leftOut: [], damaged: [] }
   const taken = new Set<string>()
   for (const [i, unclean] of records.entries()) {
-    yield
     const record = cleanWords(unclean)
     const name = `Trip ${i + 1}${nameIn(record)}`
     const read = readOne(record, readTrip)

@@ -3,9 +3,9 @@
 
 import { cleanText, cleanWords } from '../../plan'
 import { BACKUP_CAPS } from './limits'
-import { parsingJson } from './parse-json'
+import { parseJson } from './parse-json'
 import { readSettings, readShelf } from './read-shelf'
-import { type ReadTrip, readingTrips } from './read-trips'
+import { type ReadTrip, readTrips } from './read-trips'
 import { BACKUP_FORMAT, BACKUP_VERSION, type Backup } from './types'
 
 export type ReadBackup = { ok: true; backup: Backup } | { ok: false; message: string }
@@ -18,21 +18,12 @@ export function readBackup(text: string, readTrip: ReadTrip): ReadBackup {
   // UTF-16 units are at most the UTF-8 bytes, so this cap never refuses a file under it.
   if (text.length > BACKUP_CAPS.fileBytes)
     return refuse(`The file is larger than ${BACKUP_CAPS.fileBytes / 1e6} MB, the most that is read.`)
-  const parsed = driven(parsingJson(text))
-  return parsed.ok ? driven(readingBackup(parsed.value, readTrip)) : refuse(parsed.message)
+  const parsed = parseJson(text)
+  return parsed.ok ? backupIn(parsed.value, readTrip) : refuse(parsed.message)
 }
 
-function driven<T>(reading: Generator<void, T>): T {
-  for (;;) {
-    const { done, value } = reading.next()
-    if (done) return value
-  }
-}
-
-/**
- * As {@link readBackup}, for what {@link parsingJson} has made of a text, trip by trip: a long backup takes seconds.
- */
-export function* readingBackup(value: unknown, readTrip: ReadTrip): Generator<void, ReadBackup> {
+/** As {@link readBackup}, for what {@link parseJson} has made of a text. */
+export function backupIn(value: unknown, readTrip: ReadTrip): ReadBackup {
   const { format, version, savedOn, trips, shelf, settings, ...others } = branch(value)
   if (format !== BACKUP_FORMAT) return refuse('The file is no backup of Pack Reckoner.')
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
@@ -45,7 +36,7 @@ export function* readingBackup(value: unknown, readTrip: ReadTrip): Generator<vo
   if (tooMany) return refuse(tooMany)
   if (!Array.isArray(trips)) return refuse('The file holds no list of trips: look for another copy.')
 
-  const foundTrips = yield* readingTrips(trips, readTrip)
+  const foundTrips = readTrips(trips, readTrip)
   const foundShelf = readShelf(cleanWords(shelf))
   const foundSettings = readSettings(settings)
   const strange = Object.keys(others).map(key => `“${cleanText(key).slice(0, 60)}” is no part of a backup.`)

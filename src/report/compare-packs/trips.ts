@@ -1,7 +1,7 @@
 // All trips against one shelf: each trip judged with the packs of all of them, the fewest packs that do for all, and
 // what a single pack for all would have to be.
 
-import { type Draft, type Pack, type Plan, settle, type Typed } from '../../plan'
+import { type Draft, type Pack, type Plan, type Settled, settle, type Typed } from '../../plan'
 import { type Cover, coverOf, type JudgedTrip, reckon } from '../../reckon'
 import { ANSWERS } from '../answers'
 import type { Formats } from '../formats'
@@ -30,20 +30,35 @@ export interface AllTrips {
 
 /** Settles and reckons every trip with all their packs, matched by name: not for every keystroke. */
 export function allTripsOf(trips: TripAsked[], shown: Formats): AllTrips {
-  const settled = trips.map(trip => ({ trip, ...settle(trip.draft, trip.typed) }))
+  const steps = allTripsSteps(trips, shown)
+  for (;;) {
+    const { done, value } = steps.next()
+    if (done) return value
+  }
+}
+
+/** As {@link allTripsOf}, trip by trip: whoever drives it may let others go first in between. */
+export function* allTripsSteps(trips: TripAsked[], shown: Formats): Generator<void, AllTrips> {
+  const settled: (Settled & { trip: TripAsked })[] = []
+  for (const trip of trips) {
+    yield
+    settled.push({ trip, ...settle(trip.draft, trip.typed) })
+  }
   const { packs, differing } = shelfOf(settled.map(({ trip, plan }) => ({ name: trip.name, plan })))
   const notes = differing
-  const judged = settled.flatMap(({ trip, plan: own }): JudgedTrip[] => {
+  const judged: JudgedTrip[] = []
+  for (const { trip, plan: own } of settled) {
     if (takesNothing(own)) {
       notes.push(`${trip.name} is not judged: it has no gear yet.`)
-      return []
+      continue
     }
+    yield
     const plan = { ...own, packs }
     const reckoned = reckon(plan)
-    if (reckoned.ok) return [{ name: trip.name, plan, reckoning: reckoned.reckoning }]
-    notes.push(`${trip.name} is not judged: its food gives too little energy for its weight.`)
-    return []
-  })
+    if (reckoned.ok) judged.push({ name: trip.name, plan, reckoning: reckoned.reckoning })
+    else notes.push(`${trip.name} is not judged: its food gives too little energy for its weight.`)
+  }
+  yield
   for (const { trip, leftOut } of settled)
     for (const { path, message } of leftOut)
       if (path.startsWith('packs/')) notes.push(`${trip.name}: ${message}`)

@@ -6,8 +6,8 @@ import { FileButton, receive, saveFile } from '../../components/files'
 import { momentText } from '../../components/pieces'
 import { BACKUP_CAPS } from '../../files/backup'
 import { backupsChanged, dueBackup } from '../../store'
-import { theBackups } from './look'
 import { Snapshots } from './Snapshots'
+import { theBackups } from './the-backups'
 import { sizeText } from './words'
 
 export function BackupSection() {

@@ -3,8 +3,8 @@
 import './backup.css'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { Looked } from '../../files/backup'
+import { lookInWorker } from '../../store/look'
 import { PlanOffer, SharedPlan } from '../share'
-import { lookAtFile } from './look'
 import { OPENERS } from './openers'
 import { Restore } from './Restore'
 import { type OpenerProps, SNAPSHOT_TYPE } from './types'
@@ -22,10 +22,13 @@ export function Received({ file, onDone }: OpenerProps) {
   const [looked, setLooked] = useState<Looked | null>(null)
   const heading = useRef<HTMLHeadingElement>(null)
   useEffect(() => {
-    void lookAtFile(file).then(setLooked)
+    const left = new AbortController()
+    const { signal } = left
+    void lookInWorker(file, { signal }).then(found => signal.aborted || setLooked(found))
+    return () => left.abort()
   }, [file])
   useEffect(() => heading.current?.focus(), [looked])
-  if (!looked) return <p class="hint loading">Reading…</p>
+  if (!looked) return <Reading onCancel={onDone} />
   if (looked.kind === 'link') return <SharedPlan link={looked.fragment} onDone={onDone} />
   if (looked.kind === 'backup') {
     const isSnapshot = file.type === SNAPSHOT_TYPE
@@ -42,6 +45,21 @@ export function Received({ file, onDone }: OpenerProps) {
         <Unread name={file.name} problems={looked.problems} onDone={onDone} />
       ) : null}
       {Opener ? <Opener file={file} onDone={onDone} /> : null}
+    </div>
+  )
+}
+
+function Reading({ onCancel }: { onCancel: () => void }) {
+  return (
+    <div class="screen received">
+      <p class="hint loading" role="status">
+        Reading…
+      </p>
+      <div class="actions">
+        <button type="button" class="quiet" onClick={onCancel}>
+          Cancel
+        </button>
+      </div>
     </div>
   )
 }

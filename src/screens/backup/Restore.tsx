@@ -9,9 +9,9 @@ import { type Backup, bringsNothing, compareBackup, type Wishes } from '../../fi
 import { library, saveState, shelf, storeLoaded, tripList } from '../../store'
 import type { TakenIn } from '../../store/lazy'
 import { counted } from '../../units'
-import { theBackups } from './look'
 import { RestoreShelf, RestoreTrips } from './RestoreLists'
 import { Result } from './Result'
+import { theBackups } from './the-backups'
 import { dayText } from './words'
 
 interface RestoreProps {

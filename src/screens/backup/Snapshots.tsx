@@ -6,7 +6,7 @@ import { momentText } from '../../components/pieces'
 import { backupsChanged, snapshotProblem } from '../../store'
 import { type Snapshot, snapshotText } from '../../store/lazy'
 import { counted } from '../../units'
-import { theBackups } from './look'
+import { theBackups } from './the-backups'
 import { SNAPSHOT_TYPE } from './types'
 import { sizeText } from './words'
 

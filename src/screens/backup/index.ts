@@ -1,4 +1,3 @@
 // Backups, and every file that comes in from outside. Loaded when one of them is wanted.
 export { BackupSection } from './BackupSection'
-export { lookAtFile } from './look'
 export { Received } from './Received'

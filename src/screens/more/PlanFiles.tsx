@@ -1,26 +1,34 @@
 // A trip as a plan file, and a plan file as a trip of its own: nothing that is here is ever replaced by one.
 
-import { useState } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
 import { FileButton, fileWords, receive, saveFile } from '../../components/files'
 import { fromPlanDocument } from '../../plan'
 import { actions, newId, openTrip, reckoned } from '../../store'
+import { lookInWorker } from '../../store/look'
 
 export function PlanFiles() {
   const [problems, setProblems] = useState<string[]>([])
+  const [isReading, setReading] = useState(false)
   const [saved, setSaved] = useState(false)
 
-  async function open(file: File | undefined) {
-    if (!file) return
-    const { lookAtFile } = await import('../backup')
-    const looked = await lookAtFile(file)
+  const reading = useRef<AbortController | null>(null)
+  useEffect(() => () => reading.current?.abort(), [])
+
+  /** The file chosen last is the one that is opened. */
+  async function open(file: File) {
+    reading.current?.abort()
+    reading.current = new AbortController()
+    const { signal } = reading.current
+    setProblems([])
+    setReading(true)
+    const looked = await lookInWorker(file, { signal })
+    if (signal.aborted) return
+    setReading(false)
     setProblems(looked.kind === 'unread' ? looked.problems : [])
     if (looked.kind === 'plan') actions.createTrip(fromPlanDocument(looked.document, newId))
     // Not a plan: it goes to the reader it belongs to.
     else if (looked.kind !== 'unread') receive([file])
   }
-
-  const failed = () =>
-    setProblems(['The part of the app that opens files could not be loaded: reload the app and try again.'])
 
   function save() {
     // What is saved is what is reckoned: a file that this app and the command line both read.
@@ -47,10 +55,11 @@ export function PlanFiles() {
           quiet
           label="Open a plan file"
           accept=".json,application/json"
-          onFile={file => void open(file).catch(failed)}
+          onFile={file => void open(file)}
         />
       </div>
       <div role="status">
+        {isReading ? <p class="hint">Reading…</p> : null}
         {saved ? <p class="hint">The file is with your downloads.</p> : null}
         {problems.length ? (
           <>

@@ -73,7 +73,8 @@ export function NeedScreen() {
 }
 
 /** So much to draw that the page would stand still for it. */
-const isLong = ({ packs }: Plan, { days }: Reckoning) => packs.length + days.length > 200
+const isLong = ({ packs, gear }: Plan, { days }: Reckoning) =>
+  packs.length + days.length + gear.length / 10 > 200
 
 /** What follows the load line: of a long trip drawn after it, so that the page answers in between. */
 function Below({ isLong, children }: { isLong: boolean; children: ComponentChildren }) {

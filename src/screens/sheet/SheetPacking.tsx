@@ -1,12 +1,15 @@
 // The packing list by place, with boxes to tick; a place's table repeats its head wherever it is continued.
 
+import './packing.css'
+import { useMemo } from 'preact/hooks'
 import { type Item, itemName } from '../../plan'
 import { type Formats, sharesByName } from '../../report'
-import { type PackedPlace, packedByPlace } from './packing'
+import { type PackedPlace, type PackedRow, packedByPlace } from './packing'
 import type { SheetParts } from './parts'
+import { IN_SIGHT } from './rows'
 
 export function SheetPacking({ plan, reckoning, shown, rows }: SheetParts) {
-  const places = packedByPlace(plan.gear)
+  const places = useMemo(() => packedByPlace(plan.gear), [plan.gear])
   if (places.length === 0) return null
   return (
     <section class="sheet-packing">
@@ -69,8 +72,24 @@ function Place({
           </th>
         </tr>
       </thead>
-      <tbody>
-        {rows.slice(0, most).map(({ item, within }) => (
+      {startsIn(rows.slice(0, most)).map(from => (
+        <Part key={from} rows={rows} from={from} shown={shown} />
+      ))}
+    </table>
+  )
+}
+
+/** So many rows are laid out, and drawn anew, together. */
+const PART = 100
+
+const startsIn = (rows: PackedRow[]) => rows.flatMap((_, i) => (i % PART === 0 ? [i] : []))
+
+/** A part of a place's rows: drawn once, whatever is drawn beside it. */
+function Part({ rows, from, shown }: { rows: PackedRow[]; from: number; shown: Formats }) {
+  return useMemo(
+    () => (
+      <tbody class={from < IN_SIGHT ? undefined : 'on-paper-only'}>
+        {rows.slice(from, from + PART).map(({ item, within }) => (
           <tr key={item.id} class={within ? 'within' : undefined}>
             <th scope="row" class="name">
               <span class="box" aria-hidden="true" />
@@ -82,7 +101,8 @@ function Place({
           </tr>
         ))}
       </tbody>
-    </table>
+    ),
+    [rows, from, shown],
   )
 }
 

@@ -1,11 +1,12 @@
 // The sheet before it is printed: the paper as it will be, scaled to the screen, with the button that prints it.
 
 import './sheet.css'
-import { useLayoutEffect, useRef, useState } from 'preact/hooks'
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
 import { formatsIn } from '../../report'
 import { reckoned } from '../../store'
-import { useRows } from './rows'
+import { packedByPlace } from './packing'
+import { IN_SIGHT, useRows } from './rows'
 import { Sheet, type SheetProps } from './Sheet'
 
 /** Width of the paper between its margins, CSS px: what A4 leaves, which Letter has too. */
@@ -35,7 +36,12 @@ export function SheetScreen({ onClose }: { onClose: () => void }) {
 
 function Paper(props: Omit<SheetProps, 'rows' | 'printed'>) {
   const { box, zoom } = useZoom()
+  const { gear } = props.plan
   const { rows, isWhole } = useRows(props.plan, props.reckoning)
+  const isAllInSight = useMemo(
+    () => packedByPlace(gear).every(place => place.rows.length <= IN_SIGHT),
+    [gear],
+  )
   return (
     <>
       <div class="actions">
@@ -45,6 +51,9 @@ function Paper(props: Omit<SheetProps, 'rows' | 'printed'>) {
           </button>
         ) : (
           <p>Laying out the rest…</p>
+        )}
+        {isAllInSight ? null : (
+          <p class="hint">Here the first {IN_SIGHT} things of each place are shown. All are printed.</p>
         )}
       </div>
       <div class="sheet-window" ref={box}>

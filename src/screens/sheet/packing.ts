@@ -27,10 +27,9 @@ export function packedByPlace(gear: readonly Item[]): PackedPlace[] {
   const ids = new Set(taken.map(item => item.id))
   // What a container that stays at home would hold is packed by itself.
   const isInside = ({ inside }: Item) => inside !== null && ids.has(inside)
-  const rowsOf = (item: Item): PackedRow[] => [
-    { item, within: false },
-    ...taken.filter(inner => inner.inside === item.id).map(inner => ({ item: inner, within: true })),
-  ]
+  const contents = new Map<string | null, PackedRow[]>(taken.map(item => [item.id, []]))
+  for (const item of taken) contents.get(item.inside)?.push({ item, within: true })
+  const rowsOf = (item: Item): PackedRow[] => [{ item, within: false }, ...contents.get(item.id)!]
   const tops = taken.filter(item => !isInside(item))
   return PLACES.map(place => ({
     ...place,

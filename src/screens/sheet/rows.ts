@@ -6,8 +6,13 @@ import type { Reckoning } from '../../reckon'
 
 /** Of every table so many rows are drawn at once. */
 const FIRST = 100
-/** Each step lays the whole out anew: few steps, that grow. */
+/** Each step goes over the whole once more: few steps, that grow. */
 const GROWTH = 1.5
+/** At most so many more at once. */
+const MOST_MORE = 500
+
+/** So many rows of a place are laid out on the screen; the others on paper alone. */
+export const IN_SIGHT = 300
 
 /** How many rows of each table are drawn so far, and whether that is all of every table. */
 export function useRows(plan: Plan, reckoning: Reckoning): { rows: number; isWhole: boolean } {
@@ -16,7 +21,7 @@ export function useRows(plan: Plan, reckoning: Reckoning): { rows: number; isWho
   const isWhole = rows >= most
   useEffect(() => {
     if (isWhole) return
-    const timer = setTimeout(() => setRows(Math.ceil(rows * GROWTH)), 0)
+    const timer = setTimeout(() => setRows(Math.min(Math.ceil(rows * GROWTH), rows + MOST_MORE)), 0)
     return () => clearTimeout(timer)
   }, [rows, isWhole])
   return { rows, isWhole }

@@ -5,9 +5,9 @@ import { Choice, useSystem } from '../../components/fields'
 import { AskedCard } from '../../components/judged'
 import { Cautions } from '../../components/pieces'
 import { FIT_LINE, formatsIn, shortCautions, takesNothing } from '../../report'
-import { type Asked, allTripsOf, askedByTrip, askedWithPack } from '../../report/compare-packs'
+import { type AllTrips, askedByTrip, askedWithPack } from '../../report/compare-packs'
 import { actions, library, openTrip, reckoned, tripList } from '../../store'
-import { MOST_COMPARED, tripsToCompare } from '../trips'
+import { MOST_COMPARED, tripsToCompare, useAllTrips } from '../trips'
 import { answerLine, Judgement, judgedFor } from './Judgement'
 import { Keep } from './Keep'
 import './shop.css'
@@ -19,6 +19,8 @@ import { fromDetail, readTag, type TagText, toDetail } from './tag-text'
 let scope: 'this' | 'all' = 'this'
 let left: string | null = null
 
+const NOT_YET: Pick<AllTrips, 'asked' | 'plans' | 'names'> = { asked: null, plans: [], names: [] }
+
 const stay = (detail: string | null) => actions.setPlace({ screen: 'shop', detail, scrollY })
 
 export function ShopScreen() {
@@ -27,11 +29,11 @@ export function ShopScreen() {
   const { place } = library.value
   const text = fromDetail(place.screen === 'shop' ? (place.detail ?? left) : left)
   const read = readTag(text, system)
-  const trips = tripsToCompare(tripList.value)
+  const trips = useMemo(() => tripsToCompare(tripList.value), [tripList.value])
   const several = trips.length > 1
   const all = several && scope === 'all'
   const open = reckoned.value
-  const judgedTrips = useMemo(() => (all ? allTripsOf(trips, shown) : null), [all, tripList.value, shown])
+  const judgedTrips = useAllTrips(all ? trips : null, shown)
 
   const set = (part: Partial<TagText>) => {
     left = toDetail({ ...text, ...part })
@@ -41,7 +43,7 @@ export function ShopScreen() {
     scope = next
     stay(toDetail(text))
   }
-  const { asked: asking, plans, names } = judgedTrips ?? ofOpen()
+  const { asked: asking, plans, names } = judgedTrips ?? (all ? NOT_YET : ofOpen())
   const { massKg } = read.tag
   const asked = asking && massKg !== undefined ? askedWithPack(asking, massKg) : asking
   const judged = judgedFor(read.tag, { plans, names }, shown)
@@ -106,12 +108,12 @@ export function ShopScreen() {
   )
 
   function whyNothing(): string {
-    if (!open && !all) return 'Working it out…'
+    if (all ? !judgedTrips : !open) return 'Working it out…'
     if (all || (open && takesNothing(open.plan))) return 'No gear yet: add what you carry first.'
     return 'This trip’s food does not settle: see the Need.'
   }
 
-  function ofOpen(): { asked: Asked | null; plans: ReturnType<typeof allTripsOf>['plans']; names: string[] } {
+  function ofOpen(): Pick<AllTrips, 'asked' | 'plans' | 'names'> {
     if (!open?.reckoned.ok || takesNothing(open.plan)) return { asked: null, plans: [], names: [] }
     const asked = askedByTrip(open.plan, open.reckoned.reckoning, read.tag.massKg)
     return { asked, plans: [open.plan], names: [openTrip.value?.draft.name || 'this trip'] }

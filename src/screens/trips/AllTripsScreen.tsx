@@ -6,18 +6,20 @@ import { AskedCard } from '../../components/judged'
 import { usePortions } from '../../components/long-list'
 import { tripName } from '../../plan'
 import { FIT_LINE, formatsIn } from '../../report'
-import { type AllTrips, allTripsOf } from '../../report/compare-packs'
+import type { AllTrips } from '../../report/compare-packs'
 import { tripList } from '../../store'
 import { Covered } from './Covered'
 import { TripTable } from './TripTable'
 import './trips.css'
 import { toTop } from '../../components/frame'
+import { useAllTrips } from './use-all-trips'
 import { chosen, comparedAmong, MOST_COMPARED, tripsToCompare } from './which'
 
 export function AllTripsScreen() {
   const shown = formatsIn(useSystem())
   const all = tripList.value
-  const result = useMemo(() => allTripsOf(tripsToCompare(all), shown), [all, chosen.value, shown])
+  const trips = useMemo(() => tripsToCompare(all), [all, chosen.value])
+  const result = useAllTrips(trips, shown)
   const compared = comparedAmong(all)
   const { drawn, more } = usePortions(all.length, 'trips')
   return (
@@ -50,7 +52,11 @@ export function AllTripsScreen() {
         ))}
         {more}
       </fieldset>
-      {result.names.length === 0 ? (
+      {!result ? (
+        <p class="hint loading" role="status">
+          Working it out…
+        </p>
+      ) : result.names.length === 0 ? (
         <p>Choose a trip to see which packs do for it.</p>
       ) : (
         <>
@@ -65,7 +71,7 @@ export function AllTripsScreen() {
           <TripTable result={result} trips={namedPlans(result)} />
         </>
       )}
-      {result.notes.length ? (
+      {result?.notes.length ? (
         <section class="left-out" aria-label="Left out">
           <h3>Not counted as it stands</h3>
           <ul>

@@ -1,2 +1,3 @@
 export { AllTripsScreen } from './AllTripsScreen'
+export { useAllTrips } from './use-all-trips'
 export { MOST_COMPARED, tripsToCompare } from './which'

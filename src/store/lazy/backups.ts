@@ -3,23 +3,14 @@
 
 import { batch } from '@preact/signals'
 import type { UseStore } from 'idb-keyval'
-import {
-  type Backup,
-  backupName,
-  backupText,
-  type Contents,
-  type Looked,
-  lookAt,
-  restored,
-  type Wishes,
-} from '../../files/backup'
+import { type Backup, backupName, backupText, type Contents, restored, type Wishes } from '../../files/backup'
 import { type BackupNotes, createBackupNotes } from '../backup-note'
 import { backupsChanged, dueBackup, snapshotProblem } from '../backup-signals'
 import { isErasedElsewhere } from '../erased'
 import { BUSY } from '../in-turn'
 import { pruned, shelfContentsOf, stepOf } from '../journal'
 import { nameOf } from '../messages'
-import { readRecord, TRIP, tripKey } from '../record-kinds'
+import { tripKey } from '../record-kinds'
 import type { SavedRecords } from '../saved-records'
 import type { SnapshotReason } from '../snapshot-file'
 import { createSnapshots, dayOf, type SnapshotEnvironment } from '../snapshots'
@@ -105,9 +96,6 @@ export function createBackups(env: BackupEnvironment) {
     snapshots,
     snapshot,
     lastFile: notes.lastAt,
-
-    /** What a file from outside is, and what is in it. Never rejects. */
-    look: (file: File): Promise<Looked> => lookAt(file, record => readRecord(TRIP, record)),
 
     /** Notes that this text was saved as a backup file. */
     async noteSaved({ text, day }: { text: string; day: string }): Promise<void> {

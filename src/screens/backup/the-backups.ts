@@ -1,9 +1,6 @@
-// What a file is, before anything of it is taken in.
+// The backups of the store, for the screens that show them.
 
-import type { Looked } from '../../files/backup'
 import { type Backups, backups } from '../../store/lazy'
-
-export const lookAtFile = (file: File): Promise<Looked> => theBackups().look(file)
 
 /** The app starts the store before it draws anything. */
 export function theBackups(): Backups {

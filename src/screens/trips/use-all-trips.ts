@@ -1,0 +1,33 @@
+// Many trips judged together: at once where that is quick, and trip by trip where the page would stand still for it.
+
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import type { Formats } from '../../report'
+import { type AllTrips, allTripsOf, allTripsSteps, type TripAsked } from '../../report/compare-packs'
+
+/** So many stops, nights and items in all are reckoned at once. */
+const AT_ONCE = 3000
+
+const sizeOf = ({ draft: { trip, gear } }: TripAsked) =>
+  trip.stops.reduce((sum, { nights }) => sum + 1 + (nights ?? 0), gear.length)
+
+/** What `allTripsOf` gives, or null until it is known. `trips`: null, none are asked for; else the same while unchanged. */
+export function useAllTrips(trips: TripAsked[] | null, shown: Formats): AllTrips | null {
+  const isMuch = useMemo(
+    () => trips !== null && trips.reduce((sum, trip) => sum + sizeOf(trip), 0) > AT_ONCE,
+    [trips],
+  )
+  const atOnce = useMemo(() => (trips && !isMuch ? allTripsOf(trips, shown) : null), [trips, isMuch, shown])
+  const [later, setLater] = useState<{ of: TripAsked[]; result: AllTrips } | null>(null)
+  useEffect(() => {
+    if (!trips || !isMuch) return
+    const steps = allTripsSteps(trips, shown)
+    const go = () => {
+      const { done, value } = steps.next()
+      if (done) setLater({ of: trips, result: value })
+      else timer = setTimeout(go)
+    }
+    let timer = setTimeout(go)
+    return () => clearTimeout(timer)
+  }, [trips, isMuch, shown])
+  return atOnce ?? (later?.of === trips ? later.result : null)
+}

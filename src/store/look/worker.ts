@@ -1,0 +1,16 @@
+// The worker that reads plans and backups, so that a large file never holds up the page. One file, then it is ended.
+
+import { lookAt } from '../../files/backup'
+import { readRecord, TRIP } from '../record-kinds'
+import { inPortions, type LookAsked } from './messages'
+
+// Only the page that started it can write to a worker of its own.
+addEventListener('message', ({ data }: MessageEvent<LookAsked>) => {
+  // A fault of ours must reach the page as the worker's error, not vanish in a promise.
+  void answer(data.file).catch(error => reportError(error))
+})
+
+async function answer(file: File) {
+  const looked = await lookAt(file, record => readRecord(TRIP, record))
+  for (const told of inPortions(looked)) postMessage(told)
+}
