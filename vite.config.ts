@@ -136,7 +136,7 @@ const chunks = [
   { name: 'why', test: /src\/report\/why\//, priority: 5 },
   { name: 'files', test: /src\/files\//, minShareCount: 2, priority: 4 },
   { name: 'components', test: /src\/components\//, minShareCount: 2, priority: 3 },
-  { name: 'screens', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 20_000 },
+  { name: 'screens', minShareCount: 2, entriesAware: true },
 ]
 
 /** The bundler names what is shared by all who share it. */
