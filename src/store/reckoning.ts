@@ -1,6 +1,7 @@
 // The open trip settled and reckoned: the engine, fetched once a trip is open, so that the first page need not wait for it.
 
-import { type Draft, type Settled, settle, type Typed } from '../plan'
+import { signal } from '@preact/signals'
+import { checkAhead, type Draft, isLongToSettle, type Settled, settle, type Typed } from '../plan'
 import { type Reckoned, reckon } from '../reckon'
 
 /** The open trip as a plan, what had to be left out of it, and what the engine makes of it. */
@@ -8,10 +9,22 @@ export interface OpenReckoned extends Settled {
   reckoned: Reckoned
 }
 
-export { checkAhead, isLongToSettle } from '../plan'
 export { openDryStretches } from './dry-stretches'
 
-export function reckonOpen(draft: Draft, typed: Typed): OpenReckoned {
+/** Counts the portions in which very long lists were checked. */
+const portions = signal(0)
+let next: ReturnType<typeof setTimeout> | undefined
+
+/** Null while so many items are to be checked that the page must answer in between; whoever reads it then hears again. */
+export function reckonOpen(draft: Draft, typed: Typed): OpenReckoned | null {
+  clearTimeout(next)
+  if (portions.value >= 0 && isLongToSettle(draft)) {
+    next = setTimeout(() => {
+      checkAhead(draft)
+      portions.value += 1
+    })
+    return null
+  }
   const settled = settle(draft, typed)
   return { ...settled, reckoned: reckon(settled.plan) }
 }

@@ -1,7 +1,7 @@
 // The app's state as signals, and the one place where the open trip is settled and reckoned.
 // Only actions.ts and what persists write here; components read.
 
-import { batch, computed, effect, signal } from '@preact/signals'
+import { batch, computed, signal } from '@preact/signals'
 import { emptyShelf, type Shelf } from '../plan/shelf'
 import { emptyLibrary, type Library, type RemovedTrip, type Step, type TripDocument } from './documents'
 import { engine } from './engine'
@@ -61,22 +61,8 @@ export function createState() {
   // Apart, so that a trip which changes in name of its revision only is not reckoned anew.
   const draft = computed(() => openTrip.value?.draft)
   const typed = computed(() => openTrip.value?.typed)
-  /** Counts the portions in which a very long list is checked, so that the page answers in between. */
-  const portions = signal(0)
-  const isToCheck = computed(
-    () => portions.value >= 0 && !!draft.value && !!engine.value?.isLongToSettle(draft.value),
-  )
-  effect(() => {
-    const [long, checkAhead] = [draft.value, engine.value?.checkAhead]
-    if (!isToCheck.value || !long || !checkAhead || portions.value < 0) return
-    const timer = setTimeout(() => {
-      checkAhead(long)
-      portions.value += 1
-    })
-    return () => clearTimeout(timer)
-  })
   const reckoned = computed((): OpenReckoned | null => {
-    return draft.value && typed.value && engine.value && !isToCheck.value
+    return draft.value && typed.value && engine.value
       ? engine.value.reckonOpen(draft.value, typed.value)
       : null
   })
