@@ -31,23 +31,23 @@ import type { System } from '../units'
 import { lookedInto, type PackInFull } from './packs'
 
 export function textReport(plan: Plan, reckoning: Reckoning, system: System = 'metric'): string {
-  const shown = formatsIn(system)
+  const formats = formatsIn(system)
   const sections = [
     [plan.name || 'Plan', '='.repeat(plan.name.length || 4)],
-    needLines(plan, reckoning, shown),
-    dayLines(plan, reckoning, shown),
-    ...packSections(plan, reckoning, shown),
-    cautionLines(plan, reckoning, shown),
+    needLines(plan, reckoning, formats),
+    dayLines(plan, reckoning, formats),
+    ...packSections(plan, reckoning, formats),
+    cautionLines(plan, reckoning, formats),
   ]
   return `${sections.map(lines => lines.join('\n')).join('\n\n')}\n`
 }
 
-function needLines(plan: Plan, reckoning: Reckoning, shown: Formats): string[] {
+function needLines(plan: Plan, reckoning: Reckoning, formats: Formats): string[] {
   const { need, moments } = reckoning
-  const { kg, litres, litresUp } = shown
+  const { kg, litres, litresUp } = formats
   if (takesNothing(plan)) return ['THE NEED', 'Can’t tell yet: the plan has no gear.']
   const missing = missingOf(plan)
-  const basis = basisOf({ plan, reckoning, shown })
+  const basis = basisOf({ plan, reckoning, formats })
   const heaviest = momentAt(reckoning, need.peakFullWaterAt).kg
   const peak = [
     ...sharesByName(heaviest),
@@ -56,15 +56,15 @@ function needLines(plan: Plan, reckoning: Reckoning, shown: Formats): string[] {
     .filter(part => kg(part.amount) !== kg(0))
     .map(part => `${part.name} ${kg(part.amount)}`)
   const sizes = [
-    need.longestCm === null ? [] : [`longest rigid thing ${shown.cm(need.longestCm)}`],
-    need.widestCm === null ? [] : [`widest ${shown.cm(need.widestCm)}`],
+    need.longestCm === null ? [] : [`longest rigid thing ${formats.cm(need.longestCm)}`],
+    need.widestCm === null ? [] : [`widest ${formats.cm(need.widestCm)}`],
   ].flat()
   return [
     'THE NEED',
     ...wrap(
       missing.litres.length
         ? `Main body  at least ${litresUp(need.bodyLitres)}; ${notInItText(missing, 'litres')}`
-        : `Main body  ${litresUp(need.bodyLitres)}, likely ${likelyText(need, shown)}; ${enoughText(need, shown)}`,
+        : `Main body  ${litresUp(need.bodyLitres)}, likely ${likelyText(need, formats)}; ${enoughText(need, formats)}`,
       11,
     ),
     ...wrap(`           fullest ${placeText(need.bodyAt, moments)}`, 11),
@@ -80,7 +80,7 @@ function needLines(plan: Plan, reckoning: Reckoning, shown: Formats): string[] {
       11,
     ),
     ...wrap(
-      `Water      carry up to ${shown.water(need.waterCarryLitres)}${need.waterShortLitres > 0 ? `, short by up to ${shown.water(need.waterShortLitres)}` : ''}`,
+      `Water      carry up to ${formats.water(need.waterCarryLitres)}${need.waterShortLitres > 0 ? `, short by up to ${formats.water(need.waterShortLitres)}` : ''}`,
       11,
     ),
     ...(sizes.length ? [`Sizes      ${sizes.join(', ')}`] : []),
@@ -89,7 +89,7 @@ function needLines(plan: Plan, reckoning: Reckoning, shown: Formats): string[] {
   ]
 }
 
-function dayLines(plan: Plan, reckoning: Reckoning, shown: Formats): string[] {
+function dayLines(plan: Plan, reckoning: Reckoning, formats: Formats): string[] {
   const rows = reckoning.days.map(day => dayRow(day))
   const widths = rows[0]!.map((_, column) => Math.max(...rows.map(row => row[column]?.length ?? 0)))
   return [
@@ -112,30 +112,30 @@ function dayLines(plan: Plan, reckoning: Reckoning, shown: Formats): string[] {
     return [
       `Day ${day}`,
       `${from} to ${to}`,
-      `${shown.km(ends.km - sets.km)}, ${shown.hours(hours)}`,
-      `${shown.kg(loadThen(sets))} to ${shown.kg(loadThen(ends))}`,
+      `${formats.km(ends.km - sets.km)}, ${formats.hours(hours)}`,
+      `${formats.kg(loadThen(sets))} to ${formats.kg(loadThen(ends))}`,
       ...energy,
       ...(plan.trip.meals.ration === 'energy' ? [`${ration.toFixed(2)} rations`] : []),
     ]
   }
 }
 
-function packSections(plan: Plan, reckoning: Reckoning, shown: Formats): string[][] {
+function packSections(plan: Plan, reckoning: Reckoning, formats: Formats): string[][] {
   if (reckoning.packs.length === 0) return [['PACKS', 'None in this plan.']]
   const full = lookedInto(plan, reckoning)
   const missing = missingOf(plan)
   const [noLitres, noMass] = [missing.litres.length > 0, missing.mass.length > 0]
   return reckoning.packs.map((setup, i) => {
-    const { answer, verdicts } = setupInWords(setup, { plan, reckoning, shown })
+    const { answer, verdicts } = setupInWords(setup, { plan, reckoning, formats })
     const title = plan.packs[setup.pack]!.setups.length > 1 ? `${setup.name}, ${setup.setup}` : setup.name
     const chance = toldChance(setup.fitChance, { missing, answer })
     const margins = [
-      `room ${signed(setup.bodyMarginLitres, shown.litres, noLitres)}`,
-      setup.ratedMarginKg === null ? [] : `rating ${signed(setup.ratedMarginKg, shown.kg, noMass)}`,
-      `carried ${leastText(missing, 'mass', shown.kg(setup.carriedKg))}`,
+      `room ${signed(setup.bodyMarginLitres, formats.litres, noLitres)}`,
+      setup.ratedMarginKg === null ? [] : `rating ${signed(setup.ratedMarginKg, formats.kg, noMass)}`,
+      `carried ${leastText(missing, 'mass', formats.kg(setup.carriedKg))}`,
       chance === null ? [] : `fits ${chance}`,
-      shown.gramsPerLitre(setup.gramsPerLitre),
-      setup.gramsPerRatedKg === null ? [] : `${shown.gramsPerKg(setup.gramsPerRatedKg)} rated`,
+      formats.gramsPerLitre(setup.gramsPerLitre),
+      setup.gramsPerRatedKg === null ? [] : `${formats.gramsPerKg(setup.gramsPerRatedKg)} rated`,
       setup.reachDays === null ? [] : `reach ${reachText(setup.reachDays, missing)} of food`,
     ].flat()
     return [
@@ -143,7 +143,7 @@ function packSections(plan: Plan, reckoning: Reckoning, shown: Formats): string[
       `${ANSWERS[answer].mark} ${title}: ${ANSWERS[answer].words.toUpperCase()}`,
       ...verdicts.flatMap(v => wrap(`  ${v.lead}${v.rest}`, 2)),
       ...wrap(`  (${margins.join('; ')})`, 2),
-      ...remedyLines(full[i]!, { plan, reckoning, shown }),
+      ...remedyLines(full[i]!, { plan, reckoning, formats }),
     ]
   })
 }
@@ -151,19 +151,19 @@ function packSections(plan: Plan, reckoning: Reckoning, shown: Formats): string[
 /** The first remedies under a set-up that will not do or may not fit, or what pack would. */
 function remedyLines(
   setup: PackInFull,
-  { plan, reckoning, shown }: { plan: Plan; reckoning: Reckoning; shown: Formats },
+  { plan, reckoning, formats }: { plan: Plan; reckoning: Reckoning; formats: Formats },
 ): string[] {
   const { remedies, shortfall } = setup
   if (!remedies || !shortfall) return []
-  if (remedies.length === 0) return wrap(`  ${shortfallInWords(shortfall, { plan, reckoning, shown })}`, 2)
-  const told = remedies.slice(0, 3).map(remedy => remedyInWords(remedy, { plan, shown }))
+  if (remedies.length === 0) return wrap(`  ${shortfallInWords(shortfall, { plan, reckoning, formats })}`, 2)
+  const told = remedies.slice(0, 3).map(remedy => remedyInWords(remedy, { plan, formats }))
   return [`  ${helpQuestion(setup, plan)}`, ...told.flatMap(sentence => wrap(`  - ${sentence}`, 4))]
 }
 
-function cautionLines(plan: Plan, reckoning: Reckoning, shown: Formats): string[] {
+function cautionLines(plan: Plan, reckoning: Reckoning, formats: Formats): string[] {
   return [
     'CAUTIONS',
-    ...cautionsOf(plan, reckoning, shown).flatMap(caution =>
+    ...cautionsOf(plan, reckoning, formats).flatMap(caution =>
       wrap(`${caution.signal}: ${inFull(caution)}`, 2),
     ),
     ...wrap(GENERAL_LINE, 0),

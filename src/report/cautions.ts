@@ -26,23 +26,23 @@ const WATER_LINE =
 /** As much energy as a hiker may choose to go without before it is said: judgement of ours. */
 const MOST_DEFICIT = 0.2
 
-export function cautionsOf(plan: Plan, reckoning: Reckoning, shown: Formats): Caution[] {
+export function cautionsOf(plan: Plan, reckoning: Reckoning, formats: Formats): Caution[] {
   return [
-    ...waterCautions(plan, reckoning, shown),
-    ...loadCautions(plan, reckoning, shown),
-    ...heatCautions(plan, shown),
+    ...waterCautions(plan, reckoning, formats),
+    ...loadCautions(plan, reckoning, formats),
+    ...heatCautions(plan, formats),
     ...foodCautions(plan),
-    ...energyCautions(plan, shown),
+    ...energyCautions(plan, formats),
     ...fuelCautions(plan),
-    ...densityNotices(plan, reckoning, shown),
-    ...noticeCautions(reckoning, shown),
+    ...densityNotices(plan, reckoning, formats),
+    ...noticeCautions(reckoning, formats),
   ]
 }
 
-function waterCautions(plan: Plan, reckoning: Reckoning, shown: Formats): Caution[] {
+function waterCautions(plan: Plan, reckoning: Reckoning, formats: Formats): Caution[] {
   const { stops, water: habits } = plan.trip
-  const { water } = shown
-  const cautions = shortCautions(plan, reckoning, shown)
+  const { water } = formats
+  const cautions = shortCautions(plan, reckoning, formats)
   const trusted = habits.trustDoubtful ? stops.filter(s => s.water === 'doubtful') : []
   if (trusted.length)
     cautions.push({
@@ -87,10 +87,10 @@ export function shortCautions({ trip }: Plan, { carries }: Reckoning, { water }:
   ]
 }
 
-function loadCautions(plan: Plan, reckoning: Reckoning, shown: Formats): Caution[] {
+function loadCautions(plan: Plan, reckoning: Reckoning, formats: Formats): Caution[] {
   const { need, moments, packs, notices } = reckoning
   const { massKg, loadShareLimit, ageYears } = plan.carrier
-  const { kg, percent } = shown
+  const { kg, percent } = formats
   const lightest = lightestSetup(packs)
   const carriedKg = lightest === null ? need.peakLoadFullWaterKg : packs[lightest]!.carriedKg
   const cautions: Caution[] = []
@@ -101,7 +101,7 @@ function loadCautions(plan: Plan, reckoning: Reckoning, shown: Formats): Caution
       signal: 'CAUTION',
       about: 'load',
       asks: itsFigures({ kind: 'load-share', ...(lightest === null ? {} : { setup: lightest }) }),
-      text: `${kg(carriedKg)} ${placeText(need.peakFullWaterAt, moments)} is ${percentOver(carriedKg / massKg, loadShareLimit, shown)} of your body mass, over the ${percent(loadShareLimit)} you set out from. Heavier packs are linked with more strain and probably more injury. Lighten it, or shorten the stretch between resupplies or sources.`,
+      text: `${kg(carriedKg)} ${placeText(need.peakFullWaterAt, moments)} is ${percentOver(carriedKg / massKg, loadShareLimit, formats)} of your body mass, over the ${percent(loadShareLimit)} you set out from. Heavier packs are linked with more strain and probably more injury. Lighten it, or shorten the stretch between resupplies or sources.`,
     })
   if (ageYears !== null && ageYears < 18)
     cautions.push({
@@ -114,7 +114,7 @@ function loadCautions(plan: Plan, reckoning: Reckoning, shown: Formats): Caution
     cautions.push({
       signal: 'CAUTION',
       about: 'load',
-      text: `Without a frame the shoulders bear it all. ${framelessLimit(plan, shown)}; a lower one of its maker comes first.`,
+      text: `Without a frame the shoulders bear it all. ${framelessLimit(plan, formats)}; a lower one of its maker comes first.`,
     })
   cautions.push({
     signal: 'CAUTION',

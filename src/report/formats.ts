@@ -5,7 +5,7 @@ import { formatQuantity, type System } from '../units'
 export type Formats = ReturnType<typeof formattersFor>
 
 /** Formatters for one unit system, the same object each time, so that drawings can be kept by it. */
-export const formatsIn = (system: System): Formats => SHOWN[system]
+export const formatsIn = (system: System): Formats => FORMATS[system]
 
 // Pack room is told in litres in both systems: that is what pack labels say.
 function formattersFor(system: System) {
@@ -38,7 +38,7 @@ function formattersFor(system: System) {
   }
 }
 
-const SHOWN: Record<System, Formats> = { metric: formattersFor('metric'), us: formattersFor('us') }
+const FORMATS: Record<System, Formats> = { metric: formattersFor('metric'), us: formattersFor('us') }
 
 /** A margin that rounds to nothing is still a margin: "0.0 kg over" would contradict its own verdict. */
 export function marginText(margin: number, format: (value: number) => string): string {

@@ -14,7 +14,7 @@ const WARNING_FROM_C = heatCategories[2]!.fromWbgtC
 const FIRST_DAYS =
   'The first hot days are the most dangerous: the heat table was made for soldiers used to heat.'
 
-export function heatCautions(plan: Plan, shown: Formats): Caution[] {
+export function heatCautions(plan: Plan, formats: Formats): Caution[] {
   const { stops } = plan.trip
   const legs = stops.slice(1).flatMap(({ name }, leg) => {
     const { assumed, wbgtC } = airOfLeg(plan, leg)
@@ -42,7 +42,7 @@ export function heatCautions(plan: Plan, shown: Formats): Caution[] {
         signal,
         about: 'heat',
         asks: itsFigures({ kind: 'heat', leg: hottest.leg }),
-        text: `Heat on the way to ${listText(of.map(({ name }) => name))}: ${of.length > 1 ? 'up to ' : ''}about ${shown.degrees(hottest.wbgtC)} WBGT, in fairly strong sun. ${advice}${first}`,
+        text: `Heat on the way to ${listText(of.map(({ name }) => name))}: ${of.length > 1 ? 'up to ' : ''}about ${formats.degrees(hottest.wbgtC)} WBGT, in fairly strong sun. ${advice}${first}`,
       }
     })
 }

@@ -5,17 +5,17 @@ import { capital } from '../units'
 import { type Caution, ITS_FIGURES, itsFigures, lightestSetup, listText } from './caution'
 import { type Formats, percentOver } from './formats'
 
-export function noticeCautions(reckoning: Pick<Reckoning, 'notices' | 'packs'>, shown: Formats): Caution[] {
+export function noticeCautions(reckoning: Pick<Reckoning, 'notices' | 'packs'>, formats: Formats): Caution[] {
   const codes = new Set(reckoning.notices.map(({ code }) => code))
-  return [...codes].flatMap(code => worded(code, reckoning, shown))
+  return [...codes].flatMap(code => worded(code, reckoning, formats))
 }
 
 function worded(
   code: Notice['code'],
   { notices, packs }: Pick<Reckoning, 'notices' | 'packs'>,
-  shown: Formats,
+  formats: Formats,
 ): Caution[] {
-  const { water } = shown
+  const { water } = formats
   const all = <C extends Notice['code']>(of: C) =>
     notices.filter((notice): notice is Extract<Notice, { code: C }> => notice.code === of)
   switch (code) {
@@ -36,7 +36,7 @@ function worded(
           signal: 'NOTICE',
           about: 'energy',
           asks: itsFigures({ kind: 'resting-energy' }),
-          text: `Where height or age is not given, energy figures assume ${shown.cm(ASSUMED_BODY.heightCm)} and ${ASSUMED_BODY.ageYears} years: give yours.`,
+          text: `Where height or age is not given, energy figures assume ${formats.cm(ASSUMED_BODY.heightCm)} and ${ASSUMED_BODY.ageYears} years: give yours.`,
         },
       ]
     case 'energy-not-for-children':
@@ -68,7 +68,7 @@ function worded(
             figure: legs.length === 1 ? ITS_FIGURES : `Figures of the leg to ${name}`,
             about: { kind: 'heat', leg },
           })),
-          text: `No air temperature for ${legsText(legs)}: ${shown.degrees(ASSUMED_AIR_C)} is assumed. Hotter air asks for more water: give it under Weather.`,
+          text: `No air temperature for ${legsText(legs)}: ${formats.degrees(ASSUMED_AIR_C)} is assumed. Hotter air asks for more water: give it under Weather.`,
         },
       ]
     }
@@ -106,7 +106,7 @@ function worded(
           signal: 'CAUTION',
           about: 'water',
           asks: itsFigures({ kind: 'heat-table', leg: thirstiest.leg }),
-          text: `You plan on ${shown.flow(thirstiest.litresPerHour)}. On ${legsText(legs)} the heat table asks for ${legs.length > 1 ? 'up to ' : ''}${shown.flow(thirstiest.tableLitresPerHour)} at that effort: raise it, or let the app work it out from heat.`,
+          text: `You plan on ${formats.flow(thirstiest.litresPerHour)}. On ${legsText(legs)} the heat table asks for ${legs.length > 1 ? 'up to ' : ''}${formats.flow(thirstiest.tableLitresPerHour)} at that effort: raise it, or let the app work it out from heat.`,
         },
       ]
     }
@@ -119,7 +119,7 @@ function worded(
           about: 'load',
           atAnswer: true,
           asks: itsFigures({ kind: 'load-share', ...(lightest === null ? {} : { setup: lightest }) }),
-          text: `${lightest === null ? 'Without a pack the load' : 'With the lightest pack the load'} is ${percentOver(share, limit, shown)} of your body mass; common practice, with no source behind it, stops at ${shown.percent(limit)}. Heavier packs are linked with more strain and probably more injury: leave things at home, share the load, or shorten the stretch between resupplies or sources.`,
+          text: `${lightest === null ? 'Without a pack the load' : 'With the lightest pack the load'} is ${percentOver(share, limit, formats)} of your body mass; common practice, with no source behind it, stops at ${formats.percent(limit)}. Heavier packs are linked with more strain and probably more injury: leave things at home, share the load, or shorten the stretch between resupplies or sources.`,
         },
       ]
     }

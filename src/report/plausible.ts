@@ -11,7 +11,7 @@ import { momentAt } from './places'
 const LEAST_LITRES = 10
 
 /** One notice where the soft things in the main body, as a whole, are lighter or heavier than such things are. */
-export function densityNotices({ settings }: Plan, reckoning: Reckoning, shown: Formats) {
+export function densityNotices({ settings }: Plan, reckoning: Reckoning, formats: Formats) {
   const { kg, litres } = momentAt(reckoning, reckoning.need.bodyAt).loose
   if (litres < LEAST_LITRES) return []
   const packedLitres = litres / settings.softPacking
@@ -27,7 +27,7 @@ export function densityNotices({ settings }: Plan, reckoning: Reckoning, shown: 
     {
       signal: 'NOTICE',
       about: 'model',
-      text: `The soft things inside come to ${shown.density(kgPerLitre)}: ${shown.kg(kg)} in ${shown.litres(packedLitres)}. Soft goods packed by hand are about ${shown.density(softCargo.typicalKgPerLitre)}; under ${shown.density(min)} or over ${shown.density(max)} an amount may be typed wrong. Look for ${look}.`,
+      text: `The soft things inside come to ${formats.density(kgPerLitre)}: ${formats.kg(kg)} in ${formats.litres(packedLitres)}. Soft goods packed by hand are about ${formats.density(softCargo.typicalKgPerLitre)}; under ${formats.density(min)} or over ${formats.density(max)} an amount may be typed wrong. Look for ${look}.`,
     } as const,
   ]
 }

@@ -16,7 +16,7 @@ import { leastText, missingOf, toldChance } from './missing'
 
 interface Context {
   plan: Plan
-  shown: Formats
+  formats: Formats
 }
 
 /** "Move Rain jacket to a pocket: then 41.2 L are needed, and it fits in about 9 of 10 cases." And what to mind. */
@@ -76,7 +76,7 @@ function itemsText({ move, leave }: ItemChoice, { gear }: Plan): string {
   return [...moved, ...left].join(' and ')
 }
 
-function tripText(change: TripChange, { plan, shown }: Context): string {
+function tripText(change: TripChange, { plan, formats }: Context): string {
   const { stops, meals } = plan.trip
   const name = (stop: number) => stops[stop]!.name
   switch (change.kind) {
@@ -85,21 +85,21 @@ function tripText(change: TripChange, { plan, shown }: Context): string {
     case 'trust-doubtful':
       return `count on ${listText(change.stops.map(name))}, marked doubtful`
     case 'camp-at-water':
-      return `spend the ${change.nights > 1 ? `${change.nights} nights` : 'night'} at ${name(change.to)}, a source, instead of ${name(change.from)} (the longest day is then ${shown.hours(change.longestDayHours)})`
+      return `spend the ${change.nights > 1 ? `${change.nights} nights` : 'night'} at ${name(change.to)}, a source, instead of ${name(change.from)} (the longest day is then ${formats.hours(change.longestDayHours)})`
     case 'resupply':
       return `resupply at ${name(change.stop)} as well${change.shop ? '' : ', if there is a shop'}`
   }
 }
 
 /** The litres where room was wanting, the load where that was too much; what else was wrong then holds too. */
-function afterText({ kind, after }: Remedy, { plan, shown }: Context): string {
+function afterText({ kind, after }: Remedy, { plan, formats }: Context): string {
   const { mends, bodyLitres, carriedKg, fitChance, collarChance } = after
   const missing = missingOf(plan)
   const chance = toldChance(collarChance ?? fitChance, { missing })
   const inIt = collarChance === null ? 'it' : 'with the collar raised it'
   const fits = chance === null ? `${inIt} holds what is counted` : `${inIt} fits ${chance}`
-  const room = `${leastText(missing, 'litres', shown.litres(bodyLitres))} are needed, and ${fits}`
-  const load = `${leastText(missing, 'mass', shown.kg(carriedKg))} are carried`
+  const room = `${leastText(missing, 'litres', formats.litres(bodyLitres))} are needed, and ${fits}`
+  const load = `${leastText(missing, 'mass', formats.kg(carriedKg))} are carried`
   if (kind === 'other-setup') {
     if (mends.includes('load')) return `${load}, which it bears, and ${fits}`
     return chance === null ? fits : `it does, and ${fits}`
@@ -113,12 +113,12 @@ function afterText({ kind, after }: Remedy, { plan, shown }: Context): string {
 /** What is wanting, and what pack would do: for a set-up that nothing mends. */
 export function shortfallInWords(
   { wanted }: Shortfall,
-  { plan, reckoning, shown }: Context & { reckoning: Reckoning },
+  { plan, reckoning, formats }: Context & { reckoning: Reckoning },
 ): string {
-  const { litresUp, litres, cm } = shown
+  const { litresUp, litres, cm } = formats
   const missing = missingOf(plan)
   const noLitres = missing.litres.length > 0
-  const kg = (amount: number) => leastText(missing, 'mass', shown.kg(amount))
+  const kg = (amount: number) => leastText(missing, 'mass', formats.kg(amount))
   const asks = [
     noLitres
       ? `at least ${litresUp(reckoning.need.bodyLitres)} of main body`

@@ -52,7 +52,7 @@ export const said = <Lead extends string>(lead: Lead, text: `${Lead}${string}`):
 export interface Context {
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
 }
 
 /** One set-up with all that is told of it. */
@@ -71,48 +71,48 @@ export const onSetup = (setup: SetupReckoning, context: Context): OnSetup => {
 /** Null: the code holds, and is not worth a word here. */
 export const CODE_WORDS: Readonly<Record<VerdictCode, (on: OnSetup) => Words | null>> = {
   undersized: on => {
-    const by = marginText(on.setup.bodyMarginLitres, on.shown.litres)
+    const by = marginText(on.setup.bodyMarginLitres, on.formats.litres)
     return said('Too small', `Too small by ${by} ${fullAt(on)}: ${bodyForNeed(on)}${fitChance(on)}.`)
   },
   tight: on => said('Tight', `Tight ${fullAt(on)}: ${bodyForNeed(on)}${fitChance(on)}.`),
   'fits-with-collar': on => {
-    const { setup, pack, shown } = on
+    const { setup, pack, formats } = on
     if (setup.answer === 'cannot-tell') return null
-    const all = shown.litres(pack.bodyLitres + pack.collarLitres)
+    const all = formats.litres(pack.bodyLitres + pack.collarLitres)
     const chance = chanceWords(setup.fitChanceWithCollar, on)
     return said('Fits with its collar:', `Fits with its collar: ${all} in all${chance}.`)
   },
   roomy: on => {
-    const { setup, pack, missing, shown } = on
+    const { setup, pack, missing, formats } = on
     // Of a need that may be larger nothing can be called more than needed.
     if (setup.answer === 'cannot-tell' || missing.litres.length > 0) return null
     const times = (pack.bodyLitres / setup.bodyNeedLitres).toFixed(1)
     const much = setup.bodyNeedLitres > 0 ? `: ${times} times as much` : ''
-    const { litres } = shown
+    const { litres } = formats
     return said(
       'More than needed:',
       `More than needed: ${litres(pack.bodyLitres)} of main body where ${litres(setup.bodyNeedLitres)} is asked for${much}${fitChance(on)}.`,
     )
   },
   overloaded: on => {
-    const by = marginText(on.setup.ratedMarginKg ?? 0, on.shown.kg)
+    const by = marginText(on.setup.ratedMarginKg ?? 0, on.formats.kg)
     return said('Overloaded', `Overloaded by ${by} ${heavyAt(on)}: ${loadAgainstRating(on)}.`)
   },
   'near-rating': on => {
-    const by = marginText(on.setup.ratedMarginKg ?? 0, on.shown.kg)
+    const by = marginText(on.setup.ratedMarginKg ?? 0, on.formats.kg)
     return said('Near its rating,', `Near its rating, within ${by} ${heavyAt(on)}: ${loadAgainstRating(on)}.`)
   },
   'frameless-overloaded': on => {
-    const { setup, chosen, shown } = on
+    const { setup, chosen, formats } = on
     const limitKg = setup.loadLimitKg ?? 0
-    const by = marginText(setup.ratedAgainstKg - limitKg, shown.kg)
-    const limit = `${shown.kg(limitKg)}, ${limitKg === chosen.ratedKg ? 'its rating' : YOUR_LIMIT}`
+    const by = marginText(setup.ratedAgainstKg - limitKg, formats.kg)
+    const limit = `${formats.kg(limitKg)}, ${limitKg === chosen.ratedKg ? 'its rating' : YOUR_LIMIT}`
     return said(
       'Too heavy without a frame',
-      `Too heavy without a frame by ${by} ${heavyAt(on)}: ${shown.kg(setup.ratedAgainstKg)} against ${limit}.`,
+      `Too heavy without a frame by ${by} ${heavyAt(on)}: ${formats.kg(setup.ratedAgainstKg)} against ${limit}.`,
     )
   },
-  'outgrows-its-support': ({ setup, chosen, shown: { kg } }) => {
+  'outgrows-its-support': ({ setup, chosen, formats: { kg } }) => {
     const limit =
       setup.loadLimitKg === chosen.ratedKg
         ? `its rating of ${kg(chosen.ratedKg ?? 0)}`
@@ -128,10 +128,10 @@ export const CODE_WORDS: Readonly<Record<VerdictCode, (on: OnSetup) => Words | n
       'Rating unknown:',
       loadLimitKg === null
         ? `Rating unknown: ask its maker whether it bears ${ratedLoad(on)}.`
-        : `Rating unknown: ${ratedLoad(on)}, held to ${YOUR_LIMIT}, ${on.shown.kg(loadLimitKg)}.`,
+        : `Rating unknown: ${ratedLoad(on)}, held to ${YOUR_LIMIT}, ${on.formats.kg(loadLimitKg)}.`,
     )
   },
-  'outside-short': ({ pack, reckoning: { need }, shown: { litres } }) => {
+  'outside-short': ({ pack, reckoning: { need }, formats: { litres } }) => {
     const holds = pack.outsideLitres ?? 0
     const by = marginText(need.outsideLitres - holds, litres)
     return said(
@@ -142,32 +142,32 @@ export const CODE_WORDS: Readonly<Record<VerdictCode, (on: OnSetup) => Words | n
   'too-long': on => tooLargeWords('too-long', { ...on, need: on.reckoning.need }),
   'too-wide': on => tooLargeWords('too-wide', { ...on, need: on.reckoning.need }),
   'heavy-for-carrier': on => {
-    const { setup, plan, shown } = on
+    const { setup, plan, formats } = on
     // Too much without any pack is the trip's doing: said once, and not of every pack.
     if (isTripsDoing(plan, on.reckoning.need)) return null
     const { loadShareLimit } = plan.carrier
-    const share = percentOver(setup.bodyMassShare, loadShareLimit, shown)
+    const share = percentOver(setup.bodyMassShare, loadShareLimit, formats)
     return said(
       'Heavy for you:',
-      `Heavy for you: ${shown.kg(setup.carriedKg)} with the pack ${heavyAt(on)} is ${share} of your body mass; your limit is ${shown.percent(loadShareLimit)}.`,
+      `Heavy for you: ${formats.kg(setup.carriedKg)} with the pack ${heavyAt(on)} is ${share} of your body mass; your limit is ${formats.percent(loadShareLimit)}.`,
     )
   },
 }
 
 export function fitWords(on: OnSetup): Words {
-  const { setup, pack, missing, shown } = on
-  const [has, need] = [shown.litres(pack.bodyLitres), shown.litres(setup.bodyNeedLitres)]
+  const { setup, pack, missing, formats } = on
+  const [has, need] = [formats.litres(pack.bodyLitres), formats.litres(setup.bodyNeedLitres)]
   return missing.litres.length > 0
     ? said('Fits so far:', `Fits so far: ${has} for the ${need} counted.`)
     : said('Fits:', `Fits: ${has} for the ${need} this trip asks for${fitChance(on)}.`)
 }
 
 export function bearsWords(on: OnSetup): Words {
-  const { setup, chosen, missing, shown } = on
+  const { setup, chosen, missing, formats } = on
   const limit =
     chosen.ratedKg !== null && setup.loadLimitKg === chosen.ratedKg
-      ? `a rating of ${shown.kg(chosen.ratedKg)}`
-      : `${shown.kg(setup.loadLimitKg ?? 0)}, ${YOUR_LIMIT}`
+      ? `a rating of ${formats.kg(chosen.ratedKg)}`
+      : `${formats.kg(setup.loadLimitKg ?? 0)}, ${YOUR_LIMIT}`
   const against = `${ratedLoad(on)} against ${limit}`
   return missing.mass.length > 0
     ? said('Bears the load so far:', `Bears the load so far: ${against}.`)
@@ -179,14 +179,14 @@ const YOUR_LIMIT = 'your limit without a frame'
 const fullAt = ({ reckoning: { need, moments } }: OnSetup) => placeText(need.bodyAt, moments)
 const heavyAt = ({ reckoning: { need, moments } }: OnSetup) => placeText(need.peakFullWaterAt, moments)
 
-const bodyForNeed = ({ setup, pack, shown: { litres } }: OnSetup) =>
+const bodyForNeed = ({ setup, pack, formats: { litres } }: OnSetup) =>
   `${litres(pack.bodyLitres)} of main body for ${litres(setup.bodyNeedLitres)}`
 
-const ratedLoad = ({ setup, chosen, shown }: OnSetup) =>
-  `${shown.kg(setup.ratedAgainstKg)} of ${chosen.ratingCovers === 'contents' ? 'contents' : 'contents and pack'}`
+const ratedLoad = ({ setup, chosen, formats }: OnSetup) =>
+  `${formats.kg(setup.ratedAgainstKg)} of ${chosen.ratingCovers === 'contents' ? 'contents' : 'contents and pack'}`
 
 const loadAgainstRating = (on: OnSetup) =>
-  `${ratedLoad(on)} against a rating of ${on.shown.kg(on.chosen.ratedKg ?? 0)}`
+  `${ratedLoad(on)} against a rating of ${on.formats.kg(on.chosen.ratedKg ?? 0)}`
 
 const fitChance = (on: OnSetup) => chanceWords(on.setup.fitChance, on)
 

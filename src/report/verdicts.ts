@@ -46,7 +46,7 @@ export function setupInWords(setup: SetupReckoning, context: Context): SetupInWo
   if (!setup.verdicts.some(code => kindOfVerdict(code).about === 'load'))
     verdicts.push({ code: 'bears-load', weight: 'says', ...bearsWords(on) })
   verdicts.push(...ownWords(on))
-  verdicts.push(...fittingVerdicts(context.plan, on.pack, context.shown))
+  verdicts.push(...fittingVerdicts(context.plan, on.pack, context.formats))
   const [first, ...rest] = verdicts.sort((a, b) => ORDER.indexOf(a.weight) - ORDER.indexOf(b.weight))
   // A size verdict, the fit or what leaves it open is always there.
   return { answer, verdicts: [first!, ...rest] }
@@ -93,11 +93,11 @@ const OPEN = {
 } as const
 
 /** What the hiker's own thresholds say, where they have any. */
-function ownWords({ setup, plan, shown }: OnSetup): Verdict[] {
+function ownWords({ setup, plan, formats }: OnSetup): Verdict[] {
   const { lightGramsPerLitre, headroomLitres } = plan.settings
   const verdicts: Verdict[] = []
   if (headroomLitres !== null && setup.bodyMarginLitres >= 0 && setup.bodyMarginLitres < headroomLitres) {
-    const [spare, asked] = [shown.litres(setup.bodyMarginLitres), shown.litres(headroomLitres)]
+    const [spare, asked] = [formats.litres(setup.bodyMarginLitres), formats.litres(headroomLitres)]
     const words = said(
       'Less headroom than you want:',
       `Less headroom than you want: ${spare} to spare of the ${asked} you ask for.`,
@@ -105,7 +105,10 @@ function ownWords({ setup, plan, shown }: OnSetup): Verdict[] {
     verdicts.push({ code: 'own-headroom', weight: 'warns', ...words })
   }
   if (lightGramsPerLitre !== null) {
-    const [has, yours] = [shown.gramsPerLitre(setup.gramsPerLitre), shown.gramsPerLitre(lightGramsPerLitre)]
+    const [has, yours] = [
+      formats.gramsPerLitre(setup.gramsPerLitre),
+      formats.gramsPerLitre(lightGramsPerLitre),
+    ]
     const words =
       setup.gramsPerLitre <= lightGramsPerLitre
         ? said('Light by your measure:', `Light by your measure: ${has}, where yours is ${yours}.`)

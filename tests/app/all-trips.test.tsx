@@ -9,7 +9,7 @@ import { chosen } from '../../src/screens/trips/which'
 import { actions, trips } from '../../src/store'
 import { demoDraft, openDraft, withOnePack } from './compare-packs'
 
-const shown = formatsIn('metric')
+const formats = formatsIn('metric')
 const asked = (name: string, draft = demoDraft()) => ({ name, draft, typed: {} })
 /** A day out: little gear, and a pack that no other trip has. */
 const dayOut = () => ({
@@ -101,7 +101,7 @@ describe('a thousand packs', () => {
 
 describe('the shelf', () => {
   test('holds every pack of every trip once, judged for each', () => {
-    const all = allTripsOf([asked('Long'), asked('Day', dayOut())], shown)
+    const all = allTripsOf([asked('Long'), asked('Day', dayOut())], formats)
     expect(all.rows.map(row => row.pack)).toEqual([
       'Small frameless',
       'Two-way with removable frame',
@@ -116,7 +116,7 @@ describe('the shelf', () => {
   test('says when a pack of one name has two sets of figures, and which count', () => {
     const other = demoDraft()
     const packs = other.packs.map(pack => ({ ...pack, bodyLitres: 99 }))
-    const { notes, rows } = allTripsOf([asked('First'), asked('Second', { ...other, packs })], shown)
+    const { notes, rows } = allTripsOf([asked('First'), asked('Second', { ...other, packs })], formats)
     expect(notes).toContain(
       'Big old carrier has other figures in Second: those of First are used for all trips.',
     )
@@ -126,14 +126,14 @@ describe('the shelf', () => {
   test('says which pack could not be judged', () => {
     const start = withOnePack(40, 10)
     const packs = [{ id: 'p', name: 'Half known', setups: start.packs[0]!.setups }]
-    const { notes } = allTripsOf([asked('Mine', { ...start, packs })], shown)
+    const { notes } = allTripsOf([asked('Mine', { ...start, packs })], formats)
     expect(notes.some(note => note.includes('Half known'))).toBe(true)
   })
 })
 
 describe('the fewest packs', () => {
   test('are one where one does for all, and its trips are named', () => {
-    const { cover } = allTripsOf([asked('A'), asked('B')], shown)
+    const { cover } = allTripsOf([asked('A'), asked('B')], formats)
     expect(cover.ok && cover.packs.map(pack => [pack.name, pack.trips.map(does => does.trip)])).toEqual([
       ['Big old carrier', [0, 1]],
     ])
@@ -147,8 +147,8 @@ describe('the fewest packs', () => {
   })
 
   test('a single pack for all is asked for the most that any trip asks', () => {
-    const one = allTripsOf([asked('Long')], shown).asked!
-    const both = allTripsOf([asked('Day', dayOut()), asked('Long')], shown).asked!
+    const one = allTripsOf([asked('Long')], formats).asked!
+    const both = allTripsOf([asked('Day', dayOut()), asked('Long')], formats).asked!
     expect(both.wanted.bodyLitresSafe).toBe(one.wanted.bodyLitresSafe)
     expect(both.likelyLitres).toBe(one.likelyLitres)
   })

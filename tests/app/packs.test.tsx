@@ -14,7 +14,7 @@ import { actions, loadEngine } from '../../src/store'
 import { demoDraft, draft, judged, openDetails, openDraft, plain, withOnePack } from './compare-packs'
 
 const noDetail = { detail: null, onDetail: () => undefined }
-const shown = formatsIn('metric')
+const formats = formatsIn('metric')
 
 beforeAll(loadEngine)
 beforeEach(() => {
@@ -248,12 +248,12 @@ describe('how far a set-up reaches', () => {
   test('is said for every run of its edge, and each stretch is within or beyond it', () => {
     openDraft(demoDraft())
     const { plan, reckoning } = judged()
-    const reach = reachInWords(plan, reckoning, { setupIndex: 1, shown })!
+    const reach = reachInWords(plan, reckoning, { setupIndex: 1, formats })!
     expect(reach.runs.map(run => run.text)).toEqual([
       expect.stringMatching(/^Up to 6.0.L of water: .* stopped by its rating\.$/),
     ])
     expect(reach.stretches.map(stretch => stretch.within)).toEqual([true, true])
-    const small = reachInWords(plan, reckoning, { setupIndex: 0, shown })!
+    const small = reachInWords(plan, reckoning, { setupIndex: 0, formats })!
     expect(small.stretches.map(stretch => stretch.within)).toEqual([false, false])
   })
 
@@ -262,7 +262,7 @@ describe('how far a set-up reaches', () => {
     render(<PacksScreen {...noDetail} />)
     openDetails(screen.getByText('How far it reaches'))
     const { plan, reckoning } = judged()
-    const reach = reachInWords(plan, reckoning, { setupIndex: 0, shown })!
+    const reach = reachInWords(plan, reckoning, { setupIndex: 0, formats })!
     expect(document.querySelectorAll('figure.chart tbody tr')).toHaveLength(reach.points.length)
     for (const { text } of reach.runs) expect(screen.getByText(plain(text))).toBeTruthy()
   })

@@ -29,12 +29,12 @@ afterEach(cleanup)
 describe('the sheet', () => {
   test('states the need with its likely range, the units and the heaviest load', () => {
     const { need } = open().reckoning
-    const shown = formatsIn('metric')
+    const formats = formatsIn('metric')
     const text = sheet().textContent ?? ''
     expect(text).toContain(demo.name)
-    expect(text).toContain(`Main body${shown.litresUp(need.bodyLitres)}`)
-    expect(text).toContain(`to ${shown.litresUp(need.bodyLitresSafe)}; fullest`)
-    expect(text).toContain(`Heaviest load${shown.kg(need.peakLoadFullWaterKg)}`)
+    expect(text).toContain(`Main body${formats.litresUp(need.bodyLitres)}`)
+    expect(text).toContain(`to ${formats.litresUp(need.bodyLitresSafe)}; fullest`)
+    expect(text).toContain(`Heaviest load${formats.kg(need.peakLoadFullWaterKg)}`)
     expect(text).toMatch(/Masses in kilograms or grams/)
   })
 

@@ -12,7 +12,7 @@ import { chosen } from '../../src/screens/trips/which'
 import { actions, library, loadEngine, trips } from '../../src/store'
 import { demoDraft, draft, judged, openDraft, plain } from './compare-packs'
 
-const shown = formatsIn('metric')
+const formats = formatsIn('metric')
 const field = (name: RegExp) => screen.getByRole('textbox', { name })
 const type = (name: RegExp, text: string) => fireEvent.input(field(name), { target: { value: text } })
 
@@ -27,7 +27,7 @@ describe('what to ask for', () => {
   test('is the need of the trip: litres, rating, frame, sizes', () => {
     render(<ShopScreen />)
     const { need } = judged().reckoning
-    for (const figure of [shown.litresUp(need.bodyLitresSafe), shown.cm(need.longestCm!), 'Yes'])
+    for (const figure of [formats.litresUp(need.bodyLitresSafe), formats.cm(need.longestCm!), 'Yes'])
       expect(screen.getByText(plain(figure))).toBeTruthy()
   })
 
@@ -35,7 +35,7 @@ describe('what to ask for', () => {
     render(<ShopScreen />)
     const { need } = judged().reckoning
     type(/Pack mass/, '1500')
-    expect(screen.getByText(plain(shown.kg(need.peakLoadFullWaterKg + 0.05 + 1.5)))).toBeTruthy()
+    expect(screen.getByText(plain(formats.kg(need.peakLoadFullWaterKg + 0.05 + 1.5)))).toBeTruthy()
   })
 })
 
@@ -160,10 +160,10 @@ describe('a pack known in part', () => {
     fc.assert(
       fc.property(litres, mass, rating, frame, (bodyLitres, massKg, ratedKg, framed) => {
         const setup = { ratedKg, frame: framed }
-        const whole = partlyJudged(plan, { bodyLitres, setup: { ...setup, massKg } }, shown)!
+        const whole = partlyJudged(plan, { bodyLitres, setup: { ...setup, massKg } }, formats)!
         const parts = [
-          partlyJudged(plan, { bodyLitres, setup }, shown)!,
-          partlyJudged(plan, { setup: { ...setup, massKg } }, shown)!,
+          partlyJudged(plan, { bodyLitres, setup }, formats)!,
+          partlyJudged(plan, { setup: { ...setup, massKg } }, formats)!,
         ]
         expect(whole.missing).toEqual([])
         for (const part of parts) {
@@ -181,7 +181,7 @@ describe('a pack known in part', () => {
       const [setup] = pack.setups
       const { setups: _setups, ...figures } = pack
       const alone = reckon({ ...plan, packs: [{ ...pack, setups: [setup!] }] })
-      const answer = partlyJudged(plan, { ...figures, setup: setup! }, shown)!.answer
+      const answer = partlyJudged(plan, { ...figures, setup: setup! }, formats)!.answer
       expect(answer).toBe(alone.ok && alone.reckoning.packs[0]!.answer)
     }
   })

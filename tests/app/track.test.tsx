@@ -13,7 +13,7 @@ import { TripScreen } from '../../src/screens/trip'
 import { actions, newId, openTrip, reckoned } from '../../src/store'
 
 const noDetail = { detail: null, onDetail: () => undefined }
-const shown = formatsIn('metric')
+const formats = formatsIn('metric')
 const need = () => render(<NeedScreen />)
 
 function openReckoned() {
@@ -118,12 +118,12 @@ describe('between sources', () => {
     const { stops } = openReckoned().plan.trip
     found.forEach(({ carry, km, camps }, i) => {
       expect(rows()[i]).toContain(`${stops[carry.stop]!.name} to ${stops[carry.to]!.name}`)
-      expect(rows()[i]).toContain(shown.km(km))
-      expect(rows()[i]).toContain(`${shown.water(carry.needLitres)} to carry out`)
+      expect(rows()[i]).toContain(formats.km(km))
+      expect(rows()[i]).toContain(`${formats.water(carry.needLitres)} to carry out`)
       expect(rows()[i]!.includes('falls short')).toBe(carry.shortLitres > 0)
       for (const camp of camps)
         expect(rows()[i]).toContain(
-          `With water at ${stops[camp.stop]!.name}: ${shown.water(camp.savesCarryLitres)} less to carry out`,
+          `With water at ${stops[camp.stop]!.name}: ${formats.water(camp.savesCarryLitres)} less to carry out`,
         )
     })
   })
@@ -137,7 +137,7 @@ describe('between sources', () => {
     expect(rows()).toEqual(before)
     await waitFor(() => expect(rows()).not.toEqual(before))
     const [first] = dryStretchesOf(reckon, openReckoned())
-    expect(rows()[0]).toContain(`${shown.water(first!.carry.needLitres)} to carry out`)
+    expect(rows()[0]).toContain(`${formats.water(first!.carry.needLitres)} to carry out`)
   })
 
   test('says when nothing in the gear holds water', () => {

@@ -52,9 +52,9 @@ describe('from nothing to a verdict', () => {
     const reckoned = reckon(parsed.plan)
     if (!reckoned.ok) throw new Error('the demo plan does not settle')
     const { need, packs } = reckoned.reckoning
-    const shown = formatsIn('metric')
-    await page.getByText(shown.litresUp(need.bodyLitres), { exact: true }).waitFor()
-    await page.getByText(shown.kg(need.peakLoadFullWaterKg), { exact: true }).first().waitFor()
+    const formats = formatsIn('metric')
+    await page.getByText(formats.litresUp(need.bodyLitres), { exact: true }).waitFor()
+    await page.getByText(formats.kg(need.peakLoadFullWaterKg), { exact: true }).first().waitFor()
     await go(page, 'Packs')
     const failing = packs.filter(pack => !pack.suffices).length
     await expect.poll(() => page.getByText(/Does not$/).count()).toBe(failing)

@@ -21,7 +21,7 @@ import {
 } from '../../src/report/confidence'
 import { noWater, reckoned, smallPlan } from './small-plans'
 
-const shown = formatsIn('metric')
+const formats = formatsIn('metric')
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ')
 const thing = (id: string, litres: number, more: Partial<ItemDocument> = {}): ItemDocument => ({
   id,
@@ -227,7 +227,7 @@ describe('a trial in words', () => {
   it('agrees where the formula is exact but for the shape', () => {
     const many = Array.from({ length: 12 }, (_, i) => thing(`thing ${i}`, 3, { litresFrom: 'dimensions' }))
     const plan = planFor(many, { personalFactorSpread: 0.05 })
-    const words = simulationInWords(simulated(plan), plan, shown)
+    const words = simulationInWords(simulated(plan), plan, formats)
     expect(words.agrees).toBe(true)
     expect(words.verdict).toMatch(/^Formula and trial agree/)
     expect(words.rows).toHaveLength(4)
@@ -241,7 +241,7 @@ describe('a trial in words', () => {
     const plan = planFor(gear)
     const simulation = simulated(plan)
     expect(simulation.otherTermShare).toBeGreaterThan(0.1)
-    const words = simulationInWords(simulation, plan, shown)
+    const words = simulationInWords(simulation, plan, formats)
     expect(words.agrees).toBe(false)
     expect(words.verdict).toMatch(/^Formula and trial differ by more than chance makes/)
     expect(words.rows.some(({ said }) => said?.endsWith('further apart than chance makes'))).toBe(true)
@@ -251,7 +251,7 @@ describe('a trial in words', () => {
   it('raises no alarm over what rounding hides, and still says that chance does not make it', () => {
     const gear = [thing('pots', 20, { build: 'rigid' }), thing('soft', 6)]
     const plan = planFor(gear)
-    const words = simulationInWords(simulated(plan), plan, shown)
+    const words = simulationInWords(simulated(plan), plan, formats)
     expect(words.agrees).toBe(true)
     expect(words.verdict).toMatch(/^Formula and trial agree to .*, less than the rounding\.$/)
     expect(words.reasons[0]).toMatch(/^It is more than chance makes in 20,?.?000 packings\.$/)
@@ -260,7 +260,7 @@ describe('a trial in words', () => {
   it('says what it draws, and that packings are left aside', () => {
     const shapes = (settings: object, packings: Plan['packings'] = []) => {
       const plan = { ...planFor([thing('a', 3)], settings), packings }
-      return plain(simulationInWords(simulated(plan), plan, shown).shapes)
+      return plain(simulationInWords(simulated(plan), plan, formats).shapes)
     }
     expect(shapes({})).toMatch(
       /bell shape of ± 8 %, how well soft things fill the gaps evenly from not at all/,
@@ -272,7 +272,7 @@ describe('a trial in words', () => {
 
   it('agrees where there is no doubt at all', () => {
     const plan = planFor([thing('nothing', 0)])
-    expect(simulationInWords(simulated(plan), plan, shown).agrees).toBe(true)
+    expect(simulationInWords(simulated(plan), plan, formats).agrees).toBe(true)
   })
 
   it('hears how far it is', () => {

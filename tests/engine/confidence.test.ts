@@ -9,7 +9,7 @@ import { basisFor, basisOf, likelyText, measureNext, shareWords } from '../../sr
 import { documents, planOf } from './plans'
 import { dryAfterSpring, hungryAndDry, noWater, reckoned, smallPlan } from './small-plans'
 
-const shown = formatsIn('metric')
+const formats = formatsIn('metric')
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ')
 const thing = (id: string, litres: number, more: Partial<ItemDocument> = {}): ItemDocument => ({
   id,
@@ -83,7 +83,7 @@ describe('what the need stands on', () => {
     expect(kg).toMatchObject({ scale: 1.1, guess: 0 })
     expect(kg.stated).toBeCloseTo(daily + rubbish, 9)
     expect(sum(kg)).toBeCloseTo(peakLoadFullWaterKg, 9)
-    const { load } = basisOf({ plan, reckoning, shown })
+    const { load } = basisOf({ plan, reckoning, formats })
     expect(plain(load)).toMatch(/^Rests on masses: 1\.1 of 9\.0 kg weighed, .* water, (0\.9|1\.0) stated/)
   })
 
@@ -117,9 +117,9 @@ describe('several things measured at once', () => {
 
 describe('the likely range', () => {
   it('is never told narrower than it is, and has one number where both ends read the same', () => {
-    expect(plain(likelyText({ bodyLitres: 40, sigmaV: 2 }, shown))).toBe('37 to 43 L')
-    expect(plain(likelyText({ bodyLitres: 40, sigmaV: 0 }, shown))).toBe('40 L')
-    expect(plain(likelyText({ bodyLitres: 1, sigmaV: 2 }, shown))).toBe('0 to 4 L')
+    expect(plain(likelyText({ bodyLitres: 40, sigmaV: 2 }, formats))).toBe('37 to 43 L')
+    expect(plain(likelyText({ bodyLitres: 40, sigmaV: 0 }, formats))).toBe('40 L')
+    expect(plain(likelyText({ bodyLitres: 1, sigmaV: 2 }, formats))).toBe('0 to 4 L')
   })
 })
 
@@ -135,7 +135,7 @@ describe('a share in words', () => {
 })
 
 describe('what to measure next', () => {
-  const next = (plan: Plan) => measureNext(plan, reckoned(plan), shown)!
+  const next = (plan: Plan) => measureNext(plan, reckoned(plan), formats)!
 
   it('is what narrows the range most, with its share, and leads to its measuring', () => {
     const plan = planFor([thing('tent', 9), thing('bag', 6), thing('hat', 0.01)], { personalFactorSpread: 0 })
@@ -178,7 +178,7 @@ describe('what to measure next', () => {
 
   it('is asked of nobody with nothing in the main body', () => {
     const plan = planFor([thing('boots', 3, { stow: 'worn' })])
-    expect(measureNext(plan, reckoned(plan), shown)).toBeNull()
+    expect(measureNext(plan, reckoned(plan), formats)).toBeNull()
   })
 })
 
@@ -190,7 +190,7 @@ describe('what a verdict rests on', () => {
       ...planFor(gear, { softPacking: 1, ...settings }),
       packings: Array.from({ length: packings }, () => ({ ...packed, packFrom: 'stated' })),
     }
-    return basisOf({ plan, reckoning: reckoned(plan), shown })
+    return basisOf({ plan, reckoning: reckoned(plan), formats })
   }
 
   it('is the general model until one’s own packings are reckoned with, and says how many', () => {
@@ -215,11 +215,11 @@ describe('what a verdict rests on', () => {
 
   it('says so where all is measured, and where nothing is', () => {
     const all = planFor([thing('tent', 10, { litresFrom: 'filled' })], { softPacking: 1 })
-    expect(plain(basisOf({ plan: all, reckoning: reckoned(all), shown }).litres)).toMatch(
+    expect(plain(basisOf({ plan: all, reckoning: reckoned(all), formats }).litres)).toMatch(
       /; all 10 L measured\.$/,
     )
     const none = planFor([thing('tent', 10)], { softPacking: 1 })
-    expect(plain(basisOf({ plan: none, reckoning: reckoned(none), shown }).litres)).toMatch(
+    expect(plain(basisOf({ plan: none, reckoning: reckoned(none), formats }).litres)).toMatch(
       /; none of 10 L measured, 10 guessed\.$/,
     )
   })

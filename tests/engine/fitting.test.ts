@@ -34,7 +34,7 @@ const thing = (sizes: Partial<ItemDocument>, more: Partial<ItemDocument> = {}): 
 function judged(gear: ItemDocument[], more: Partial<PackDocument> = {}) {
   const plan = smallPlan({ gear, packs: [{ ...pack, ...more }], water: noWater })
   const reckoning = reckoned(plan)
-  const words = setupInWords(reckoning.packs[0]!, { plan, reckoning, shown: metric })
+  const words = setupInWords(reckoning.packs[0]!, { plan, reckoning, formats: metric })
   const fitting = fittingOf(plan, plan.packs[0]!)
   const told = fitting.fitted.map(one => {
     const { way, because, change } = fitWords(one, metric)
@@ -177,7 +177,7 @@ describe('the fit of any plan', () => {
         const reckoning = reckoned(plan)
         for (const setup of reckoning.packs) {
           const { fitted, missing, unjudged } = fittingOf(plan, plan.packs[setup.pack]!)
-          const { verdicts, answer } = setupInWords(setup, { plan, reckoning, shown: metric })
+          const { verdicts, answer } = setupInWords(setup, { plan, reckoning, formats: metric })
           expect(answer === 'does-not').toBe(!setup.suffices)
           expect(new Set(verdicts.map(({ code }) => code)).size).toBe(verdicts.length)
           if (missing.length > 0) continue

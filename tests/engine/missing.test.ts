@@ -39,14 +39,14 @@ function judged(draft: Draft) {
     missing,
     plan,
     reckoning,
-    words: setupInWords(reckoning.packs[0]!, { plan, reckoning, shown: metric }),
+    words: setupInWords(reckoning.packs[0]!, { plan, reckoning, formats: metric }),
   }
 }
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ').replace(/\s+/g, ' ')
 /** All that the reasons, the help, the requirement and the command line say. */
 function allWords({ plan, reckoning }: ReturnType<typeof judged>) {
   const context = contextOf(plan, reckoning)
-  const help = helpFor(plan, reckoning, { setupIndex: 0, shown: metric })
+  const help = helpFor(plan, reckoning, { setupIndex: 0, formats: metric })
   const remedies = help.remedies.map(({ remedy }) => remedy)
   const shortfall = shortfallOf(plan, reckoning, 0)
   const why = [
@@ -60,7 +60,7 @@ function allWords({ plan, reckoning }: ReturnType<typeof judged>) {
   return {
     remedies,
     help: plain(help.remedies.map(({ text }) => text).join(' ')),
-    look: plain(shortfall ? shortfallInWords(shortfall, { plan, reckoning, shown: metric }) : ''),
+    look: plain(shortfall ? shortfallInWords(shortfall, { plan, reckoning, formats: metric }) : ''),
     why: plain(JSON.stringify(why)),
     rows: plain(JSON.stringify(requirementRows(askedByTrip(plan, reckoning), metric))),
     report: plain(textReport(plan, reckoning)),

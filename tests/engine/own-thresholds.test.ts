@@ -12,7 +12,7 @@ function wordsWith(settings: Record<string, number>) {
   const reckoned = reckon(parsed.plan)
   if (!reckoned.ok) throw new Error('does not settle')
   const { reckoning } = reckoned
-  const context = { plan: parsed.plan, reckoning, shown: formatsIn('metric') }
+  const context = { plan: parsed.plan, reckoning, formats: formatsIn('metric') }
   const words = reckoning.packs.map(setup => setupInWords(setup, context))
   return { reckoning, words, codes: words.map(({ verdicts }) => verdicts.map(({ code }) => code)) }
 }

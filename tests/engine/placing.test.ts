@@ -54,7 +54,7 @@ describe('the load of a main body', () => {
     expect(need.peakFullWaterAt).not.toEqual(need.peakAt)
     const placing = placingOf(plan, reckoning, plan.packs[0]!)!
     expect(placing.moment).toBe(momentIndex(moments, need.peakFullWaterAt))
-    const words = placingWords(placing, { plan, reckoning, shown: formatsIn('metric') })
+    const words = placingWords(placing, { plan, reckoning, formats: formatsIn('metric') })
     expect(words.now).toContain('leaving Spring, day 2')
     expect(words.basis).toContain('water your containers do not hold')
   })
@@ -102,7 +102,7 @@ describe('the load of a main body', () => {
 
   it('is told in words with both moments, as advice with a caution', () => {
     const { plan, reckoning, placing } = placed(gear)
-    const words = placingWords(placing!, { plan, reckoning, shown: formatsIn('metric') })
+    const words = placingWords(placing!, { plan, reckoning, formats: formatsIn('metric') })
     expect(words.now).toMatch(/22\scm behind the hips: 26\sN·m about them/)
     expect(words.after).toMatch(
       /^With Dense against the back and the rest outside it: 21\scm and 25\sN·m, 5\s%\sless\./,

@@ -189,7 +189,7 @@ describe('the remedies of a walk with a dry camp', () => {
   it('trust a doubtful source only with its caution', () => {
     const trust = find(remediesOf(walkWith(80, need.peakLoadKg + 0.5)), 'trust-doubtful')!
     expect(trust).toMatchObject({ stops: [3], caution: 'confirm-sources' })
-    expect(remedyInWords(trust, { plan: walkWith(80), shown: formatsIn('metric') })).toContain(
+    expect(remedyInWords(trust, { plan: walkWith(80), formats: formatsIn('metric') })).toContain(
       'Confirm it before you leave',
     )
   })
@@ -206,7 +206,7 @@ describe('the remedies of a walk with a dry camp', () => {
     const said = (marked: Plan) =>
       remediesOf(marked)
         .filter(({ kind }) => kind === 'resupply')
-        .map(remedy => remedyInWords(remedy, { plan: marked, shown: formatsIn('metric') }))
+        .map(remedy => remedyInWords(remedy, { plan: marked, formats: formatsIn('metric') }))
     const unsaid = said(plan)
     expect(unsaid.length).toBeGreaterThan(1)
     for (const words of unsaid) expect(words).toMatch(/^Resupply at .* as well, if there is a shop: then /)
@@ -223,7 +223,7 @@ describe('the remedies of a walk with a dry camp', () => {
     expect(spare.spareDays).toBeLessThan(0.95)
     expect(reckoned(applyRemedy(plan, spare)).packs[0]!.suffices).toBe(true)
     expect(reckoned(applyRemedy(plan, more)).packs[0]!.suffices).toBe(false)
-    expect(remedyInWords(spare, { plan, shown: formatsIn('metric') })).toMatch(
+    expect(remedyInWords(spare, { plan, formats: formatsIn('metric') })).toMatch(
       /You then have less to eat if a day goes wrong\.$/,
     )
   })
@@ -258,7 +258,7 @@ describe('the remedies of a walk with a dry camp', () => {
     const both = { ...plan, packs: [{ ...pack!, setups: [pack!.setups[0]!, framed] }] }
     const [first] = remediesOf(both)
     expect(first).toMatchObject({ kind: 'other-setup', setup: 1 })
-    expect(remedyInWords(first!, { plan: both, shown: formatsIn('metric') })).toMatch(
+    expect(remedyInWords(first!, { plan: both, formats: formatsIn('metric') })).toMatch(
       /^Use its set-up “frame in”/,
     )
   })
@@ -319,7 +319,7 @@ function nightWith(gear: ItemDocument[], litres: number, more: Partial<PackDocum
 
 const wordsOf = (plan: Plan) =>
   remediesOf(plan).map(remedy =>
-    remedyInWords(remedy, { plan, shown: formatsIn('metric') }).replaceAll('\u00a0', ' '),
+    remedyInWords(remedy, { plan, formats: formatsIn('metric') }).replaceAll('\u00a0', ' '),
   )
 
 describe('what may ride outside', () => {
@@ -419,7 +419,7 @@ describe('where nothing helps', () => {
       frame: true,
       innerHeightCm: null,
     })
-    expect(shortfallInWords(short, { plan, reckoning, shown: formatsIn('metric') })).toContain('a frame')
+    expect(shortfallInWords(short, { plan, reckoning, formats: formatsIn('metric') })).toContain('a frame')
   })
 
   it('a set-up that does has neither', () => {
@@ -438,7 +438,7 @@ describe('a remedy in words', () => {
     const plan = walkWith(enough - 2)
     const [first] = remediesOf(plan)
     const { bodyLitres } = first!.after
-    expect(remedyInWords(first!, { plan, shown: formatsIn('metric') }).replace(/\u00a0/g, ' ')).toBe(
+    expect(remedyInWords(first!, { plan, formats: formatsIn('metric') }).replace(/\u00a0/g, ' ')).toBe(
       `Move Rain coat to a pocket: then ${bodyLitres.toFixed(1)} L are needed, and it fits in about 9 of 10 cases.`,
     )
   })
@@ -447,7 +447,7 @@ describe('a remedy in words', () => {
     const plan = walkWith(enough - 2)
     const gear = plan.gear.map(item => (item.name === 'Rain coat' ? { ...item, name: '' } : item))
     const [first] = remediesOf({ ...plan, gear })
-    expect(remedyInWords(first!, { plan: { ...plan, gear }, shown: formatsIn('metric') })).toMatch(
+    expect(remedyInWords(first!, { plan: { ...plan, gear }, formats: formatsIn('metric') })).toMatch(
       /^Move Unnamed item to a pocket: /,
     )
     expect(remedyLabel(first!, { ...plan, gear })).toBe('Move Unnamed item outside')

@@ -63,7 +63,7 @@ describe('the readable report of the worked plan', () => {
 
   it('says each verdict in its own words, the deciding one first', () => {
     for (const setup of reckoning.packs) {
-      const { verdicts, answer } = setupInWords(setup, { plan, reckoning, shown: metric })
+      const { verdicts, answer } = setupInWords(setup, { plan, reckoning, formats: metric })
       expect(setup.suffices).toBe(answer !== 'does-not')
       if (!setup.suffices) expect(verdicts[0].weight).toBe('fails')
       const codes = verdicts

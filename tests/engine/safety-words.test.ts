@@ -9,14 +9,14 @@ import { explain } from '../../src/report/why'
 import { reckoned, type Small, smallPlan } from './small-plans'
 import { contextOf } from './why-context'
 
-const shown = formatsIn('metric')
+const formats = formatsIn('metric')
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ')
 
 function told(small: Small, more: Notice[] = []) {
   const plan = smallPlan(small)
   const reckoning = reckoned(plan)
   const notices = [...reckoning.notices, ...more]
-  return cautionsOf(plan, { ...reckoning, notices }, shown).map(caution => ({
+  return cautionsOf(plan, { ...reckoning, notices }, formats).map(caution => ({
     ...caution,
     text: plain(caution.text),
   }))

@@ -17,7 +17,7 @@ export const contextOf = (
 ): WhyContext => ({
   plan,
   reckoning,
-  shown: formatsIn(system),
+  formats: formatsIn(system),
   stopIds: plan.trip.stops.map((_, i) => `s${i}`),
 })
 

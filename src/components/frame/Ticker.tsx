@@ -5,7 +5,7 @@ import { reckoned } from '../../store'
 import { useSystem } from '../fields'
 
 export function Ticker({ onOpen }: { onOpen: () => void }) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const open = reckoned.value
   if (!open?.reckoned.ok) return null
   const { leftOut } = open
@@ -20,10 +20,10 @@ export function Ticker({ onOpen }: { onOpen: () => void }) {
   return (
     <button type="button" class="ticker" onClick={onOpen}>
       {litres.length ? 'at least ' : ''}
-      <strong>{shown.litresUp(need.bodyLitres)}</strong> main body
+      <strong>{formats.litresUp(need.bodyLitres)}</strong> main body
       <span class="ticker-gap" />
       {mass.length ? 'at least ' : ''}
-      <strong>{shown.kg(need.peakLoadFullWaterKg)}</strong> heaviest
+      <strong>{formats.kg(need.peakLoadFullWaterKg)}</strong> heaviest
       <span class="unseen"> load, open the need</span>
       {need.waterShortLitres > 0 ? <span class="ticker-note">short of water</span> : null}
       {leftOut.length ? <span class="ticker-note">{leftOut.length} assumed or left out</span> : null}

@@ -10,14 +10,14 @@ interface AskedCardProps {
   asked: Asked
   /** The trips that ask for it. */
   trips: readonly NamedPlan[]
-  shown: Formats
+  formats: Formats
 }
 
-export function AskedCard({ asked, trips, shown }: AskedCardProps) {
+export function AskedCard({ asked, trips, formats }: AskedCardProps) {
   return (
     <div class="figures" data-figures="why">
       <dl class="asked">
-        {requirementRows(asked, shown).map(({ name, figure, note }) => (
+        {requirementRows(asked, formats).map(({ name, figure, note }) => (
           <div key={name}>
             <dt>{name}</dt>
             <dd>

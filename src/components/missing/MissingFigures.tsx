@@ -12,10 +12,10 @@ const MOST_NAMED = 6
 
 interface MissingFiguresProps {
   missing: Missing
-  shown: Formats
+  formats: Formats
 }
 
-export function MissingFigures({ missing, shown }: MissingFiguresProps) {
+export function MissingFigures({ missing, formats }: MissingFiguresProps) {
   const rows = [
     ...missing.litres.map(thing => ({ thing, asks: 'litres?' })),
     ...missing.mass.map(thing => ({ thing, asks: 'mass?' })),
@@ -27,7 +27,7 @@ export function MissingFigures({ missing, shown }: MissingFiguresProps) {
         {rows.slice(0, MOST_NAMED).map(({ thing, asks }) => (
           <li key={thing.path}>
             <ToField name={thing.name} path={thing.path} says={asks} />
-            {asks === 'litres?' ? <Usual {...{ thing, shown }} /> : null}
+            {asks === 'litres?' ? <Usual {...{ thing, formats }} /> : null}
           </li>
         ))}
       </ul>
@@ -37,7 +37,7 @@ export function MissingFigures({ missing, shown }: MissingFiguresProps) {
 }
 
 /** What things of its kind take, one tap away; nothing where the name does not tell the kind. */
-function Usual({ thing, shown }: { thing: MissingThing; shown: Formats }) {
+function Usual({ thing, formats }: { thing: MissingThing; formats: Formats }) {
   const edited = useEdited()
   const id = pathParts(thing.path)[1]
   const item = openTrip.value?.draft.gear.find(each => each.id === id)
@@ -53,7 +53,7 @@ function Usual({ thing, shown }: { thing: MissingThing; shown: Formats }) {
   }
   return (
     <button type="button" class="pencil" data-figures="cited" onClick={take}>
-      {`${shown.litres(typical)}, usual for: ${kind.kind}`}
+      {`${formats.litres(typical)}, usual for: ${kind.kind}`}
     </button>
   )
 }

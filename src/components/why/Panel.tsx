@@ -41,13 +41,13 @@ export function Panel({ about }: { about: About }) {
 
 /** Null while the open trip is not reckoned. */
 function useExplanations(about: About): Explanation[] | null {
-  const shown = formatsIn(useSystem())
-  if (needsNoPlan(about)) return explainAlone(about, shown)
+  const formats = formatsIn(useSystem())
+  if (needsNoPlan(about)) return explainAlone(about, formats)
   const open = reckoned.value
   if (!open?.reckoned.ok) return null
   const { plan } = open
   const stopIds = (openTrip.value?.draft.trip.stops ?? []).map(stop => stop.id)
-  return explain(about, { plan, reckoning: open.reckoned.reckoning, shown, stopIds, packIds: idsOf(open) })
+  return explain(about, { plan, reckoning: open.reckoned.reckoning, formats, stopIds, packIds: idsOf(open) })
 }
 
 /** The draft's ids of the packs and set-ups that the plan has: a set-up without its mass is not among them. */

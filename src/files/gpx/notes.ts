@@ -9,27 +9,27 @@ import type { MeasuredTrack } from './types'
 /** Points farther apart than this leave the way between them untold; judgement of ours. */
 const FAR_KM = 1
 
-export function trackNotes(track: MeasuredTrack, shown: Formats): string[] {
-  const notes = [elevationNote(track, shown)]
+export function trackNotes(track: MeasuredTrack, formats: Formats): string[] {
+  const notes = [elevationNote(track, formats)]
   const { count, km } = track.gaps
   if (count > 0)
     notes.push(
-      `${count === 1 ? 'One jump' : `${count} jumps`} between segments (${shown.km(km)} in a straight line) not counted as walked.`,
+      `${count === 1 ? 'One jump' : `${count} jumps`} between segments (${formats.km(km)} in a straight line) not counted as walked.`,
     )
   if (track.longestStepKm > FAR_KM)
     notes.push(
-      `Points lie up to ${shown.km(track.longestStepKm)} apart: the way between them is taken as straight and even, so it is likely longer and steeper.`,
+      `Points lie up to ${formats.km(track.longestStepKm)} apart: the way between them is taken as straight and even, so it is likely longer and steeper.`,
     )
   return notes
 }
 
-function elevationNote({ elevation, sums }: MeasuredTrack, shown: Formats): string {
+function elevationNote({ elevation, sums }: MeasuredTrack, formats: Formats): string {
   if (elevation === 'none') return 'No elevation in this file: climb and descent are left empty.'
-  const how = `Climb is smoothed over ${shown.metres(SMOOTHING_KM * 1000)}; rises under ${shown.metres(THRESHOLD_M)} do not count.`
+  const how = `Climb is smoothed over ${formats.metres(SMOOTHING_KM * 1000)}; rises under ${formats.metres(THRESHOLD_M)} do not count.`
   if (elevation === 'all') return how
-  return `Elevation is missing on ${shown.km(sums.unknownKm.at(-1) ?? 0)}: climb there is not counted. ${how}`
+  return `Elevation is missing on ${formats.km(sums.unknownKm.at(-1) ?? 0)}: climb there is not counted. ${how}`
 }
 
 /** How the proposed places were found. */
-export const splitNote = (shown: Formats): string =>
-  `Waypoints within ${shown.metres(BESIDE_M)} of the track; days even in walking time; a night moves to a waypoint up to ${shown.km(SNAP_KM)} away. Water is only what you say it is.`
+export const splitNote = (formats: Formats): string =>
+  `Waypoints within ${formats.metres(BESIDE_M)} of the track; days even in walking time; a night moves to a waypoint up to ${formats.km(SNAP_KM)} away. Water is only what you say it is.`

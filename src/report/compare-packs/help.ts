@@ -26,15 +26,15 @@ export interface Help {
 export function helpFor(
   plan: Plan,
   reckoning: Reckoning,
-  { setupIndex, shown }: { setupIndex: number; shown: Formats },
+  { setupIndex, formats }: { setupIndex: number; formats: Formats },
 ): Help {
   const remedies = remediesBy(reckon, { plan, reckoning, setupIndex }).map(remedy => ({
     remedy,
-    text: remedyInWords(remedy, { plan, shown }),
+    text: remedyInWords(remedy, { plan, formats }),
     caution: cautionOf(remedy, plan),
   }))
   const shortfall = remedies.length ? null : shortfallOf(plan, reckoning, setupIndex)
-  return { remedies, shortfall: shortfall && shortfallInWords(shortfall, { plan, reckoning, shown }) }
+  return { remedies, shortfall: shortfall && shortfallInWords(shortfall, { plan, reckoning, formats }) }
 }
 
 /** What can hurt is never offered without its warning: a source that nobody vouched for, and food for a bad day. */

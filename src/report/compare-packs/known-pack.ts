@@ -24,7 +24,7 @@ export interface Partly {
 }
 
 /** The pack judged for a plan that reckons; null where the plan does not settle. */
-export function partlyJudged(plan: Plan, known: KnownPack, shown: Formats): Partly | null {
+export function partlyJudged(plan: Plan, known: KnownPack, formats: Formats): Partly | null {
   const { setup } = known
   const hasBody = known.bodyLitres !== undefined
   const hasMass = setup.massKg !== undefined
@@ -32,7 +32,7 @@ export function partlyJudged(plan: Plan, known: KnownPack, shown: Formats): Part
   const reckoned = reckon(tried)
   if (!reckoned.ok) return null
   const { reckoning } = reckoned
-  const words = setupInWords(reckoning.packs[0]!, { plan: tried, reckoning, shown })
+  const words = setupInWords(reckoning.packs[0]!, { plan: tried, reckoning, formats })
   const isKnown = { body: hasBody, mass: hasMass }
   const verdicts = words.verdicts.filter(({ code }) =>
     (kindOfVerdict(code).needs ?? []).every(figure => isKnown[figure]),
@@ -40,7 +40,7 @@ export function partlyJudged(plan: Plan, known: KnownPack, shown: Formats): Part
   const fails = verdicts.some(verdict => verdict.weight === 'fails')
   const missing = missingOf(hasBody, hasMass, fails && !hasMass)
   const [first] = verdicts
-  const basis = first ? basisFor(first.code, basisOf({ plan: tried, reckoning, shown })) : null
+  const basis = first ? basisFor(first.code, basisOf({ plan: tried, reckoning, formats })) : null
   if (missing.length === 0) return { answer: words.answer, verdicts, missing, basis }
   return { answer: fails ? 'does-not' : 'cannot-tell', verdicts, missing, basis }
 }

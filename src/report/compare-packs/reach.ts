@@ -52,7 +52,7 @@ export function reachText(days: number | null, missing: Missing): string {
 export function reachInWords(
   plan: Plan,
   reckoning: Reckoning,
-  { setupIndex, shown }: { setupIndex: number; shown: Formats },
+  { setupIndex, formats }: { setupIndex: number; formats: Formats },
 ): ReachInWords | null {
   const points = reachCurve(plan, reckoning, { setupIndex })
   if (!points) return null
@@ -70,7 +70,7 @@ export function reachInWords(
   })
   const runs = runsOf(points).map(run => ({
     label: run[0]!.binds ? BINDS[run[0]!.binds].short : 'no limit',
-    text: limitText(run, missingOf(plan), shown),
+    text: limitText(run, missingOf(plan), formats),
     points: run,
   }))
   return { points, runs, stretches, nothing: points.length ? null : NOTHING }

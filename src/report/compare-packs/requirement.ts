@@ -42,9 +42,9 @@ interface AskedRow {
 
 export function requirementRows(
   { likelyLitres, packKg, wanted, atLeast }: Asked,
-  shown: Formats,
+  formats: Formats,
 ): AskedRow[] {
-  const { litresUp, kg, gear, cm } = shown
+  const { litresUp, kg, gear, cm } = formats
   const rows: (AskedRow | null)[] = [
     {
       name: 'Main body',

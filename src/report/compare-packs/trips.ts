@@ -29,8 +29,8 @@ export interface AllTrips {
 }
 
 /** Settles and reckons every trip with all their packs, matched by name: not for every keystroke. */
-export function allTripsOf(trips: TripAsked[], shown: Formats): AllTrips {
-  const steps = allTripsSteps(trips, shown)
+export function allTripsOf(trips: TripAsked[], formats: Formats): AllTrips {
+  const steps = allTripsSteps(trips, formats)
   for (;;) {
     const { done, value } = steps.next()
     if (done) return value
@@ -38,7 +38,7 @@ export function allTripsOf(trips: TripAsked[], shown: Formats): AllTrips {
 }
 
 /** As {@link allTripsOf}, trip by trip: whoever drives it may let others go first in between. */
-export function* allTripsSteps(trips: TripAsked[], shown: Formats): Generator<void, AllTrips> {
+export function* allTripsSteps(trips: TripAsked[], formats: Formats): Generator<void, AllTrips> {
   const settled: (Settled & { trip: TripAsked })[] = []
   for (const trip of trips) {
     yield
@@ -65,7 +65,7 @@ export function* allTripsSteps(trips: TripAsked[], shown: Formats): Generator<vo
   return {
     names: judged.map(({ name }) => name),
     plans: judged.map(({ plan }) => plan),
-    rows: rowsOf(packs, judged, shown),
+    rows: rowsOf(packs, judged, formats),
     cover: coverOf(judged),
     asked: askedOf(judged),
     notes,
@@ -89,7 +89,7 @@ function shelfOf(trips: { name: string; plan: Plan }[]): { packs: Pack[]; differ
   return { packs: [...shelf.values()].map(({ pack }) => pack), differing: [...differing] }
 }
 
-function rowsOf(packs: Pack[], judged: JudgedTrip[], shown: Formats): AllTrips['rows'] {
+function rowsOf(packs: Pack[], judged: JudgedTrip[], formats: Formats): AllTrips['rows'] {
   return packs
     .flatMap(pack => pack.setups.map(setup => ({ pack, setup })))
     .map(({ pack, setup }, i) => ({
@@ -98,7 +98,7 @@ function rowsOf(packs: Pack[], judged: JudgedTrip[], shown: Formats): AllTrips['
       named: pack.setups.length > 1,
       get cells() {
         return judged.map(({ plan, reckoning }) => {
-          const { answer, verdicts } = setupInWords(reckoning.packs[i]!, { plan, reckoning, shown })
+          const { answer, verdicts } = setupInWords(reckoning.packs[i]!, { plan, reckoning, formats })
           return { answer: ANSWERS[answer].words, why: verdicts[0].lead + verdicts[0].rest }
         })
       },

@@ -10,7 +10,7 @@ import { numberWord } from './count'
 interface Context {
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
 }
 
 /** What the four sorts of verdicts rest on, a sentence each. */
@@ -33,12 +33,12 @@ const BY: Readonly<Partial<Record<ToldKind['about'], keyof Basis>>> = {
 export const basisFor = (code: ToldCode, basis: Basis): string =>
   basis[BY[kindOfVerdict(code).about] ?? 'litres']
 
-export function basisOf({ plan, reckoning, shown }: Context): Basis {
+export function basisOf({ plan, reckoning, formats }: Context): Basis {
   const { litres, kg } = provenanceIn(plan, reckoning)
   const { need } = reckoning
   return {
-    litres: `Rests on ${packingText(plan)}; ${litresText(litres, need.bodyLitres, shown)}.`,
-    load: `Rests on masses: ${massText(kg, need.peakLoadFullWaterKg, shown)}.`,
+    litres: `Rests on ${packingText(plan)}; ${litresText(litres, need.bodyLitres, formats)}.`,
+    load: `Rests on masses: ${massText(kg, need.peakLoadFullWaterKg, formats)}.`,
     pockets: 'Rests on the litres of what rides in pockets, taken as they are, without gaps.',
     sizes: 'Rests on the sizes as given, of the things and of the pack.',
   }
@@ -79,8 +79,8 @@ function litresText(litres: Provenance['litres'], whole: number, { litresUp }: F
 }
 
 /** "9.1 of 14.2 kg weighed, 3.1 stated, 2.0 water". */
-function massText(kg: Provenance['kg'], whole: number, shown: Formats): string {
-  const unit = shown.system === 'us' ? 'lb' : 'kg'
+function massText(kg: Provenance['kg'], whole: number, formats: Formats): string {
+  const unit = formats.system === 'us' ? 'lb' : 'kg'
   return groundText({
     first: ['weighed', kg.scale],
     others: [
@@ -88,7 +88,7 @@ function massText(kg: Provenance['kg'], whole: number, shown: Formats): string {
       ['guessed', kg.guess],
       ['water', kg.water],
     ],
-    whole: shown.kg(whole),
+    whole: formats.kg(whole),
     steps: amount => 10 * inUnit('mass', amount, unit),
     round: Math.round,
     text: tenths => (tenths / 10).toFixed(1),

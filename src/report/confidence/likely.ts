@@ -12,10 +12,10 @@ export function likelyRange({ bodyLitres, sigmaV }: Sure): { low: number; high: 
 }
 
 /** "38 to 47 L", or "42 L" where both ends read the same; never narrower than it is. */
-export function likelyText(need: Sure, shown: Pick<Formats, 'system' | 'litresUp'>): string {
+export function likelyText(need: Sure, formats: Pick<Formats, 'system' | 'litresUp'>): string {
   const { low, high } = likelyRange(need)
-  const down = formatQuantity('number', low, { system: shown.system, digits: 0, round: 'down' })
-  const up = shown.litresUp(high)
+  const down = formatQuantity('number', low, { system: formats.system, digits: 0, round: 'down' })
+  const up = formats.litresUp(high)
   return up.startsWith(`${down}\u00a0`) ? up : `${down} to ${up}`
 }
 
@@ -26,5 +26,5 @@ export function narrowing(need: Sure, sigmaV: number): number {
 }
 
 /** "40 L is enough in about 9 of 10 cases". */
-export const enoughText = (need: Need, shown: Formats): string =>
-  `${shown.litresUp(need.bodyLitresSafe)} is enough in about 9 of 10 cases`
+export const enoughText = (need: Need, formats: Formats): string =>
+  `${formats.litresUp(need.bodyLitresSafe)} is enough in about 9 of 10 cases`

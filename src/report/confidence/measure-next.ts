@@ -45,7 +45,7 @@ export interface PackingPart {
 const LEAST = { alone: 0.1, together: 0.5 } as const
 
 /** Null where there is no doubt: nothing rides in the main body. `reckoning` must be what `reckon(plan)` gave. */
-export function measureNext(plan: Plan, reckoning: Reckoning, shown: Formats): MeasureNext | null {
+export function measureNext(plan: Plan, reckoning: Reckoning, formats: Formats): MeasureNext | null {
   const { need } = reckoning
   const shares = uncertaintySharesOf(plan, reckoning)
   if (shares.length === 0) return null
@@ -60,15 +60,15 @@ export function measureNext(plan: Plan, reckoning: Reckoning, shown: Formats): M
   const largest = shares.find(({ of }) => of === 'item')?.share ?? 0
   return {
     things: gained >= LEAST.together ? worth.map(toMeasure) : [],
-    now: likelyText(need, shown),
-    together: likelyText({ ...need, sigmaV: allSigma }, shown),
-    narrower: `${shown.litres(gained)} narrower`,
+    now: likelyText(need, formats),
+    together: likelyText({ ...need, sigmaV: allSigma }, formats),
+    narrower: `${formats.litres(gained)} narrower`,
     packing:
       packing > 0
         ? {
             share: shareWords(packing),
             isLargest: packing >= largest,
-            gain: packingGain(plan, reckoning, shown),
+            gain: packingGain(plan, reckoning, formats),
           }
         : null,
   }
@@ -78,17 +78,17 @@ export function measureNext(plan: Plan, reckoning: Reckoning, shown: Formats): M
       id,
       name: itemName({ name: names.get(id) }),
       share: `${shareWords(share)} of the doubt`,
-      gain: `takes ${shown.litres(narrowing(need, sigmaV))} off the range`,
+      gain: `takes ${formats.litres(narrowing(need, sigmaV))} off the range`,
       path: fieldPath('gear', id, 'measure'),
     }
   }
 }
 
 /** A packing always moves the middle to where one packs; whether it narrows the range depends on how much is open. */
-function packingGain(plan: Plan, reckoning: Reckoning, shown: Formats): string {
+function packingGain(plan: Plan, reckoning: Reckoning, formats: Formats): string {
   const gained = narrowing(reckoning.need, sigmaVIfPacked(plan, reckoning))
   if (gained >= LEAST.together)
-    return `Pack this list once and say how full the pack is: that takes about ${shown.litres(gained)} off the range, should it take what is reckoned.`
+    return `Pack this list once and say how full the pack is: that takes about ${formats.litres(gained)} off the range, should it take what is reckoned.`
   return plan.packings.length === 0
     ? 'Your own packing hardly narrows the range, but it moves its middle to where you pack.'
     : 'Your packings tell it as well as packings can.'

@@ -34,12 +34,12 @@ const QUANTILE = 1.71
 /** What the shown need is rounded to, L. */
 const WHOLE = 0.5
 
-export function simulationInWords(simulation: Simulation, plan: Plan, shown: Formats): SimulationWords {
+export function simulationInWords(simulation: Simulation, plan: Plan, formats: Formats): SimulationWords {
   const { runs, meanLitres, sdLitres, quantiles, formula, otherTermShare } = simulation
   const { low, high } = likelyRange(formula)
   const error = sdLitres / Math.sqrt(runs)
   const litres = (amount: number) =>
-    formatQuantity('volume', amount, { system: shown.system, unit: 'L', digits: 2 })
+    formatQuantity('volume', amount, { system: formats.system, unit: 'L', digits: 2 })
   const figures = [
     { name: 'On average', by: formula.bodyLitres, tried: meanLitres, error },
     {
@@ -54,7 +54,7 @@ export function simulationInWords(simulation: Simulation, plan: Plan, shown: For
   const rows = figures.map(({ name, by, tried, error: sampling }): SimulationRow => {
     const apart = tried - by
     const byChance = Math.abs(apart) <= FAR * sampling + 1e-9 * formula.bodyLitres
-    const size = () => `${marginText(apart, shown.litres)} ${apart < 0 ? 'less' : 'more'} than the formula`
+    const size = () => `${marginText(apart, formats.litres)} ${apart < 0 ? 'less' : 'more'} than the formula`
     return {
       name,
       formula: litres(by),
@@ -64,7 +64,7 @@ export function simulationInWords(simulation: Simulation, plan: Plan, shown: For
   })
   const allByChance = rows.every(row => row.said === null)
   const most = Math.max(...figures.map(({ by, tried }) => Math.abs(tried - by)))
-  const count = formatQuantity('number', runs, { system: shown.system, digits: 0 })
+  const count = formatQuantity('number', runs, { system: formats.system, digits: 0 })
   // What rounding hides is nobody's alarm; that chance does not make it is said all the same.
   const agrees = allByChance || most < WHOLE
   return {
@@ -72,13 +72,13 @@ export function simulationInWords(simulation: Simulation, plan: Plan, shown: For
     agrees,
     verdict: verdictOf(),
     reasons: allByChance ? [] : reasonsOf(),
-    shapes: shapesOf(plan, shown),
+    shapes: shapesOf(plan, formats),
   }
 
   function verdictOf(): string {
     if (allByChance)
       return `Formula and trial agree: no figure lies further apart than chance makes in ${count} packings.`
-    const size = marginText(most, shown.litres)
+    const size = marginText(most, formats.litres)
     return agrees
       ? `Formula and trial agree to ${size}, less than the rounding.`
       : `Formula and trial differ by more than chance makes in ${count} packings, by ${size} at most. Go by the trial where it asks for more.`

@@ -24,13 +24,13 @@ interface Judged {
   plan: Plan
   pack: Pack
   need: Need
-  shown: Formats
+  formats: Formats
 }
 
 /** The words of `too-long` and `too-wide`: the thing, its size against the pack's, and whether it goes in any way. */
 export function tooLargeWords(code: TooLarge, judged: Judged): Words {
-  const { plan, pack, shown } = judged
-  const { cm } = shown
+  const { plan, pack, formats } = judged
+  const { cm } = formats
   const lead = code === 'too-long' ? 'Something is too long:' : 'Something is too wide:'
   const [longest, ...others] = fittingOf(plan, pack)
     .fitted.filter(({ counted }) => counted.includes(code))
@@ -45,7 +45,7 @@ export function tooLargeWords(code: TooLarge, judged: Judged): Words {
   const size =
     code === 'too-long'
       ? `${cm(longCm)} in a main body that is ${cm(pack.innerHeightCm ?? 0)} high.`
-      : widthWords(worst, pack, shown)
+      : widthWords(worst, pack, formats)
   return { lead, rest: ` ${itemName(worst.item)}, ${size}${ASIDE[worst.way]}${also}` }
 }
 
@@ -66,7 +66,7 @@ function widthWords({ piece }: Fitted, { innerWidthCm, innerDepthCm }: Pack, { c
 }
 
 /** Where not every size is known: what the engine held against each other. */
-function plainWords(code: TooLarge, { pack, need, shown: { cm } }: Judged): string {
+function plainWords(code: TooLarge, { pack, need, formats: { cm } }: Judged): string {
   if (code === 'too-long')
     return ` the longest rigid thing inside is ${cm(need.longestCm ?? 0)}; the main body is ${cm(pack.innerHeightCm ?? 0)} high.`
   const inner = Math.min(pack.innerWidthCm ?? Infinity, pack.innerDepthCm ?? Infinity)
@@ -74,7 +74,7 @@ function plainWords(code: TooLarge, { pack, need, shown: { cm } }: Judged): stri
 }
 
 /** What goes in but does not stand, and what does not go in together; what the engine's codes tell is left to them. */
-export function fittingVerdicts(plan: Plan, pack: Pack, shown: Formats): FitVerdict[] {
+export function fittingVerdicts(plan: Plan, pack: Pack, formats: Formats): FitVerdict[] {
   const { fitted, pairs } = fittingOf(plan, pack)
   const apart = pairs.filter(({ how }) => how === 'not-both')
   const said: FitVerdict[] = apart.length
@@ -83,14 +83,14 @@ export function fittingVerdicts(plan: Plan, pack: Pack, shown: Formats): FitVerd
           code: 'fitting-pair',
           weight: 'warns',
           lead: 'Not both:',
-          rest: ` ${apart.map(pair => pairWords(pair, shown)).join(' ')}`,
+          rest: ` ${apart.map(pair => pairWords(pair, formats)).join(' ')}`,
         },
       ]
     : []
   const uneasy = fitted.filter(({ way, counted }) => way !== 'upright' && counted.length === 0)
   const [first, ...others] = uneasy
   if (!first) return said
-  const { way, because } = fitWords(first, shown)
+  const { way, because } = fitWords(first, formats)
   const lead = `${capital(way)}:`
   const also = others.length
     ? ` Not upright either: ${others.map(({ item }) => itemName(item)).join(', ')}.`

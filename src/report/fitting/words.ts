@@ -18,12 +18,12 @@ interface FitWords {
   change: string | null
 }
 
-export function fitWords(fitted: Fitted, shown: Formats): FitWords {
-  const { cm } = shown
+export function fitWords(fitted: Fitted, formats: Formats): FitWords {
+  const { cm } = formats
   const { way, snug, counted, fit } = fitted
   const room = given(fitRoom(fitted.piece, fitted.inner))
-  const end = endText(fitted, room, shown)
-  const stand = standsIn(fitted, room, shown)
+  const end = endText(fitted, room, formats)
+  const stand = standsIn(fitted, room, formats)
   const all = counted[0]
     ? `It is counted as ${counted.map(code => COUNTED[code]).join(' and ')} all the same.`
     : null

@@ -25,33 +25,33 @@ export const movedName = ({ item }: Moved): string => (item === null ? 'Water' :
 
 /** Whole centimetres: the places are assumed, so more would pretend. */
 export const wholeCm = (metres: number, { cm }: Formats): string => cm(Math.round(100 * metres))
-const behindText = ({ behindM }: Centre, shown: Formats) => wholeCm(behindM, shown)
+const behindText = ({ behindM }: Centre, formats: Formats) => wholeCm(behindM, formats)
 
 export const lessText = ({ now, after }: Placing, { percent }: Formats): string =>
   percent(1 - after.momentNm / now.momentNm)
 
 export function placingWords(
   placing: Placing,
-  { plan, reckoning, shown }: { plan: Plan; reckoning: Reckoning; shown: Formats },
+  { plan, reckoning, formats }: { plan: Plan; reckoning: Reckoning; formats: Formats },
 ): PlacingWords {
   const { now, after, moved, kg, depthCm, heightCm, isMeasured, moment } = placing
   const { stop, phase } = reckoning.moments[moment]!
   const at = placeText({ stop, phase, name: plan.trip.stops[stop]!.name }, reckoning.moments)
   const names = listText(moved.map(movedName))
-  const sizes = `${wholeCm(depthCm / 100, shown)} deep and ${wholeCm(heightCm / 100, shown)} high inside`
+  const sizes = `${wholeCm(depthCm / 100, formats)} deep and ${wholeCm(heightCm / 100, formats)} high inside`
   return {
-    now: `At the heaviest, ${at}, the main body holds ${shown.kg(kg)}. Packed evenly it has its centre ${behindText(now, shown)} behind the hips: ${newtonMetres(now.momentNm)} about them, standing upright.`,
+    now: `At the heaviest, ${at}, the main body holds ${formats.kg(kg)}. Packed evenly it has its centre ${behindText(now, formats)} behind the hips: ${newtonMetres(now.momentNm)} about them, standing upright.`,
     after:
       moved.length > 0
-        ? `With ${names} against the back and the rest outside ${moved.length === 1 ? 'it' : 'them'}: ${behindText(after, shown)} and ${newtonMetres(after.momentNm)}, ${lessText(placing, shown)} less.`
+        ? `With ${names} against the back and the rest outside ${moved.length === 1 ? 'it' : 'them'}: ${behindText(after, formats)} and ${newtonMetres(after.momentNm)}, ${lessText(placing, formats)} less.`
         : null,
     things: moved.map(one => ({
       name: movedName(one),
-      mass: shown.kg(one.kg),
-      from: wholeCm(one.fromCm / 100, shown),
-      to: wholeCm(one.toCm / 100, shown),
+      mass: formats.kg(one.kg),
+      from: wholeCm(one.fromCm / 100, formats),
+      to: wholeCm(one.toCm / 100, formats),
     })),
-    basis: `${isMeasured ? `The pack is ${sizes}` : `The pack is taken as ${sizes}, from its litres`}; the back panel is taken as ${wholeCm(ASSUMED.backBehindM, shown)} behind the hips. Pockets, what is strapped on${reckoning.need.waterShortLitres > 0 ? ', water your containers do not hold' : ''} and the pack itself are left out.`,
+    basis: `${isMeasured ? `The pack is ${sizes}` : `The pack is taken as ${sizes}, from its litres`}; the back panel is taken as ${wholeCm(ASSUMED.backBehindM, formats)} behind the hips. Pockets, what is strapped on${reckoning.need.waterShortLitres > 0 ? ', water your containers do not hold' : ''} and the pack itself are left out.`,
     lean:
       now.leanDeg === null || after.leanDeg === null
         ? null

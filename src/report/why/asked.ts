@@ -20,7 +20,7 @@ interface Asking {
 /** `packKg` null: a pack as heavy as each plan takes it for energy. Trips that do not settle are left out. */
 export function whyAsked(
   trips: readonly NamedPlan[],
-  { packKg, shown }: { packKg: number | null; shown: Formats },
+  { packKg, formats }: { packKg: number | null; formats: Formats },
 ): Explanation[] {
   const asking = trips.flatMap(({ name, plan }): Asking[] => {
     const result = reckon(plan)
@@ -30,16 +30,16 @@ export function whyAsked(
   if (asking.length === 0) return []
   const needOf = ({ reckoning }: Asking) => reckoning.need
   return [
-    room(asking, shown),
-    load(asking, shown),
+    room(asking, formats),
+    load(asking, formats),
     ...most(asking, {
       title: 'Pockets',
       of: it => needOf(it).outsideLitres || null,
-      show: shown.litres,
-      whole: shown.litresUp,
+      show: formats.litres,
+      whole: formats.litresUp,
     }),
-    ...most(asking, { title: 'Height inside', of: it => needOf(it).longestCm, show: shown.cm }),
-    ...most(asking, { title: 'Width inside', of: it => needOf(it).widestCm, show: shown.cm }),
+    ...most(asking, { title: 'Height inside', of: it => needOf(it).longestCm, show: formats.cm }),
+    ...most(asking, { title: 'Width inside', of: it => needOf(it).widestCm, show: formats.cm }),
   ]
 }
 
@@ -57,65 +57,65 @@ const missingIn = (asking: Asking[]): Missing => {
   return { litres: each.flatMap(({ litres }) => litres), mass: each.flatMap(({ mass }) => mass) }
 }
 
-function room(asking: Asking[], shown: Formats): Explanation {
+function room(asking: Asking[], formats: Formats): Explanation {
   const missing = missingIn(asking)
-  if (missing.litres.length > 0) return leastRoom(asking, missing, shown)
+  if (missing.litres.length > 0) return leastRoom(asking, missing, formats)
   const { need } = leading(asking, it => it.reckoning.need.bodyLitresSafe).reckoning
   const likely = Math.max(...asking.map(it => it.reckoning.need.bodyLitres))
   return sumOf({
     title: 'Main body',
-    says: `What the trip asks for at its fullest, and 1.28 standard deviations for what is unsure: enough in about 9 of 10 cases. Whole litres, rounded up: ${shown.litresUp(need.bodyLitresSafe)}, and ${shown.litresUp(likely)} likely.`,
+    says: `What the trip asks for at its fullest, and 1.28 standard deviations for what is unsure: enough in about 9 of 10 cases. Whole litres, rounded up: ${formats.litresUp(need.bodyLitresSafe)}, and ${formats.litresUp(likely)} likely.`,
     kind: 'volume',
-    system: shown.system,
-    show: shown.litres,
+    system: formats.system,
+    show: formats.litres,
     parts: [
       { label: 'asked for', value: need.bodyLitres },
       { label: 'for what is unsure', value: need.bodyLitresSafe - need.bodyLitres },
     ],
-    inputs: each(asking, it => shown.litres(it.reckoning.need.bodyLitresSafe)),
+    inputs: each(asking, it => formats.litres(it.reckoning.need.bodyLitresSafe)),
     sourceKeys: ['gum-2008'],
   })
 }
 
 /** Of things without litres nobody can say how much is enough: what is counted is the least. */
-function leastRoom(asking: Asking[], missing: Missing, shown: Formats): Explanation {
+function leastRoom(asking: Asking[], missing: Missing, formats: Formats): Explanation {
   const litresOf = (it: Asking) => it.reckoning.need.bodyLitres
   const value = litresOf(leading(asking, litresOf))
   return told({
     title: 'Main body',
-    says: `What the trip asks for at its fullest, rounded up to whole litres: at least ${shown.litresUp(value)}. ${capital(ENOUGH_UNTOLD)}`,
-    inputs: each(asking, it => shown.litres(litresOf(it))),
-    result: { value, text: leastText(missing, 'litres', shown.litres(value)) },
+    says: `What the trip asks for at its fullest, rounded up to whole litres: at least ${formats.litresUp(value)}. ${capital(ENOUGH_UNTOLD)}`,
+    inputs: each(asking, it => formats.litres(litresOf(it))),
+    result: { value, text: leastText(missing, 'litres', formats.litres(value)) },
   })
 }
 
-function load(asking: Asking[], shown: Formats): Explanation {
+function load(asking: Asking[], formats: Formats): Explanation {
   const contentsOf = (it: Asking) => requirementOf(it.plan, it.reckoning, it.packKg).contentsKg
   const it = leading(asking, contentsOf)
   const packKg = Math.max(...asking.map(asked => asked.packKg))
   const contentsKg = contentsOf(it)
   const { peakLoadFullWaterKg } = it.reckoning.need
   const missing = missingIn(asking)
-  const context = { plan: it.plan, reckoning: it.reckoning, shown, stopIds: [] }
+  const context = { plan: it.plan, reckoning: it.reckoning, formats, stopIds: [] }
   return sumOf({
     title: 'Rated load',
-    says: `The heaviest load with a liner where rain is likely, ${shown.kg(contentsKg)}, and the pack itself, ${shown.gear(packKg)}. Over your limit without a frame it takes a frame.`,
+    says: `The heaviest load with a liner where rain is likely, ${formats.kg(contentsKg)}, and the pack itself, ${formats.gear(packKg)}. Over your limit without a frame it takes a frame.`,
     kind: 'mass',
-    system: shown.system,
-    show: shown.kg,
-    text: leastText(missing, 'mass', shown.kg(contentsKg + it.packKg)),
+    system: formats.system,
+    show: formats.kg,
+    text: leastText(missing, 'mass', formats.kg(contentsKg + it.packKg)),
     parts: [
       { label: 'contents', value: peakLoadFullWaterKg },
       {
-        label: `a liner, ${shown.gear(contentsKg - peakLoadFullWaterKg)}`,
+        label: `a liner, ${formats.gear(contentsKg - peakLoadFullWaterKg)}`,
         value: contentsKg - peakLoadFullWaterKg,
         path: 'settings/linerKg',
       },
-      { label: `the pack, ${shown.gear(packKg)}`, value: packKg },
+      { label: `the pack, ${formats.gear(packKg)}`, value: packKg },
     ],
     inputs: [
-      settingInput(context, 'framelessCeilingKg', shown.kg),
-      ...each(asking, asked => shown.kg(contentsOf(asked))),
+      settingInput(context, 'framelessCeilingKg', formats.kg),
+      ...each(asking, asked => formats.kg(contentsOf(asked))),
     ],
     sourceKeys: ['frameless-ceiling'],
   })

@@ -10,14 +10,14 @@ import { airPath, legName, legPath } from './words'
 
 /** The stretch from a source to the next: its legs, its dry camps and the reserve. */
 export function whyCarry(context: WhyContext, carry: WaterCarry): Explanation {
-  const { plan, reckoning, shown, stopIds } = context
+  const { plan, reckoning, formats, stopIds } = context
   const { stops, water } = plan.trip
   const { stop, to, needLitres, carriedLitres, shortLitres } = carry
   const legs = Array.from({ length: to - stop }, (_, i): Unshown => {
     const leg = stop + i
     const { hours, waterLitres, litresPerHour } = reckoning.legs[leg]!
     return {
-      label: `to ${legName(context, leg)}: ${shown.hours(hours)} at ${shown.flow(litresPerHour)}`,
+      label: `to ${legName(context, leg)}: ${formats.hours(hours)} at ${formats.flow(litresPerHour)}`,
       value: waterLitres,
       path: water.litresPerHour === 'from-heat' ? airPath(context, leg, 'airC') : 'trip/water/litresPerHour',
     }
@@ -36,15 +36,15 @@ export function whyCarry(context: WhyContext, carry: WaterCarry): Explanation {
   const reserve = { label: 'reserve', value: water.reserveLitres, path: 'trip/water/reserveLitres' }
   const short =
     shortLitres > 0
-      ? `The containers hold ${shown.water(carriedLitres)}, so ${shown.water(carriedLitres)} are carried and it falls short by ${marginText(shortLitres, shown.water)}.`
+      ? `The containers hold ${formats.water(carriedLitres)}, so ${formats.water(carriedLitres)} are carried and it falls short by ${marginText(shortLitres, formats.water)}.`
       : null
   return sumOf({
     title: `Water out of ${stops[stop]!.name}, to ${stops[to]!.name}`,
     says: 'What is drunk on the way to the next source, the nights between, and a reserve. Room to carry, not a drinking target.',
     kind: 'volume',
-    system: shown.system,
-    show: shown.water,
-    text: shown.water(needLitres),
+    system: formats.system,
+    show: formats.water,
+    text: formats.water(needLitres),
     parts: [...legs, ...camps, reserve],
     inputs: [
       wayInput(context, carry),
@@ -57,18 +57,18 @@ export function whyCarry(context: WhyContext, carry: WaterCarry): Explanation {
   })
 }
 
-function wayInput({ reckoning: { moments }, shown }: WhyContext, { stop, to }: WaterCarry): WhyInput {
+function wayInput({ reckoning: { moments }, formats }: WhyContext, { stop, to }: WaterCarry): WhyInput {
   const from = moments.find(moment => moment.stop === stop && moment.phase === 'depart')!
   const until = moments.find(moment => moment.stop === to && moment.phase === 'arrive')!
   return {
     label: 'Its legs together',
-    value: `${shown.km(until.km - from.km)}, ${shown.hours(until.hours - from.hours)}`,
+    value: `${formats.km(until.km - from.km)}, ${formats.hours(until.hours - from.hours)}`,
   }
 }
 
 /** What water at a dry camp would save: the trip is reckoned anew with the camp as a source. */
 export function whyCamps(context: WhyContext, stop: number, camps: readonly DryCamp[]): Explanation[] {
-  const { plan, reckoning, shown } = context
+  const { plan, reckoning, formats } = context
   const carry = reckoning.carries.find(each => each.stop === stop)
   if (!carry) return []
   const { peakLoadFullWaterKg } = reckoning.need
@@ -77,21 +77,21 @@ export function whyCamps(context: WhyContext, stop: number, camps: readonly DryC
       title: `With water at ${plan.trip.stops[camp]!.name}`,
       says: 'The whole trip is reckoned anew with that camp as a source: this much less is carried out at the most.',
       kind: 'volume',
-      system: shown.system,
-      show: shown.water,
+      system: formats.system,
+      show: formats.water,
       parts: [
         { label: 'carried out now', value: carry.carriedLitres },
         { label: 'the most carried out then', value: savesCarryLitres - carry.carriedLitres },
       ],
       inputs: [
-        { label: 'Heaviest load now', value: shown.kg(peakLoadFullWaterKg) },
-        { label: 'Heaviest load then', value: shown.kg(peakLoadFullWaterKg - savesPeakKg) },
+        { label: 'Heaviest load now', value: formats.kg(peakLoadFullWaterKg) },
+        { label: 'Heaviest load then', value: formats.kg(peakLoadFullWaterKg - savesPeakKg) },
         {
           label: savesPeakKg < 0 ? 'More at the heaviest' : 'Less at the heaviest',
-          value: shown.kg(Math.abs(savesPeakKg)),
+          value: formats.kg(Math.abs(savesPeakKg)),
         },
         ...(leavesShortLitres > 0
-          ? [{ label: 'Still short by', value: marginText(leavesShortLitres, shown.water) }]
+          ? [{ label: 'Still short by', value: marginText(leavesShortLitres, formats.water) }]
           : []),
       ],
     }),
@@ -99,14 +99,14 @@ export function whyCamps(context: WhyContext, stop: number, camps: readonly DryC
 }
 
 /** The rate where it is the hiker's own. */
-function rateInputs({ plan, shown }: WhyContext): WhyInput[] {
+function rateInputs({ plan, formats }: WhyContext): WhyInput[] {
   const { litresPerHour } = plan.trip.water
   if (litresPerHour === 'from-heat') return []
   const row = FIELDS.water.litresPerHour
   return [
     {
       label: row.label,
-      value: shown.flow(litresPerHour),
+      value: formats.flow(litresPerHour),
       from: originOf(litresPerHour, row),
       path: 'trip/water/litresPerHour',
     },
@@ -114,11 +114,11 @@ function rateInputs({ plan, shown }: WhyContext): WhyInput[] {
 }
 
 /** Litres that the hiker always reckons with, or the usual ones. */
-function habitInput({ plan, shown }: WhyContext, field: 'campLitres' | 'reserveLitres'): WhyInput {
+function habitInput({ plan, formats }: WhyContext, field: 'campLitres' | 'reserveLitres'): WhyInput {
   const value = plan.trip.water[field]
   return {
     label: FIELDS.water[field].label,
-    value: shown.water(value),
+    value: formats.water(value),
     from: originOf(value, FIELDS.water[field]),
     path: `trip/water/${field}`,
   }
@@ -126,15 +126,15 @@ function habitInput({ plan, shown }: WhyContext, field: 'campLitres' | 'reserveL
 
 /** The water of a leg at the hiker's own rate. */
 export function whyOwnLegWater(context: WhyContext, leg: number): Explanation {
-  const { reckoning, shown } = context
+  const { reckoning, formats } = context
   const { hours, waterLitres } = reckoning.legs[leg]!
   return told({
     title: `Water on the way to ${legName(context, leg)}`,
     says: 'The hours of the leg at your hourly rate. Room to carry, not a drinking target.',
     inputs: [
-      { label: 'Walking time', value: shown.hours(hours), path: legPath(context, leg, 'hours') },
+      { label: 'Walking time', value: formats.hours(hours), path: legPath(context, leg, 'hours') },
       ...rateInputs(context),
     ],
-    result: { value: waterLitres, text: shown.water(waterLitres) },
+    result: { value: waterLitres, text: formats.water(waterLitres) },
   })
 }

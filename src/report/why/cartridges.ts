@@ -38,7 +38,7 @@ export function gasCartridges(plan: Plan, { days }: Reckoning, id: string): Cart
 }
 
 /** The gas wanted at once, and the cartridges that hold it. */
-export function whyCartridges({ plan, reckoning, shown }: WhyContext, id: string): Explanation[] {
+export function whyCartridges({ plan, reckoning, formats }: WhyContext, id: string): Explanation[] {
   const wanted = gasCartridges(plan, reckoning, id)
   if (!wanted) return []
   const { nights, needG, choice } = wanted
@@ -50,17 +50,17 @@ export function whyCartridges({ plan, reckoning, shown }: WhyContext, id: string
       title: `Gas for ${counted(nights, 'night')}`,
       says: 'The most nights between two resupplies, each with its fuel and the margin in it.',
       kind: 'mass',
-      system: shown.system,
-      show: shown.gear,
+      system: formats.system,
+      show: formats.gear,
       parts: Array.from({ length: nights }, (_, i) => ({ label: `night ${i + 1}`, value: night })),
       inputs: pieces.map(({ netG, count }) => ({
         label: `${count} × ${netG} g`,
-        value: `empty ${shown.gear((count * classOf(netG).emptyG) / 1000)}, ${shown.litres(count * classOf(netG).outerLitres)}`,
+        value: `empty ${formats.gear((count * classOf(netG).emptyG) / 1000)}, ${formats.litres(count * classOf(netG).outerLitres)}`,
       })),
       range: {
         bounds: [],
         note: choice
-          ? `Empty together ${shown.gear(choice.emptyG / 1000)} and ${shown.litres(choice.outerLitres)}: the lightest that hold so much, whole cartridges only.`
+          ? `Empty together ${formats.gear(choice.emptyG / 1000)} and ${formats.litres(choice.outerLitres)}: the lightest that hold so much, whole cartridges only.`
           : '',
       },
       sourceKeys: ['en-417', 'our-judgement'],

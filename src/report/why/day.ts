@@ -10,7 +10,7 @@ import { legName, legPath } from './words'
 
 /** The whole row of a day: way, hours, loads, litres, energy and ration. */
 export function whyDay(context: WhyContext, index: number): Explanation[] {
-  const { reckoning, shown, plan } = context
+  const { reckoning, formats, plan } = context
   const { legs } = routeOf(plan).days[index]!
   const { day } = reckoning.days[index]!
   const rest = [...whyDayEnergy(context, index), ...whyRation(context, index)]
@@ -20,8 +20,8 @@ export function whyDay(context: WhyContext, index: number): Explanation[] {
       title: `${title} of day ${day}`,
       says,
       kind: of === 'km' ? 'distance' : 'duration',
-      system: shown.system,
-      show: of === 'km' ? shown.km : shown.hours,
+      system: formats.system,
+      show: of === 'km' ? formats.km : formats.hours,
       parts: legs.map(leg => ({
         label: `to ${legName(context, leg)}`,
         value: of === 'km' ? plan.trip.stops[leg + 1]!.leg!.km : reckoning.legs[leg]!.hours,

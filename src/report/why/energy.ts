@@ -20,7 +20,7 @@ const LOONEY_IGNORES =
 export function whyLegEnergy(context: WhyContext, leg: number): Explanation[] {
   const effort = effortOf(context, leg)
   if (!effort) return []
-  const { plan, reckoning, shown } = context
+  const { plan, reckoning, formats } = context
   const { ground } = plan.trip.stops[leg + 1]!.leg!
   const yamamoto = yamamotoOf(context, [leg])
   const { bounds, instead } = effortBounds([effort])
@@ -29,11 +29,11 @@ export function whyLegEnergy(context: WhyContext, leg: number): Explanation[] {
     equation: 'Backpacking equation of Looney and others, 2022',
     says: `Watts for each kg of body: rest, plus what speed, slope and ground cost, raised by the load. Times the hours. Rest is contained in it. On the screen ${kcalRoughText(effort.kcal)}: nothing finer is known.`,
     inputs: [
-      { label: 'Body mass', value: shown.kg(plan.carrier.massKg), path: 'carrier/massKg' },
-      { label: 'Contents, mean over the leg', value: shown.kg(effort.contentsKg) },
+      { label: 'Body mass', value: formats.kg(plan.carrier.massKg), path: 'carrier/massKg' },
+      { label: 'Contents, mean over the leg', value: formats.kg(effort.contentsKg) },
       {
         label: 'The pack itself, taken as',
-        value: shown.kg(effort.packKg),
+        value: formats.kg(effort.packKg),
         from: originOf(effort.packKg, FIELDS.settings.packKgForEnergy),
       },
       ...legInputs(context, leg),
@@ -58,22 +58,22 @@ export function whyLegEnergy(context: WhyContext, leg: number): Explanation[] {
 }
 
 function legInputs(context: WhyContext, leg: number): WhyInput[] {
-  const { shown, plan, reckoning } = context
+  const { formats, plan, reckoning } = context
   const { km, ascentM, descentM } = plan.trip.stops[leg + 1]!.leg!
   return [
-    { label: 'Distance', value: shown.km(km), path: legPath(context, leg, 'km') },
-    { label: 'Climb', value: shown.metres(ascentM), path: legPath(context, leg, 'ascentM') },
-    { label: 'Descent', value: shown.metres(descentM), path: legPath(context, leg, 'descentM') },
+    { label: 'Distance', value: formats.km(km), path: legPath(context, leg, 'km') },
+    { label: 'Climb', value: formats.metres(ascentM), path: legPath(context, leg, 'ascentM') },
+    { label: 'Descent', value: formats.metres(descentM), path: legPath(context, leg, 'descentM') },
     {
       label: 'Walking time',
-      value: shown.hours(reckoning.legs[leg]!.hours),
+      value: formats.hours(reckoning.legs[leg]!.hours),
       path: legPath(context, leg, 'hours'),
     },
   ]
 }
 
 export function whyDayEnergy(context: WhyContext, day: number): Explanation[] {
-  const { reckoning, shown } = context
+  const { reckoning, formats } = context
   const { legs, hours } = routeOf(context.plan).days[day]!
   const efforts = legs
     .map(leg => effortOf(context, leg))
@@ -90,7 +90,7 @@ export function whyDayEnergy(context: WhyContext, day: number): Explanation[] {
     equation: 'Walking by Looney and others 2022, the rest of the day by Mifflin and St Jeor 1990',
     says: `The legs’ walking energy, and ${numberText(CAMP_FACTOR, 1)} times the resting energy for the hours off the trail.`,
     kind: 'number',
-    system: shown.system,
+    system: formats.system,
     show: kcalText,
     parts: [
       ...legs.map((leg, i) => ({
@@ -101,7 +101,7 @@ export function whyDayEnergy(context: WhyContext, day: number): Explanation[] {
       { label: 'off the trail', value: offTrail },
     ],
     inputs: [
-      { label: 'Hours off the trail', value: shown.hours(Math.max(0, 24 - hours)) },
+      { label: 'Hours off the trail', value: formats.hours(Math.max(0, 24 - hours)) },
       {
         label: 'Resting energy of a day',
         value: kcalText(body.restingKcal),

@@ -80,12 +80,12 @@ const REASONS: Reasons<Exclude<About, PlanAbout | FoundAbout>['kind']> = {
 
 /** Those of figures that bring what they are reckoned from. */
 const ALONE: {
-  [K in (PlanAbout | FoundAbout)['kind']]: (about: AboutOf<K>, shown: Formats) => Explanation[]
+  [K in (PlanAbout | FoundAbout)['kind']]: (about: AboutOf<K>, formats: Formats) => Explanation[]
 } = {
-  tag: ({ plan, known }, shown) => whyTag(plan, known, shown),
-  asked: ({ trips, packKg }, shown) => whyAsked(trips, { packKg, shown }),
-  trips: ({ trips, setup }, shown) => whyTrips(trips, setup, shown),
-  cover: ({ trips }, shown) => whyCover(trips, shown),
+  tag: ({ plan, known }, formats) => whyTag(plan, known, formats),
+  asked: ({ trips, packKg }, formats) => whyAsked(trips, { packKg, formats }),
+  trips: ({ trips, setup }, formats) => whyTrips(trips, setup, formats),
+  cover: ({ trips }, formats) => whyCover(trips, formats),
   measured: whyMeasured,
   'days-food': whyDaysFood,
   track: whyTrack,
@@ -96,13 +96,13 @@ export const needsNoPlan = (about: About): about is PlanAbout | FoundAbout => Ob
 
 /** Empty where the figure is not computed: none is given, or the hiker's own stands. */
 export function explain(about: About, context: WhyContext): Explanation[] {
-  if (needsNoPlan(about)) return explainAlone(about, context.shown)
+  if (needsNoPlan(about)) return explainAlone(about, context.formats)
   const reasons = REASONS[about.kind] as (context: WhyContext, about: About) => Explanation[]
   return reasons(context, about)
 }
 
-export const explainAlone = (about: PlanAbout | FoundAbout, shown: Formats): Explanation[] =>
-  (ALONE[about.kind] as (about: About, shown: Formats) => Explanation[])(about, shown)
+export const explainAlone = (about: PlanAbout | FoundAbout, formats: Formats): Explanation[] =>
+  (ALONE[about.kind] as (about: About, formats: Formats) => Explanation[])(about, formats)
 
 const peakOf = ({ reckoning: { moments, need } }: WhyContext) => momentIndex(moments, need.peakFullWaterAt)
 

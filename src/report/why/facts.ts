@@ -12,12 +12,12 @@ import type { Explanation, WhyContext } from './types'
 
 /** Base weight and what is worn, by their things. */
 export function whyBaseWeight(context: WhyContext): Explanation[] {
-  const { plan, reckoning, shown } = context
+  const { plan, reckoning, formats } = context
   const { need, moments } = reckoning
   const composition = compositionAt(plan, reckoning, momentIndex(moments, need.peakAt))
   const stowOf = stowsOf(plan.gear)
-  const sum = { kind: 'mass', system: shown.system, show: shown.kg } as const
-  const byThing = { path: massPath, show: shown.gear }
+  const sum = { kind: 'mass', system: formats.system, show: formats.kg } as const
+  const byThing = { path: massPath, show: formats.gear }
   const base = sumOf({
     ...sum,
     title: 'Base weight',
@@ -59,7 +59,7 @@ export function whyFacts(context: WhyContext): Explanation[] {
   ]
 }
 
-function whyPockets({ plan, reckoning, shown }: WhyContext): Explanation {
+function whyPockets({ plan, reckoning, formats }: WhyContext): Explanation {
   const { moments, need } = reckoning
   const fullest = moments.reduce(
     (best, { outsideLitres }, i) => (outsideLitres > moments[best]!.outsideLitres ? i : best),
@@ -69,15 +69,15 @@ function whyPockets({ plan, reckoning, shown }: WhyContext): Explanation {
     title: 'Room in pockets',
     says: 'Things said to ride in an outside pocket, where they take most. Bottles that hang outside are not among them.',
     kind: 'volume',
-    system: shown.system,
-    show: shown.litres,
-    text: shown.litres(need.outsideLitres),
+    system: formats.system,
+    show: formats.litres,
+    text: formats.litres(need.outsideLitres),
     parts: thingParts(
       compositionAt(plan, reckoning, fullest).map(({ item, pocketLitres }) => ({
         item,
         value: pocketLitres,
       })),
-      { path: litresPath, show: shown.litres },
+      { path: litresPath, show: formats.litres },
     ),
   })
 }
@@ -90,24 +90,24 @@ function whyMostWater(context: WhyContext): Explanation[] {
   return [...new Set([most, short])].map(carry => whyCarry(context, carry))
 }
 
-function whyContainers({ plan, reckoning, shown }: WhyContext): Explanation[] {
+function whyContainers({ plan, reckoning, formats }: WhyContext): Explanation[] {
   if (reckoning.need.waterCapacityLitres === null) return []
   return [
     sumOf({
       title: 'Containers hold',
       says: 'What the bottles and bags in the gear hold together.',
       kind: 'volume',
-      system: shown.system,
-      show: shown.water,
+      system: formats.system,
+      show: formats.water,
       parts: thingParts(
         plan.gear.map(item => ({ item, value: item.holdsWaterLitres * item.count })),
-        { path: ({ id }) => fieldPath('gear', id, 'holdsWaterLitres'), show: shown.water },
+        { path: ({ id }) => fieldPath('gear', id, 'holdsWaterLitres'), show: formats.water },
       ),
     }),
   ]
 }
 
-function whyMeasures({ plan, reckoning, shown }: WhyContext): Explanation[] {
+function whyMeasures({ plan, reckoning, formats }: WhyContext): Explanation[] {
   const { longestCm, widestCm } = reckoning.need
   const rigid = rigidInBody({ gear: plan.gear, stowOf: stowsOf(plan.gear) })
   const measure = (title: string, field: 'lengthCm' | 'diameterCm', cm: number | null) => {
@@ -118,9 +118,9 @@ function whyMeasures({ plan, reckoning, shown }: WhyContext): Explanation[] {
         title,
         says: 'The largest measure among the rigid things in the main body.',
         inputs: item
-          ? [{ label: countedName(item), value: shown.cm(cm), path: fieldPath('gear', item.id, field) }]
+          ? [{ label: countedName(item), value: formats.cm(cm), path: fieldPath('gear', item.id, field) }]
           : [],
-        result: { value: cm, text: shown.cm(cm) },
+        result: { value: cm, text: formats.cm(cm) },
       }),
     ]
   }
@@ -130,34 +130,34 @@ function whyMeasures({ plan, reckoning, shown }: WhyContext): Explanation[] {
   ]
 }
 
-function whyDensity({ reckoning, shown }: WhyContext): Explanation {
+function whyDensity({ reckoning, formats }: WhyContext): Explanation {
   const { need, moments } = reckoning
   const full: Moment = momentAt(reckoning, need.bodyAt)
   return told({
     title: 'Packed density',
     says: 'What rides in the main body by the litres it takes, gaps included, at its fullest.',
     inputs: [
-      { label: `Mass in the main body, ${placeText(need.bodyAt, moments)}`, value: shown.kg(full.bodyKg) },
-      { label: 'Litres it takes', value: shown.litres(full.bodyLitres) },
+      { label: `Mass in the main body, ${placeText(need.bodyAt, moments)}`, value: formats.kg(full.bodyKg) },
+      { label: 'Litres it takes', value: formats.litres(full.bodyLitres) },
     ],
-    result: { value: need.packedDensity ?? 0, text: shown.density(need.packedDensity ?? 0) },
+    result: { value: need.packedDensity ?? 0, text: formats.density(need.packedDensity ?? 0) },
   })
 }
 
 /** The heaviest load as a share of body mass; without the pack. */
 export function whyLoadShare(context: WhyContext): Explanation {
-  const { plan, reckoning, shown } = context
+  const { plan, reckoning, formats } = context
   const { peakLoadFullWaterKg } = reckoning.need
   const share = peakLoadFullWaterKg / plan.carrier.massKg
   return told({
     title: 'Heaviest load, share of body mass',
     says: 'The heaviest load, without the pack, by the body mass of who carries it.',
     inputs: [
-      { label: 'Heaviest load', value: shown.kg(peakLoadFullWaterKg) },
-      { label: 'Body mass', value: shown.kg(plan.carrier.massKg), path: 'carrier/massKg' },
+      { label: 'Heaviest load', value: formats.kg(peakLoadFullWaterKg) },
+      { label: 'Body mass', value: formats.kg(plan.carrier.massKg), path: 'carrier/massKg' },
       shareLimit(context),
       ...commonShare(context),
     ],
-    result: { value: share, text: shown.percent(share) },
+    result: { value: share, text: formats.percent(share) },
   })
 }

@@ -21,13 +21,13 @@ export function whyFit(
   context: WhyContext,
   { pack: index, item: id }: { pack: number; item: string },
 ): Explanation[] {
-  const { plan, shown } = context
+  const { plan, formats } = context
   const pack = plan.packs[index]
   const fitted = pack && fittingOf(plan, pack).fitted.find(one => one.item.id === id)
   if (!fitted) return []
   const { item, piece, inner, snug } = fitted
-  const { cm } = shown
-  const words = fitWords(fitted, shown)
+  const { cm } = formats
+  const words = fitWords(fitted, formats)
   const room = given(fitRoom(piece, inner))
   const thing = (label: string, field: 'lengthCm' | 'diameterCm' | 'widthCm' | 'depthCm'): WhyInput => ({
     label,

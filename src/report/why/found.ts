@@ -53,8 +53,8 @@ export function whyMeasured({ method, readings, soft }: Of<'measured'>, { system
   ]
 }
 
-export function whyDaysFood({ portions, packing }: Of<'days-food'>, shown: Formats): Explanation[] {
-  const { system } = shown
+export function whyDaysFood({ portions, packing }: Of<'days-food'>, formats: Formats): Explanation[] {
+  const { system } = formats
   const litres = (value: number) => formatQuantity('volume', value, { system, unit: 'L', digits: 2 })
   const kcal = (value: number) => `${Math.round(value)} kcal`
   const massKg = portions.reduce((sum, portion) => sum + portion.massKg, 0)
@@ -72,7 +72,7 @@ export function whyDaysFood({ portions, packing }: Of<'days-food'>, shown: Forma
       says: 'The foods of the day.',
       kind: 'mass',
       system,
-      show: shown.gear,
+      show: formats.gear,
       parts: portions.map(({ name, massKg: value }) => ({ label: name, value })),
     }),
     energy,
@@ -90,7 +90,7 @@ export function whyDaysFood({ portions, packing }: Of<'days-food'>, shown: Forma
       says: 'The energy of the day by its mass.',
       inputs: [
         { label: 'Energy a day', value: energy.result.text },
-        { label: 'Mass a day', value: shown.gear(massKg) },
+        { label: 'Mass a day', value: formats.gear(massKg) },
       ],
       result: {
         value: energy.result.value / massKg,
@@ -100,8 +100,8 @@ export function whyDaysFood({ portions, packing }: Of<'days-food'>, shown: Forma
   ]
 }
 
-export function whyTrack({ legs, pace, days }: Of<'track'>, shown: Formats): Explanation[] {
-  const { system, km, metres, hours } = shown
+export function whyTrack({ legs, pace, days }: Of<'track'>, formats: Formats): Explanation[] {
+  const { system, km, metres, hours } = formats
   const { flatKmh, climbMPerH, descendMPerH } = pace
   type Leg = (typeof legs)[number]
   const sum = (

@@ -32,7 +32,7 @@ export function fuelKgOf({ gear }: Plan, id: string): number | null {
 
 /** None for an item whose mass is typed. */
 export function whyFuel(context: WhyContext, id: string): Explanation[] {
-  const { plan, shown } = context
+  const { plan, formats } = context
   const item = plan.gear.find(each => each.id === id)
   if (!item?.fuel) return []
   const { fuel } = item
@@ -47,7 +47,7 @@ export function whyFuel(context: WhyContext, id: string): Explanation[] {
   const part = (label: string, value: number): WhyOther => ({
     label,
     value,
-    text: shown.gear(value),
+    text: formats.gear(value),
     sourceKeys: [],
   })
   const own: Explanation = {
@@ -56,25 +56,26 @@ export function whyFuel(context: WhyContext, id: string): Explanation[] {
     says: 'Heat to bring the water to the boil and to melt snow, over the fuel’s heating value and the share of it that reaches the water, times a margin for wind, lighting and spills.',
     inputs: [
       { label: 'Fuel', value: KIND_NAMES[kind], path: at('kind') },
-      { label: 'Water brought to the boil', value: shown.litres(boilLitres), path: at('boilLitres') },
-      { label: 'It starts at', value: shown.degreesFine(startC), path: at('startC') },
-      { label: 'It boils at', value: shown.degreesFine(boilsAtC), path: at('altitudeM') },
+      { label: 'Water brought to the boil', value: formats.litres(boilLitres), path: at('boilLitres') },
+      { label: 'It starts at', value: formats.degreesFine(startC), path: at('startC') },
+      { label: 'It boils at', value: formats.degreesFine(boilsAtC), path: at('altitudeM') },
       { label: 'Heat to boil it', value: `${numberText(boilKj, 0)} kJ` },
-      { label: 'Water melted from snow', value: shown.litres(meltLitres), path: at('meltLitres') },
+      { label: 'Water melted from snow', value: formats.litres(meltLitres), path: at('meltLitres') },
       { label: 'Heat to melt it', value: `${numberText(meltKj, 0)} kJ` },
       { label: 'Heating value', value: `${numberText(lowerHeatingMjPerKg, 1)} MJ/kg` },
       {
         label: 'Heat that reaches the water',
-        value: shown.percent(fuel.efficiency ?? usual) + (fuel.efficiency === null ? ', our judgement' : ''),
+        value:
+          formats.percent(fuel.efficiency ?? usual) + (fuel.efficiency === null ? ', our judgement' : ''),
         path: at('efficiency'),
       },
       { label: 'Margin', value: `${numberText(fuelMargin, 2)} times, our judgement` },
     ],
-    result: { value: result, text: shown.gear(result) },
+    result: { value: result, text: formats.gear(result) },
     range: { bounds: [], note: 'The ranges of the fields are ours; all inputs are inside.' },
     instead: null,
     sourceKeys: ['water-heats', 'fuel-enthalpies', 'our-judgement'],
-    ignores: `simmering, priming, cold cartridges; snow counts as ${shown.degrees(snow.snowC)} and is melted to ${shown.degrees(snow.endC)}.`,
+    ignores: `simmering, priming, cold cartridges; snow counts as ${formats.degrees(snow.snowC)} and is melted to ${formats.degrees(snow.endC)}.`,
     others: {
       title: 'Of it',
       list: [
@@ -88,7 +89,7 @@ export function whyFuel(context: WhyContext, id: string): Explanation[] {
 }
 
 function whyBoiling(
-  { shown }: WhyContext,
+  { formats }: WhyContext,
   { altitudeM, boilsAtC, path }: { altitudeM: number; boilsAtC: number; path: string },
 ): Explanation {
   const { min, max } = altitudeRanges.altitudeM
@@ -96,9 +97,9 @@ function whyBoiling(
     title: 'Boiling point of water',
     equation: 'Standard atmosphere, then the IAPWS saturation equation',
     says: 'Air pressure by altitude, and the temperature at which water boils under it.',
-    inputs: [{ label: 'Altitude', value: shown.metres(altitudeM), path }],
-    result: { value: boilsAtC, text: shown.degreesFine(boilsAtC) },
-    range: { bounds: [], note: `From ${shown.metres(min)} to ${shown.metres(max)}: inside.` },
+    inputs: [{ label: 'Altitude', value: formats.metres(altitudeM), path }],
+    result: { value: boilsAtC, text: formats.degreesFine(boilsAtC) },
+    range: { bounds: [], note: `From ${formats.metres(min)} to ${formats.metres(max)}: inside.` },
     instead: null,
     sourceKeys: ['isa-1975', 'iapws-if97'],
     ignores: 'the weather, worth a degree or so, and salt in the water.',

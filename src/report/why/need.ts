@@ -24,18 +24,18 @@ import { numberText } from './words'
 const MOST_DOUBTS = 3
 
 export function whyBodyLitres(context: WhyContext): Explanation {
-  const { reckoning, shown } = context
+  const { reckoning, formats } = context
   const { need, moments } = reckoning
   const at = momentIndex(moments, need.bodyAt)
   const own = whyMomentLitres(context, at)
   const { rigidLitres, softLitres } = moments[at]!
   const packing = packingOf(context.plan.settings, need.factor)
   const { low, high } = roomRange(rigidLitres, softLitres, packing)
-  const { litres, litresUp } = shown
+  const { litres, litresUp } = formats
   const { low: least, high: most } = likelyRange(need)
   const missing = missingOf(context.plan)
   const noLitres = notInItText(missing, 'litres')
-  const likely = `Likely ${litres(least)} to ${litres(most)}, in whole litres ${likelyText(need, shown)}: 1.28 times the standard deviation of ${litres(need.sigmaV)} either way, so ${litresUp(most)} is enough in about 9 of 10 cases.`
+  const likely = `Likely ${litres(least)} to ${litres(most)}, in whole litres ${likelyText(need, formats)}: 1.28 times the standard deviation of ${litres(need.sigmaV)} either way, so ${litresUp(most)} is enough in about 9 of 10 cases.`
   return {
     ...own,
     title: `Main body, fullest ${placeText(need.bodyAt, moments)}`,
@@ -62,10 +62,10 @@ export function whyFree(
   context: WhyContext,
   { moment, pack: index }: { moment: number; pack: number },
 ): Explanation[] {
-  const { plan, reckoning, shown, packIds } = context
+  const { plan, reckoning, formats, packIds } = context
   const pack = plan.packs[index]
   if (!pack) return []
-  const { litres, system } = shown
+  const { litres, system } = formats
   const id = packIds?.[index]?.id
   const inLitres = reckoning.moments[moment]!.bodyLitres
   const free = pack.bodyLitres - inLitres
@@ -99,7 +99,7 @@ export function whyFree(
 
 /** Each kind of thing with its part of the gaps, as the picture of the pack draws them. */
 export function whyMomentLitres(context: WhyContext, index: number): Explanation {
-  const { plan, reckoning, shown } = context
+  const { plan, reckoning, formats } = context
   const moment = reckoning.moments[index]!
   const { settings } = plan
   const { factor } = reckoning.need
@@ -109,8 +109,8 @@ export function whyMomentLitres(context: WhyContext, index: number): Explanation
   const things = bands.reduce((sum, band) => sum + band.value, 0)
   const withGaps = bands.map(band => {
     const gaps = things > 0 ? (band.value / things) * (bodyLitres - things) : 0
-    const [first] = band.of ?? [{ label: band.label, value: band.value, text: shown.litres(band.value) }]
-    const of = first ? [...(band.of ?? [first]), gapsPart(gaps, shown.litres)] : []
+    const [first] = band.of ?? [{ label: band.label, value: band.value, text: formats.litres(band.value) }]
+    const of = first ? [...(band.of ?? [first]), gapsPart(gaps, formats.litres)] : []
     return { ...band, value: band.value + gaps, of }
   })
   return sumOf({
@@ -118,16 +118,16 @@ export function whyMomentLitres(context: WhyContext, index: number): Explanation
     equation: 'Packing model of Stovall, de Larrard and Buil, 1986',
     says: `Rigid things leave gaps and soft things fill part of them. Here ${rules === 'skeleton' ? 'the rigid things rule' : 'the soft things rule'}: they ask for more room.`,
     kind: 'volume',
-    system: shown.system,
-    show: shown.litres,
+    system: formats.system,
+    show: formats.litres,
     parts: withGaps,
     inputs: [
-      { label: 'Rigid things inside', value: shown.litres(moment.rigidLitres) },
-      { label: 'Soft things inside', value: shown.litres(moment.softLitres) },
-      settingInput(context, 'rigidPacking', shown.percent),
-      settingInput(context, 'softPacking', shown.percent),
-      settingInput(context, 'fillEfficiency', shown.percent),
-      ...fillingInput(settings.fillEfficiency, shown),
+      { label: 'Rigid things inside', value: formats.litres(moment.rigidLitres) },
+      { label: 'Soft things inside', value: formats.litres(moment.softLitres) },
+      settingInput(context, 'rigidPacking', formats.percent),
+      settingInput(context, 'softPacking', formats.percent),
+      settingInput(context, 'fillEfficiency', formats.percent),
+      ...fillingInput(settings.fillEfficiency, formats),
       ...(factor === 1 ? [] : [{ label: 'From your own packing', value: `${numberText(factor, 2)} times` }]),
     ],
     sourceKeys: ['stovall-1986', 'furnas-1931', 'our-judgement'],
@@ -149,7 +149,7 @@ const placeOf = ({ plan, reckoning }: WhyContext, index: number) => {
 }
 
 /** As the setting is the likeliest filling, and not the mean. */
-function fillingInput(fillEfficiency: number, { percent }: WhyContext['shown']): WhyInput[] {
+function fillingInput(fillEfficiency: number, { percent }: WhyContext['formats']): WhyInput[] {
   const filling = meanFilling(fillEfficiency)
   if (percent(filling) === percent(fillEfficiency)) return []
   return [{ label: 'Reckoned with: the mean of this, none and all', value: percent(filling) }]
@@ -161,10 +161,10 @@ const PACKING_DOUBTS: Record<Exclude<UncertaintyShare['of'], 'item'>, string> = 
   reading: 'How well your packings were read',
 }
 
-function uncertaintyInputs({ plan, reckoning, shown }: WhyContext): WhyInput[] {
+function uncertaintyInputs({ plan, reckoning, formats }: WhyContext): WhyInput[] {
   const shares = uncertaintySharesOf(plan, reckoning).slice(0, MOST_DOUBTS)
   return shares.map(share => {
-    const value = `${shown.percent(share.share)} of the doubt`
+    const value = `${formats.percent(share.share)} of the doubt`
     if (share.of !== 'item') return { label: PACKING_DOUBTS[share.of], value }
     const item = plan.gear.find(each => each.id === share.id)!
     return { label: `Litres of ${countedName(item)}`, value, path: litresPath(item) }
@@ -172,7 +172,7 @@ function uncertaintyInputs({ plan, reckoning, shown }: WhyContext): WhyInput[] {
 }
 
 export function whyPeakLoad(context: WhyContext): Explanation {
-  const { reckoning, shown } = context
+  const { reckoning, formats } = context
   const { need, moments } = reckoning
   const at = momentIndex(moments, need.peakFullWaterAt)
   const safeKg = safeLoadKg(need)
@@ -185,7 +185,7 @@ export function whyPeakLoad(context: WhyContext): Explanation {
           {
             label: 'with what the containers hold',
             value: need.peakLoadKg,
-            text: leastText(missing, 'mass', shown.kg(need.peakLoadKg)),
+            text: leastText(missing, 'mass', formats.kg(need.peakLoadKg)),
             sourceKeys: [],
           },
         ]
@@ -209,12 +209,12 @@ export function whyPeakLoad(context: WhyContext): Explanation {
         {
           label: 'at most, in 9 of 10 cases',
           value: safeKg,
-          text: shown.kg(safeKg),
+          text: formats.kg(safeKg),
           sourceKeys: ['gum-2008'],
         },
         ...held,
       ],
-      note: `1.28 times the standard deviation of ${shown.gear(need.sigmaM)}. What you weighed is good to ± 0.5 %, what is stated to 5 %, a guess to 20 % (our judgement).`,
+      note: `1.28 times the standard deviation of ${formats.gear(need.sigmaM)}. What you weighed is good to ± 0.5 %, what is stated to 5 %, a guess to 20 % (our judgement).`,
     },
   }
 }
@@ -225,19 +225,19 @@ export function whyMomentLoad(
   index: number,
   wantedKg = context.reckoning.moments[index]!.wantedLitres,
 ): Explanation {
-  const { reckoning, shown } = context
+  const { reckoning, formats } = context
   const { km, hours } = reckoning.moments[index]!
   return sumOf({
     title: `Load ${placeText(placeOf(context, index), reckoning.moments)}`,
     says: 'Everything not worn, with food, fuel and water as they then are, and rubbish since the last bin. Without the pack.',
     kind: 'mass',
-    system: shown.system,
-    show: shown.kg,
+    system: formats.system,
+    show: formats.kg,
     parts: [
       ...loadParts(context, index),
       ...(wantedKg > 0 ? [{ label: 'water your containers do not hold', value: wantedKg }] : []),
     ],
-    inputs: [{ label: 'Walked by then', value: `${shown.km(km)}, ${shown.hours(hours)}` }],
+    inputs: [{ label: 'Walked by then', value: `${formats.km(km)}, ${formats.hours(hours)}` }],
     ignores: 'rain and sweat soaked up on the way.',
   })
 }

@@ -7,7 +7,7 @@ import type { Explanation, WhyContext } from './types'
 import { numberText } from './words'
 
 /** None where nothing rides in the main body. */
-export function whyPlacing({ plan, reckoning, shown }: WhyContext, index: number): Explanation[] {
+export function whyPlacing({ plan, reckoning, formats }: WhyContext, index: number): Explanation[] {
   const pack = plan.packs[index]
   const placing = pack && placingOf(plan, reckoning, pack)
   if (!placing) return []
@@ -20,18 +20,18 @@ export function whyPlacing({ plan, reckoning, shown }: WhyContext, index: number
       equation: 'Balance of moments',
       says: 'M = g Σ m (x cos θ − z sin θ), standing upright, θ = 0: each mass times how far behind the hip axis it rides. Packed evenly, the centre is in the middle of the depth. What is moved to the back pushes the rest out by as many litres.',
       inputs: [
-        { label: 'In the main body at the heaviest', value: shown.kg(kg) },
-        { label: 'Depth inside', value: `${wholeCm(depthCm / 100, shown)}${from}` },
-        { label: 'Height inside', value: `${wholeCm(heightCm / 100, shown)}${from}` },
+        { label: 'In the main body at the heaviest', value: formats.kg(kg) },
+        { label: 'Depth inside', value: `${wholeCm(depthCm / 100, formats)}${from}` },
+        { label: 'Height inside', value: `${wholeCm(heightCm / 100, formats)}${from}` },
         {
           label: 'Back panel behind the hip axis',
-          value: `${wholeCm(ASSUMED.backBehindM, shown)}, our judgement`,
+          value: `${wholeCm(ASSUMED.backBehindM, formats)}, our judgement`,
         },
-        { label: 'Centre behind the hips', value: wholeCm(now.behindM, shown) },
-        { label: 'Centre above the hips', value: wholeCm(now.aboveM, shown) },
+        { label: 'Centre behind the hips', value: wholeCm(now.behindM, formats) },
+        { label: 'Centre above the hips', value: wholeCm(now.aboveM, formats) },
         ...moved.map(one => ({
-          label: `${movedName(one)}, ${shown.kg(one.kg)}, from the back`,
-          value: `${wholeCm(one.fromCm / 100, shown)}, then ${wholeCm(one.toCm / 100, shown)}`,
+          label: `${movedName(one)}, ${formats.kg(one.kg)}, from the back`,
+          value: `${wholeCm(one.fromCm / 100, formats)}, then ${wholeCm(one.toCm / 100, formats)}`,
         })),
       ],
       result: { value: now.momentNm, text: newtonMetres(now.momentNm) },
@@ -51,7 +51,7 @@ export function whyPlacing({ plan, reckoning, shown }: WhyContext, index: number
           ...(moved.length > 0
             ? [
                 {
-                  label: `with the heaviest dense things against the back: ${wholeCm(after.behindM, shown)} behind the hips, ${lessText(placing, shown)} less`,
+                  label: `with the heaviest dense things against the back: ${wholeCm(after.behindM, formats)} behind the hips, ${lessText(placing, formats)} less`,
                   value: after.momentNm,
                   text: newtonMetres(after.momentNm),
                   sourceKeys: [],

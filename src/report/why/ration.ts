@@ -7,7 +7,7 @@ import type { Explanation, WhyContext } from './types'
 import { kcalText, numberText } from './words'
 
 /** None where a ration is what the gear list says. */
-export function whyRation({ plan, reckoning, shown }: WhyContext, day: number): Explanation[] {
+export function whyRation({ plan, reckoning, formats }: WhyContext, day: number): Explanation[] {
   const { kcalTotal, kcalWalking } = reckoning.days[day]!
   const { ration, deficit } = plan.trip.meals
   if (ration !== 'energy' || kcalTotal === null || kcalWalking === null) return []
@@ -23,10 +23,10 @@ export function whyRation({ plan, reckoning, shown }: WhyContext, day: number): 
       says: `The load decides the energy, the energy the food, and the food the load: it settled in ${counted(reckoning.rationRounds, 'round')}, when no moment’s load moved by 1 g any more.`,
       inputs: [
         { label: `Energy of day ${day + 1}`, value: kcalText(kcalTotal) },
-        { label: 'Energy to go without', value: shown.percent(deficit), path: 'trip/meals/deficit' },
+        { label: 'Energy to go without', value: formats.percent(deficit), path: 'trip/meals/deficit' },
         ...foods.map(item => ({
           label: `${item.name || 'Food'}, a day`,
-          value: `${shown.gear(item.massKg * item.count)} at ${numberText(item.kcalPerKg ?? 0, 0)} kcal/kg`,
+          value: `${formats.gear(item.massKg * item.count)} at ${numberText(item.kcalPerKg ?? 0, 0)} kcal/kg`,
           path: fieldPath('gear', item.id, 'kcalPerKg'),
         })),
         { label: 'Energy of one full ration', value: kcalText(fullKcal) },

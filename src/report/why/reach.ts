@@ -9,8 +9,8 @@ import { countedName, massPath } from './things'
 import type { Explanation } from './types'
 
 export function whyReach(context: SetupContext, setupIndex: number): Explanation[] {
-  const { plan, reckoning, shown } = context
-  const words = reachInWords(plan, reckoning, { setupIndex, shown })
+  const { plan, reckoning, formats } = context
+  const words = reachInWords(plan, reckoning, { setupIndex, formats })
   if (words === null) return []
   const basis = reachBasisOf(plan, reckoning)
   return [
@@ -22,7 +22,7 @@ export function whyReach(context: SetupContext, setupIndex: number): Explanation
 }
 
 function toBear(context: SetupContext, { baseKg }: ReachBasis): Explanation[] {
-  const { reckoning, shown, judged, setup } = context
+  const { reckoning, formats, judged, setup } = context
   if (judged.loadLimitKg === null) return []
   const ceiling = judged.loadLimitKg !== setup.ratedKg
   return [
@@ -30,8 +30,8 @@ function toBear(context: SetupContext, { baseKg }: ReachBasis): Explanation[] {
       title: 'Left to bear, for food and water',
       says: 'What it may carry less the pack, a liner and all that is not food by the day or water: gear, spare rations, fuel that is not bought with the food.',
       kind: 'mass',
-      system: shown.system,
-      show: shown.kg,
+      system: formats.system,
+      show: formats.kg,
       parts: [
         {
           label: ceiling ? 'your limit without a frame' : 'its rating',
@@ -45,7 +45,7 @@ function toBear(context: SetupContext, { baseKg }: ReachBasis): Explanation[] {
   ]
 }
 
-function aDay({ plan, shown }: SetupContext, { dayKg, dayLitres }: ReachBasis): Explanation {
+function aDay({ plan, formats }: SetupContext, { dayKg, dayLitres }: ReachBasis): Explanation {
   const daily = plan.gear.filter(item => item.use === 'daily')
   return told({
     title: 'A day more',
@@ -53,44 +53,44 @@ function aDay({ plan, shown }: SetupContext, { dayKg, dayLitres }: ReachBasis): 
     inputs: [
       ...daily.map(item => ({
         label: countedName(item),
-        value: shown.gear(item.massKg * item.count),
+        value: formats.gear(item.massKg * item.count),
         path: massPath(item),
       })),
-      { label: 'Things in the main body', value: shown.litres(dayLitres) },
+      { label: 'Things in the main body', value: formats.litres(dayLitres) },
     ],
-    result: { value: dayKg, text: shown.gear(dayKg) },
+    result: { value: dayKg, text: formats.gear(dayKg) },
   })
 }
 
 /** The points of the curve: between two of them the days fall in a straight line. */
 function edge(
-  { shown, missing }: SetupContext,
+  { formats, missing }: SetupContext,
   { points, runs }: ReachInWords,
   { dayKg }: ReachBasis,
 ): Explanation {
   const inputs = runs.flatMap(run =>
     run.points.map(point => ({
-      label: `With ${shown.water(point.waterLitres)} of water, by ${run.label}`,
+      label: `With ${formats.water(point.waterLitres)} of water, by ${run.label}`,
       value: daysText(point.days),
     })),
   )
   return told({
     title: 'Days of food for each amount of water',
-    says: `What is left to bear, less the water, by ${shown.gear(dayKg)} a day; or the days at which the main body is full, where that is less. Rounded down.`,
+    says: `What is left to bear, less the water, by ${formats.gear(dayKg)} a day; or the days at which the main body is full, where that is less. Rounded down.`,
     inputs,
     result: { value: points[0]?.days ?? 0, text: reachText(points[0] ? points[0].days : 0, missing) },
     ignores: 'water that is drunk on the way: it is the first departure that counts.',
   })
 }
 
-function stretches({ shown }: SetupContext, words: ReachInWords): Explanation {
+function stretches({ formats }: SetupContext, words: ReachInWords): Explanation {
   const most = Math.max(0, ...words.stretches.map(({ days }) => days))
   return told({
     title: 'This trip’s longest stretch',
     says: 'Rations eaten from the pack between two resupplies, and the water carried when setting out on it.',
     inputs: words.stretches.map(stretch => ({
       label: stretch.name,
-      value: `${daysText(stretch.days)} with ${shown.water(stretch.waterLitres)}`,
+      value: `${daysText(stretch.days)} with ${formats.water(stretch.waterLitres)}`,
     })),
     result: { value: most, text: daysText(most) },
   })

@@ -11,25 +11,25 @@ import type { Explanation, WhyInput } from './types'
 /** One for each change; where there is none, what the trip asks of any pack. */
 export function whyRemedies(context: SetupContext, remedies: readonly Remedy[]): Explanation[] {
   if (remedies.length > 0) return remedies.map(remedy => gain(context, remedy))
-  const { plan, setup, shown } = context
-  return whyAsked([{ name: '', plan }], { packKg: setup.massKg, shown })
+  const { plan, setup, formats } = context
+  return whyAsked([{ name: '', plan }], { packKg: setup.massKg, formats })
 }
 
 function gain(context: SetupContext, remedy: Remedy): Explanation {
-  const { plan, reckoning, shown, judged } = context
+  const { plan, reckoning, formats, judged } = context
   const { after } = remedy
   const title = remedyLabel(remedy, plan)
   const says = 'The whole trip is reckoned anew with the change: this much less'
   const { bodyLitres } = reckoning.need
   const inputs = [...longestDay(remedy, context), ...fits(context, remedy)]
-  const system = shown.system
+  const system = formats.system
   if (after.mends.includes('load'))
     return sumOf({
       title,
       says: `${says} is carried.`,
       kind: 'mass',
       system,
-      show: shown.kg,
+      show: formats.kg,
       parts: [
         { label: 'carried now', value: judged.carriedKg },
         { label: 'carried then', value: -after.carriedKg },
@@ -37,7 +37,7 @@ function gain(context: SetupContext, remedy: Remedy): Explanation {
       inputs: [
         {
           label: 'Main body asked for, now and then',
-          value: `${shown.litres(bodyLitres)}, ${shown.litres(after.bodyLitres)}`,
+          value: `${formats.litres(bodyLitres)}, ${formats.litres(after.bodyLitres)}`,
         },
         ...inputs,
       ],
@@ -54,7 +54,7 @@ function gain(context: SetupContext, remedy: Remedy): Explanation {
     says: `${says} is asked for.`,
     kind: 'volume',
     system,
-    show: shown.litres,
+    show: formats.litres,
     parts: [
       { label: 'asked for now', value: bodyLitres },
       { label: 'asked for then', value: -after.bodyLitres },
@@ -76,9 +76,9 @@ function fits({ judged, missing }: SetupContext, { after }: Remedy): WhyInput[] 
   ]
 }
 
-function longestDay(remedy: Remedy, { shown }: SetupContext): WhyInput[] {
+function longestDay(remedy: Remedy, { formats }: SetupContext): WhyInput[] {
   const change = remedy.kind === 'combined' ? remedy.trip : remedy
   return change.kind === 'camp-at-water'
-    ? [{ label: 'Longest day’s walking then', value: shown.hours(change.longestDayHours) }]
+    ? [{ label: 'Longest day’s walking then', value: formats.hours(change.longestDayHours) }]
     : []
 }

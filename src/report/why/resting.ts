@@ -9,7 +9,7 @@ import { bound, kcalText } from './words'
 /** The carrier's resting energy of a day; null where none is given. */
 export const restingKcalOf = (plan: Plan): number | null => bodyOf(plan.carrier)?.restingKcal ?? null
 
-export function whyResting({ plan, shown }: WhyContext, { restingKcal }: Body): Explanation {
+export function whyResting({ plan, formats }: WhyContext, { restingKcal }: Body): Explanation {
   const { massKg, heightCm, ageYears, sex } = plan.carrier
   const tooShort = heightCm !== null && heightCm < bodyRanges.heightCm.min
   const height = heightCm === null || tooShort ? ASSUMED_BODY.heightCm : heightCm
@@ -26,10 +26,10 @@ export function whyResting({ plan, shown }: WhyContext, { restingKcal }: Body): 
     equation: 'Mifflin and St Jeor, 1990',
     says: 'From body mass, height, age and sex; the mean of both sexes where none is given.',
     inputs: [
-      { label: 'Body mass', value: shown.kg(massKg), path: 'carrier/massKg' },
+      { label: 'Body mass', value: formats.kg(massKg), path: 'carrier/massKg' },
       {
         label: 'Height',
-        value: heightCm === null ? `${shown.cm(height)}, assumed` : shown.cm(heightCm),
+        value: heightCm === null ? `${formats.cm(height)}, assumed` : formats.cm(heightCm),
         path: 'carrier/heightCm',
       },
       {

@@ -14,17 +14,17 @@ export function whyFigures(context: SetupContext): Explanation[] {
 }
 
 function massInput(context: SetupContext): WhyInput {
-  const { shown, setup } = context
-  return { label: 'Mass of the pack', value: shown.gear(setup.massKg), path: setupPath(context, 'massKg') }
+  const { formats, setup } = context
+  return { label: 'Mass of the pack', value: formats.gear(setup.massKg), path: setupPath(context, 'massKg') }
 }
 
 function bodyInput(context: SetupContext): WhyInput {
-  const { shown, pack } = context
-  return { label: 'Main body', value: shown.litres(pack.bodyLitres), path: packPath(context, 'bodyLitres') }
+  const { formats, pack } = context
+  return { label: 'Main body', value: formats.litres(pack.bodyLitres), path: packPath(context, 'bodyLitres') }
 }
 
 function byMass(context: SetupContext): Explanation[] {
-  const { judged, setup, shown, plan } = context
+  const { judged, setup, formats, plan } = context
   const { gramsPerLitre, gramsPerRatedKg } = judged
   const { lightGramsPerLitre } = plan.settings
   const light: WhyInput[] =
@@ -33,7 +33,7 @@ function byMass(context: SetupContext): Explanation[] {
       : [
           {
             label: 'Light for you, up to',
-            value: shown.gramsPerLitre(lightGramsPerLitre),
+            value: formats.gramsPerLitre(lightGramsPerLitre),
             from: 'yours',
             path: 'settings/lightGramsPerLitre',
           },
@@ -42,7 +42,7 @@ function byMass(context: SetupContext): Explanation[] {
     title: 'Pack mass for each litre',
     says: 'The mass of the pack by its main body.',
     inputs: [massInput(context), bodyInput(context), ...light],
-    result: { value: gramsPerLitre, text: shown.gramsPerLitre(gramsPerLitre) },
+    result: { value: gramsPerLitre, text: formats.gramsPerLitre(gramsPerLitre) },
   })
   if (gramsPerRatedKg === null || setup.ratedKg === null) return [litre]
   const rated = told({
@@ -50,9 +50,9 @@ function byMass(context: SetupContext): Explanation[] {
     says: 'The mass of the pack by its rating.',
     inputs: [
       massInput(context),
-      { label: 'Its rating', value: shown.kg(setup.ratedKg), path: setupPath(context, 'ratedKg') },
+      { label: 'Its rating', value: formats.kg(setup.ratedKg), path: setupPath(context, 'ratedKg') },
     ],
-    result: { value: gramsPerRatedKg, text: shown.gramsPerKg(gramsPerRatedKg) },
+    result: { value: gramsPerRatedKg, text: formats.gramsPerKg(gramsPerRatedKg) },
   })
   return [litre, rated]
 }
@@ -77,13 +77,13 @@ function byPrice(context: SetupContext): Explanation[] {
   ]
 }
 
-function days({ judged, reckoning, shown, missing }: SetupContext): Explanation[] {
+function days({ judged, reckoning, formats, missing }: SetupContext): Explanation[] {
   if (judged.reachDays === null) return []
   return [
     told({
       title: 'Holds and bears food for',
       says: 'The most full rations that fit in and may be borne at the first departure, with the most water this trip carries and all else as packed then. Rounded down. “How far it reaches” has the parts.',
-      inputs: [{ label: 'Most water carried', value: shown.water(reckoning.need.waterCarryLitres) }],
+      inputs: [{ label: 'Most water carried', value: formats.water(reckoning.need.waterCarryLitres) }],
       result: {
         value: judged.reachDays,
         text: reachText(judged.reachDays, missing),
@@ -93,7 +93,7 @@ function days({ judged, reckoning, shown, missing }: SetupContext): Explanation[
 }
 
 /** Said of a set-up that no other beats, and of one that is beaten: by what it is held against the others. */
-function beaten({ judged, plan, reckoning, shown, setup, pack, missing }: SetupContext): Explanation[] {
+function beaten({ judged, plan, reckoning, formats, setup, pack, missing }: SetupContext): Explanation[] {
   const { packs } = reckoning
   if (packs.length < 2 || !judged.suffices) return []
   const index = packs.indexOf(judged)
@@ -101,19 +101,19 @@ function beaten({ judged, plan, reckoning, shown, setup, pack, missing }: SetupC
   const rivals = packs.filter(other => other.suffices).length
   const isTold = toldChance(judged.fitChance, { missing, answer: judged.answer }) !== null
   const spare =
-    judged.loadLimitKg === null ? 'not known' : shown.kg(judged.loadLimitKg - judged.ratedAgainstKg)
+    judged.loadLimitKg === null ? 'not known' : formats.kg(judged.loadLimitKg - judged.ratedAgainstKg)
   return [
     told({
       title: 'Against the others',
       says: 'Of the set-ups that do: beaten is one that another equals or betters in all four points and betters in one. What is not known counts as worst.',
       inputs: [
-        { label: 'Pack and liner', value: shown.gear(setup.massKg + judged.linerKg) },
+        { label: 'Pack and liner', value: formats.gear(setup.massKg + judged.linerKg) },
         {
           label: 'Price',
           value:
             pack.price === null ? 'not known' : formatQuantity('money', pack.price, { system: 'metric' }),
         },
-        ...(isTold ? [{ label: 'Chance that it fits', value: shown.percent(judged.fitChance) }] : []),
+        ...(isTold ? [{ label: 'Chance that it fits', value: formats.percent(judged.fitChance) }] : []),
         { label: 'Margin to what it may carry', value: spare },
         { label: 'Set-ups that do', value: String(rivals) },
       ],

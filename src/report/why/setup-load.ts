@@ -16,12 +16,12 @@ export function whyLoad(context: SetupContext): Explanation[] {
 /** What is carried at the heaviest, and its share of body mass. */
 export const whyBodyShare = (context: SetupContext): Explanation[] => [carried(context), share(context)]
 
-const massOf = ({ shown: { system, kg } }: SetupContext) => ({ kind: 'mass', system, show: kg }) as const
+const massOf = ({ formats: { system, kg } }: SetupContext) => ({ kind: 'mass', system, show: kg }) as const
 
 /** What the pack itself adds, where it counts. */
 function ownParts(context: SetupContext, withPack: boolean): Unshown[] {
-  const { shown, setup, judged } = context
-  const { gear } = shown
+  const { formats, setup, judged } = context
+  const { gear } = formats
   const own = { value: setup.massKg, path: setupPath(context, 'massKg') }
   return [
     ...(withPack ? [{ label: `the pack, ${gear(setup.massKg)}`, ...own }] : []),
@@ -30,20 +30,20 @@ function ownParts(context: SetupContext, withPack: boolean): Unshown[] {
 }
 
 function carried(context: SetupContext): Explanation {
-  const { reckoning, judged, shown } = context
+  const { reckoning, judged, formats } = context
   const { need, moments } = reckoning
   return sumOf({
     ...massOf(context),
     title: `Carried at the heaviest, ${placeText(need.peakFullWaterAt, moments)}`,
     says: 'The heaviest load, which stands under Need with its parts, with the pack and a liner where rain is likely and the pack is not sealed.',
     parts: [{ label: 'contents', value: need.peakLoadFullWaterKg }, ...ownParts(context, true)],
-    inputs: judged.linerKg > 0 ? [settingInput(context, 'linerKg', shown.gear)] : [],
+    inputs: judged.linerKg > 0 ? [settingInput(context, 'linerKg', formats.gear)] : [],
   })
 }
 
 /** Against its rating, and against the hiker's limit where it has no frame. */
 function limits(context: SetupContext): Explanation[] {
-  const { setup, judged, plan, shown, missing } = context
+  const { setup, judged, plan, formats, missing } = context
   const { ratedKg, frame, ratingCovers } = setup
   const withPack = ratingCovers !== 'contents'
   const covers = withPack ? 'contents and pack' : 'contents alone'
@@ -54,14 +54,14 @@ function limits(context: SetupContext): Explanation[] {
       says,
       text: spareText(
         limit.value - judged.ratedAgainstKg,
-        value => marginText(value, shown.kg),
+        value => marginText(value, formats.kg),
         missing.mass.length > 0,
       ),
       parts: [
         limit,
         { label: `carried, ${covers}`, value: -judged.ratedAgainstKg, of: taken(context, withPack) },
       ],
-      inputs: ceiling ? [settingInput(context, 'framelessCeilingKg', shown.kg)] : [],
+      inputs: ceiling ? [settingInput(context, 'framelessCeilingKg', formats.kg)] : [],
       sourceKeys: ceiling ? ['frameless-ceiling'] : ['our-judgement'],
     })
   const rated =
@@ -92,23 +92,23 @@ function limits(context: SetupContext): Explanation[] {
 
 /** The parts of what is held against a limit, taken off. */
 function taken(context: SetupContext, withPack: boolean) {
-  const { reckoning, shown } = context
+  const { reckoning, formats } = context
   const parts: Unshown[] = [
     { label: 'contents', value: reckoning.need.peakLoadFullWaterKg },
     ...ownParts(context, withPack),
   ]
   return parts
     .filter(part => part.value !== 0)
-    .map(part => ({ ...part, value: -part.value, text: `− ${shown.kg(part.value)}` }))
+    .map(part => ({ ...part, value: -part.value, text: `− ${formats.kg(part.value)}` }))
 }
 
 function brim(context: SetupContext): Explanation[] {
-  const { reckoning, judged, pack, setup, shown } = context
+  const { reckoning, judged, pack, setup, formats } = context
   const { packedDensity, bodyAt } = reckoning.need
   if (judged.brimLoadKg === null || packedDensity === null) return []
   const full = momentAt(reckoning, bodyAt)
   const limit =
-    judged.loadLimitKg === null ? [] : [{ label: 'It can bear', value: shown.kg(judged.loadLimitKg) }]
+    judged.loadLimitKg === null ? [] : [{ label: 'It can bear', value: formats.kg(judged.loadLimitKg) }]
   return [
     sumOf({
       ...massOf(context),
@@ -116,7 +116,7 @@ function brim(context: SetupContext): Explanation[] {
       says: 'The load if the main body were filled with things as dense as these: room that must stay empty shows here.',
       parts: [
         {
-          label: `${shown.litres(pack.bodyLitres)} at ${shown.density(packedDensity)}`,
+          label: `${formats.litres(pack.bodyLitres)} at ${formats.density(packedDensity)}`,
           value: pack.bodyLitres * packedDensity,
         },
         { label: 'outside the main body', value: full.kg.total - full.bodyKg },
@@ -128,17 +128,17 @@ function brim(context: SetupContext): Explanation[] {
 }
 
 function share(context: SetupContext): Explanation {
-  const { judged, plan, shown } = context
+  const { judged, plan, formats } = context
   const { bodyMassShare, carriedKg } = judged
   return told({
     title: 'Share of body mass, with the pack',
     says: 'What is carried at the heaviest by the body mass of who carries it. A rule of thumb, not medical advice.',
     inputs: [
-      { label: 'Carried', value: shown.kg(carriedKg) },
-      { label: 'Body mass', value: shown.kg(plan.carrier.massKg), path: 'carrier/massKg' },
+      { label: 'Carried', value: formats.kg(carriedKg) },
+      { label: 'Body mass', value: formats.kg(plan.carrier.massKg), path: 'carrier/massKg' },
       shareLimit(context),
       ...commonShare(context),
     ],
-    result: { value: bodyMassShare, text: percentOver(bodyMassShare, plan.carrier.loadShareLimit, shown) },
+    result: { value: bodyMassShare, text: percentOver(bodyMassShare, plan.carrier.loadShareLimit, formats) },
   })
 }

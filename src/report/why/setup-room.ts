@@ -22,18 +22,18 @@ export function whyRoom(context: SetupContext): Explanation[] {
 }
 
 function spare(context: SetupContext): Explanation {
-  const { reckoning, shown, pack, judged, plan, missing } = context
+  const { reckoning, formats, pack, judged, plan, missing } = context
   const { need, moments } = reckoning
   const { headroomLitres } = plan.settings
   return sumOf({
     title: 'Room',
-    says: `The main body less the litres that this trip asks for ${placeText(need.bodyAt, moments)}, ${shown.litresUp(need.bodyLitres)} in whole litres; what fills them stands under Need.`,
+    says: `The main body less the litres that this trip asks for ${placeText(need.bodyAt, moments)}, ${formats.litresUp(need.bodyLitres)} in whole litres; what fills them stands under Need.`,
     kind: 'volume',
-    system: shown.system,
-    show: shown.litres,
+    system: formats.system,
+    show: formats.litres,
     text: spareText(
       judged.bodyMarginLitres,
-      value => marginText(value, shown.litres),
+      value => marginText(value, formats.litres),
       missing.litres.length > 0,
     ),
     parts: [
@@ -47,7 +47,7 @@ function spare(context: SetupContext): Explanation {
         : [
             {
               label: 'Headroom you want',
-              value: shown.litres(headroomLitres),
+              value: formats.litres(headroomLitres),
               from: 'yours',
               path: 'settings/headroomLitres',
             },
@@ -56,7 +56,7 @@ function spare(context: SetupContext): Explanation {
 }
 
 function chance(context: SetupContext): Explanation[] {
-  const { reckoning, shown, pack, judged, missing } = context
+  const { reckoning, formats, pack, judged, missing } = context
   const { need } = reckoning
   const { answer, fitChance, fitChanceWithCollar } = judged
   const fits = toldChance(fitChance, { missing, answer })
@@ -67,7 +67,7 @@ function chance(context: SetupContext): Explanation[] {
     pack.collarLitres > 0
       ? [
           {
-            label: `With its collar, ${shown.litres(pack.bodyLitres + pack.collarLitres)} in all`,
+            label: `With its collar, ${formats.litres(pack.bodyLitres + pack.collarLitres)} in all`,
             value: withCollar,
             path: packPath(context, 'collarLitres'),
           },
@@ -77,10 +77,10 @@ function chance(context: SetupContext): Explanation[] {
     told({
       title: 'How likely it fits',
       equation: 'Both sides are unsure, and the doubts add by their squares',
-      says: `The need has a standard deviation of ${shown.litres(need.sigmaV)}; the litres of the pack are ${BODY_FROM[pack.bodyFrom]} and taken to be good to ± ${shown.percent(half)}. From 9 of 10 cases it counts as a fit, under 5 of 10 as too small.`,
+      says: `The need has a standard deviation of ${formats.litres(need.sigmaV)}; the litres of the pack are ${BODY_FROM[pack.bodyFrom]} and taken to be good to ± ${formats.percent(half)}. From 9 of 10 cases it counts as a fit, under 5 of 10 as too small.`,
       inputs: [
-        { label: 'Main body', value: shown.litres(pack.bodyLitres), path: packPath(context, 'bodyLitres') },
-        { label: 'Asked for', value: shown.litres(judged.bodyNeedLitres) },
+        { label: 'Main body', value: formats.litres(pack.bodyLitres), path: packPath(context, 'bodyLitres') },
+        { label: 'Asked for', value: formats.litres(judged.bodyNeedLitres) },
         { label: 'The litres are', value: BODY_FROM[pack.bodyFrom], path: packPath(context, 'bodyFrom') },
         ...collar,
       ],
@@ -91,7 +91,7 @@ function chance(context: SetupContext): Explanation[] {
 }
 
 function size(context: SetupContext): Explanation[] {
-  const { shown, pack, judged } = context
+  const { formats, pack, judged } = context
   const { bodyNeedLitres } = judged
   if (bodyNeedLitres === 0) return []
   const ratio = pack.bodyLitres / bodyNeedLitres
@@ -100,8 +100,8 @@ function size(context: SetupContext): Explanation[] {
       title: 'Main body for each litre asked for',
       says: 'The main body by the litres this trip asks for; beyond the threshold there is more pack than needed.',
       inputs: [
-        { label: 'Main body', value: shown.litres(pack.bodyLitres), path: packPath(context, 'bodyLitres') },
-        { label: 'Asked for', value: shown.litres(bodyNeedLitres) },
+        { label: 'Main body', value: formats.litres(pack.bodyLitres), path: packPath(context, 'bodyLitres') },
+        { label: 'Asked for', value: formats.litres(bodyNeedLitres) },
         settingInput(context, 'roomyRatio', value => `${numberText(value, 2)} times`),
       ],
       result: { value: ratio, text: `${ratio.toFixed(1)} times as much` },
@@ -110,7 +110,7 @@ function size(context: SetupContext): Explanation[] {
 }
 
 function pockets(context: SetupContext): Explanation[] {
-  const { reckoning, shown, pack, missing } = context
+  const { reckoning, formats, pack, missing } = context
   const { outsideLitres } = reckoning.need
   if (pack.outsideLitres === null || outsideLitres === 0) return []
   return [
@@ -118,11 +118,11 @@ function pockets(context: SetupContext): Explanation[] {
       title: 'Pockets',
       says: 'The pockets less what is meant to ride in them, which stands under Need.',
       kind: 'volume',
-      system: shown.system,
-      show: shown.litres,
+      system: formats.system,
+      show: formats.litres,
       text: spareText(
         pack.outsideLitres - outsideLitres,
-        value => marginText(value, shown.litres),
+        value => marginText(value, formats.litres),
         missing.litres.length > 0,
       ),
       parts: [
@@ -135,7 +135,7 @@ function pockets(context: SetupContext): Explanation[] {
 
 /** The longest and the widest rigid thing against the inner measures that are known. */
 function innerSizes(context: SetupContext): Explanation[] {
-  const { reckoning, shown, pack } = context
+  const { reckoning, formats, pack } = context
   const { longestCm, widestCm } = reckoning.need
   const rows = [
     ['Height inside', longestCm, 'innerHeightCm'],
@@ -150,9 +150,9 @@ function innerSizes(context: SetupContext): Explanation[] {
         title,
         says: 'The inner measure of the pack less the largest rigid thing.',
         kind: 'length',
-        system: shown.system,
-        show: shown.cm,
-        text: spareText(inner - thing, value => marginText(value, shown.cm), false),
+        system: formats.system,
+        show: formats.cm,
+        text: spareText(inner - thing, value => marginText(value, formats.cm), false),
         parts: [
           { label: 'inside', value: inner, path: packPath(context, field) },
           { label: 'largest rigid thing', value: -thing },

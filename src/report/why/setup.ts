@@ -15,7 +15,7 @@ export function whySetup(context: WhyContext, index: number): Explanation[] {
 
 /** What each set-up bears besides itself, as the pictures set them side by side. */
 export function whyBears(context: WhyContext): Explanation[] {
-  const { plan, reckoning, shown } = context
+  const { plan, reckoning, formats } = context
   return comparisonOf(plan, reckoning).flatMap(({ bearsKg }, i): Explanation[] => {
     const { judged, pack, setup } = setupContext(context, i)
     if (bearsKg === null || judged.loadLimitKg === null) return []
@@ -25,15 +25,15 @@ export function whyBears(context: WhyContext): Explanation[] {
         title: `${name} bears besides itself`,
         says: 'The lower of its rating and, without a frame, your limit, less a liner and the pack itself where the rating includes it.',
         kind: 'mass',
-        system: shown.system,
-        show: shown.kg,
+        system: formats.system,
+        show: formats.kg,
         parts: [
           { label: 'it may carry', value: judged.loadLimitKg },
           { label: 'of it the pack and a liner', value: bearsKg - judged.loadLimitKg },
         ],
         inputs: [
-          { label: 'Main body', value: shown.litres(pack.bodyLitres) },
-          { label: 'Pack mass', value: shown.gear(setup.massKg) },
+          { label: 'Main body', value: formats.litres(pack.bodyLitres) },
+          { label: 'Pack mass', value: formats.gear(setup.massKg) },
           { label: 'Price', value: priceText(pack.price, pack.currency) },
         ],
       }),

@@ -6,13 +6,13 @@ import { originOf } from './origins'
 import type { WhyContext, WhyInput } from './types'
 
 /** The share at which common practice stops, where the load is over it. */
-export function commonShare({ reckoning, shown }: WhyContext): WhyInput[] {
+export function commonShare({ reckoning, formats }: WhyContext): WhyInput[] {
   return reckoning.notices.flatMap(notice =>
     notice.code === 'load-over-common-practice'
       ? [
           {
             label: 'Common practice stops at',
-            value: `${shown.percent(notice.limit)}; with the lightest pack it is ${percentOver(notice.share, notice.limit, shown)}`,
+            value: `${formats.percent(notice.limit)}; with the lightest pack it is ${percentOver(notice.share, notice.limit, formats)}`,
             from: defaults.PRACTICE,
           },
         ]
@@ -20,12 +20,12 @@ export function commonShare({ reckoning, shown }: WhyContext): WhyInput[] {
   )
 }
 
-export function shareLimit({ plan: { carrier }, shown }: WhyContext): WhyInput {
+export function shareLimit({ plan: { carrier }, formats }: WhyContext): WhyInput {
   const { loadShareLimit: value, ageYears } = carrier
   const usual = defaults.loadShareLimitFor(ageYears)
   return {
     label: 'Your limit',
-    value: shown.percent(value),
+    value: formats.percent(value),
     from: originOf(value, { ...FIELDS.carrier.loadShareLimit, usual }),
     path: 'carrier/loadShareLimit',
   }

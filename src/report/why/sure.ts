@@ -6,16 +6,16 @@ import { sumOf, told } from './sum'
 import type { Explanation, WhyContext } from './types'
 
 export function whySure(context: WhyContext): Explanation[] {
-  const { plan, reckoning, shown } = context
+  const { plan, reckoning, formats } = context
   const { need } = reckoning
-  const next = measureNext(plan, reckoning, shown)
+  const next = measureNext(plan, reckoning, formats)
   if (!next) return []
   const { low, high } = likelyRange(need)
   return [
     told({
       title: 'The likely range',
       equation: 'Law of propagation of uncertainty',
-      says: `Each thing is unsure by how its litres are known: measured by filling to 3 %, from its dimensions 10 %, stated 15 %, guessed 30 %, by kind between its ends; and by how one hand differs from another, ${shown.percent(handSpreadOf(plan.settings))} as a standard deviation. These are our judgement. Shares are of the variance. Together it is now ${next.now}; with all of them measured ${next.together}, ${next.narrower}.`,
+      says: `Each thing is unsure by how its litres are known: measured by filling to 3 %, from its dimensions 10 %, stated 15 %, guessed 30 %, by kind between its ends; and by how one hand differs from another, ${formats.percent(handSpreadOf(plan.settings))} as a standard deviation. These are our judgement. Shares are of the variance. Together it is now ${next.now}; with all of them measured ${next.together}, ${next.narrower}.`,
       inputs: [
         ...next.things.map(({ name, share, gain, path }) => ({
           label: name,
@@ -26,7 +26,7 @@ export function whySure(context: WhyContext): Explanation[] {
           ? [{ label: 'How it packs', value: `${next.packing.share} of the doubt; ${next.packing.gain}` }]
           : []),
       ],
-      result: { value: high - low, text: `${shown.litres(high - low)} wide` },
+      result: { value: high - low, text: `${formats.litres(high - low)} wide` },
       sourceKeys: ['gum-2008', 'our-judgement'],
     }),
     whyKnown(context),
@@ -34,14 +34,14 @@ export function whySure(context: WhyContext): Explanation[] {
 }
 
 /** The litres by how they are known. */
-export function whyKnown({ plan, reckoning, shown }: WhyContext): Explanation {
+export function whyKnown({ plan, reckoning, formats }: WhyContext): Explanation {
   const { litres } = provenanceOf(plan, reckoning)
   return sumOf({
     title: 'How these litres are known',
     says: 'The litres of the fullest moment with their gaps, by what the list says of each thing.',
     kind: 'volume',
-    system: shown.system,
-    show: shown.litres,
+    system: formats.system,
+    show: formats.litres,
     parts: [
       { label: 'measured by filling', value: litres.filled },
       { label: 'from dimensions', value: litres.dimensions },

@@ -20,11 +20,11 @@ const BY_BODY = [
 ]
 const BY_MASS = ['Pack mass for each litre', 'Pack mass for each kg rated', 'Holds and bears food for']
 
-export function whyTag(plan: Plan, known: KnownPack, shown: Formats): Explanation[] {
+export function whyTag(plan: Plan, known: KnownPack, formats: Formats): Explanation[] {
   const tried = { ...plan, packs: [wholePack(known)] }
   const result = reckon(tried)
   if (!result.ok) return []
-  const context = setupContext({ plan: tried, reckoning: result.reckoning, shown, stopIds: [] }, 0)
+  const context = setupContext({ plan: tried, reckoning: result.reckoning, formats, stopIds: [] }, 0)
   const hasBody = known.bodyLitres !== undefined
   const hasMass = known.setup.massKg !== undefined
   const all = [...(hasBody ? whyRoom(context) : []), ...whyLoad(context), ...whyFigures(context)]

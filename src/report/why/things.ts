@@ -42,24 +42,24 @@ export function thingParts(
 }
 
 /** The load of a moment by gear, food, fuel, water and rubbish, and each by its things. */
-export function loadParts({ plan, reckoning, shown }: WhyContext, moment: number): Unshown[] {
+export function loadParts({ plan, reckoning, formats }: WhyContext, moment: number): Unshown[] {
   const { kg } = reckoning.moments[moment]!
   return bandParts(compositionAt(plan, reckoning, moment), {
     shares: kg,
     amount: it => it.kg,
     path: massPath,
-    show: shown.gear,
+    show: formats.gear,
   })
 }
 
 /** The things in the main body at a moment, before the gaps between them. */
-export function litresParts({ plan, reckoning, shown }: WhyContext, moment: number): Unshown[] {
+export function litresParts({ plan, reckoning, formats }: WhyContext, moment: number): Unshown[] {
   const { litres } = reckoning.moments[moment]!
   return bandParts(compositionAt(plan, reckoning, moment), {
     shares: litres,
     amount: it => it.bodyLitres,
     path: litresPath,
-    show: litresFine(shown),
+    show: litresFine(formats),
   })
 }
 

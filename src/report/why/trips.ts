@@ -17,10 +17,10 @@ const judgedTrips = (trips: readonly NamedPlan[]): JudgedTrip[] =>
   })
 
 /** The room and the load of one set-up for each trip; every plan has the same packs. */
-export function whyTrips(trips: readonly NamedPlan[], setup: number, shown: Formats): Explanation[] {
+export function whyTrips(trips: readonly NamedPlan[], setup: number, formats: Formats): Explanation[] {
   return judgedTrips(trips).flatMap(({ name, plan, reckoning }) => {
-    const context = setupContext({ plan, reckoning, shown, stopIds: [] }, setup)
-    const { answer } = setupInWords(context.judged, { plan, reckoning, shown })
+    const context = setupContext({ plan, reckoning, formats, stopIds: [] }, setup)
+    const { answer } = setupInWords(context.judged, { plan, reckoning, formats })
     return [...whyRoom(context), ...whyLoad(context)].map((explanation, i) => ({
       ...explanation,
       title:
@@ -29,7 +29,7 @@ export function whyTrips(trips: readonly NamedPlan[], setup: number, shown: Form
   })
 }
 
-export function whyCover(trips: readonly NamedPlan[], shown: Formats): Explanation[] {
+export function whyCover(trips: readonly NamedPlan[], formats: Formats): Explanation[] {
   const judged = judgedTrips(trips)
   const cover = coverOf(judged)
   if (!cover.ok) return []
@@ -39,7 +39,7 @@ export function whyCover(trips: readonly NamedPlan[], shown: Formats): Explanati
       says: 'Every set of the packs was looked at: the fewest that do for all trips for which any does; among equals the lower price, then the lower mass. A pack without a price counts as dearer than any other.',
       inputs: cover.packs.map(({ name, massKg, price, trips: does }) => ({
         label: `${name}, for ${does.map(({ trip }) => judged[trip]!.name).join(', ')}`,
-        value: `${shown.gear(massKg)}, ${price === null ? 'price not known' : formatQuantity('money', price, { system: 'metric' })}`,
+        value: `${formats.gear(massKg)}, ${price === null ? 'price not known' : formatQuantity('money', price, { system: 'metric' })}`,
       })),
       result: {
         value: cover.packs.length,

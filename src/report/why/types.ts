@@ -61,7 +61,7 @@ export interface NamedPlan {
 export interface WhyContext {
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
   /** The draft's id of each stop of the plan, for the paths of its fields. */
   stopIds: readonly string[]
   /** The same of each pack, with those of its set-ups; absent where the plan is not the open one. */

@@ -20,7 +20,7 @@ const GENTLE_FROM = Math.tan((5 * Math.PI) / 180)
 const STEEP_FROM = Math.tan((12 * Math.PI) / 180)
 
 export function whyWalkingTime(context: WhyContext, leg: number): Explanation {
-  const { plan, shown } = context
+  const { plan, formats } = context
   const { km, ascentM, descentM, hours: typed } = plan.trip.stops[leg + 1]!.leg!
   const { pace } = plan.trip
   const totals = { km, ascentM, descentM }
@@ -37,11 +37,11 @@ export function whyWalkingTime(context: WhyContext, leg: number): Explanation {
         ? 'Time along the flat and time for climb and descent; the larger counts whole, the smaller half.'
         : 'You typed this time; it stands in place of the computed one. “Use the computed time” under the field takes it back.',
     inputs:
-      typed === null ? inputs() : [{ label: 'Walking time', value: shown.hours(typed), path: at('hours') }],
-    result: { value: typed ?? computed, text: shown.hours(typed ?? computed) },
+      typed === null ? inputs() : [{ label: 'Walking time', value: formats.hours(typed), path: at('hours') }],
+    result: { value: typed ?? computed, text: formats.hours(typed ?? computed) },
     range: {
       bounds: [],
-      note: `The rule names no range. Here it takes legs up to ${longText(legRanges.km.max, shown.system)} and ${shown.metres(legRanges.ascentM.max)} of climb, at up to ${speedText(paceRanges.flatKmh.max, shown.system)}: all inputs are inside.`,
+      note: `The rule names no range. Here it takes legs up to ${longText(legRanges.km.max, formats.system)} and ${formats.metres(legRanges.ascentM.max)} of climb, at up to ${speedText(paceRanges.flatKmh.max, formats.system)}: all inputs are inside.`,
     },
     instead: null,
     sourceKeys: ['din-33466'],
@@ -55,25 +55,25 @@ export function whyWalkingTime(context: WhyContext, leg: number): Explanation {
 
   function inputs(): WhyInput[] {
     return [
-      { label: 'Distance', value: shown.km(km), path: at('km') },
-      { label: 'Climb', value: shown.metres(ascentM), path: at('ascentM') },
-      { label: 'Descent', value: shown.metres(descentM), path: at('descentM') },
-      { label: 'On the flat', value: speedText(pace.flatKmh, shown.system), path: 'trip/pace/flatKmh' },
+      { label: 'Distance', value: formats.km(km), path: at('km') },
+      { label: 'Climb', value: formats.metres(ascentM), path: at('ascentM') },
+      { label: 'Descent', value: formats.metres(descentM), path: at('descentM') },
+      { label: 'On the flat', value: speedText(pace.flatKmh, formats.system), path: 'trip/pace/flatKmh' },
       {
         label: 'Climbing',
-        value: climbRateText(pace.climbMPerH, shown.system),
+        value: climbRateText(pace.climbMPerH, formats.system),
         path: 'trip/pace/climbMPerH',
       },
       {
         label: 'Going down',
-        value: climbRateText(pace.descendMPerH, shown.system),
+        value: climbRateText(pace.descendMPerH, formats.system),
         path: 'trip/pace/descendMPerH',
       },
     ]
   }
 
   function spoken(rule: Omit<WhyOther, 'text'>): WhyOther {
-    return { ...rule, text: rule.value === null ? 'none: too steep for it' : shown.hours(rule.value) }
+    return { ...rule, text: rule.value === null ? 'none: too steep for it' : formats.hours(rule.value) }
   }
 }
 

@@ -30,13 +30,13 @@ const tableFromC = heatCategories[0]!.fromWbgtC
 
 /** None where the rate is the hiker's own. */
 export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
-  const { plan, reckoning, shown } = context
+  const { plan, reckoning, formats } = context
   if (plan.trip.water.litresPerHour !== 'from-heat') return []
   const air = airOfLeg(plan, leg)
   const { wbgtC } = air
   const effort = effortOf(context, leg)
   const { rate, held } = rateFor(air, effort?.watts ?? null, reckoning.legs[leg]!.litresPerHour)
-  const { flow, degreesFine } = shown
+  const { flow, degreesFine } = formats
   const basis = wbgtC >= tableFromC
   const category = heatCategories.findLast(({ fromWbgtC }) => wbgtC >= fromWbgtC)
 
@@ -49,7 +49,7 @@ export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
         : `The table begins at ${degreesFine(tableFromC)} WBGT; below it straight lines between ${planningAnchors.map(anchor => degreesFine(anchor.wbgtC)).join(', ')}.`
     } On top comes what thirsty people need, from nothing at ${degreesFine(thirstyRamp.fromWbgtC)} to all of it from ${degreesFine(thirstyRamp.fullWbgtC)}. Room to carry, not a drinking target.`,
     kind: 'flow',
-    system: shown.system,
+    system: formats.system,
     show: flow,
     parts: partsOf(rate, air),
     inputs: [
@@ -68,10 +68,10 @@ export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
       },
       {
         label: 'Time on the leg',
-        value: shown.hours(reckoning.legs[leg]!.hours),
+        value: formats.hours(reckoning.legs[leg]!.hours),
         path: legPath(context, leg, 'hours'),
       },
-      { label: 'Water of the leg', value: shown.water(reckoning.legs[leg]!.waterLitres) },
+      { label: 'Water of the leg', value: formats.water(reckoning.legs[leg]!.waterLitres) },
     ],
     range: {
       bounds: [],
@@ -106,7 +106,7 @@ export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
 
 /** What the heat table asks for on a leg, where the hiker's own rate is less. */
 export function whyHeatTable(context: WhyContext, leg: number): Explanation[] {
-  const { plan, shown } = context
+  const { plan, formats } = context
   const air = airOfLeg(plan, leg)
   const effort = effortOf(context, leg)
   const { tableLitresPerHour, workClass } = heatRateAt(air, effort?.watts ?? null)
@@ -116,16 +116,16 @@ export function whyHeatTable(context: WhyContext, leg: number): Explanation[] {
     equation: 'Table of TB MED 507 (2003)',
     says: 'Water for an hour by heat and work, for who needs as much as most. Room to carry, not a drinking target.',
     inputs: [
-      { label: 'Heat of the air (WBGT)', value: shown.degreesFine(air.wbgtC) },
+      { label: 'Heat of the air (WBGT)', value: formats.degreesFine(air.wbgtC) },
       {
         label: 'Work class',
         value: `${workClass}: ${CLASS_LIMITS[workClass]}${effort ? `; it is ${wattsText(effort.watts)}` : ', taken as such under 14 years'}`,
       },
       ...(typeof litresPerHour === 'number'
-        ? [{ label: 'Your rate', value: shown.flow(litresPerHour), path: 'trip/water/litresPerHour' }]
+        ? [{ label: 'Your rate', value: formats.flow(litresPerHour), path: 'trip/water/litresPerHour' }]
         : []),
     ],
-    result: { value: tableLitresPerHour, text: shown.flow(tableLitresPerHour) },
+    result: { value: tableLitresPerHour, text: formats.flow(tableLitresPerHour) },
     range: { bounds: [], note: MADE_FOR },
     sourceKeys: ['tb-med-507', 'montain-1999'],
     ignores: IGNORES,
@@ -155,16 +155,16 @@ const roundedAway = (value: number) => (Math.abs(value) < 1e-12 ? 0 : value)
 /** The heat of the air on a leg, and from where it is dangerous. */
 export function whyHeat(context: WhyContext, leg: number): Explanation {
   const own = whyWbgt(context, leg, airOfLeg(context.plan, leg))
-  const from = context.shown.degreesFine(heatCategories[2]!.fromWbgtC)
+  const from = context.formats.degreesFine(heatCategories[2]!.fromWbgtC)
   return {
     ...own,
-    says: `${own.says} The table of TB MED 507 begins at ${context.shown.degreesFine(tableFromC)}; from ${from} it lets moderate work go on for two thirds of an hour at most.`,
+    says: `${own.says} The table of TB MED 507 begins at ${context.formats.degreesFine(tableFromC)}; from ${from} it lets moderate work go on for two thirds of an hour at most.`,
     sourceKeys: [...own.sourceKeys, 'tb-med-507'],
   }
 }
 
 function whyWbgt(context: WhyContext, leg: number, { airC, assumed, humidity, wbgtC }: LegAir): Explanation {
-  const { degrees, degreesFine, percent } = context.shown
+  const { degrees, degreesFine, percent } = context.formats
   const { min, max } = airRanges.airC
   return {
     title: 'Heat of the air',

@@ -132,7 +132,7 @@ interface PackChoiceProps {
 }
 
 function PackChoice({ packs, chosen, onChoose }: PackChoiceProps) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   if (packs.length === 0) return null
   return (
     <SelectOne
@@ -140,7 +140,7 @@ function PackChoice({ packs, chosen, onChoose }: PackChoiceProps) {
       options={[
         ...packs.map(({ id, name, bodyLitres }) => ({
           value: id,
-          label: `${name}, ${shown.litres(bodyLitres)}`,
+          label: `${name}, ${formats.litres(bodyLitres)}`,
         })),
         { value: 'other', label: 'Another pack' },
       ]}
@@ -159,7 +159,7 @@ type SeenProps = NonNullable<ReturnType<typeof readSaid>> & {
 
 /** What the packing says, before it is kept. */
 function Seen({ said, bodyLitres, list, gear, pack, onKept }: SeenProps) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const seen = packedSeen({ said, bodyLitres, W: list.W })
   if (!seen.ok) return <p class="problem">{seen.message}</p>
   const { factor } = seen
@@ -187,8 +187,8 @@ function Seen({ said, bodyLitres, list, gear, pack, onKept }: SeenProps) {
   return (
     <div class="seen">
       <p>
-        It took {shown.litres(factor * list.W)}; the general model says {shown.litres(list.W)}. Your packing
-        takes <strong>{effectText(factor)}</strong>: factor {factor.toFixed(2)}.
+        It took {formats.litres(factor * list.W)}; the general model says {formats.litres(list.W)}. Your
+        packing takes <strong>{effectText(factor)}</strong>: factor {factor.toFixed(2)}.
       </p>
       {odd ? <p class="odd">{odd}</p> : null}
       <button type="button" class="primary" onClick={keep}>

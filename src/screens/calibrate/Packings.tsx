@@ -14,7 +14,7 @@ interface PackingsProps {
 
 export function Packings({ packings, onNoneLeft }: PackingsProps) {
   const heading = useRef<HTMLHeadingElement>(null)
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   if (packings.length === 0) return null
   return (
     <section aria-labelledby="packings">
@@ -26,8 +26,8 @@ export function Packings({ packings, onNoneLeft }: PackingsProps) {
           <li key={packing.id} class="row packing">
             <bdi class="name">{packing.gear}</bdi>
             <span class="facts-line">
-              {dateText(packing.at)}, <bdi>{packing.pack}</bdi> of {shown.litres(packing.bodyLitres)},{' '}
-              {saidText(packing, shown)}
+              {dateText(packing.at)}, <bdi>{packing.pack}</bdi> of {formats.litres(packing.bodyLitres)},{' '}
+              {saidText(packing, formats)}
             </span>
             <span>
               Takes {effectText(packing.factor)}: factor {packing.factor.toFixed(2)}
@@ -78,8 +78,8 @@ function SamePack({ packings }: { packings: Packing[] }) {
 
 const dateText = (at: number) => new Date(at).toLocaleDateString(undefined, { dateStyle: 'medium' })
 
-function saidText({ said }: Packing, shown: Formats): string {
-  if (said.how === 'over') return `would not close by ${shown.litres(said.overLitres)}`
+function saidText({ said }: Packing, formats: Formats): string {
+  if (said.how === 'over') return `would not close by ${formats.litres(said.overLitres)}`
   if (said.how === 'box') return 'pressed and measured'
-  return said.fullness === 1 ? 'full to the brim' : `${shown.percent(said.fullness)} full`
+  return said.fullness === 1 ? 'full to the brim' : `${formats.percent(said.fullness)} full`
 }

@@ -17,7 +17,7 @@ interface TableRowProps {
 }
 
 export function TableRow({ row, taken, isSame, kind, onTake }: TableRowProps) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const { name, count = 1, use } = row.item
   const isUneaten = taken && use === undefined && kind?.use !== 'daily' && isFood(name ?? '')
   return (
@@ -29,7 +29,7 @@ export function TableRow({ row, taken, isSame, kind, onTake }: TableRowProps) {
             {count === 1 ? '' : `${count} × `}
             {name}
           </bdi>
-          <bdi class="facts-line"> {factsOf(row, kind, shown).join(', ')}</bdi>
+          <bdi class="facts-line"> {factsOf(row, kind, formats).join(', ')}</bdi>
           {isSame ? <em> – like one that is there</em> : null}
           {row.isSum ? <em> – looks like the sum of the others</em> : null}
           {row.isPack ? <em> – your pack? Its mass belongs under Packs</em> : null}

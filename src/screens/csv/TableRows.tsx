@@ -36,7 +36,7 @@ const SAME = [
 ] as const
 
 export function TableRows({ grid, layout, target, onAdded }: TableRowsProps) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const [ticks, setTicks] = useState<Record<number, boolean>>({})
   const [addSame, setAddSame] = useState(false)
   const [kindsAsked, setKindsAsked] = useState<boolean | null>(null)
@@ -79,7 +79,7 @@ export function TableRows({ grid, layout, target, onAdded }: TableRowsProps) {
   return (
     <>
       <p role="status">
-        {counted(taken.length, what)} to add to the {target === 'trip' ? 'gear' : 'shelf'}, {shown.gear(kg)}{' '}
+        {counted(taken.length, what)} to add to the {target === 'trip' ? 'gear' : 'shelf'}, {formats.gear(kg)}{' '}
         together.
         {packs.length > 0
           ? ` Left out as your pack: ${packs.map(({ row }) => `row ${row}`).join(', ')}.`

@@ -17,7 +17,7 @@ interface FoodTotalsProps {
 
 export function FoodTotals({ day, portions }: FoodTotalsProps) {
   const system = useSystem()
-  const shown = formatsIn(system)
+  const formats = formatsIn(system)
   const [put, setPut] = useState<string | null>(null)
   const daily = (openTrip.value?.draft.gear ?? []).filter(item => item.use === 'daily').slice(0, MOST_OFFERED)
   const use = (into?: string) => {
@@ -33,7 +33,7 @@ export function FoodTotals({ day, portions }: FoodTotalsProps) {
     litres: massKg / food.kgPerLitre,
   }))
   const facts = [
-    ['Mass a day', shown.gear(day.massKg)],
+    ['Mass a day', formats.gear(day.massKg)],
     ['Energy a day', `${Math.round(day.kcal)} kcal`],
     ['Packed a day', formatQuantity('volume', day.litres, { system, unit: 'L', digits: 2 })],
     ['Energy by mass', formatQuantity('energyDensity', day.kcalPerKg, { system, digits: 0 })],

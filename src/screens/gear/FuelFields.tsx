@@ -49,25 +49,25 @@ export function FuelFields({ item, at }: Props) {
 }
 
 function NightsFuel({ item }: { item: DraftItem }) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const kg = reckoned.value ? fuelKgOf(reckoned.value.plan, item.id) : null
   if (kg === null) return null
   return (
     <div data-figures="why">
-      <Why about={{ kind: 'fuel', item: item.id }} figure={`${shown.gear(kg)} for one night`} />
+      <Why about={{ kind: 'fuel', item: item.id }} figure={`${formats.gear(kg)} for one night`} />
     </div>
   )
 }
 
 /** Gas is bought in whole cartridges, whose empties are gear. */
 function Cartridges({ item }: { item: DraftItem }) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const open = reckoned.value
   if (!open?.reckoned.ok) return null
   const wanted = gasCartridges(open.plan, open.reckoned.reckoning, item.id)
   if (!wanted) return null
   const { nights, needG, choice } = wanted
-  const need = `${shown.gear(needG / 1000)} of gas needed with margin for ${counted(nights, 'night')}`
+  const need = `${formats.gear(needG / 1000)} of gas needed with margin for ${counted(nights, 'night')}`
   if (!choice) return <p class="hint">{need}: more than cartridges are worked out for (up to 5 kg).</p>
   const gear = openTrip.value?.draft.gear ?? []
   return (
@@ -76,7 +76,7 @@ function Cartridges({ item }: { item: DraftItem }) {
         <strong>{piecesText(choice)}:</strong> {need}; the empties stay in the load until a bin.
       </p>
       <p class="hint">
-        {shown.gear(choice.emptyG / 1000)} and {shown.litres(choice.outerLitres)} for the empties are our
+        {formats.gear(choice.emptyG / 1000)} and {formats.litres(choice.outerLitres)} for the empties are our
         estimate, not checked against a source: weigh and measure yours. As gear they count to the end of the
         trip.
         {item.litres ? ' The gas rides inside them: give it 0 L.' : ''}

@@ -107,7 +107,7 @@ function add(gear: DraftItem[], onDetail: Detail['onDetail']) {
 }
 
 function Totals({ gear }: { gear: DraftItem[] }) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   if (gear.length === 0)
     return (
       <p>List what you take, each with its mass and the litres it packs down to. Guesses do to begin with.</p>
@@ -119,7 +119,7 @@ function Totals({ gear }: { gear: DraftItem[] }) {
     <div data-figures="why">
       <Why
         about={{ kind: 'base-weight' }}
-        figure={`${counted(gear.length, 'item')}. Base weight ${shown.kg(baseKg)}, worn ${shown.kg(wornKg)}.`}
+        figure={`${counted(gear.length, 'item')}. Base weight ${formats.kg(baseKg)}, worn ${formats.kg(wornKg)}.`}
       />
     </div>
   )

@@ -76,12 +76,12 @@ interface KindButtonProps {
 
 function KindButton({ kind, item, onTake }: KindButtonProps) {
   const system = useSystem()
-  const shown = formatsIn(system)
+  const formats = formatsIn(system)
   return (
     <button type="button" class="quiet kind" onClick={() => onTake(kind)}>
       <span class="name">{kind.kind}</span>
       <span class="facts-line">
-        {rangeInWords(litresOfKind(kind, item), system)}; about {shown.gear(kind.massG / 1000)}
+        {rangeInWords(litresOfKind(kind, item), system)}; about {formats.gear(kind.massG / 1000)}
         {kind.pieces ? ` for ${kind.pieces}` : ''}; {originInShort(kind, isByMass(kind, item))}
       </span>
     </button>

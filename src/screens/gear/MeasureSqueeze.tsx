@@ -18,7 +18,7 @@ const FILLS = [
 
 export function MeasureSqueeze({ item, texts, onText }: TextsProps) {
   const system = useSystem()
-  const shown = formatsIn(system)
+  const formats = formatsIn(system)
   const editRange = useRangeEdit()
   const [fill, setFill] = useState<Fill>('down')
   const [used, setUsed] = useState<string | null>(null)
@@ -59,7 +59,7 @@ export function MeasureSqueeze({ item, texts, onText }: TextsProps) {
           text={texts.shell ?? ''}
           reading={shellRead}
           onText={text => onText('shell', text)}
-          hint={isRest ? `Empty: ${shown.gear(rest)}, the rest of its mass.` : undefined}
+          hint={isRest ? `Empty: ${formats.gear(rest)}, the rest of its mass.` : undefined}
         />
       </div>
       {results.length > 0 ? (

@@ -111,7 +111,7 @@ export function PasteList({ onTable }: { onTable?: () => void }) {
 
 /** What the ticked lines come to, so that it can be held against the list's own total. */
 function Sum({ taken }: { taken: readonly Taken[] }) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const kg = taken.reduce((sum, { row }) => sum + (row.massKg ?? 0) * (row.count ?? 1), 0)
   const without = (is: (each: Taken) => boolean) => taken.filter(is).length
   const open = [
@@ -121,7 +121,7 @@ function Sum({ taken }: { taken: readonly Taken[] }) {
   const kinds = without(({ row, kind }) => kind !== null && row.litres === undefined)
   return (
     <p role="status">
-      {counted(taken.length, 'item')}, {shown.gear(kg)} together.
+      {counted(taken.length, 'item')}, {formats.gear(kg)} together.
       {open.map(([what, n]) => (n > 0 ? ` ${n} without ${what} yet.` : ''))}
       {kinds > 0 ? ' Litres typical of their kind, not measured.' : ''}
     </p>

@@ -16,13 +16,13 @@ interface PastedRowProps {
 export function PastedRow({ row: line, chosen, onChoose }: PastedRowProps) {
   const { row, suggestions } = line
   const { kind, take } = chosen
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const { name, massKg, litres, count = 1, group, worn, holdsWaterLitres, holdsLitres } = row
   const holds = holdsWaterLitres ?? holdsLitres
   const facts = [
-    massKg === undefined ? 'no mass' : shown.gear(massKg) + (count === 1 ? '' : ' each'),
-    litres === undefined ? null : shown.litres(litres),
-    holds === undefined ? null : `holds ${shown.litres(holds)}`,
+    massKg === undefined ? 'no mass' : formats.gear(massKg) + (count === 1 ? '' : ' each'),
+    litres === undefined ? null : formats.litres(litres),
+    holds === undefined ? null : `holds ${formats.litres(holds)}`,
     worn ? 'worn' : null,
     row.use === 'daily' || kind?.use === 'daily' ? 'a day’s food' : row.use === 'nightly' ? 'a night' : null,
     group,
@@ -72,16 +72,16 @@ export function PastedRow({ row: line, chosen, onChoose }: PastedRowProps) {
 /** What the kind gives, and where that comes from. */
 function KindHint({ row, kind }: { row: Taken['row']; kind: Kind }) {
   const system = useSystem()
-  const shown = formatsIn(system)
+  const formats = formatsIn(system)
   const { massKg, litres } = row
   const odd = oddMass(kind, massKg)
   return (
     <p class="hint">
       {litres === undefined ? `${rangeInWords(litresOfKind(kind, row), system)}, ` : ''}
-      {massKg === undefined ? `about ${shown.gear(kind.massG / 1000)}, ` : ''}
+      {massKg === undefined ? `about ${formats.gear(kind.massG / 1000)}, ` : ''}
       {originInShort(kind, isByMass(kind, row))}.
       {odd
-        ? ` It is ${odd === 'light' ? 'lighter' : 'heavier'} than most of its kind (${shown.gear(kind.massLowG / 1000)} to ${shown.gear(kind.massHighG / 1000)}).`
+        ? ` It is ${odd === 'light' ? 'lighter' : 'heavier'} than most of its kind (${formats.gear(kind.massLowG / 1000)} to ${formats.gear(kind.massHighG / 1000)}).`
         : ''}
     </p>
   )

@@ -29,16 +29,16 @@ export function factText(field: keyof ThingFacts, stored: unknown, system: Syste
 }
 
 function amountText(kind: Quantity, value: number, system: System): string {
-  const shown = formatsIn(system)
+  const formats = formatsIn(system)
   switch (kind) {
     case 'mass':
-      return shown.gear(value)
+      return formats.gear(value)
     case 'volume':
       return formatQuantity('volume', value, { system, unit: 'L', digits: 2 })
     case 'length':
-      return shown.cm(value)
+      return formats.cm(value)
     case 'share':
-      return shown.percent(value)
+      return formats.percent(value)
     case 'count':
       return String(value)
     default:

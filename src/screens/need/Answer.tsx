@@ -18,13 +18,13 @@ import { basisOf, enoughText, likelyText } from '../../report/confidence'
 interface AnswerProps {
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
   missing: Missing
 }
 
-export function Answer({ plan, reckoning, shown, missing }: AnswerProps) {
+export function Answer({ plan, reckoning, formats, missing }: AnswerProps) {
   const { need, moments } = reckoning
-  const basis = basisOf({ plan, reckoning, shown })
+  const basis = basisOf({ plan, reckoning, formats })
   const noLitres = notInItText(missing, 'litres')
   const noMass = notInItText(missing, 'mass')
   if (takesNothing(plan)) return <NoGear />
@@ -34,7 +34,7 @@ export function Answer({ plan, reckoning, shown, missing }: AnswerProps) {
         <h3>Main body</h3>
         <p class="figure">
           {noLitres ? 'At least ' : ''}
-          {shown.litresUp(need.bodyLitres)}
+          {formats.litresUp(need.bodyLitres)}
         </p>
         {noLitres ? (
           <p>
@@ -43,9 +43,9 @@ export function Answer({ plan, reckoning, shown, missing }: AnswerProps) {
         ) : (
           <>
             <p>
-              Likely {likelyText(need, shown)}. Fullest {placeText(need.bodyAt, moments)}.
+              Likely {likelyText(need, formats)}. Fullest {placeText(need.bodyAt, moments)}.
             </p>
-            <p class="hint">{enoughText(need, shown)}.</p>
+            <p class="hint">{enoughText(need, formats)}.</p>
           </>
         )}
         <p class="hint">{basis.litres}</p>
@@ -55,7 +55,7 @@ export function Answer({ plan, reckoning, shown, missing }: AnswerProps) {
         <h3>Heaviest load</h3>
         <p class="figure">
           {noMass ? 'At least ' : ''}
-          {shown.kg(need.peakLoadFullWaterKg)}
+          {formats.kg(need.peakLoadFullWaterKg)}
         </p>
         {noMass ? (
           <p>
@@ -65,11 +65,11 @@ export function Answer({ plan, reckoning, shown, missing }: AnswerProps) {
         <p>Without the pack, {placeText(need.peakFullWaterAt, moments)}.</p>
         {need.waterShortLitres > 0 ? (
           <p>
-            With all the water wanted; {leastText(missing, 'mass', shown.kg(need.peakLoadKg))} with what your
-            containers hold.
+            With all the water wanted; {leastText(missing, 'mass', formats.kg(need.peakLoadKg))} with what
+            your containers hold.
           </p>
         ) : null}
-        {noMass ? null : <p class="hint">At most {shown.kg(safeLoadKg(need))} in about 9 of 10 cases.</p>}
+        {noMass ? null : <p class="hint">At most {formats.kg(safeLoadKg(need))} in about 9 of 10 cases.</p>}
         <p class="hint">{basis.load}</p>
         <Why about={{ kind: 'peak-load' }} figure="What it is made of" />
       </section>

@@ -11,13 +11,13 @@ import { openTrip } from '../../store'
 interface DaysProps {
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
 }
 
-export function Days({ plan, reckoning, shown }: DaysProps) {
+export function Days({ plan, reckoning, formats }: DaysProps) {
   const stopIds = (openTrip.value?.draft.trip.stops ?? []).map(stop => stop.id)
   const { drawn, more } = usePortions(reckoning.days.length, 'days')
-  const energies = dayEnergyRanges({ plan, reckoning, shown, stopIds }, drawn)
+  const energies = dayEnergyRanges({ plan, reckoning, formats, stopIds }, drawn)
   return (
     <div class="scroll">
       <table class="days">
@@ -38,8 +38,12 @@ export function Days({ plan, reckoning, shown }: DaysProps) {
                 <th scope="row">
                   {day.day} <bdi>{walk ? `to ${plan.trip.stops[walk.ends.stop]!.name}` : 'Rest'}</bdi>
                 </th>
-                <td>{walk ? `${shown.km(walk.ends.km - walk.sets.km)}, ${shown.hours(day.hours)}` : ''}</td>
-                <td>{walk ? `${shown.kg(loadThen(walk.sets))} to ${shown.kg(loadThen(walk.ends))}` : ''}</td>
+                <td>
+                  {walk ? `${formats.km(walk.ends.km - walk.sets.km)}, ${formats.hours(day.hours)}` : ''}
+                </td>
+                <td>
+                  {walk ? `${formats.kg(loadThen(walk.sets))} to ${formats.kg(loadThen(walk.ends))}` : ''}
+                </td>
               </tr>
               <tr>
                 <td colSpan={3}>

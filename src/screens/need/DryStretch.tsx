@@ -9,10 +9,10 @@ import { counted } from '../../units'
 interface Props {
   stretch: DryStretch
   plan: Plan
-  shown: Formats
+  formats: Formats
 }
 
-export function Stretch({ stretch, plan, shown }: Props) {
+export function Stretch({ stretch, plan, formats }: Props) {
   const { carry, km, hours, camps, unreckoned } = stretch
   const { stops } = plan.trip
   const name = (stop: number) => <bdi class="name">{stops[stop]!.name}</bdi>
@@ -22,14 +22,14 @@ export function Stretch({ stretch, plan, shown }: Props) {
         {name(carry.stop)} to {name(carry.to)}
       </p>
       <p class="facts-line">
-        {shown.km(km)}, {shown.hours(hours)} of walking
+        {formats.km(km)}, {formats.hours(hours)} of walking
         {nightsText(stops.slice(carry.stop + 1, carry.to).reduce((sum, stop) => sum + stop.nights, 0))}
       </p>
       <p>
-        <strong>{shown.water(carry.needLitres)}</strong> to carry out
+        <strong>{formats.water(carry.needLitres)}</strong> to carry out
         {carry.shortLitres > 0 ? (
           <>
-            : <strong class="problem">falls short by {marginText(carry.shortLitres, shown.water)}</strong>
+            : <strong class="problem">falls short by {marginText(carry.shortLitres, formats.water)}</strong>
           </>
         ) : (
           '.'
@@ -39,7 +39,7 @@ export function Stretch({ stretch, plan, shown }: Props) {
         <ul class="reasons">
           {camps.map(camp => (
             <li key={camp.stop}>
-              With water at {name(camp.stop)}: {savedText(camp, carry.shortLitres > 0, shown)}
+              With water at {name(camp.stop)}: {savedText(camp, carry.shortLitres > 0, formats)}
             </li>
           ))}
         </ul>

@@ -12,7 +12,7 @@ import { Stretch } from './DryStretch'
 const QUIET_MS = 400
 
 interface DryStretchesProps {
-  shown: Formats
+  formats: Formats
 }
 
 export function DryStretches(props: DryStretchesProps) {
@@ -27,7 +27,7 @@ export function DryStretches(props: DryStretchesProps) {
   )
 }
 
-function Opened({ shown }: DryStretchesProps) {
+function Opened({ formats }: DryStretchesProps) {
   const ready = useStretches()
   const { drawn, more } = usePortions(ready?.stretches.length ?? 0, 'stretches')
   if (!ready) return null
@@ -37,11 +37,11 @@ function Opened({ shown }: DryStretchesProps) {
       <p class="hint" data-figures="typed">
         {capacityLitres === null
           ? 'No item in the gear list holds water, so there is no limit to hold these against.'
-          : `Your containers hold ${shown.water(capacityLitres)}.`}
+          : `Your containers hold ${formats.water(capacityLitres)}.`}
       </p>
       <ol class="stretch-list">
         {stretches.slice(0, drawn).map(stretch => (
-          <Stretch key={stretch.carry.stop} {...{ stretch, plan, shown }} />
+          <Stretch key={stretch.carry.stop} {...{ stretch, plan, formats }} />
         ))}
       </ol>
       {more}

@@ -30,7 +30,7 @@ import { ProfileNote, useProfile } from './Profile'
 import { Sure } from './Sure'
 
 export function NeedScreen() {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   if (!reckoned.value) return null
   const { plan, leftOut, reckoned: result } = reckoned.value
   if (!result.ok)
@@ -42,26 +42,26 @@ export function NeedScreen() {
     )
   const { reckoning } = result
   const missing = missingOf(plan)
-  const cautions = cautionsOf(plan, reckoning, shown)
+  const cautions = cautionsOf(plan, reckoning, formats)
   return (
     <div class="screen">
       <h2>Need</h2>
-      <Answer {...{ plan, reckoning, shown, missing }} />
+      <Answer {...{ plan, reckoning, formats, missing }} />
       <OwnOffer />
       <Cautions cautions={cautions.filter(belongsAtAnswer)} />
       <LeftOut entries={leftOut} />
       {takesNothing(plan) && !openTrip.value?.profile ? null : (
-        <Pictures {...{ plan, reckoning, shown, missing }} />
+        <Pictures {...{ plan, reckoning, formats, missing }} />
       )}
       <Below isLong={isLong(plan, reckoning)}>
         {takesNothing(plan) ? null : (
           <>
-            <Sure {...{ plan, reckoning, shown, missing }} />
-            <Facts plan={plan} reckoning={reckoning} shown={shown} />
+            <Sure {...{ plan, reckoning, formats, missing }} />
+            <Facts plan={plan} reckoning={reckoning} formats={formats} />
           </>
         )}
-        <DryStretches shown={shown} />
-        <Days plan={plan} reckoning={reckoning} shown={shown} />
+        <DryStretches formats={formats} />
+        <Days plan={plan} reckoning={reckoning} formats={formats} />
         <section aria-labelledby="cautions">
           <h3 id="cautions">Beware</h3>
           <Cautions cautions={cautions.filter(caution => !belongsAtAnswer(caution))} />
@@ -89,11 +89,11 @@ function Below({ isLong, children }: { isLong: boolean; children: ComponentChild
 interface Props {
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
 }
 
 /** The load line and the cutaway share one moment: moving along the line empties and fills the pack. */
-function Pictures({ plan, reckoning, shown, missing }: Props & { missing: Missing }) {
+function Pictures({ plan, reckoning, formats, missing }: Props & { missing: Missing }) {
   const { moments, need } = reckoning
   const fullest = momentIndex(moments, need.bodyAt)
   const [chosen, setMoment] = useState<number | null>(null)
@@ -113,7 +113,7 @@ function Pictures({ plan, reckoning, shown, missing }: Props & { missing: Missin
           limits={limits}
           moment={moment}
           onMoment={setMoment}
-          format={shown}
+          format={formats}
           profile={profile}
         />
         <Why about={{ kind: 'moment-load', moment }} figure="What is carried then" />
@@ -139,7 +139,7 @@ function Pictures({ plan, reckoning, shown, missing }: Props & { missing: Missin
             atLeast={missing.litres.length > 0}
             moment={moments[moment]!}
             scaleLitres={Math.max(need.bodyLitresSafe, ...plan.packs.map(p => p.bodyLitres + p.collarLitres))}
-            format={shown}
+            format={formats}
           />
           <Why about={{ kind: 'moment-litres', moment, pack: packIndex }} figure="What is inside then" />
         </div>
@@ -167,21 +167,22 @@ function PackChoice({
   )
 }
 
-function Facts({ plan, reckoning, shown }: Props) {
+function Facts({ plan, reckoning, formats }: Props) {
   const { need } = reckoning
   const rows: [string, string][] = [
-    ['Base weight', shown.kg(need.baseKg)],
-    ['Worn and in hand', shown.kg(need.wornKg)],
-    ['Room in pockets', shown.litres(need.outsideLitres)],
-    ['Most water carried', shown.water(need.waterCarryLitres)],
+    ['Base weight', formats.kg(need.baseKg)],
+    ['Worn and in hand', formats.kg(need.wornKg)],
+    ['Room in pockets', formats.litres(need.outsideLitres)],
+    ['Most water carried', formats.water(need.waterCarryLitres)],
   ]
-  if (need.waterCapacityLitres !== null) rows.push(['Containers hold', shown.water(need.waterCapacityLitres)])
-  if (need.waterShortLitres > 0) rows.push(['Short of water by up to', shown.water(need.waterShortLitres)])
-  if (need.longestCm !== null) rows.push(['Longest rigid thing inside', shown.cm(need.longestCm)])
-  if (need.widestCm !== null) rows.push(['Widest rigid thing inside', shown.cm(need.widestCm)])
-  if (need.packedDensity !== null) rows.push(['Packed density', shown.density(need.packedDensity)])
+  if (need.waterCapacityLitres !== null)
+    rows.push(['Containers hold', formats.water(need.waterCapacityLitres)])
+  if (need.waterShortLitres > 0) rows.push(['Short of water by up to', formats.water(need.waterShortLitres)])
+  if (need.longestCm !== null) rows.push(['Longest rigid thing inside', formats.cm(need.longestCm)])
+  if (need.widestCm !== null) rows.push(['Widest rigid thing inside', formats.cm(need.widestCm)])
+  if (need.packedDensity !== null) rows.push(['Packed density', formats.density(need.packedDensity)])
   const share = need.peakLoadFullWaterKg / plan.carrier.massKg
-  rows.push(['Heaviest load, share of body mass', shown.percent(share)])
+  rows.push(['Heaviest load, share of body mass', formats.percent(share)])
   return (
     <div class="figures" data-figures="why">
       <dl class="facts">

@@ -14,7 +14,7 @@ const RUNS = 20_000
 interface SimulationProps {
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
 }
 
 type State =
@@ -22,7 +22,7 @@ type State =
   | { at: 'trying'; share: number }
   | { at: 'tried'; simulation: Simulation; seed: number; plan: Plan }
 
-export function SimulationCheck({ plan, reckoning, shown }: SimulationProps) {
+export function SimulationCheck({ plan, reckoning, formats }: SimulationProps) {
   const [state, setState] = useState<State>({ at: 'idle' })
   const running = useRef<AbortController | null>(null)
   // Leaving the screen, or changing the trip, ends a trial that still goes on.
@@ -73,14 +73,14 @@ export function SimulationCheck({ plan, reckoning, shown }: SimulationProps) {
       )}
       {state.at === 'idle' ? (
         <p class="hint">
-          Packs the list {formatQuantity('number', RUNS, { system: shown.system })} times by chance and holds
-          the formula against it.
+          Packs the list {formatQuantity('number', RUNS, { system: formats.system })} times by chance and
+          holds the formula against it.
         </p>
       ) : null}
       <div role="status" data-figures="cited">
         {state.at === 'idle' && state.said ? <p>{state.said}</p> : null}
         {isStale ? <p class="hint">The trip has changed since the last trial.</p> : null}
-        {state.at === 'tried' && !isStale ? <Tried {...state} shown={shown} /> : null}
+        {state.at === 'tried' && !isStale ? <Tried {...state} formats={formats} /> : null}
       </div>
     </div>
   )
@@ -90,14 +90,14 @@ function Tried({
   simulation,
   seed,
   plan,
-  shown,
+  formats,
 }: {
   simulation: Simulation
   seed: number
   plan: Plan
-  shown: Formats
+  formats: Formats
 }) {
-  const words = simulationInWords(simulation, plan, shown)
+  const words = simulationInWords(simulation, plan, formats)
   return (
     <>
       <p class={words.agrees ? undefined : 'trial-differs'}>{words.verdict}</p>

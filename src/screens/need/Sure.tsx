@@ -14,19 +14,19 @@ import './sure.css'
 interface SureProps {
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
   missing: Missing
 }
 
-export function Sure({ plan, reckoning, shown, missing }: SureProps) {
-  const next = useMemo(() => measureNext(plan, reckoning, shown), [plan, reckoning, shown])
+export function Sure({ plan, reckoning, formats, missing }: SureProps) {
+  const next = useMemo(() => measureNext(plan, reckoning, formats), [plan, reckoning, formats])
   const unknown = missing.litres.length + missing.mass.length > 0
   // Of what is not counted at all no range can be told, so nothing can be said to narrow it.
   if (unknown && (missing.litres.length > 0 || !next))
     return (
       <section class="sure" data-figures="typed" aria-labelledby="sure">
         <h3 id="sure">How sure it is</h3>
-        <First {...{ plan, missing, shown }} />
+        <First {...{ plan, missing, formats }} />
       </section>
     )
   if (!next) return null
@@ -34,7 +34,7 @@ export function Sure({ plan, reckoning, shown, missing }: SureProps) {
   return (
     <section class="sure" data-figures="why" aria-labelledby="sure">
       <h3 id="sure">How sure it is</h3>
-      {unknown ? <First {...{ plan, missing, shown }} /> : null}
+      {unknown ? <First {...{ plan, missing, formats }} /> : null}
       {packing?.isLargest ? <Packing part={packing} isOwn={plan.packings.length > 0} /> : null}
       {things.length > 0 ? <h4>{titleOf(things.length)}</h4> : null}
       <Things next={next} />
@@ -44,7 +44,7 @@ export function Sure({ plan, reckoning, shown, missing }: SureProps) {
         </button>
       )}
       <Why about={{ kind: 'sure' }} figure="Where the doubt comes from" />
-      <SimulationCheck plan={plan} reckoning={reckoning} shown={shown} />
+      <SimulationCheck plan={plan} reckoning={reckoning} formats={formats} />
     </section>
   )
 }

@@ -10,10 +10,10 @@ import { reckoned } from '../../store'
 interface FittingProps {
   packIndex: number
   plan: Plan
-  shown: Formats
+  formats: Formats
 }
 
-export function Fitting({ packIndex, plan, shown }: FittingProps) {
+export function Fitting({ packIndex, plan, formats }: FittingProps) {
   const fitting = fittingOf(plan, plan.packs[packIndex]!)
   if (fitting.things === 0) return null
   return (
@@ -23,7 +23,7 @@ export function Fitting({ packIndex, plan, shown }: FittingProps) {
         <NotJudged packIndex={packIndex} fitting={fitting} />
       ) : (
         <>
-          <Things {...{ packIndex, shown, fitting }} />
+          <Things {...{ packIndex, formats, fitting }} />
           <p class="hint" data-figures="cited">
             Each alone, with 1 cm to spare each way (our judgement); the litres are judged apart.
           </p>
@@ -65,11 +65,11 @@ function NotJudged({ packIndex, fitting: { missing, things } }: { packIndex: num
 const listed = (names: string[]) =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
 
-function Things({ packIndex, shown, fitting }: Omit<FittingProps, 'plan'> & { fitting: Found }) {
+function Things({ packIndex, formats, fitting }: Omit<FittingProps, 'plan'> & { fitting: Found }) {
   return (
     <ul class="fits">
       {fitting.fitted.map(fitted => {
-        const { way, because, change } = fitWords(fitted, shown)
+        const { way, because, change } = fitWords(fitted, formats)
         return (
           <li key={fitted.item.id} data-figures="why">
             <p>
@@ -97,7 +97,7 @@ function Things({ packIndex, shown, fitting }: Omit<FittingProps, 'plan'> & { fi
       ))}
       {fitting.pairs.map(pair => (
         <li key={pair.items.map(item => item.id).join()}>
-          <p>{pairWords(pair, shown)}</p>
+          <p>{pairWords(pair, formats)}</p>
         </li>
       ))}
     </ul>

@@ -16,7 +16,7 @@ interface HelpProps {
   setupIndex: number
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
   /** Told what was done, in the words that undo names it by. */
   onDone: (label: string) => void
 }
@@ -32,15 +32,15 @@ export function Help({ question, ...props }: HelpProps) {
 /** Typing elsewhere while this is open: worked out anew only once it has paused. */
 const PAUSE_MS = 500
 
-function Remedies({ setupIndex, plan, reckoning, shown, onDone }: Omit<HelpProps, 'question'>) {
-  const [found, setFound] = useState<{ help: Found; plan: Plan; shown: Formats } | null>(null)
-  const current = found?.plan === plan && found.shown === shown ? found.help : null
+function Remedies({ setupIndex, plan, reckoning, formats, onDone }: Omit<HelpProps, 'question'>) {
+  const [found, setFound] = useState<{ help: Found; plan: Plan; formats: Formats } | null>(null)
+  const current = found?.plan === plan && found.formats === formats ? found.help : null
   useEffect(() => {
     if (current) return
-    const work = () => setFound({ help: helpFor(plan, reckoning, { setupIndex, shown }), plan, shown })
+    const work = () => setFound({ help: helpFor(plan, reckoning, { setupIndex, formats }), plan, formats })
     const timer = setTimeout(work, found ? PAUSE_MS : 0)
     return () => clearTimeout(timer)
-  }, [plan, shown])
+  }, [plan, formats])
   if (!current)
     return (
       <p class="hint" role="status">

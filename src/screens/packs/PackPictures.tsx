@@ -11,7 +11,7 @@ import { inUnit } from '../../units'
 interface PicturesProps {
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
 }
 
 const SHAPES: Record<Answer, MarkShape> = {
@@ -21,7 +21,7 @@ const SHAPES: Record<Answer, MarkShape> = {
   'does-not': 'cross',
 }
 
-export function PackPictures({ plan, reckoning, shown }: PicturesProps) {
+export function PackPictures({ plan, reckoning, formats }: PicturesProps) {
   const compared = comparisonOf(plan, reckoning)
   const names = letters(reckoning.packs.length)
   const titled = reckoning.packs.map((setup, i) => ({
@@ -33,8 +33,8 @@ export function PackPictures({ plan, reckoning, shown }: PicturesProps) {
   }))
   return (
     <div class="figures" data-figures="why">
-      <RoomAgainstLoad titled={titled} {...{ plan, reckoning, shown }} />
-      <MassAgainstPrice titled={titled.filter(({ answer }) => isYes(answer))} plan={plan} shown={shown} />
+      <RoomAgainstLoad titled={titled} {...{ plan, reckoning, formats }} />
+      <MassAgainstPrice titled={titled.filter(({ answer }) => isYes(answer))} plan={plan} formats={formats} />
       <Why about={{ kind: 'bears' }} figure="What each bears" />
     </div>
   )
@@ -52,14 +52,14 @@ function titleOf({ name, setup, pack }: SetupReckoning, { packs }: Plan): string
   return packs[pack]!.setups.length > 1 ? `${name}, ${setup}` : name
 }
 
-function RoomAgainstLoad({ titled, plan, reckoning, shown }: PicturesProps & { titled: Titled[] }) {
-  const unit = shown.system === 'us' ? 'lb' : 'kg'
+function RoomAgainstLoad({ titled, plan, reckoning, formats }: PicturesProps & { titled: Titled[] }) {
+  const unit = formats.system === 'us' ? 'lb' : 'kg'
   const load = (kg: number) => inUnit('mass', kg, unit)
   const { need } = reckoning
   const missing = missingOf(plan)
   const noLitres = missing.litres.length > 0
-  const litres = leastText(missing, 'litres', shown.litres(need.bodyLitres))
-  const kg = leastText(missing, 'mass', shown.kg(need.peakLoadFullWaterKg))
+  const litres = leastText(missing, 'litres', formats.litres(need.bodyLitres))
+  const kg = leastText(missing, 'mass', formats.kg(need.peakLoadFullWaterKg))
   const litresOf = ({ setup }: Titled) => plan.packs[setup.pack]!.bodyLitres
   const marks = titled.map((it): Mark => {
     const { bearsKg } = it.compared
@@ -96,8 +96,8 @@ function RoomAgainstLoad({ titled, plan, reckoning, shown }: PicturesProps & { t
           const it = titled[i]!
           const { bearsKg } = it.compared
           return [
-            shown.litres(litresOf(it)),
-            bearsKg === null ? 'not known' : shown.kg(bearsKg),
+            formats.litres(litresOf(it)),
+            bearsKg === null ? 'not known' : formats.kg(bearsKg),
             ANSWERS[it.answer].words,
           ]
         },
@@ -112,16 +112,16 @@ function regionText({ litres, mass }: Missing): string {
   return `Shaded: room and load are enough for ${shaded}. Hatched: the room is in doubt.`
 }
 
-function MassAgainstPrice({ titled, plan, shown }: { titled: Titled[]; plan: Plan; shown: Formats }) {
+function MassAgainstPrice({ titled, plan, formats }: { titled: Titled[]; plan: Plan; formats: Formats }) {
   if (!titled.some(({ compared }) => compared.price !== null))
     return <p>Mass against price is drawn once a pack that does has a price.</p>
-  const unit = shown.system === 'us' ? 'lb' : 'kg'
+  const unit = formats.system === 'us' ? 'lb' : 'kg'
   const mass = (kg: number) => inUnit('mass', kg, unit)
   const currencies = new Set(titled.flatMap(({ setup }) => plan.packs[setup.pack]!.currency ?? []))
   const currency = currencies.size === 1 ? [...currencies][0]! : ''
   const priced = (price: number | null) => priceText(price, currency)
   const marks = titled.map(({ letter, name, compared: { price, massKg, notBeaten } }): Mark => {
-    const words = `${shown.gear(massKg)}, ${priced(price)}${price === null ? ', so not drawn' : ''}`
+    const words = `${formats.gear(massKg)}, ${priced(price)}${price === null ? ', so not drawn' : ''}`
     return {
       letter,
       name,
@@ -148,7 +148,7 @@ function MassAgainstPrice({ titled, plan, shown }: { titled: Titled[]; plan: Pla
           heads: ['Pack mass', 'Price', 'Compared'],
           cells: i => {
             const { massKg, price, notBeaten } = titled[i]!.compared
-            return [shown.gear(massKg), priced(price), notBeaten ? NOT_BEATEN : 'Another beats it']
+            return [formats.gear(massKg), priced(price), notBeaten ? NOT_BEATEN : 'Another beats it']
           },
         }}
       />

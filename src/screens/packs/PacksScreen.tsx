@@ -30,7 +30,7 @@ export type PacksProps = Detail
 
 export function PacksScreen({ detail, onDetail }: PacksProps) {
   const system = useSystem()
-  const shown = formatsIn(system)
+  const formats = formatsIn(system)
   const packs = openTrip.value?.draft.packs ?? []
   const { settled, comparisons } = useJudged()
   // One pack alone has no choices on show that could bring it back.
@@ -87,8 +87,8 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
       ) : null}
       {settled ? (
         <>
-          <Cautions cautions={shortCautions(settled.plan, settled.reckoning, shown)} />
-          <CannotTell {...{ ...settled, shown }} />
+          <Cautions cautions={shortCautions(settled.plan, settled.reckoning, formats)} />
+          <CannotTell {...{ ...settled, formats }} />
         </>
       ) : null}
       <LongList
@@ -107,8 +107,8 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
               entry={entryProps(pack.id, at, of)}
               open={detail === path}
               onToggle={() => onDetail(detail === path ? null : path)}
-              summary={<Summary pack={pack} name={name} shown={shown} />}
-              below={<Judged {...{ pack, settled, comparisons, shown }} />}
+              summary={<Summary pack={pack} name={name} formats={formats} />}
+              below={<Judged {...{ pack, settled, comparisons, formats }} />}
               actions={rowActions(EDITS, { id: pack.id, name, ...place })}
             >
               <PackEditor pack={pack} />
@@ -121,7 +121,7 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
       </button>
       {settled && settled.reckoning.packs.length >= WORTH_SORTING ? (
         <WhenOpen class="more section" summary={<h3>Pictures</h3>}>
-          {() => <PackPictures {...settled} shown={shown} />}
+          {() => <PackPictures {...settled} formats={formats} />}
         </WhenOpen>
       ) : null}
       <Thresholds />
@@ -165,13 +165,15 @@ function useHeld(ordered: DraftPack[], editing: string | null): DraftPack[] {
   return ordered.toSorted((a, b) => at(a) - at(b))
 }
 
-function Summary({ pack, name, shown }: { pack: DraftPack; name: string; shown: Formats }) {
-  const masses = pack.setups.flatMap(setup => (setup.massKg === undefined ? [] : [shown.gear(setup.massKg)]))
+function Summary({ pack, name, formats }: { pack: DraftPack; name: string; formats: Formats }) {
+  const masses = pack.setups.flatMap(setup =>
+    setup.massKg === undefined ? [] : [formats.gear(setup.massKg)],
+  )
   return (
     <>
       <bdi class="name">{name}</bdi>
       <span class="facts-line" data-figures="typed">
-        {[pack.bodyLitres === undefined ? 'no litres yet' : shown.litres(pack.bodyLitres), ...masses].join(
+        {[pack.bodyLitres === undefined ? 'no litres yet' : formats.litres(pack.bodyLitres), ...masses].join(
           ', ',
         )}
       </span>
@@ -182,18 +184,18 @@ function Summary({ pack, name, shown }: { pack: DraftPack; name: string; shown: 
 interface CannotTellProps {
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
 }
 
 /** What nobody has said, once above the packs it leaves open. */
-function CannotTell({ plan, reckoning, shown }: CannotTellProps) {
+function CannotTell({ plan, reckoning, formats }: CannotTellProps) {
   const missing = missingOf(plan)
   const isOpen = reckoning.packs.some(({ answer }) => answer === 'cannot-tell')
   if (!isOpen || reckoning.missing.length === 0) return null
   return (
     <section class="sure-packing" aria-label="Not known yet">
       <h3>To tell more, say</h3>
-      <MissingFigures {...{ missing, shown }} />
+      <MissingFigures {...{ missing, formats }} />
     </section>
   )
 }
@@ -202,11 +204,11 @@ interface JudgedProps {
   pack: DraftPack
   settled: ReturnType<typeof useJudged>['settled']
   comparisons: Comparison[]
-  shown: Formats
+  formats: Formats
 }
 
 /** The verdicts; of set-ups that lack their mass or litres, as much as can be said. */
-function Judged({ pack, settled, comparisons, shown }: JudgedProps) {
+function Judged({ pack, settled, comparisons, formats }: JudgedProps) {
   if (!reckoned.value) return null
   if (!settled) return <p class="hint verdict">Not judged: the trip’s food does not settle.</p>
   const { plan, packIds, reckoning } = settled
@@ -215,12 +217,12 @@ function Judged({ pack, settled, comparisons, shown }: JudgedProps) {
     <>
       {packIndex < 0 ? null : (
         <Verdicts
-          {...{ packIndex, plan, reckoning, shown }}
+          {...{ packIndex, plan, reckoning, formats }}
           notBeaten={comparisons.map(c => c.notBeaten && comparisons.length > 1)}
         />
       )}
       {partlyKnown(pack).map(setup => (
-        <PartlyKnown key={setup.id} {...{ pack, setup, plan, shown }} />
+        <PartlyKnown key={setup.id} {...{ pack, setup, plan, formats }} />
       ))}
     </>
   )

@@ -14,14 +14,14 @@ interface PartlyKnownProps {
   pack: DraftPack
   setup: DraftSetup
   plan: Plan
-  shown: Formats
+  formats: Formats
 }
 
-export function PartlyKnown({ pack, setup, plan, shown }: PartlyKnownProps) {
+export function PartlyKnown({ pack, setup, plan, formats }: PartlyKnownProps) {
   const { id: _pack, setups, ...figures } = pack
   const { id: _setup, ...own } = setup
   const known = { ...figures, setup: own }
-  const judged = partlyJudged(plan, known, shown)
+  const judged = partlyJudged(plan, known, formats)
   if (!judged) return null
   return (
     <PartlyJudged {...{ judged, plan, known }} name={setups.length > 1 ? (setup.name ?? 'Set-up') : null} />

@@ -12,18 +12,18 @@ interface PlacingProps {
   packIndex: number
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
 }
 
-export function Placing({ packIndex, plan, reckoning, shown }: PlacingProps) {
+export function Placing({ packIndex, plan, reckoning, formats }: PlacingProps) {
   const pack = plan.packs[packIndex]!
   const placing = placingOf(plan, reckoning, pack)
   if (!placing) return <p>Nothing heavy rides in the main body, so nothing is to be placed.</p>
-  const words = placingWords(placing, { plan, reckoning, shown })
+  const words = placingWords(placing, { plan, reckoning, formats })
   return (
     <div class="placing" data-figures="why">
       <p>Advice, not a verdict: no answer rests on it.</p>
-      <PlacingPicture placing={placing} words={words} name={pack.name} shown={shown} />
+      <PlacingPicture placing={placing} words={words} name={pack.name} formats={formats} />
       <p>{words.now}</p>
       {words.after ? (
         <p>

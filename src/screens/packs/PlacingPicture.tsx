@@ -10,7 +10,7 @@ interface PictureProps {
   placing: Placing
   words: PlacingWords
   name: string
-  shown: Formats
+  formats: Formats
 }
 
 const TALL_PX = 300
@@ -32,7 +32,7 @@ const sides = ({ x, y, width, height }: Sides) => ({
   height: px(height),
 })
 
-export function PlacingPicture({ placing, words, name, shown }: PictureProps) {
+export function PlacingPicture({ placing, words, name, formats }: PictureProps) {
   const { ref, room } = useRoom()
   // Where there is no room beside the drawing, the sentences under it have to do.
   const isWide = room.widthPx >= LEAST_PX + LABELS_EM * room.emPx
@@ -41,7 +41,7 @@ export function PlacingPicture({ placing, words, name, shown }: PictureProps) {
   const { now, after, moved } = placing
   const hasMoved = moved.length > 0
   const says = `${name} from the side. ${words.now} ${words.after ?? ''}`
-  const behind = (metres: number) => wholeCm(metres, shown)
+  const behind = (metres: number) => wholeCm(metres, formats)
   const { body, hip } = plan
   return (
     <figure class="picture placing-picture">

@@ -13,7 +13,7 @@ interface ReachProps {
   setupIndex: number
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
 }
 
 export function Reach(props: ReachProps) {
@@ -24,12 +24,12 @@ export function Reach(props: ReachProps) {
   )
 }
 
-function Reached({ setupIndex, plan, reckoning, shown }: ReachProps) {
-  const reach = reachInWords(plan, reckoning, { setupIndex, shown })
+function Reached({ setupIndex, plan, reckoning, formats }: ReachProps) {
+  const reach = reachInWords(plan, reckoning, { setupIndex, formats })
   if (!reach) return <p>Nothing in the gear is eaten daily, so it reaches as far as you like.</p>
   const { points, runs, stretches, nothing } = reach
   if (nothing) return <p>{nothing}</p>
-  const unit = shown.system === 'us' ? 'qt' : 'L'
+  const unit = formats.system === 'us' ? 'qt' : 'L'
   const water = (litres: number) => inUnit('volume', litres, unit)
   const names = letters(stretches.length)
   const missing = missingOf(plan)
@@ -38,7 +38,7 @@ function Reached({ setupIndex, plan, reckoning, shown }: ReachProps) {
     ({ name, days, waterLitres, within }, i): Mark => ({
       letter: names[i]!,
       name,
-      words: `${daysText(days)} with ${shown.water(waterLitres)}, ${within ? `within reach${isMost ? ' so far' : ''}` : 'beyond its reach'}`,
+      words: `${daysText(days)} with ${formats.water(waterLitres)}, ${within ? `within reach${isMost ? ' so far' : ''}` : 'beyond its reach'}`,
       shape: within ? 'dot' : 'cross',
       at: { x: water(waterLitres), y: days },
     }),
@@ -64,7 +64,7 @@ function Reached({ setupIndex, plan, reckoning, shown }: ReachProps) {
         marks={marks}
         table={{
           heads: ['Water carried', 'Days of food', 'Days to your share of body mass'],
-          rows: points.map(p => [shown.water(p.waterLitres), daysText(p.days), daysText(p.shareDays)]),
+          rows: points.map(p => [formats.water(p.waterLitres), daysText(p.days), daysText(p.shareDays)]),
         }}
       />
       {sentences.map(text => (

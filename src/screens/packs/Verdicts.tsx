@@ -20,7 +20,7 @@ const Placing = later(async () => (await import('./Placing')).Placing)
 interface Props {
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
   /** For each of `reckoning.packs`, whether no other beats it. */
   notBeaten: boolean[]
 }
@@ -48,15 +48,15 @@ function SetupVerdict({
   named,
   plan,
   reckoning,
-  shown,
+  formats,
   notBeaten,
 }: Props & { setup: SetupReckoning; setupIndex: number; named: boolean }) {
   // What was done about this set-up, as long as it is the last thing that was done.
   const [done, setDone] = useState<string | null>(null)
-  const { answer, verdicts } = setupInWords(setup, { plan, reckoning, shown })
+  const { answer, verdicts } = setupInWords(setup, { plan, reckoning, formats })
   const [first, ...others] = verdicts
   const { always, rest } = roomAndLoad(first, others)
-  const basis = basisOf({ plan, reckoning, shown })
+  const basis = basisOf({ plan, reckoning, formats })
   const question = helpQuestion(setup, plan)
   return (
     <div class="verdict" data-figures="why" data-answer={answer} id={setupDomId(setupIndex)} tabIndex={-1}>
@@ -86,7 +86,7 @@ function SetupVerdict({
           </button>
         </p>
       ) : null}
-      {question ? <Help {...{ question, setupIndex, plan, reckoning, shown }} onDone={setDone} /> : null}
+      {question ? <Help {...{ question, setupIndex, plan, reckoning, formats }} onDone={setDone} /> : null}
       <Why about={{ kind: 'set-up', setup: setupIndex }} figure="All reasons and figures">
         <ul class="reasons">
           {rest.map(verdict => (
@@ -96,14 +96,14 @@ function SetupVerdict({
             </li>
           ))}
         </ul>
-        <Fitting packIndex={setup.pack} plan={plan} shown={shown} />
+        <Fitting packIndex={setup.pack} plan={plan} formats={formats} />
         {allBases(first.code, others, basis).map(text => (
           <p key={text} class="hint">
             {text}
           </p>
         ))}
       </Why>
-      <Reach {...{ setupIndex, plan, reckoning, shown }} />
+      <Reach {...{ setupIndex, plan, reckoning, formats }} />
     </div>
   )
 }

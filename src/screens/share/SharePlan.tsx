@@ -20,7 +20,7 @@ function Share({ document }: { document: PlanDocument }) {
   const [leaveOut, setLeaveOut] = useState(true)
   const shared = useMemo(() => (leaveOut ? withoutCarrier(document) : document), [document, leaveOut])
   const made = useLinkOf(shared)
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   return (
     <section>
       <h2>Share this trip</h2>
@@ -37,7 +37,7 @@ function Share({ document }: { document: PlanDocument }) {
         <span>Leave out body mass, height, age and sex</span>
       </label>
       <p class="hint" data-figures="typed">
-        {personWords(shared, leaveOut, shown)}
+        {personWords(shared, leaveOut, formats)}
       </p>
       {made?.ok === false ? <p class="problem">{made.message}</p> : null}
       {made?.ok === false ? null : (

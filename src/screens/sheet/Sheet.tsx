@@ -32,7 +32,7 @@ const UNITS = {
 } as const
 
 export function Sheet({ leftOut, printed, ...parts }: SheetProps) {
-  const { plan, shown } = parts
+  const { plan, formats } = parts
   const missing = missingOf(plan)
   return (
     <article class="sheet" aria-label="What will be printed">
@@ -46,7 +46,7 @@ export function Sheet({ leftOut, printed, ...parts }: SheetProps) {
           </p>
         </div>
         <p class="small">
-          {UNITS[shown.system]} Printed {printed}.
+          {UNITS[formats.system]} Printed {printed}.
         </p>
       </header>
       <Answer {...parts} missing={missing} />
@@ -65,21 +65,21 @@ export function Sheet({ leftOut, printed, ...parts }: SheetProps) {
   )
 }
 
-function Route({ plan: { trip }, reckoning, shown }: SheetParts) {
+function Route({ plan: { trip }, reckoning, formats }: SheetParts) {
   const km = trip.stops.reduce((sum, { leg }) => sum + (leg?.km ?? 0), 0)
   const ascentM = trip.stops.reduce((sum, { leg }) => sum + (leg?.ascentM ?? 0), 0)
   const days = reckoning.days.length
   return (
     <>
       <bdi>{trip.stops[0]!.name}</bdi> to <bdi>{trip.stops.at(-1)!.name}</bdi>: {counted(days, 'day')},{' '}
-      {shown.km(km)}, {shown.metres(ascentM)} of climbing.
+      {formats.km(km)}, {formats.metres(ascentM)} of climbing.
     </>
   )
 }
 
-function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Missing }) {
+function Answer({ plan, reckoning, formats, missing }: SheetParts & { missing: Missing }) {
   const { need, moments } = reckoning
-  const basis = basisOf({ plan, reckoning, shown })
+  const basis = basisOf({ plan, reckoning, formats })
   const noLitres = notInItText(missing, 'litres')
   const noMass = notInItText(missing, 'mass')
   if (takesNothing(plan))
@@ -89,10 +89,10 @@ function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Mis
       </section>
     )
   const more: [string, string][] = [
-    ['Base weight', shown.kg(need.baseKg)],
-    ['Worn and in hand', shown.kg(need.wornKg)],
-    ['Room in pockets', shown.litres(need.outsideLitres)],
-    ['Most water carried', shown.water(need.waterCarryLitres)],
+    ['Base weight', formats.kg(need.baseKg)],
+    ['Worn and in hand', formats.kg(need.wornKg)],
+    ['Room in pockets', formats.litres(need.outsideLitres)],
+    ['Most water carried', formats.water(need.waterCarryLitres)],
   ]
   return (
     <section class="sheet-answer" aria-label="Need">
@@ -100,11 +100,11 @@ function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Mis
         <h3>Main body</h3>
         <p class="figure">
           {noLitres ? 'At least ' : ''}
-          {shown.litresUp(need.bodyLitres)}
+          {formats.litresUp(need.bodyLitres)}
         </p>
         <p class="small">
-          {noLitres || `Likely ${likelyText(need, shown)}`}; fullest {placeText(need.bodyAt, moments)}.{' '}
-          {noLitres ? '' : `${enoughText(need, shown)}. `}
+          {noLitres || `Likely ${likelyText(need, formats)}`}; fullest {placeText(need.bodyAt, moments)}.{' '}
+          {noLitres ? '' : `${enoughText(need, formats)}. `}
           {basis.litres}
         </p>
       </div>
@@ -112,14 +112,14 @@ function Answer({ plan, reckoning, shown, missing }: SheetParts & { missing: Mis
         <h3>Heaviest load</h3>
         <p class="figure">
           {noMass ? 'At least ' : ''}
-          {shown.kg(need.peakLoadFullWaterKg)}
+          {formats.kg(need.peakLoadFullWaterKg)}
         </p>
         <p class="small">
           Without the pack, {placeText(need.peakFullWaterAt, moments)};{' '}
           {need.waterShortLitres > 0
-            ? `with all the water wanted, ${leastText(missing, 'mass', shown.kg(need.peakLoadKg))} with what the containers hold; `
+            ? `with all the water wanted, ${leastText(missing, 'mass', formats.kg(need.peakLoadKg))} with what the containers hold; `
             : ''}
-          {noMass || `at most ${shown.kg(safeLoadKg(need))} in about 9 of 10 cases`}. {basis.load}
+          {noMass || `at most ${formats.kg(safeLoadKg(need))} in about 9 of 10 cases`}. {basis.load}
         </p>
       </div>
       <dl class="small">

@@ -3,7 +3,7 @@
 import { loadThen, walkOf } from '../../report'
 import type { SheetParts } from './parts'
 
-export function SheetDays({ plan, reckoning, shown, rows }: SheetParts) {
+export function SheetDays({ plan, reckoning, formats, rows }: SheetParts) {
   const { stops } = plan.trip
   return (
     <table class="sheet-days">
@@ -45,11 +45,11 @@ export function SheetDays({ plan, reckoning, shown, rows }: SheetParts) {
               <td>
                 <bdi>{stops[ends.stop]!.name}</bdi>
               </td>
-              <td class="number">{shown.km(ends.km - sets.km)}</td>
-              <td class="number">{shown.metres(climbM)}</td>
-              <td class="number">{shown.hours(hours)}</td>
+              <td class="number">{formats.km(ends.km - sets.km)}</td>
+              <td class="number">{formats.metres(climbM)}</td>
+              <td class="number">{formats.hours(hours)}</td>
               <td class="number">
-                {shown.kg(loadThen(sets))} to {shown.kg(loadThen(ends))}
+                {formats.kg(loadThen(sets))} to {formats.kg(loadThen(ends))}
               </td>
             </tr>
           )

@@ -8,18 +8,18 @@ import { type PackedPlace, type PackedRow, packedByPlace } from './packing'
 import type { SheetParts } from './parts'
 import { IN_SIGHT } from './rows'
 
-export function SheetPacking({ plan, reckoning, shown, rows }: SheetParts) {
+export function SheetPacking({ plan, reckoning, formats, rows }: SheetParts) {
   const places = useMemo(() => packedByPlace(plan.gear), [plan.gear])
   if (places.length === 0) return null
   return (
     <section class="sheet-packing">
       <div class="set-out">
         <h3>To pack</h3>
-        <SetOut plan={plan} reckoning={reckoning} shown={shown} rows={rows} />
+        <SetOut plan={plan} reckoning={reckoning} formats={formats} rows={rows} />
       </div>
       <div class="places">
         {places.map(place => (
-          <Place key={place.stow} place={place} shown={shown} most={rows} />
+          <Place key={place.stow} place={place} formats={formats} most={rows} />
         ))}
       </div>
     </section>
@@ -29,7 +29,7 @@ export function SheetPacking({ plan, reckoning, shown, rows }: SheetParts) {
 const USED_UP = ['water', 'food', 'fuel']
 
 /** Food, fuel and water by what they weigh at the start and after each resupply: the list gives them by the day. */
-function SetOut({ plan, reckoning: { moments }, shown, rows }: SheetParts) {
+function SetOut({ plan, reckoning: { moments }, formats, rows }: SheetParts) {
   const loads = moments.filter(
     ({ stop, phase }, i) => phase === 'depart' && (i === 0 || plan.trip.stops[stop]!.resupply),
   )
@@ -37,12 +37,12 @@ function SetOut({ plan, reckoning: { moments }, shown, rows }: SheetParts) {
     <p class="small">
       {loads.slice(0, rows).map(moment => {
         const parts = sharesByName(moment.kg).filter(
-          ({ name, amount }) => USED_UP.includes(name) && shown.kg(amount) !== shown.kg(0),
+          ({ name, amount }) => USED_UP.includes(name) && formats.kg(amount) !== formats.kg(0),
         )
         return (
           <span key={moment.stop}>
             Leaving <bdi>{plan.trip.stops[moment.stop]!.name}</bdi> with{' '}
-            {parts.map(({ name, amount }) => `${name} ${shown.kg(amount)}`).join(', ') || 'gear only'}.{' '}
+            {parts.map(({ name, amount }) => `${name} ${formats.kg(amount)}`).join(', ') || 'gear only'}.{' '}
           </span>
         )
       })}
@@ -52,11 +52,11 @@ function SetOut({ plan, reckoning: { moments }, shown, rows }: SheetParts) {
 
 function Place({
   place: { title, rows },
-  shown,
+  formats,
   most,
 }: {
   place: PackedPlace
-  shown: Formats
+  formats: Formats
   most: number
 }) {
   const kept = rows.filter(({ item }) => item.use === 'kept')
@@ -68,12 +68,12 @@ function Place({
           <th scope="col">{title}</th>
           <th scope="col" class="number">
             <span class="unseen">Mass</span>
-            {kept.length > 1 ? shown.kg(totalKg) : ''}
+            {kept.length > 1 ? formats.kg(totalKg) : ''}
           </th>
         </tr>
       </thead>
       {startsIn(rows.slice(0, most)).map(from => (
-        <Part key={from} rows={rows} from={from} shown={shown} />
+        <Part key={from} rows={rows} from={from} formats={formats} />
       ))}
     </table>
   )
@@ -85,7 +85,7 @@ const PART = 100
 const startsIn = (rows: PackedRow[]) => rows.flatMap((_, i) => (i % PART === 0 ? [i] : []))
 
 /** A part of a place's rows: drawn once, whatever is drawn beside it. */
-function Part({ rows, from, shown }: { rows: PackedRow[]; from: number; shown: Formats }) {
+function Part({ rows, from, formats }: { rows: PackedRow[]; from: number; formats: Formats }) {
   return useMemo(
     () => (
       <tbody class={from < IN_SIGHT ? undefined : 'on-paper-only'}>
@@ -97,15 +97,15 @@ function Part({ rows, from, shown }: { rows: PackedRow[]; from: number; shown: F
               <bdi>{itemName(item)}</bdi>
               {item.count > 1 ? ` × ${item.count}` : ''}
             </th>
-            <td class="number">{massText(item, shown)}</td>
+            <td class="number">{massText(item, formats)}</td>
           </tr>
         ))}
       </tbody>
     ),
-    [rows, from, shown],
+    [rows, from, formats],
   )
 }
 
 const PER = { kept: '', daily: ' a day', nightly: ' a night', spread: '' } as const
 
-const massText = ({ count, massKg, use }: Item, shown: Formats) => shown.gear(count * massKg) + PER[use]
+const massText = ({ count, massKg, use }: Item, formats: Formats) => formats.gear(count * massKg) + PER[use]

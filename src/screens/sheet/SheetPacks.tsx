@@ -5,10 +5,10 @@ import type { SheetParts } from './parts'
 
 const MOST = 8
 
-export function SheetPacks({ plan, reckoning, shown }: SheetParts) {
+export function SheetPacks({ plan, reckoning, formats }: SheetParts) {
   const { packs } = reckoning
   if (packs.length === 0) return null
-  const context = { plan, reckoning, shown }
+  const context = { plan, reckoning, formats }
   return (
     <section class="sheet-packs">
       <h3>Packs</h3>

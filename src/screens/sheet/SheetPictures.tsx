@@ -9,7 +9,7 @@ import type { SheetParts } from './parts'
 
 const standStill = () => undefined
 
-export function SheetPictures({ plan, reckoning, shown, atLeast }: SheetParts & { atLeast: boolean }) {
+export function SheetPictures({ plan, reckoning, formats, atLeast }: SheetParts & { atLeast: boolean }) {
   const { moments, need } = reckoning
   const limits = useMemo(() => contentsLimits(plan, reckoning), [plan, reckoning])
   const fullest = momentIndex(moments, need.bodyAt)
@@ -24,7 +24,7 @@ export function SheetPictures({ plan, reckoning, shown, atLeast }: SheetParts & 
         limits={limits}
         moment={fullest}
         onMoment={standStill}
-        format={shown}
+        format={formats}
       />
       <Cutaway
         name={pack?.name ?? 'The pack you need'}
@@ -36,7 +36,7 @@ export function SheetPictures({ plan, reckoning, shown, atLeast }: SheetParts & 
         atLeast={atLeast}
         moment={moment}
         scaleLitres={Math.max(need.bodyLitresSafe, pack ? pack.bodyLitres + pack.collarLitres : 0)}
-        format={shown}
+        format={formats}
       />
     </div>
   )

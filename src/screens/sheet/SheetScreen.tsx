@@ -13,7 +13,7 @@ import { Sheet, type SheetProps } from './Sheet'
 const PAPER_PX = 718
 
 export function SheetScreen({ onClose }: { onClose: () => void }) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const open = reckoned.value
   if (!open) return null
   const { plan, leftOut, reckoned: result } = open
@@ -26,7 +26,7 @@ export function SheetScreen({ onClose }: { onClose: () => void }) {
         </button>
       </div>
       {result.ok ? (
-        <Paper plan={plan} reckoning={result.reckoning} shown={shown} leftOut={leftOut} />
+        <Paper plan={plan} reckoning={result.reckoning} formats={formats} leftOut={leftOut} />
       ) : (
         <p class="problem">{result.problem.said}</p>
       )}

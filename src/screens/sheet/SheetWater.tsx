@@ -3,7 +3,7 @@
 import { type Caution, cautionsOf, GENERAL_LINE, inFull } from '../../report'
 import type { SheetParts } from './parts'
 
-export function SheetWater({ plan, reckoning: { carries }, shown, rows }: SheetParts) {
+export function SheetWater({ plan, reckoning: { carries }, formats, rows }: SheetParts) {
   const { stops } = plan.trip
   const wanted = carries.filter(({ needLitres }) => needLitres > 0)
   if (wanted.length === 0) return null
@@ -29,8 +29,8 @@ export function SheetWater({ plan, reckoning: { carries }, shown, rows }: SheetP
               <bdi>{stops[to]!.name}</bdi>
             </td>
             <td class="number">
-              {shown.water(carriedLitres)}
-              {shortLitres > 0 ? <strong>, short by {shown.water(shortLitres)}</strong> : null}
+              {formats.water(carriedLitres)}
+              {shortLitres > 0 ? <strong>, short by {formats.water(shortLitres)}</strong> : null}
             </td>
           </tr>
         ))}
@@ -43,13 +43,13 @@ export function SheetWater({ plan, reckoning: { carries }, shown, rows }: SheetP
 const isInFull = ({ signal, about }: Caution) =>
   signal === 'WARNING' || (signal === 'CAUTION' && (about === 'heat' || about === 'load'))
 
-export function SheetCautions({ plan, reckoning, shown }: SheetParts) {
+export function SheetCautions({ plan, reckoning, formats }: SheetParts) {
   return (
     <section class="sheet-cautions small">
       <div class="warned">
         <h3>Beware</h3>
         <ul>
-          {cautionsOf(plan, reckoning, shown).map(caution => (
+          {cautionsOf(plan, reckoning, formats).map(caution => (
             <li key={caution.text}>
               <strong>{caution.signal}</strong>{' '}
               {isInFull(caution) ? inFull(caution) : firstSentence(caution.text)}

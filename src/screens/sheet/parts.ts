@@ -7,7 +7,7 @@ import type { Formats } from '../../report'
 export interface SheetParts {
   plan: Plan
   reckoning: Reckoning
-  shown: Formats
+  formats: Formats
   /** Of every table so many rows are drawn. */
   rows: number
 }

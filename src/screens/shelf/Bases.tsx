@@ -100,7 +100,7 @@ export function Bases({ detail, onDetail, onSaid }: ShelfPart) {
 }
 
 function Summary({ base }: { base: Base }) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const things = thingsById.value
   const kg = base.lines.reduce((sum, { thing, count }) => {
     const item = things.get(thing)?.item
@@ -110,7 +110,7 @@ function Summary({ base }: { base: Base }) {
     <>
       <bdi class="name">{base.name}</bdi>
       <span class="facts-line" data-figures="typed">
-        {counted(base.lines.length, 'thing')}, {shown.kg(kg)} together
+        {counted(base.lines.length, 'thing')}, {formats.kg(kg)} together
       </span>
     </>
   )

@@ -101,11 +101,11 @@ interface Line {
 }
 
 function Sum({ rows }: { rows: readonly Line[] }) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const kg = rows.reduce((sum, { thing, use }) => sum + (thing.item.massKg ?? 0) * use.count, 0)
   return (
     <p role="status" data-figures="typed">
-      {counted(rows.length, 'thing')}, {shown.kg(kg)} together. How many and where are for this trip only.
+      {counted(rows.length, 'thing')}, {formats.kg(kg)} together. How many and where are for this trip only.
     </p>
   )
 }

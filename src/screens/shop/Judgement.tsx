@@ -13,13 +13,17 @@ export interface JudgedFor {
 }
 
 /** The tag judged for every trip; none while nothing of it is known. */
-export function judgedFor(tag: Tag, trips: { plans: Plan[]; names: string[] }, shown: Formats): JudgedFor[] {
+export function judgedFor(
+  tag: Tag,
+  trips: { plans: Plan[]; names: string[] },
+  formats: Formats,
+): JudgedFor[] {
   const { frame, ratingCovers, massKg, ratedKg, bodyLitres, outsideLitres, sealed } = tag
   const said = [bodyLitres, massKg, ratedKg, outsideLitres].some(figure => figure !== undefined)
   if (!said) return []
   const known = { bodyLitres, outsideLitres, sealed, setup: { massKg, ratedKg, frame, ratingCovers } }
   return trips.plans.flatMap((plan, i) => {
-    const judged = partlyJudged(plan, known, shown)
+    const judged = partlyJudged(plan, known, formats)
     return judged ? [{ trip: trips.names[i]!, judged, plan, known }] : []
   })
 }

@@ -25,7 +25,7 @@ const stay = (detail: string | null) => actions.setPlace({ screen: 'shop', detai
 
 export function ShopScreen() {
   const system = useSystem()
-  const shown = formatsIn(system)
+  const formats = formatsIn(system)
   const { place } = library.value
   const text = fromDetail(place.screen === 'shop' ? (place.detail ?? left) : left)
   const read = readTag(text, system)
@@ -33,7 +33,7 @@ export function ShopScreen() {
   const several = trips.length > 1
   const all = several && scope === 'all'
   const open = reckoned.value
-  const judgedTrips = useAllTrips(all ? trips : null, shown)
+  const judgedTrips = useAllTrips(all ? trips : null, formats)
 
   const set = (part: Partial<TagText>) => {
     left = toDetail({ ...text, ...part })
@@ -46,7 +46,7 @@ export function ShopScreen() {
   const { asked: asking, plans, names } = judgedTrips ?? (all ? NOT_YET : ofOpen())
   const { massKg } = read.tag
   const asked = asking && massKg !== undefined ? askedWithPack(asking, massKg) : asking
-  const judged = judgedFor(read.tag, { plans, names }, shown)
+  const judged = judgedFor(read.tag, { plans, names }, formats)
   return (
     <div class="screen shop">
       <div class="heading">
@@ -72,13 +72,13 @@ export function ShopScreen() {
       <section aria-labelledby="shop-asked">
         <h3 id="shop-asked">What to ask for</h3>
         {open?.reckoned.ok && !all ? (
-          <Cautions cautions={shortCautions(open.plan, open.reckoned.reckoning, shown)} />
+          <Cautions cautions={shortCautions(open.plan, open.reckoned.reckoning, formats)} />
         ) : null}
         {asked ? (
           <AskedCard
             asked={asked}
             trips={plans.map((plan, i) => ({ name: names[i]!, plan }))}
-            shown={shown}
+            formats={formats}
           />
         ) : (
           <p>{whyNothing()}</p>

@@ -19,7 +19,7 @@ interface Props {
 }
 
 export function GpxStops({ kept, chosen, pace, days, onChange }: Props) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const legs = new Map(kept.map(stop => [stop.key, stop.leg]))
   const change = (key: string, part: Partial<ChosenStop>) =>
     onChange(chosen.map(stop => (stop.key === key ? { ...stop, ...part } : stop)))
@@ -44,9 +44,9 @@ export function GpxStops({ kept, chosen, pace, days, onChange }: Props) {
           <li key={stop.key} class="row gpx-stop">
             <p>
               <bdi class="name">{stop.name}</bdi>
-              <span class="facts-line">{stop.kind === 'start' ? '' : ` at ${shown.km(stop.km)}`}</span>
+              <span class="facts-line">{stop.kind === 'start' ? '' : ` at ${formats.km(stop.km)}`}</span>
             </p>
-            <p class="facts-line">{legText(legs.get(stop.key), { stop, shown, pace })}</p>
+            <p class="facts-line">{legText(legs.get(stop.key), { stop, formats, pace })}</p>
             {stop.kind === 'waypoint' || stop.kind === 'night' ? (
               <label class="toggle">
                 <input
@@ -74,16 +74,16 @@ const legsOf = (kept: readonly KeptStop[], pace: Pace) =>
 
 function legText(
   leg: KeptStop['leg'] | undefined,
-  { stop, shown, pace }: { stop: ChosenStop; shown: Formats; pace: Pace },
+  { stop, formats, pace }: { stop: ChosenStop; formats: Formats; pace: Pace },
 ): string {
   if (!stop.kept) return 'Dropped: its way goes into the next leg.'
   if (!leg) return 'Start'
-  const parts = [`Leg ${shown.km(leg.km)}`]
+  const parts = [`Leg ${formats.km(leg.km)}`]
   if (leg.ascentM !== null && leg.descentM !== null)
-    parts.push(`up ${shown.metres(leg.ascentM)}`, `down ${shown.metres(leg.descentM)}`)
-  parts.push(shown.hours(hoursOf(leg, pace)))
+    parts.push(`up ${formats.metres(leg.ascentM)}`, `down ${formats.metres(leg.descentM)}`)
+  parts.push(formats.hours(hoursOf(leg, pace)))
   if (leg.unknownKm > 0 && leg.ascentM !== null)
-    parts.push(`elevation missing on ${shown.km(leg.unknownKm)}: more climb than this`)
+    parts.push(`elevation missing on ${formats.km(leg.unknownKm)}: more climb than this`)
   return parts.join(', ')
 }
 

@@ -36,20 +36,20 @@ export interface GpxTrackProps {
 }
 
 export function GpxTrack({ track, isNew, onUsed }: GpxTrackProps) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const pace = usePace(isNew)
   const [by, setBy] = useState<SplitBy['by']>('days')
   const [texts, setTexts] = useState<Record<SplitBy['by'], string>>({ days: '3', hours: '6' })
   const [split, setSplit] = useState<SplitBy>({ by: 'days', days: 3 })
   const [proposal, setProposal] = useState(() => proposeStops(track, split, pace))
   const [chosen, setChosen] = useState<ChosenStop[]>(() => (proposal.ok ? asChosen(proposal.stops) : []))
-  const typed = parseQuantity(by === 'days' ? 'count' : 'duration', texts[by], { system: shown.system })
+  const typed = parseQuantity(by === 'days' ? 'count' : 'duration', texts[by], { system: formats.system })
   const problem = typed.ok ? (proposal.ok ? null : proposal.message) : typed.message
 
   function divide(next: SplitBy['by'], text: string) {
     setBy(next)
     setTexts({ ...texts, [next]: text })
-    const amount = parseQuantity(next === 'days' ? 'count' : 'duration', text, { system: shown.system })
+    const amount = parseQuantity(next === 'days' ? 'count' : 'duration', text, { system: formats.system })
     if (!amount.ok || amount.empty) return
     const wanted: SplitBy =
       next === 'days' ? { by: 'days', days: amount.value } : { by: 'hours', hours: amount.value }
@@ -101,10 +101,10 @@ export function GpxTrack({ track, isNew, onUsed }: GpxTrackProps) {
           />
         </label>
         <p id="gpx-split-note" class={problem ? 'problem' : 'hint'} data-figures="cited">
-          {problem ?? (proposal.ok ? daysText(proposal, shown.hours, isNew) : '')}
+          {problem ?? (proposal.ok ? daysText(proposal, formats.hours, isNew) : '')}
         </p>
         <p class="hint" data-figures="cited">
-          {splitNote(shown)}
+          {splitNote(formats)}
         </p>
       </fieldset>
       {proposal.ok && !problem ? (
@@ -113,8 +113,8 @@ export function GpxTrack({ track, isNew, onUsed }: GpxTrackProps) {
           {tooLong ? (
             <p class="problem">
               The leg to <bdi>{tooLong.name}</bdi> is longer or steeper than a leg can be: up to{' '}
-              {shown.km(LIMITS.leg.km.max)} and {shown.metres(LIMITS.leg.ascentM.max)} of climb. Add days, or
-              keep a stop before it.
+              {formats.km(LIMITS.leg.km.max)} and {formats.metres(LIMITS.leg.ascentM.max)} of climb. Add days,
+              or keep a stop before it.
             </p>
           ) : null}
           <button type="button" class="primary" disabled={tooLong !== null} onClick={use}>
@@ -140,19 +140,19 @@ function daysText(
 }
 
 function Facts({ track }: { track: MeasuredTrack }) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const { sums, km, elevation } = track
   const climb =
     elevation === 'none'
       ? ''
-      : `, ${shown.metres(sums.ascentM.at(-1) ?? 0)} up, ${shown.metres(sums.descentM.at(-1) ?? 0)} down`
+      : `, ${formats.metres(sums.ascentM.at(-1) ?? 0)} up, ${formats.metres(sums.descentM.at(-1) ?? 0)} down`
   return (
     <div data-figures="cited">
       <p>
-        <bdi class="name">{track.name}</bdi>: {shown.km(km)}
+        <bdi class="name">{track.name}</bdi>: {formats.km(km)}
         {climb}
       </p>
-      {trackNotes(track, shown).map(note => (
+      {trackNotes(track, formats).map(note => (
         <p class="hint" key={note}>
           {note}
         </p>

@@ -70,7 +70,7 @@ function LegFields({ stop, at, computedHours }: LegProps) {
 
 /** What the engine makes of the leg, each figure open to be asked why. */
 function LegFigures({ id }: { id: string }) {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const open = reckoned.value
   const leg = (openTrip.value?.draft.trip.stops.findIndex(stop => stop.id === id) ?? 0) - 1
   const figures = open?.reckoned.ok ? open.reckoned.reckoning.legs[leg] : undefined
@@ -79,7 +79,7 @@ function LegFigures({ id }: { id: string }) {
   const fromHeat = open.plan.trip.water.litresPerHour === 'from-heat'
   return (
     <div data-figures="why">
-      <Why about={{ kind: 'walking-time', leg }} figure={`Walking ${shown.hours(hours)}`} />
+      <Why about={{ kind: 'walking-time', leg }} figure={`Walking ${formats.hours(hours)}`} />
       {kcal === null ? null : (
         <Why about={{ kind: 'leg-energy', leg }} figure={`Energy ${kcalRoughText(kcal)}`} />
       )}
@@ -87,8 +87,8 @@ function LegFigures({ id }: { id: string }) {
         about={{ kind: 'leg-water', leg }}
         figure={
           fromHeat
-            ? `Water ${shown.flow(litresPerHour)}, ${shown.water(waterLitres)} in all`
-            : `Water ${shown.water(waterLitres)} on the leg`
+            ? `Water ${formats.flow(litresPerHour)}, ${formats.water(waterLitres)} in all`
+            : `Water ${formats.water(waterLitres)} on the leg`
         }
       />
     </div>

@@ -60,7 +60,7 @@ function Stops({ stops, detail, onDetail, taken }: Detail & { stops: DraftStop[]
   useEffect(() => {
     if (taken > 0) heading.current?.focus()
   }, [taken])
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const result = reckoned.value?.reckoned
   const entries = useMemo(() => stops.map(({ id }) => ({ key: id })), [stops])
   const opened = detail?.startsWith('trip/stops/') ? detail.slice('trip/stops/'.length) : null
@@ -96,7 +96,7 @@ function Stops({ stops, detail, onDetail, taken }: Detail & { stops: DraftStop[]
               entry={entryProps(stop.id, index, of)}
               open={detail === path}
               onToggle={() => onDetail(detail === path ? null : path)}
-              summary={<Summary stop={stop} name={name} first={index === 0} shown={shown} />}
+              summary={<Summary stop={stop} name={name} first={index === 0} formats={formats} />}
               actions={rowActions(EDITS, { id: stop.id, name, index, count: stops.length })}
             >
               <StopEditor
@@ -130,20 +130,20 @@ function Summary({
   stop,
   name,
   first,
-  shown,
+  formats,
 }: {
   stop: DraftStop
   name: string
   first: boolean
-  shown: Formats
+  formats: Formats
 }) {
   const { leg } = stop
   const facts = first
     ? ['start']
     : [
-        leg?.km === undefined ? 'no distance' : shown.km(leg.km),
-        leg?.ascentM ? `up ${shown.metres(leg.ascentM)}` : '',
-        leg?.descentM ? `down ${shown.metres(leg.descentM)}` : '',
+        leg?.km === undefined ? 'no distance' : formats.km(leg.km),
+        leg?.ascentM ? `up ${formats.metres(leg.ascentM)}` : '',
+        leg?.descentM ? `down ${formats.metres(leg.descentM)}` : '',
         WATERS[stop.water ?? 'none'],
         stop.nights ? counted(stop.nights, 'night') : '',
         stop.meals === 'provided' ? 'meals provided' : '',

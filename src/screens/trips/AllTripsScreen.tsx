@@ -16,10 +16,10 @@ import { useAllTrips } from './use-all-trips'
 import { chosen, comparedAmong, MOST_COMPARED, tripsToCompare } from './which'
 
 export function AllTripsScreen() {
-  const shown = formatsIn(useSystem())
+  const formats = formatsIn(useSystem())
   const all = tripList.value
   const trips = useMemo(() => tripsToCompare(all), [all, chosen.value])
-  const result = useAllTrips(trips, shown)
+  const result = useAllTrips(trips, formats)
   const compared = comparedAmong(all)
   const { drawn, more } = usePortions(all.length, 'trips')
   return (
@@ -61,11 +61,11 @@ export function AllTripsScreen() {
       ) : (
         <>
           <p class="hint">{FIT_LINE}</p>
-          <Covered result={result} trips={namedPlans(result)} shown={shown} />
+          <Covered result={result} trips={namedPlans(result)} formats={formats} />
           {result.asked ? (
             <section aria-labelledby="one-pack">
               <h3 id="one-pack">One pack for {result.names.length > 1 ? 'all of them' : 'it'}</h3>
-              <AskedCard asked={result.asked} trips={namedPlans(result)} shown={shown} />
+              <AskedCard asked={result.asked} trips={namedPlans(result)} formats={formats} />
             </section>
           ) : null}
           <TripTable result={result} trips={namedPlans(result)} />

@@ -8,11 +8,11 @@ import type { NamedPlan } from '../../report/why'
 export function Covered({
   result: { cover, names, rows, plans },
   trips,
-  shown,
+  formats,
 }: {
   result: AllTrips
   trips: readonly NamedPlan[]
-  shown: Formats
+  formats: Formats
 }) {
   if (!cover.ok)
     return (
@@ -41,7 +41,7 @@ export function Covered({
               <strong>
                 <bdi>{pack.name}</bdi>
               </strong>
-              , {shown.gear(pack.massKg)}, {priceOf(pack)}: for{' '}
+              , {formats.gear(pack.massKg)}, {priceOf(pack)}: for{' '}
               {pack.trips.map(({ trip, setup }, i) => (
                 <span key={trip}>
                   {i > 0 ? ', ' : ''}

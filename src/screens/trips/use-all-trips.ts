@@ -11,16 +11,19 @@ const sizeOf = ({ draft: { trip, gear } }: TripAsked) =>
   trip.stops.reduce((sum, { nights }) => sum + 1 + (nights ?? 0), gear.length)
 
 /** What `allTripsOf` gives, or null until it is known. `trips`: null, none are asked for; else the same while unchanged. */
-export function useAllTrips(trips: TripAsked[] | null, shown: Formats): AllTrips | null {
+export function useAllTrips(trips: TripAsked[] | null, formats: Formats): AllTrips | null {
   const isMuch = useMemo(
     () => trips !== null && trips.reduce((sum, trip) => sum + sizeOf(trip), 0) > AT_ONCE,
     [trips],
   )
-  const atOnce = useMemo(() => (trips && !isMuch ? allTripsOf(trips, shown) : null), [trips, isMuch, shown])
+  const atOnce = useMemo(
+    () => (trips && !isMuch ? allTripsOf(trips, formats) : null),
+    [trips, isMuch, formats],
+  )
   const [later, setLater] = useState<{ of: TripAsked[]; result: AllTrips } | null>(null)
   useEffect(() => {
     if (!trips || !isMuch) return
-    const steps = allTripsSteps(trips, shown)
+    const steps = allTripsSteps(trips, formats)
     const go = () => {
       const { done, value } = steps.next()
       if (done) setLater({ of: trips, result: value })
@@ -28,6 +31,6 @@ export function useAllTrips(trips: TripAsked[] | null, shown: Formats): AllTrips
     }
     let timer = setTimeout(go)
     return () => clearTimeout(timer)
-  }, [trips, isMuch, shown])
+  }, [trips, isMuch, formats])
   return atOnce ?? (later?.of === trips ? later.result : null)
 }
