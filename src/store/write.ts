@@ -67,6 +67,9 @@ export interface Outcome {
   erased: [string, Erased][]
 }
 
+/** Records that are written in one go: each is copied as it is given to the database, and a backup brings thousands. */
+const MOST_AT_ONCE = 50
+
 /**
  * Compares and writes all changes inside the store's transaction. May run again when that has to be repeated. Throws an
  * `erasedError` where everything was erased later than at `erasedAt`, in milliseconds since 1970.
@@ -103,7 +106,11 @@ export async function writeChanges(
   const isAsKnown = ({ key, known }: Change) =>
     key === SHELF_KEY && shelfRevision === known?.revision && known?.revision !== 0
   const stored = await Promise.all(changes.map(change => (isAsKnown(change) ? null : read(change.key))))
-  for (const [i, change] of changes.entries()) if (isTripKey(change.key)) await writeTrip(change, stored[i])
+  for (const [i, change] of changes.entries()) {
+    if (isTripKey(change.key)) await writeTrip(change, stored[i])
+    // Its answer keeps the transaction open while the page goes on.
+    if (i % MOST_AT_ONCE === MOST_AT_ONCE - 1) await promisifyRequest(store.getKey(LIBRARY_KEY))
+  }
   changes.forEach((change, i) => {
     if (change.key === LIBRARY_KEY) writeLibrary(change, stored[i])
     else if (change.key === SHELF_KEY) writeShelf(change, stored[i])
