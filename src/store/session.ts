@@ -13,8 +13,15 @@ export function dropOthersWords(isKept: (trip: string) => boolean): void {
   })
 }
 
-/** Shows the app anew, empty: everything was erased. */
+let isLeaving = false
+
+/**
+ * Shows the app anew, empty: everything was erased. Once a page: a tab may hear of it twice, and a second reload would
+ * take the place of the page that has just said why it is empty.
+ */
 export function startAnew(): void {
+  if (isLeaving) return
+  isLeaving = true
   dropOthersWords(() => false)
   tried(() => sessionStorage.setItem(ANEW, 'yes'))
   location.reload()

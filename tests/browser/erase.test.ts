@@ -48,7 +48,14 @@ async function readAll(): Promise<string> {
   return texts.join('\n')
 }
 
-const hasSecret = async (page: Page) => (await page.evaluate(readAll)).includes(SECRET)
+/** Read once more where a file went away in the midst of it. */
+async function hasSecret(page: Page): Promise<boolean> {
+  const texts = await page.evaluate(readAll).catch(error => {
+    if (!String(error).includes('NotFoundError')) throw error
+    return null
+  })
+  return texts === null ? hasSecret(page) : texts.includes(SECRET)
+}
 
 const snapshots = (page: Page) =>
   page.evaluate(async () => {
