@@ -1,18 +1,25 @@
 // What the app itself has to say: that it cannot keep things, what it found at the start, that a newer version waits.
 
 import { actions, applyUpdate, dueBackup, flush, saveState, storeProblem, updateWaiting } from '../../store'
+import { useSteady } from './use-steady'
 
 const NEWER = 'A newer version is ready. Your edits are kept.'
 
 export function Notices() {
+  const { unsaved, problem, newer, due } = useSteady({
+    unsaved: saveState.value.message,
+    problem: storeProblem.value,
+    newer: updateWaiting.value && NEWER,
+    due: dueBackup.value,
+  })
   return (
     <div class="app-notices" aria-live="polite">
-      {notice(saveState.value.message, 'Try again', flush)}
-      {notice(storeProblem.value, 'Close', actions.dismissStoreProblem)}
-      {notice(updateWaiting.value && NEWER, 'Use it now', applyUpdate)}
-      {dueBackup.value ? (
+      {notice(unsaved, 'Try again', flush)}
+      {notice(problem, 'Close', actions.dismissStoreProblem)}
+      {notice(newer, 'Use it now', applyUpdate)}
+      {due ? (
         <p class="hint">
-          {dueBackup.value}{' '}
+          {due}{' '}
           <button type="button" class="quiet" onClick={() => void putOff()}>
             Not now
           </button>
