@@ -1,7 +1,7 @@
 // Each verdict on a set-up in one row: what it is about, how it bears on the answer, which of the pack's own figures it
 // stands on, and when it holds. In the order in which the codes are told.
 
-import type { Pack, Setup } from '../plan/types'
+import type { Pack, Plan, Setup } from '../plan/types'
 import type { TooLarge } from './box-fit'
 import { SURE } from './normal'
 import type { Need, SetupReckoning, VerdictCode } from './types'
@@ -20,34 +20,34 @@ export interface VerdictKind {
   needs?: readonly ('body' | 'mass')[]
 }
 
-/** What a verdict is given on. */
-export interface Judged
-  extends Pick<
-    SetupReckoning,
-    | 'fitChance'
-    | 'fitChanceWithCollar'
-    | 'bodyNeedLitres'
-    | 'carriedKg'
-    | 'ratedAgainstKg'
-    | 'loadLimitKg'
-    | 'brimLoadKg'
-  > {
+/** The figures of a set-up that a verdict is given on. */
+type Figures = Pick<
+  SetupReckoning,
+  | 'fitChance'
+  | 'fitChanceWithCollar'
+  | 'bodyNeedLitres'
+  | 'carriedKg'
+  | 'ratedAgainstKg'
+  | 'loadLimitKg'
+  | 'brimLoadKg'
+>
+
+/** The set-up itself, and what it is held against. */
+interface Judged {
   pack: Pack
   setup: Setup
   need: Need
-  /** The hiker's own: times the need; and the most to be carried. */
-  roomyRatio: number
-  mostKg: number
+  parts: { plan: Pick<Plan, 'carrier' | 'settings'> }
   tooLarge: ReadonlySet<TooLarge>
 }
 
 interface VerdictRow extends VerdictKind {
-  holds: (on: Judged) => boolean
+  holds: (figures: Figures, judged: Judged) => boolean
 }
 
-const isOverloaded = ({ setup: { ratedKg }, ratedAgainstKg }: Judged) =>
+const isOverloaded = ({ ratedAgainstKg }: Figures, { setup: { ratedKg } }: Judged) =>
   ratedKg !== null && ratedAgainstKg > ratedKg
-const isOverCeiling = ({ setup: { frame }, ratedAgainstKg, loadLimitKg }: Judged) =>
+const isOverCeiling = ({ ratedAgainstKg, loadLimitKg }: Figures, { setup: { frame } }: Judged) =>
   frame === 'frameless' && ratedAgainstKg > loadLimitKg!
 
 export const VERDICTS: Readonly<Record<VerdictCode, VerdictRow>> = {
@@ -68,45 +68,55 @@ export const VERDICTS: Readonly<Record<VerdictCode, VerdictRow>> = {
     about: 'room',
     weight: 'says',
     needs: ['body'],
-    holds: ({ pack, roomyRatio, bodyNeedLitres }) => pack.bodyLitres > roomyRatio * bodyNeedLitres,
+    holds: ({ bodyNeedLitres }, { pack, parts: { plan } }) =>
+      pack.bodyLitres > plan.settings.roomyRatio * bodyNeedLitres,
   },
   overloaded: { about: 'load', weight: 'fails', holds: isOverloaded },
   'near-rating': {
     about: 'load',
     weight: 'warns',
     needs: ['mass'],
-    holds: on =>
-      on.setup.ratedKg !== null && !isOverloaded(on) && on.ratedAgainstKg > NEAR * on.setup.ratedKg,
+    holds: (figures, judged) => {
+      const { ratedKg } = judged.setup
+      return ratedKg !== null && !isOverloaded(figures, judged) && figures.ratedAgainstKg > NEAR * ratedKg
+    },
   },
   'frameless-overloaded': { about: 'load', weight: 'fails', holds: isOverCeiling },
   'outgrows-its-support': {
     about: 'brim',
     weight: 'warns',
     needs: ['body'],
-    holds: on =>
-      !isOverloaded(on) &&
-      !isOverCeiling(on) &&
-      on.loadLimitKg !== null &&
-      on.brimLoadKg !== null &&
-      on.brimLoadKg > on.loadLimitKg,
+    holds: (figures, judged) =>
+      !isOverloaded(figures, judged) &&
+      !isOverCeiling(figures, judged) &&
+      figures.loadLimitKg !== null &&
+      figures.brimLoadKg !== null &&
+      figures.brimLoadKg > figures.loadLimitKg,
   },
-  'rating-unknown': { about: 'load', weight: 'says', holds: ({ setup }) => setup.ratedKg === null },
+  'rating-unknown': { about: 'load', weight: 'says', holds: (_, { setup }) => setup.ratedKg === null },
   'outside-short': {
     about: 'pockets',
     weight: 'warns',
-    holds: ({ pack, need }) => pack.outsideLitres !== null && need.outsideLitres > pack.outsideLitres,
+    holds: (_, { pack, need }) => pack.outsideLitres !== null && need.outsideLitres > pack.outsideLitres,
   },
-  'too-long': { about: 'size', weight: 'fails', holds: ({ tooLarge }) => tooLarge.has('too-long') },
-  'too-wide': { about: 'size', weight: 'fails', holds: ({ tooLarge }) => tooLarge.has('too-wide') },
+  'too-long': { about: 'size', weight: 'fails', holds: (_, { tooLarge }) => tooLarge.has('too-long') },
+  'too-wide': { about: 'size', weight: 'fails', holds: (_, { tooLarge }) => tooLarge.has('too-wide') },
   'heavy-for-carrier': {
     about: 'body',
     weight: 'warns',
     needs: ['mass'],
-    holds: ({ carriedKg, mostKg }) => carriedKg > mostKg,
+    holds: (
+      { carriedKg },
+      {
+        parts: {
+          plan: { carrier },
+        },
+      },
+    ) => carriedKg > carrier.loadShareLimit * carrier.massKg,
   },
 }
 
 const CODES = Object.keys(VERDICTS) as VerdictCode[]
 
-export const verdictsOn = (judged: Judged): VerdictCode[] =>
-  CODES.filter(code => VERDICTS[code].holds(judged))
+export const verdictsOn = (figures: Figures, judged: Judged): VerdictCode[] =>
+  CODES.filter(code => VERDICTS[code].holds(figures, judged))

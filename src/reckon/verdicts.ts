@@ -57,16 +57,7 @@ function judge(it: Case): SetupReckoning {
   const { pack, setup, need, parts } = it
   const { carrier } = parts.plan
   const figures = figuresOf(it)
-  const { settings } = parts.plan
-  const verdicts = verdictsOn({
-    ...figures,
-    pack,
-    setup,
-    need,
-    roomyRatio: settings.roomyRatio,
-    mostKg: carrier.loadShareLimit * carrier.massKg,
-    tooLarge: it.tooLarge,
-  })
+  const verdicts = verdictsOn(figures, it)
   const suffices = verdicts.every(
     code =>
       VERDICTS[code].weight !== 'fails' || (code === 'undersized' && verdicts.includes('fits-with-collar')),

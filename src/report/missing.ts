@@ -17,14 +17,21 @@ export interface Missing {
   mass: MissingThing[]
 }
 
+const KNOWN = new WeakMap<Plan['gear'], Missing>()
+
+/** Worked out once a list: every set-up asks. */
 export function missingOf({ gear }: Pick<Plan, 'gear'>): Missing {
+  const known = KNOWN.get(gear)
+  if (known) return known
   const without = (field: 'litres' | 'massKg') =>
     gear.flatMap(({ id, name, unknownUpTo }): MissingThing[] =>
       unknownUpTo && unknownUpTo[field] !== null
         ? [{ name: itemName({ name }), path: fieldPath('gear', id, field) }]
         : [],
     )
-  return { litres: without('litres'), mass: without('massKg') }
+  const missing = { litres: without('litres'), mass: without('massKg') }
+  KNOWN.set(gear, missing)
+  return missing
 }
 
 /** "3 things without litres"; empty where there are none. */

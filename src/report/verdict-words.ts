@@ -36,7 +36,8 @@ export interface ToldKind extends Pick<VerdictKind, 'needs'> {
   about: VerdictAbout | 'own' | 'missing' | 'missing-mass'
 }
 
-export const kindOfVerdict = (code: ToldCode): ToldKind => ({ ...VERDICTS, ...TOLD_ONLY })[code]
+const KINDS: Readonly<Record<ToldCode, ToldKind>> = { ...VERDICTS, ...TOLD_ONLY }
+export const kindOfVerdict = (code: ToldCode): ToldKind => KINDS[code]
 
 /** The verdict in a few words; with `rest`, the reason and its numbers, it is the whole sentence. */
 export interface Words {

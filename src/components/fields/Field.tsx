@@ -8,7 +8,6 @@ import { useEdited } from './useField'
 
 interface FieldProps {
   path: string
-  label?: string
   /** Goes on after the label: ", for one night". */
   also?: string
   /** What counts while nothing is said, where it depends, and where that comes from ('': it is said elsewhere). */
@@ -27,7 +26,7 @@ export function Field({ path, also = '', only, options, ...here }: FieldProps) {
   const { hint = row.hint } = here
   const usual = here.usual ?? (row.tacit ? undefined : row.usual)
   const said = typeof usual === 'string' ? usual : ''
-  const all = { path, label: `${here.label ?? row.label ?? ''}${also}`, hint }
+  const all = { path, label: `${row.label ?? ''}${also}`, hint }
   if (options) return <SelectField {...all} options={options} usual={said} />
   if (row.as === 'amount') {
     const { kind, fine, origin } = row

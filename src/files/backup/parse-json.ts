@@ -39,7 +39,7 @@ function tooMuchIn(text: string): string | null {
     } else if (mark === '[' || mark === '{') {
       values += 1
       if (entries.push(1) > BACKUP_CAPS.depth)
-        return `The file is nested deeper than ${BACKUP_CAPS.depth} levels, which no backup is.`
+        return `The file is nested deeper than ${BACKUP_CAPS.depth} levels, which no plan or backup is.`
     } else if (mark === ']' || mark === '}') {
       entries.pop()
     } else if (mark === ',') {

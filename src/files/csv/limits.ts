@@ -6,6 +6,6 @@ export const TABLE_CAPS = {
   rows: 20_000,
   columns: 200,
   cellLength: 2000,
-  /** Quotes that close nothing times the longest run of blanks: what bounds the reader's time. See tangled.ts. */
-  tangle: 50_000_000,
+  /** Quotes that close nothing times the longest run of blanks: what bounds the reader's time. See slow-quotes.ts. */
+  slowQuotes: 50_000_000,
 } as const

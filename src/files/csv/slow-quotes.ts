@@ -18,7 +18,7 @@ export function hasSlowQuotes(text: string, separator: string): boolean {
       if (blanks > longest) longest = blanks
     } else blanks = 0
   }
-  return quotes * Math.max(longest, FEW_BLANKS) > TABLE_CAPS.tangle
+  return quotes * Math.max(longest, FEW_BLANKS) > TABLE_CAPS.slowQuotes
 }
 
 /** Quotes alone cost too: each that closes nothing is reported. */

@@ -2,8 +2,8 @@
 
 import { coverOf, type JudgedTrip, reckon } from '../../reckon'
 import { formatQuantity } from '../../units'
+import { ANSWERS } from '../answers'
 import type { Formats } from '../formats'
-import { setupInWords } from '../verdicts'
 import { whyLoad } from './setup-load'
 import { whyRoom } from './setup-room'
 import { setupContext } from './setup-words'
@@ -20,11 +20,10 @@ const judgedTrips = (trips: readonly NamedPlan[]): JudgedTrip[] =>
 export function whyTrips(trips: readonly NamedPlan[], setup: number, formats: Formats): Explanation[] {
   return judgedTrips(trips).flatMap(({ name, plan, reckoning }) => {
     const context = setupContext({ plan, reckoning, formats, stopIds: [] }, setup)
-    const { answer } = setupInWords(context.judged, { plan, reckoning, formats })
+    const answer = ANSWERS[context.judged.answer].words.toLowerCase()
     return [...whyRoom(context), ...whyLoad(context)].map((explanation, i) => ({
       ...explanation,
-      title:
-        i === 0 ? `${name}: ${answer.toLowerCase()}. ${explanation.title}` : `${name}: ${explanation.title}`,
+      title: i === 0 ? `${name}: ${answer}. ${explanation.title}` : `${name}: ${explanation.title}`,
     }))
   })
 }

@@ -16,7 +16,7 @@ export function FoodInto({ item }: { item: DraftItem }) {
   const draft = openTrip.value?.draft
   if (!inTrip || !draft || item.holdsLitres === undefined || item.inside !== undefined) return null
   const food = foodFor(draft, item.id)
-  const name = itemName(item)
+  const name = item.name?.trim() || 'the container'
   if (food.length === 0)
     return done ? (
       <p ref={said} tabIndex={-1} role="status">
