@@ -1,6 +1,7 @@
 // A part of the app that is fetched when it is first opened, with a network that comes and goes.
 
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact'
+import { render as draw } from 'preact'
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { later } from '../../src/components/frame'
 
@@ -68,4 +69,14 @@ test('nothing is tried any more once the place is left', async () => {
   dispatchEvent(new Event('online'))
   await pass(0)
   expect(tries()).toBe(1)
+})
+
+test('is drawn where it comes ahead of time, between the first picture and the first look for it', async () => {
+  const Later = later(async () => Part)
+  // Not by the test library, which would let the look come at once.
+  draw(<Later />, document.body)
+  Later.ahead()
+  await vi.advanceTimersByTimeAsync(1000)
+  expect(screen.getByText('The part')).toBeTruthy()
+  draw(null, document.body)
 })

@@ -24,7 +24,8 @@ export function later<P extends object>(load: Load<P>): ComponentType<P> & { ahe
     const [state, setState] = useState<'opening' | 'slow' | 'failed' | 'loaded'>('opening')
     const again = useRef(() => {})
     useEffect(() => {
-      if (loaded) return
+      // It may have come ahead of time, since it was drawn without.
+      if (loaded) return setState('loaded')
       let left = false
       let wait = RETRY_MS
       let timer: ReturnType<typeof setTimeout> | undefined
