@@ -29,6 +29,8 @@ export function useHeadingFocus(place: string, pane: string): void {
   }, [place, pane])
 }
 
+const SETTLING_FRAMES = 10
+
 let leftAt = 0
 
 /** Keeps how far the need is scrolled, when a field is gone to from there. */
@@ -43,5 +45,15 @@ export function useScrollBack(isOpen: boolean): void {
     const to = leftAt
     leftAt = 0
     scrollTo(0, to)
+    // Pictures above take their room some frames later, and the browser would move along with what is in view.
+    let frames = SETTLING_FRAMES
+    let frame = 0
+    const again = () => {
+      if (Math.round(scrollY) !== Math.round(to)) scrollTo(0, to)
+      frames -= 1
+      if (frames > 0) frame = requestAnimationFrame(again)
+    }
+    frame = requestAnimationFrame(again)
+    return () => cancelAnimationFrame(frame)
   }, [isOpen])
 }
