@@ -2,7 +2,7 @@
 // Only actions.ts and what persists write here; components read.
 
 import { batch, computed, signal } from '@preact/signals'
-import { emptyShelf, type Shelf } from '../plan/shelf'
+import { emptyShelf, type Shelf, same } from '../plan/shelf'
 import { emptyLibrary, type Library, type RemovedTrip, type Step, type TripDocument } from './documents'
 import { engine } from './engine'
 import { type Erased, mentions } from './erased'
@@ -54,8 +54,13 @@ export function createState() {
   const ownSteps = computed((): Journal => journal.value.filter(({ id }) => !elsewhere.has(id)))
 
   const openTrip = computed(() => trips.value.get(library.value.open ?? '') ?? null)
-  // Apart, so that the list is the same list while one moves about in the app.
-  const order = computed(() => library.value.order)
+  // The same list while one moves about in the app: a save reads the order back as another one.
+  let lastOrder: string[] = []
+  const order = computed(() => {
+    const { order: now } = library.value
+    if (!same(lastOrder, now)) lastOrder = now
+    return lastOrder
+  })
   const tripList = computed(() => order.value.flatMap(id => trips.value.get(id) ?? []))
 
   // Apart, so that a trip which changes in name of its revision only is not reckoned anew.

@@ -27,6 +27,8 @@ test('the list of trips stays the same list while one moves about', () => {
   const list = state.tripList.value
   actions.setPlace({ screen: 'shop', detail: null, scrollY: 7 })
   expect(state.tripList.value).toBe(list)
+  state.library.value = { ...state.library.value, order: [...state.library.value.order] }
+  expect(state.tripList.value).toBe(list)
   actions.createTrip(emptyDraft())
   expect(state.tripList.value).toHaveLength(2)
 })
