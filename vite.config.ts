@@ -125,7 +125,7 @@ const isEntry = (id: string) => /index\.html$|src\/(main\.tsx|guard(-save)?\.ts)
 
 /**
  * Few files, since each costs a request and its own storing: all that the first page needs in one, and of the rest a
- * file for each layer of the house. Layers import one way, so no two files wait for each other, as those that share by
+ * file for each layer of the house; what screens share, by which of them do. Layers import one way, so no two files wait for each other, as those that share by
  * use do: one would then run before what it imports (tests/budgets.mjs looks).
  */
 const chunks = [

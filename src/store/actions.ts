@@ -154,7 +154,7 @@ export function createActions(state: State, { now, newId }: Clock) {
       if (next) commit(next, { label: `Bring back trip${nameIn(next.trips.get(id)!.draft)}`, list: part })
     },
 
-    /** Erases a removed trip for good, with the steps that mention it; see `store/later` for what lies elsewhere. */
+    /** Erases a removed trip for good, with the steps that mention it; see `store/lazy` for what lies elsewhere. */
     eraseTrip(id: string) {
       if (!state.removed.peek().has(id)) return
       typing = null

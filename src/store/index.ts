@@ -7,7 +7,7 @@ import type { Library, RemovedTrip, TripDocument } from './documents'
 import type { DryStretches } from './dry-stretches'
 import { engine } from './engine'
 import type { OpenReckoned } from './reckoning'
-import { access, actions, flush, loadLater, newId, startStore, state } from './start'
+import { access, actions, flush, loadLazy, newId, startStore, state } from './start'
 import type { CopyState, Damaged, SaveState } from './state'
 import { notReadyText, updateSignals } from './update-signals'
 import type { Updates } from './updates'
@@ -82,7 +82,7 @@ export async function startUpdates(): Promise<void> {
     reload: () => location.reload(),
   }
   try {
-    updates = (await loadLater()).createUpdates(environment, signals)
+    updates = (await loadLazy()).createUpdates(environment, signals)
     await updates.start()
   } catch (error) {
     signals.updateProblem.value = notReadyText(error)

@@ -7,6 +7,7 @@ import { ALL_ERASED_KEY, type Erased, mentions, readErased } from './erased'
 import { stepsOfHistory } from './old-history'
 import {
   HISTORY,
+  historyKey,
   type Kind,
   kindAt,
   LIBRARY,
@@ -120,7 +121,7 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
     loaded.unsavedSteps.push(...unsaved.steps.filter(isKept))
   }
   for (const stored of loaded.trips.values()) {
-    const key = `history/${stored.id}`
+    const key = historyKey(stored.id)
     const history = read(HISTORY, key, `The undo history${nameIn(stored)}`)
     if (!history) continue
     loaded.done.push(key)

@@ -18,7 +18,9 @@ let next: ReturnType<typeof setTimeout> | undefined
 /** Null while so many items are to be checked that the page must answer in between; whoever reads it then hears again. */
 export function reckonOpen(draft: Draft, typed: Typed): OpenReckoned | null {
   clearTimeout(next)
-  if (portions.value >= 0 && isLongToSettle(draft)) {
+  // Asked for again after each portion.
+  void portions.value
+  if (isLongToSettle(draft)) {
     next = setTimeout(() => {
       checkAhead(draft)
       portions.value += 1

@@ -213,6 +213,7 @@ export const tripKey = keyIn(TRIP)
 export const stepKey = keyIn(STEP)
 export const removedKey = keyIn(REMOVED)
 export const unsavedKey = keyIn(UNSAVED)
+export const historyKey = keyIn(HISTORY)
 /** The revision of the stored shelf once more, so that thousands of things need not be read before each save. */
 export const SHELF_REVISION_KEY = 'shelf-revision'
 /** Where a damaged record of which there can be but one is set aside, so that a new one can take its place. */

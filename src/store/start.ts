@@ -37,7 +37,7 @@ interface Opened extends Pick<Persistence, 'records' | 'stop' | 'goOn' | 'tellEr
 /** What the parts that are loaded later work with; null until the store was started. */
 export const access = () => opened
 
-/** What is loaded later: `store/later`. */
+/** What is loaded later: `store/lazy`. */
 export interface Lazy {
   startCopy: (lost: () => boolean) => Promise<void>
   readEach: (use: UseStore, cause: unknown) => Promise<[string, unknown][]>
@@ -48,7 +48,7 @@ export interface Lazy {
 }
 
 /** Set by `startStore`. */
-export let loadLater = (): Promise<Lazy> => Promise.reject(new Error('the store was not started'))
+export let loadLazy = (): Promise<Lazy> => Promise.reject(new Error('the store was not started'))
 
 /** Writes what is unsaved now; resolves when it is saved or could not be. Never rejects. */
 export const flush = (): Promise<void> => persistence?.flush() ?? Promise.resolve()
@@ -59,7 +59,7 @@ export const flush = (): Promise<void> => persistence?.flush() ?? Promise.resolv
  */
 export async function startStore(lazy: () => Promise<Lazy>): Promise<void> {
   if (persistence) return
-  loadLater = lazy
+  loadLazy = lazy
   let lost = false
   const readDamaged: Lazy['readEach'] = async (...of) => (await lazy()).readEach(...of)
   const readSaved: ReadSaved = async (...of) => (await lazy()).readSaved(...of)

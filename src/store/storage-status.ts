@@ -5,7 +5,7 @@ import { type ReadonlySignal, signal } from '@preact/signals'
 import { get, type UseStore, update } from 'idb-keyval'
 import * as z from 'zod/mini'
 import { discard, rawText } from './read-damaged'
-import { tripKey } from './record-kinds'
+import { isTripKey } from './record-kinds'
 import type { SavedRecords } from './saved-records'
 import type { State } from './state'
 import { within } from './within'
@@ -107,7 +107,7 @@ export function createStorageStatus({
       await discard(use, key)
       records.unread.delete(key)
       // A copy of it that was kept is not to come back as lost.
-      if (key.startsWith(tripKey(''))) records.gone.add(key)
+      if (isTripKey(key)) records.gone.add(key)
       state.damaged.value = state.damaged.peek().filter(damaged => damaged.key !== key)
     },
   }

@@ -106,17 +106,23 @@ export async function writeChanges(
   const isAsKnown = ({ key, known }: Change) =>
     key === SHELF_KEY && shelfRevision === known?.revision && known?.revision !== 0
   const stored = await Promise.all(changes.map(change => (isAsKnown(change) ? null : read(change.key))))
-  for (const [i, change] of changes.entries()) {
-    if (isTripKey(change.key)) await writeTrip(change, stored[i])
-    // Its answer keeps the transaction open while the page goes on.
-    if (i % MOST_AT_ONCE === MOST_AT_ONCE - 1) await promisifyRequest(store.getKey(LIBRARY_KEY))
-  }
-  changes.forEach((change, i) => {
-    if (change.key === LIBRARY_KEY) writeLibrary(change, stored[i])
-    else if (change.key === SHELF_KEY) writeShelf(change, stored[i])
-    else if (!isTripKey(change.key)) writePlain(change, stored[i])
+  await inPortions(async (change, was) => {
+    if (isTripKey(change.key)) await writeTrip(change, was)
+  })
+  await inPortions((change, was) => {
+    if (change.key === LIBRARY_KEY) writeLibrary(change, was)
+    else if (change.key === SHELF_KEY) writeShelf(change, was)
+    else if (!isTripKey(change.key)) writePlain(change, was)
   })
   return outcome
+
+  async function inPortions(write: (change: Change, was: unknown) => void | Promise<void>) {
+    for (const [i, change] of changes.entries()) {
+      await write(change, stored[i])
+      // The answer keeps the transaction open while the page goes on.
+      if (i % MOST_AT_ONCE === MOST_AT_ONCE - 1) await promisifyRequest(store.getKey(LIBRARY_KEY))
+    }
+  }
 
   function put(key: string, value: object, revision: number, record = value) {
     store.put(record, key)

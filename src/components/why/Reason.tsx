@@ -8,8 +8,7 @@ import {
   type WhyInput,
   type WhyPart,
 } from '../../report/why'
-import { goTo } from '../frame'
-import { focusField } from './focus-field'
+import { toField } from './focus-field'
 
 interface ReasonProps {
   explanation: Explanation
@@ -122,12 +121,13 @@ function Parts({ parts }: { parts: readonly WhyPart[] }) {
 
 function Value({ input: { label, value, path } }: { input: WhyInput }) {
   if (!path) return <strong>{value}</strong>
-  const lead = () => {
-    goTo(path)
-    focusField(path)
-  }
   return (
-    <button type="button" class="link" aria-label={`${label}, ${value}: change it`} onClick={lead}>
+    <button
+      type="button"
+      class="link"
+      aria-label={`${label}, ${value}: change it`}
+      onClick={() => toField(path)}
+    >
       {value}
     </button>
   )

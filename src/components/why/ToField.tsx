@@ -1,7 +1,6 @@
 // A thing by its name and what is asked or said of it: one tap leads to its field.
 
-import { goTo } from '../frame'
-import { focusField } from './focus-field'
+import { toField } from './focus-field'
 
 interface ToFieldProps {
   name: string
@@ -11,14 +10,7 @@ interface ToFieldProps {
 
 export function ToField({ name, path, says }: ToFieldProps) {
   return (
-    <button
-      type="button"
-      class="quiet"
-      onClick={() => {
-        goTo(path)
-        focusField(path)
-      }}
-    >
+    <button type="button" class="quiet" onClick={() => toField(path)}>
       <bdi class="name">{name}</bdi> <span class="facts-line">{says}</span>
     </button>
   )

@@ -1,10 +1,12 @@
 // Brings a field into view and puts the cursor in it, wherever it lies folded away. Its screen may have to be fetched
 // first: the field is awaited for a while, and then left alone.
 
+import { goTo } from '../frame'
+
 const PATIENCE_MS = 3000
 
 /** Focuses the control that edits the value at a field path, once it is on the page. */
-export function focusField(path: string): void {
+function focusField(path: string): void {
   const until = performance.now() + PATIENCE_MS
   const look = () => {
     const field = document.querySelector<HTMLElement>(`[data-path="${CSS.escape(path)}"]`)
@@ -20,4 +22,10 @@ export function focusField(path: string): void {
     control.focus({ preventScroll: true })
   }
   requestAnimationFrame(look)
+}
+
+/** Leads to a field: opens the screen and the entry that hold it, and puts the cursor in it. */
+export function toField(path: string): void {
+  goTo(path)
+  focusField(path)
 }

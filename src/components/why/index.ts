@@ -1,3 +1,3 @@
-export { focusField } from './focus-field'
+export { toField } from './focus-field'
 export { ToField } from './ToField'
 export { Why } from './Why'

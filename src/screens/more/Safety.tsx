@@ -9,7 +9,7 @@ import { counted } from '../../units'
 import { DamagedRecords } from './DamagedRecords'
 
 export function Safety() {
-  const [storageStatus, setKeeping] = useState<StorageStatus | null>(null)
+  const [storageStatus, setStorageStatus] = useState<StorageStatus | null>(null)
   const [facts, setFacts] = useState<Facts | null>(null)
   const [problem, setProblem] = useState<string | null>(null)
   const [refused, setRefused] = useState(false)
@@ -18,9 +18,9 @@ export function Safety() {
   const look = (with_: StorageStatus) => with_.facts().then(setFacts).catch(tell)
   useEffect(() => {
     import('../../store/lazy')
-      .then(later => {
-        const loaded = later.storageStatus()
-        setKeeping(loaded)
+      .then(lazy => {
+        const loaded = lazy.storageStatus()
+        setStorageStatus(loaded)
         return loaded && look(loaded)
       })
       .catch(tell)

@@ -31,7 +31,7 @@ import { Sure } from './Sure'
 
 export function NeedScreen() {
   const formats = formatsIn(useSystem())
-  if (!reckoned.value) return null
+  if (!reckoned.value) return <p class="hint loading">Working it out…</p>
   const { plan, leftOut, reckoned: result } = reckoned.value
   if (!result.ok)
     return (
@@ -80,9 +80,10 @@ const isLong = ({ packs, gear }: Plan, { days }: Reckoning) =>
 function Below({ isLong, children }: { isLong: boolean; children: ComponentChildren }) {
   const [isDue, setDue] = useState(!isLong)
   useEffect(() => {
+    if (isDue) return
     const timer = setTimeout(() => setDue(true), 0)
     return () => clearTimeout(timer)
-  }, [])
+  }, [isDue])
   return isDue ? children : null
 }
 

@@ -1,7 +1,6 @@
 // How each rigid thing goes into a pack: the way, the number that decides it, what would change it, and why.
 
-import { goTo } from '../../components/frame'
-import { focusField, Why } from '../../components/why'
+import { toField, Why } from '../../components/why'
 import { fieldPath, itemName, type Plan } from '../../plan'
 import { type Formats, kindOfVerdict, type Verdict } from '../../report'
 import { type Fitting as Found, fittingOf, fitWords, pairWords } from '../../report/fitting'
@@ -43,11 +42,7 @@ function NotJudged({ packIndex, fitting: { missing, things } }: { packIndex: num
   const id = reckoned.value?.packIds[packIndex]
   const one = missing.length === 1
   const what = `inner ${listed(missing)} ${one ? 'is' : 'are'} not known`
-  const give = () => {
-    const path = fieldPath('packs', id ?? '', FIELDS[missing[0]!]!)
-    goTo(path)
-    focusField(path)
-  }
+  const give = () => toField(fieldPath('packs', id ?? '', FIELDS[missing[0]!]!))
   return (
     <>
       <p>

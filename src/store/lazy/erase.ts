@@ -7,7 +7,7 @@ import { backupsChanged } from '../backup-signals'
 import { ALL_ERASED_KEY, type Erased, erasedKey, erasedNote, mentions, readErased } from '../erased'
 import { type Folder, removeCache, removeOther } from '../folder'
 import { COPY_FOLDER, RECEIVED_CACHE, SNAPSHOT_FOLDER } from '../places'
-import { goneKey, readRecord, removedKey, tripKey, UNSAVED } from '../record-kinds'
+import { goneKey, historyKey, kindAt, readRecord, removedKey, STEP, tripKey, UNSAVED } from '../record-kinds'
 import type { SavedRecords } from '../saved-records'
 import { eraseFromCopy, type Vault } from '../second-copy'
 import { dropOthersWords } from '../session'
@@ -162,9 +162,9 @@ const names = (record: unknown, id: string) => (JSON.stringify(record) ?? '').in
 
 /** What no save removes by itself: records that this version cannot read, and notes. */
 async function eraseRecords(store: IDBObjectStore, id: string): Promise<void> {
-  for (const key of [tripKey(id), removedKey(id), goneKey(id), `history/${id}`]) store.delete(key)
+  for (const key of [tripKey(id), removedKey(id), goneKey(id), historyKey(id)]) store.delete(key)
   const keys = (await promisifyRequest(store.getAllKeys())).map(String)
-  for (const key of keys.filter(key => /^(step|parting)\//.test(key)))
+  for (const key of keys.filter(key => kindAt(key) === STEP || kindAt(key) === UNSAVED))
     if (names(await promisifyRequest<unknown>(store.get(key)), id)) store.delete(key)
   const files = await promisifyRequest<unknown>(store.get(FILES_KEY))
   if (files) store.put(withoutNote(files, id), FILES_KEY)

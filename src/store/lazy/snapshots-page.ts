@@ -43,7 +43,7 @@ export function followSaves(backups: Backups, { state }: Pick<BackupEnvironment,
   async function look() {
     isDue = false
     const today = dayOf(Date.now())
-    // What could not be kept, More says so, is tried again after the next save.
+    // What could not be kept is tried again after the next save; More says so.
     if ((await backups.snapshot('day')) === null) doneOn = today
     // Without the note there is no reminder; the storage's own message says what is wrong with it.
     await backups.remind().catch(() => {})
