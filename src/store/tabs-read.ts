@@ -37,9 +37,10 @@ export async function readSaved({ state, records, use, flush, letGo }: Tab, keys
         records.takeErased([[idOf(key), erased]])
         dropOthersWords(id => id !== idOf(key))
       } else if (key === LIBRARY_KEY) reloadLibrary(stored[i])
+      // What is unsaved is left to the save, which finds the other version and joins both: it may be under way already,
+      // and knows what it was made from.
+      else if ((key === SHELF_KEY || isTripKey(key)) && records.isChanged(key)) isUnsaved = true
       else if (key === SHELF_KEY) reloadShelf(stored[i])
-      // An unsaved trip is not replaced: the next write finds the other version and keeps both.
-      else if (isTripKey(key) && records.isChanged(key)) isUnsaved = true
       else if (isTripKey(key)) reloadTrip(idOf(key), stored[i])
       else reloadPlain(key, stored[i])
     })
@@ -62,10 +63,9 @@ export async function readSaved({ state, records, use, flush, letGo }: Tab, keys
     const known = records.known.get(SHELF_KEY)!
     const found = readRecord(SHELF, stored)
     if (!found.ok || found.value.revision <= known.revision) return
-    const base = known.value as Shelf
-    const theirs = alike(found.value, base)
+    const theirs = alike(found.value, known.value as Shelf)
     records.known.set(SHELF_KEY, { value: theirs, revision: theirs.revision })
-    records.joinShelf({ base, ours: state.shelf.peek(), theirs })
+    state.shelf.value = theirs
   }
 
   /** Undo steps and removed trips: each is written whole or deleted, and is the same in all tabs. */
