@@ -271,7 +271,6 @@ export function createSavedRecords(state: State, newId: () => string) {
     takeErased,
     takeAll,
     takeOutcome,
-    joinShelf,
     forget,
   }
 }
