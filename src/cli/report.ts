@@ -142,7 +142,7 @@ function packSections(plan: Plan, reckoning: Reckoning, formats: Formats): strin
       ...(i === 0 ? ['PACKS', ...wrap(FIT_LINE, 0)] : []),
       `${ANSWERS[answer].mark} ${title}: ${ANSWERS[answer].words.toUpperCase()}`,
       ...verdicts.flatMap(v => wrap(`  ${v.lead}${v.rest}`, 2)),
-      ...wrap(`  (${margins.join('; ')})`, 2),
+      ...(missing.gear ? [] : wrap(`  (${margins.join('; ')})`, 2)),
       ...remedyLines(full[i]!, { plan, reckoning, formats }),
     ]
   })
@@ -154,7 +154,7 @@ function remedyLines(
   { plan, reckoning, formats }: { plan: Plan; reckoning: Reckoning; formats: Formats },
 ): string[] {
   const { remedies, shortfall } = setup
-  if (!remedies || !shortfall) return []
+  if (!remedies || !shortfall || missingOf(plan).gear) return []
   if (remedies.length === 0) return wrap(`  ${shortfallInWords(shortfall, { plan, reckoning, formats })}`, 2)
   const told = remedies.slice(0, 3).map(remedy => remedyInWords(remedy, { plan, formats }))
   return [`  ${helpQuestion(setup, plan)}`, ...told.flatMap(sentence => wrap(`  - ${sentence}`, 4))]

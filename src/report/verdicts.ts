@@ -3,7 +3,7 @@
 import { type Answer, type SetupReckoning, VERDICTS, type VerdictCode } from '../reckon'
 import { capital } from '../units'
 import { fittingVerdicts } from './fitting'
-import { takesNothing, withoutText } from './missing'
+import { withoutText } from './missing'
 import {
   bearsWords,
   CODE_WORDS,
@@ -41,12 +41,22 @@ export function setupInWords(setup: SetupReckoning, context: Context): SetupInWo
     const words = CODE_WORDS[code](on)
     if (words) verdicts.push({ code, weight: weightOf(code, setup), ...words })
   }
+  // Without gear only what fails already can be said: more gear makes none of it better.
+  if (on.missing.gear)
+    return inOrder(
+      answer,
+      verdicts.filter(({ weight }) => ['fails', 'leaves-open'].includes(weight)),
+    )
   const fits = !setup.verdicts.some(code => ['undersized', 'tight', 'roomy'].includes(code))
   if (fits && answer !== 'cannot-tell') verdicts.push({ code: 'fits', weight: 'says', ...fitWords(on) })
   if (!setup.verdicts.some(code => kindOfVerdict(code).about === 'load'))
     verdicts.push({ code: 'bears-load', weight: 'says', ...bearsWords(on) })
   verdicts.push(...ownWords(on))
   verdicts.push(...fittingVerdicts(context.plan, on.pack, context.formats))
+  return inOrder(answer, verdicts)
+}
+
+function inOrder(answer: Answer, verdicts: Verdict[]): SetupInWords {
   const [first, ...rest] = verdicts.sort((a, b) => ORDER.indexOf(a.weight) - ORDER.indexOf(b.weight))
   // A size verdict, the fit or what leaves it open is always there.
   return { answer, verdicts: [first!, ...rest] }
@@ -60,8 +70,8 @@ function weightOf(code: VerdictCode, setup: SetupReckoning): Weight {
 }
 
 /** What nobody has said, and what that leaves open. */
-function openWords({ setup, plan, missing }: OnSetup): Verdict[] {
-  if (takesNothing(plan)) {
+function openWords({ setup, missing }: OnSetup): Verdict[] {
+  if (missing.gear) {
     const words = said('No gear yet:', 'No gear yet: add what you carry.')
     return [{ code: 'nothing-taken', weight: 'leaves-open', ...words }]
   }

@@ -196,7 +196,8 @@ describe('things without litres and things without a mass', () => {
 describe('things without a mass', () => {
   it('leave the load a lower bound and the room as sure as it was', () => {
     const found = judged(draftOf([kit, { id: 'rope', name: 'Rope', litres: 1 }]))
-    expect(found.missing).toEqual({ litres: [], mass: [{ name: 'Rope', path: 'gear/rope/massKg' }] })
+    expect(found.missing.litres).toEqual([])
+    expect(found.missing.mass).toEqual([{ name: 'Rope', path: 'gear/rope/massKg' }])
     expect(found.words.answer).toBe('does')
     expect(textOf(found)).toMatch(/1 thing without a mass: even if heavy, it does\./)
     expect(textOf(found)).toMatch(/Bears the load so far:/)
@@ -219,6 +220,17 @@ describe('a list with nothing in it', () => {
       expect(textOf(found)).toMatch(/^No gear yet:/)
       expect(textOf(found)).not.toMatch(/cases|Fits|More than needed/)
     }
+  })
+
+  it('says of a pack that the water alone overloads just that, and gives no chance and no help', () => {
+    const draft = draftOf([], { bodyLitres: 90 }, { ratedKg: 2 })
+    draft.trip.water = { litresPerHour: 0, campLitres: 0, reserveLitres: 4 }
+    const { plan, reckoning, words } = judged(draft)
+    expect(words.answer).toBe('does-not')
+    expect(words.verdicts.map(({ code }) => code)).toEqual(['overloaded', 'nothing-taken'])
+    const printed = plain(textReport(plan, reckoning))
+    expect(printed).toMatch(/Overloaded by/)
+    expect(printed).not.toMatch(/in (about|more than) \d+ of|room |What would/)
   })
 })
 

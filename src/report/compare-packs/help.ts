@@ -55,9 +55,9 @@ function cautionOf(remedy: Remedy, { trip: { stops } }: Plan): Caution | null {
   }
 }
 
-/** What to ask about a set-up that does not do, or may not fit; null: nothing, it fits nine times in ten. */
+/** What to ask about a set-up that does not do, or may not fit; null: nothing, as it fits nine times in ten or there is no gear. */
 export function helpQuestion(setup: SetupReckoning, plan: Plan): string | null {
-  if (isMended(setup)) return null
+  if (isMended(setup) || missingOf(plan).gear) return null
   if (!setup.suffices) return 'What would make it do?'
   return missingOf(plan).litres.length > 0
     ? 'What would make it less tight?'

@@ -54,7 +54,11 @@ const each = (asking: Asking[], show: (it: Asking) => string): WhyInput[] =>
 /** What is missing in any of the trips. */
 const missingIn = (asking: Asking[]): Missing => {
   const each = asking.map(({ plan }) => missingOf(plan))
-  return { litres: each.flatMap(({ litres }) => litres), mass: each.flatMap(({ mass }) => mass) }
+  return {
+    litres: each.flatMap(({ litres }) => litres),
+    mass: each.flatMap(({ mass }) => mass),
+    gear: each.some(({ gear }) => gear),
+  }
 }
 
 function room(asking: Asking[], formats: Formats): Explanation {
