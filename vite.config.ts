@@ -254,6 +254,7 @@ export default defineConfig({
         test: {
           ...journeys,
           name: 'browser',
+          provide: { oneProcess: true },
           include: ['tests/browser/**/*.test.ts'],
           exclude: ['tests/browser/**/*faults*.test.ts'],
           sequence: { groupOrder: 1 },
@@ -265,6 +266,7 @@ export default defineConfig({
         test: {
           ...journeys,
           name: 'faults',
+          provide: { oneProcess: false },
           include: ['tests/browser/**/*faults*.test.ts'],
           sequence: { groupOrder: 2 },
           maxWorkers: 1,

@@ -8,7 +8,17 @@ import { describe, expect } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { expectAccessible } from './axe'
 import { drop, goOn, openDiffering, openFile, paste, preview, savedBackup } from './backups'
-import { at1280, journey, lookAtDemo, newContext, openMore, rename, saved, untilDrawn } from './harness'
+import {
+  at1280,
+  journey,
+  lookAtDemo,
+  newContext,
+  openMore,
+  profileOf,
+  rename,
+  saved,
+  untilDrawn,
+} from './harness'
 
 const tripCount = (page: Page) => page.locator('.trips > li').count()
 const planText = JSON.stringify(demo)
@@ -82,7 +92,7 @@ describe('snapshots', () => {
     'are taken in a quiet moment after a change, listed, looked at, removed and brought back',
     async ({ open }) => {
       const page = await open()
-      await page.clock.install()
+      await profileOf(page).clock.install()
       await page.reload()
       await lookAtDemo(page)
       await saved(page)

@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
-import { go, journey, lookAtDemo, saved, untilDrawn } from './harness'
+import { go, journey, lookAtDemo, profileOf, saved, untilDrawn } from './harness'
 import { expectKeepsRules, tooWide } from './sizes'
 
 const openCalibration = async (page: Page) => {
@@ -86,7 +86,7 @@ describe('the trial', () => {
     async ({ openStored }) => {
       const page = await openStored()
       await lookAtDemo(page)
-      await page.context().setOffline(true)
+      await profileOf(page).setOffline(true)
       const worker = page.waitForEvent('worker')
       await page.getByRole('button', { name: 'Check by trial' }).click()
       await worker

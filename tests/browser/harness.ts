@@ -42,11 +42,24 @@ export const dark: BrowserContextOptions = { colorScheme: 'dark' }
 /** Opens the app on a fresh profile (a small phone unless told otherwise) and waits until it has drawn itself. */
 export type Open = (options?: BrowserContextOptions) => Promise<Page>
 
+/** A profile that journeys use one after the other, and the page that keeps its process between them. */
+interface Profile {
+  context: BrowserContext
+  keeper: Page
+  kind: string
+  journeys: number
+}
+
+/** What closed pages leave in their process makes the next ones slower from about here. */
+const MOST_JOURNEYS = 8
+
 interface Fixtures {
   browser: Browser
   site: Site
   troubles: Map<Page, Troubles>
-  contexts: BrowserContext[]
+  /** Those that no journey uses now. */
+  idle: Profile[]
+  newPage: (options: BrowserContextOptions, has: { serviceWorker: boolean }) => Promise<Page>
   /** An empty app, without its service worker: nothing is fetched beside what the journey looks at. */
   open: Open
   /** As `open`, with the demo trip stored, so that its need is the first picture. */
@@ -60,7 +73,7 @@ export const journey = test.extend<Fixtures>({
   browser: [
     // biome-ignore lint/correctness/noEmptyPattern: vitest reads what a fixture needs from this pattern
     async ({}, use) => {
-      const browser = await chromium.launch(launching())
+      const browser = await chromium.launch(launching({ oneProcess: inject('oneProcess') }))
       await use(browser)
       await browser.close()
     },
@@ -81,27 +94,44 @@ export const journey = test.extend<Fixtures>({
     expect([...troubles.values()].flatMap(each => each.list)).toEqual([])
   },
 
-  /** Those of this journey, closed at its end. */
-  // biome-ignore lint/correctness/noEmptyPattern: as above
-  contexts: async ({}, use) => {
-    const contexts: BrowserContext[] = []
-    await use(contexts)
-    for (const context of contexts) await context.close()
-  },
+  idle: [
+    // biome-ignore lint/correctness/noEmptyPattern: as above
+    async ({}, use) => use([]),
+    { scope: 'worker' },
+  ],
 
-  open: async ({ browser, site, troubles, contexts }, use) => {
-    await use(async (options = at360()) => {
-      const context = await newContext(browser, options)
-      contexts.push(context)
-      return visit(await context.newPage(), site, troubles)
+  // A process of its own costs a page half a second, and every journey has a site of its own, so that nothing stored
+  // meets: those with the same window share a profile, each of two in one journey has its own.
+  newPage: async ({ browser, site, idle }, use) => {
+    const used: Profile[] = []
+    await use(async (options, { serviceWorker }) => {
+      const kind = JSON.stringify({ options, serviceWorker })
+      const at = idle.findIndex(profile => profile.kind === kind)
+      const profile =
+        at < 0 ? await newProfile(kind, options, { browser, site, serviceWorker }) : idle.splice(at, 1)[0]!
+      used.push(profile)
+      return profile.context.newPage()
     })
+    for (const profile of used) {
+      const { context, keeper } = profile
+      profile.journeys += 1
+      if (changed.has(context) || profile.journeys >= MOST_JOURNEYS) await context.close()
+      else {
+        for (const page of context.pages()) if (page !== keeper) await page.close()
+        idle.push(profile)
+      }
+    }
   },
 
-  openDemo: async ({ browser, site, troubles, contexts }, use) => {
+  open: async ({ newPage, site, troubles }, use) => {
+    await use(async (options = at360()) =>
+      visit(await newPage(options, { serviceWorker: false }), site, troubles),
+    )
+  },
+
+  openDemo: async ({ newPage, site, troubles }, use) => {
     await use(async (options = at360()) => {
-      const context = await newContext(browser, options)
-      contexts.push(context)
-      const page = await context.newPage()
+      const page = await newPage(options, { serviceWorker: false })
       await page.goto(site.blankUrl)
       await storeRecords(page, inject('demoRecords'))
       await visit(page, site, troubles)
@@ -110,11 +140,9 @@ export const journey = test.extend<Fixtures>({
     })
   },
 
-  openStored: async ({ browser, site, troubles, contexts }, use) => {
+  openStored: async ({ newPage, site, troubles }, use) => {
     await use(async (options = at360()) => {
-      const context = await browser.newContext(options)
-      contexts.push(context)
-      const page = await visit(await context.newPage(), site, troubles)
+      const page = await visit(await newPage(options, { serviceWorker: true }), site, troubles)
       await untilStored(page)
       return page
     })
@@ -141,6 +169,26 @@ export const journey = test.extend<Fixtures>({
   },
 })
 
+const changed = new WeakSet<BrowserContext>()
+
+/** The profile of a page, for what changes more of it than its storage: no other journey uses it then. */
+export function profileOf(page: Page): BrowserContext {
+  const context = page.context()
+  changed.add(context)
+  return context
+}
+
+async function newProfile(
+  kind: string,
+  options: BrowserContextOptions,
+  { browser, site, serviceWorker }: { browser: Browser; site: Site; serviceWorker: boolean },
+): Promise<Profile> {
+  const context = await (serviceWorker ? browser.newContext(options) : newContext(browser, options))
+  const keeper = await context.newPage()
+  await keeper.goto(site.blankUrl)
+  return { context, keeper, kind, journeys: 0 }
+}
+
 /** A fresh profile of a browser that has no service workers. */
 export async function newContext(browser: Browser, options: BrowserContextOptions): Promise<BrowserContext> {
   const context = await browser.newContext(options)
@@ -148,8 +196,9 @@ export async function newContext(browser: Browser, options: BrowserContextOption
   return context
 }
 
-function launching(which: { whole?: boolean } = {}): LaunchOptions {
-  return { executablePath: chromiumPath(which), args: chromiumFlags }
+function launching({ whole = false, oneProcess = false } = {}): LaunchOptions {
+  const args = oneProcess ? [...chromiumFlags, '--renderer-process-limit=1'] : chromiumFlags
+  return { executablePath: chromiumPath({ whole }), args }
 }
 
 async function visit(page: Page, site: Site, troubles: Map<Page, Troubles>): Promise<Page> {

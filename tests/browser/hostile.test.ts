@@ -7,7 +7,7 @@ import { describe, expect } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { headers } from '../../vite.config'
 import { visit } from './faults'
-import { at1280, built, go, journey, lookAtDemo, openMore, saved, untilDrawn } from './harness'
+import { at1280, built, go, journey, lookAtDemo, openMore, profileOf, saved, untilDrawn } from './harness'
 import { tooWide } from './sizes'
 
 /** Its names are markup that would set `polluted`, or would fetch something from elsewhere. */
@@ -39,7 +39,7 @@ const NOTHING = { ran: false, made: [], handlers: [], prototype: [] }
 /** Every request of the page and its workers that goes anywhere else. */
 function watchElsewhere(page: Page, origin: string): string[] {
   const elsewhere: string[] = []
-  page.context().on('request', request => {
+  profileOf(page).on('request', request => {
     const url = request.url()
     if (!url.startsWith(origin) && !/^(?:blob|data):/.test(url)) elsewhere.push(url)
   })
@@ -199,7 +199,7 @@ describe('once it is stored', () => {
 
       await lookAtDemo(page)
       await openMore(page)
-      await page.context().grantPermissions(['clipboard-read', 'clipboard-write'])
+      await profileOf(page).grantPermissions(['clipboard-read', 'clipboard-write'])
       await page.getByRole('button', { name: 'Copy link' }).click()
       await page.getByText(/The link is copied/).waitFor()
       const link = await page.evaluate(() => navigator.clipboard.readText())

@@ -13,6 +13,8 @@ import type { Records } from './database'
 declare module 'vitest' {
   interface ProvidedContext {
     demoRecords: Records
+    /** All pages of one profile in one process, as a phone with little memory has them. */
+    oneProcess: boolean
   }
 }
 

@@ -66,10 +66,7 @@ export async function serve(folder: string): Promise<Site> {
       })
       response.end(body ?? 'no such file')
     })
-    await new Promise<void>((resolve, reject) =>
-      next.once('error', reject).listen(port, '127.0.0.1', resolve),
-    )
-    port = (next.address() as AddressInfo).port
+    port = await listen(next, port)
     server = next
   }
 
@@ -111,6 +108,23 @@ export async function serve(folder: string): Promise<Site> {
     deploy,
     hideMissing,
   }
+}
+
+/** Ports of the sites before: a browser may still hold what was stored for one. */
+const had = new Set<number>()
+
+/** Listens on the port, or on one that no site has had (0), and says on which. */
+async function listen(server: Server, asked: number): Promise<number> {
+  await new Promise<void>((resolve, reject) =>
+    server.once('error', reject).listen(asked, '127.0.0.1', resolve),
+  )
+  const { port } = server.address() as AddressInfo
+  if (asked === 0 && had.has(port)) {
+    await new Promise(resolve => server.close(resolve))
+    return listen(server, asked)
+  }
+  had.add(port)
+  return port
 }
 
 async function contents(path: string): Promise<Buffer | null> {

@@ -4,10 +4,10 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { expectAccessible } from './axe'
-import { at360, at1280, dark, journey, lookAtDemo, openMore, untilDrawn } from './harness'
+import { at360, at1280, dark, journey, lookAtDemo, openMore, profileOf, untilDrawn } from './harness'
 
 async function copiedLink(page: Page): Promise<string> {
-  await page.context().grantPermissions(['clipboard-read', 'clipboard-write'])
+  await profileOf(page).grantPermissions(['clipboard-read', 'clipboard-write'])
   await page.getByRole('button', { name: 'Copy link' }).click()
   await page.getByText(/The link is copied/).waitFor()
   return page.evaluate(() => navigator.clipboard.readText())
