@@ -28,6 +28,7 @@ import {
 import { helpQuestion, reachText } from '../report/compare-packs'
 import { basisOf, enoughText, likelyText } from '../report/confidence'
 import type { System } from '../units'
+import { aligned } from './columns'
 import { lookedInto, type PackInFull } from './packs'
 
 export function textReport(plan: Plan, reckoning: Reckoning, system: System = 'metric'): string {
@@ -91,16 +92,7 @@ function needLines(plan: Plan, reckoning: Reckoning, formats: Formats): string[]
 
 function dayLines(plan: Plan, reckoning: Reckoning, formats: Formats): string[] {
   const rows = reckoning.days.map(day => dayRow(day))
-  const widths = rows[0]!.map((_, column) => Math.max(...rows.map(row => row[column]?.length ?? 0)))
-  return [
-    'DAY BY DAY',
-    ...rows.map(row =>
-      row
-        .map((cell, i) => cell.padEnd(widths[i]!))
-        .join('  ')
-        .trimEnd(),
-    ),
-  ]
+  return ['DAY BY DAY', ...aligned(rows)]
 
   function dayRow({ day, hours, kcalTotal, ration }: DayReckoning): string[] {
     const walk = walkOf(reckoning, day)

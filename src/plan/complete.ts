@@ -80,7 +80,8 @@ export function completeItem(item: ItemDocument): Item {
 /** Mean of a triangular distribution: means add up to the mean of the whole, the typical values do not. */
 const meanOf = ({ low, typical, high }: LitresRange): number => (low + typical + high) / 3
 
-function completePack(pack: PackDocument): Pack {
+/** A pack with every default in place. */
+export function completePack(pack: PackDocument): Pack {
   return {
     ...defaults.PACK,
     ...withMainBody(pack),

@@ -127,6 +127,7 @@ const WORDS = {
   framelessCeilingKg: 'most for a frameless pack',
   roomyRatio: 'ratio from which a pack is roomy',
   packKgForEnergy: 'pack mass for the energy',
+  brimKgPerLitre: 'what a full pack weighs',
   lightGramsPerLitre: 'mass a litre of a light pack',
   headroomLitres: 'room to spare',
 } satisfies Record<FieldName, string> & Readonly<Record<string, string>>

@@ -2,7 +2,7 @@ export { CAPS, MOST_DAYS } from './caps'
 export { checkAhead, isLongToSettle } from './check-ahead'
 export { type CheckedDraft, checkDraft, checkTyped } from './check-draft'
 export { cleanText, cleanWords } from './clean-words'
-export { completePlan, fullnessNotClosing } from './complete'
+export { completePack, completePlan, fullnessNotClosing } from './complete'
 export * as defaults from './defaults'
 export {
   type Draft,
@@ -61,7 +61,7 @@ export {
   tableWord,
 } from './fields'
 export { copyName } from './lists'
-export { type MainBody, mainBodyOf } from './main-body'
+export { type MainBody, mainBodyOf, withMainBody } from './main-body'
 export { itemName, tripName } from './names'
 export { withoutOldNo } from './old-no'
 export {

@@ -191,6 +191,8 @@ export interface Settings {
   framelessCeilingKg: number
   roomyRatio: number
   packKgForEnergy: number
+  /** What a pack filled to its brim weighs for each litre of its main body, where no gear is told. */
+  brimKgPerLitre: number
   /** The hiker's own: a pack at or under this mass for each litre is light; null: not said. */
   lightGramsPerLitre: number | null
   /** Room the hiker wants to spare over the likely need; null: not said. */

@@ -1,6 +1,15 @@
 // The public face of the engine: `reckon` first, and what is asked of a Reckoning afterwards.
 
 export { isTripsDoing } from './answers'
+export {
+  type ApartFigures,
+  apartFigures,
+  MEASURE_PARTS,
+  type Measure,
+  type MeasurePart,
+  MOST_POWER,
+  measureOf,
+} from './apart'
 export { type TooLarge, tooLargeIn } from './box-fit'
 export { handSpreadOf, observedFactor } from './calibration'
 export { compositionAt, type ItemComposition } from './composition'

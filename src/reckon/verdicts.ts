@@ -5,6 +5,7 @@ import { type AnswersRest, answerOf, isTripsDoing } from './answers'
 import { isBox, type TooLarge, tooLargeIn } from './box-fit'
 import { type Parts, rigidInBody } from './need'
 import { normalCdf } from './normal'
+import { ratiosOf } from './ratios'
 import { type Limits, reachOf } from './reach'
 import { spillLitres } from './room'
 import type { Moment, Need, SetupReckoning } from './types'
@@ -81,9 +82,7 @@ function judge(it: Case): SetupReckoning {
     bodyMarginLitres: pack.bodyLitres - figures.bodyNeedLitres,
     ratedMarginKg: setup.ratedKg === null ? null : setup.ratedKg - figures.ratedAgainstKg,
     bodyMassShare: figures.carriedKg / carrier.massKg,
-    gramsPerLitre: (1000 * setup.massKg) / pack.bodyLitres,
-    gramsPerRatedKg: setup.ratedKg === null ? null : (1000 * setup.massKg) / setup.ratedKg,
-    pricePerLitre: pack.price === null ? null : pack.price / pack.bodyLitres,
+    ...ratiosOf(pack, setup),
     reachDays: it.reachDays({
       bodyLitres: pack.bodyLitres,
       outsideLitres: pack.outsideLitres,
@@ -136,7 +135,8 @@ function fitChance(
   return normalCdf((litres - bodyNeedLitres) / Math.hypot(sigmaV, sigmaC))
 }
 
-function loadLimit({ frame, ratedKg }: Setup, framelessCeilingKg: number): number | null {
+/** What a set-up may carry: its rating, and without a frame no more than the ceiling; null where nothing says, kg. */
+export function loadLimit({ frame, ratedKg }: Setup, framelessCeilingKg: number): number | null {
   if (frame === 'framed') return ratedKg
   return ratedKg === null ? framelessCeilingKg : Math.min(framelessCeilingKg, ratedKg)
 }

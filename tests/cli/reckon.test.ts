@@ -132,3 +132,139 @@ describe('the command line', () => {
     }
   })
 })
+
+describe('packs of a table', () => {
+  const table = file(
+    'packs.csv',
+    [
+      'Pack,Frame,Weight (g),Weight frame out (g),Body (L),Pockets (L),Max load (kg),Price',
+      'Heavy,yes,2000,,60,10,20,200',
+      'Light,no,500,,50,,,100',
+      'Both,removable,1200,900,45,5,14,',
+      'Slip,yes,much,,40,,,',
+      'Open,,800,,40,,,',
+    ].join('\n'),
+  )
+
+  it('are read with their figures, and what is left out is said by row and column', () => {
+    const { status, stdout, errors } = run(['--packs', table, '--json'])
+    expect(status).toBe(0)
+    const entries = JSON.parse(stdout)
+    expect(entries.map((entry: { name: string; setup: string }) => `${entry.name}, ${entry.setup}`)).toEqual([
+      'Heavy, as sold',
+      'Light, as sold',
+      'Both, frame in',
+      'Both, frame out',
+    ])
+    expect(entries[0]).toEqual({
+      ...{ name: 'Heavy', setup: 'as sold', frame: 'framed', massKg: 2, bodyLitres: 60, totalLitres: 70 },
+      ...{ ratedKg: 20, price: 200, gramsPerLitre: 2000 / 60, gramsPerTotalLitre: 2000 / 70 },
+      ...{ gramsPerRatedKg: 100, pricePerLitre: 200 / 60, pricePerRatedKg: 10 },
+      ...{ brimLoadKg: 60 * 0.22 + 2, brimLimitKg: 20, outgrows: false, measure: null },
+    })
+    expect(entries[1]).toMatchObject({ brimLimitKg: 9.07, outgrows: true, totalLitres: null, ratedKg: null })
+    expect(entries[3]).toMatchObject({ frame: 'frameless', massKg: 0.9, ratedKg: null })
+    expect(errors).toHaveLength(2)
+    expect(errors[0]).toMatch(/^row 5, Weight \(g\): "much": /)
+    expect(errors[1]).toBe('row 6: "Open", as sold: left out, without Frame')
+  })
+
+  it('end with 2 where a row is left out and that is not let pass', () => {
+    expect(run(['--packs', table, '--strict', '--json']).status).toBe(2)
+    const whole = file('whole.csv', 'Pack,Frame,Weight (g),Body (L)\nA,yes,900,40')
+    expect(run(['--packs', whole, '--strict', '--json']).status).toBe(0)
+  })
+
+  it('stand in the order of a figure, what is not known last either way', () => {
+    const order = (...args: string[]) =>
+      [...run(['--packs', table, ...args]).plain.matchAll(/^(Heavy|Light|Both), (\S+ \S+)/gm)].map(
+        ([all]) => all,
+      )
+    expect(order('--by', 'massKg')).toEqual([
+      'Light, as sold',
+      'Both, frame out',
+      'Both, frame in',
+      'Heavy, as sold',
+    ])
+    expect(order('--by', 'massKg', '--down')[0]).toBe('Heavy, as sold')
+    for (const down of [[], ['--down']])
+      expect(order('--by', 'price', ...down).slice(2)).toEqual(order().slice(2))
+    // Mass times price for each litre: 500 × 100 / 50 before 2000 × 200 / 60.
+    expect(order('--measure', 'massG=1,price=1,bodyLitres=-1').slice(0, 2)).toEqual([
+      'Light, as sold',
+      'Heavy, as sold',
+    ])
+  })
+
+  it('are judged by a plan as its own packs are', () => {
+    const sizes = ['innerHeightCm', 'innerWidthCm', 'innerDepthCm']
+    const rows = (workedPlan.packs as Record<string, unknown>[]).flatMap(pack =>
+      (pack.setups as Record<string, unknown>[]).map(setup =>
+        [
+          ...[
+            pack.name,
+            setup.name,
+            pack.bodyLitres,
+            pack.outsideLitres,
+            pack.sealed,
+            pack.collarLitres,
+            pack.bodyFrom,
+          ],
+          ...[...sizes.map(key => pack[key]), setup.massKg, setup.frame, setup.ratedKg, setup.ratingCovers],
+        ].join(';'),
+      ),
+    )
+    const heads =
+      'Pack;Set-up;Body (L);Pockets (L);Sealed;Collar;The litres are;Inner height;Inner width;Inner depth;Mass (kg);Frame;Rated load (kg);The rating covers'
+    const own = file('own.csv', [heads, ...rows].join('\n'))
+    const judged = JSON.parse(run(['--packs', own, worked, '--json']).stdout)
+    const expected = JSON.parse(run(['--json', worked]).stdout).packs
+    for (const [i, entry] of judged.entries()) {
+      const {
+        name,
+        setup,
+        answer,
+        verdicts,
+        fitChance,
+        carriedKg,
+        bodyMarginLitres,
+        ratedMarginKg,
+        reachDays,
+      } = expected[i]
+      expect(entry).toMatchObject({
+        name,
+        setup,
+        answer,
+        verdicts,
+        fitChance,
+        carriedKg,
+        bodyMarginLitres,
+        ratedMarginKg,
+        reachDays,
+      })
+      expect(entry.outgrows).toBe(verdicts.includes('outgrows-its-support'))
+    }
+    expect(judged).toHaveLength(expected.length)
+    expect(run(['--packs', own, worked]).plain).toMatch(/^Answer +Pack/)
+  })
+
+  it.each([
+    [['--packs', 'none.csv'], 2, /^table: cannot be read/],
+    [['--packs', '-'], 2, /./],
+    [['--packs', '-', '-'], 64, /standard input is the table or the plan/],
+    [['--packs', 'a', 'b', 'c'], 64, /takes one plan/],
+    [['--packs', 'a', '--by', 'beauty'], 64, /"beauty" is no figure: use massKg/],
+    [['--packs', 'a', '--by', 'measure'], 64, /needs --measure/],
+    [['--packs', 'a', '--measure', 'mass=1'], 64, /"mass" is no part of it: use massG/],
+    [['--packs', 'a', '--measure', 'massG=3'], 64, /power of massG is "3"/],
+    [['--packs', 'a', '--measure', 'massG='], 64, /power of massG is ""/],
+    [['--packs', 'a', '--measure', 'massG=1,massG=1'], 64, /stands in it twice/],
+    [['--by', 'price', 'plan.json'], 64, /--by goes with --packs/],
+    [['--packs'], 64, /./],
+  ])('%j is refused', (args, code, words) => {
+    const { status, stdout, stderr } = run(args as string[])
+    expect(status).toBe(code)
+    expect(stdout).toBe('')
+    expect(stderr).toMatch(words)
+  })
+})

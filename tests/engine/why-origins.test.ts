@@ -38,6 +38,7 @@ const KEYS: Record<string, keyof typeof sources> = {
   'weather/humidity': 'our-judgement',
   'fuel/startC': 'our-judgement',
   'settings/packKgForEnergy': 'our-judgement',
+  'settings/brimKgPerLitre': 'our-judgement',
   'pack/section': 'our-judgement',
 }
 

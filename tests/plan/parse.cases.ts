@@ -113,6 +113,7 @@ export const refused: [path: string, value: unknown, word: string][] = [
   ['settings.handSpread', 0.6, '0 to 0.5'],
   ['settings.readingSpread', 0.001, '0.005 to 0.2'],
   ['settings.roomyRatio', 0.5, '1 to 10'],
+  ['settings.brimKgPerLitre', 2, '0.02 to 1'],
 ]
 
 export const unknownFields = [

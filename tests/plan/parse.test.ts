@@ -122,7 +122,7 @@ describe('a plan', () => {
         ...{ rigidPacking: 0.75, softPacking: 0.95, fillEfficiency: 0.5, habitCorrelation: 0.5 },
         ...{ personalFactor: 1, personalFactorSpread: null, handSpread: 0.08, readingSpread: 0.03 },
         ...{ linerKg: 0.05, framelessCeilingKg: 9.07 },
-        ...{ roomyRatio: 1.35, packKgForEnergy: 1 },
+        ...{ roomyRatio: 1.35, packKgForEnergy: 1, brimKgPerLitre: 0.22 },
       },
     })
   })

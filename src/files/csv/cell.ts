@@ -3,13 +3,10 @@
 import { CAPS } from '../../plan'
 import type { Unit } from '../../units'
 import { readAmount } from './amount'
+import { type CellRead, type Field, unitIn } from './catalogue'
 import { choiceWords, chosenBy, truthOf } from './choices'
 import type { Decimal } from './decimal'
-import { FIELDS, type FieldName, usualUnit } from './fields'
 import { lineOf, linesOf } from './texts'
-
-export type CellValue = string | number | boolean
-export type CellRead = { value: CellValue | null } | { why: string }
 
 interface Around {
   unit: Unit | null
@@ -17,11 +14,13 @@ interface Around {
 }
 
 /** Reads cells, the same one only once: in long tables few figures differ, and reading them is most of the work. */
-export function cellReader(): typeof readCell {
+export function cellReader<F extends string>(
+  fields: Readonly<Record<F, Field>>,
+): (text: string, name: F, around: Around) => CellRead {
   const read = new Map<string, CellRead>()
-  return (text, field, around) => {
-    const asked = `${field}\n${around.unit}\n${around.decimal}\n${text}`
-    const known = read.get(asked) ?? readCell(text, field, around)
+  return (text, name, around) => {
+    const asked = `${name}\n${around.unit}\n${around.decimal}\n${text}`
+    const known = read.get(asked) ?? readCell(text, { name, ...fields[name] }, around)
     if (text.length <= LONGEST_KEPT) read.set(asked, known)
     return known
   }
@@ -30,10 +29,11 @@ export function cellReader(): typeof readCell {
 const LONGEST_KEPT = 20
 
 /** Reads a cell that is not empty. `why` is half a sentence: no capital, no full stop. */
-function readCell(text: string, field: FieldName, { unit, decimal }: Around): CellRead {
-  const { reading, label } = FIELDS[field]
-  if (field === 'note') return { value: linesOf(text) }
+function readCell(text: string, field: Field & { name: string }, { unit, decimal }: Around): CellRead {
+  const { name, reading, label } = field
+  if (name === 'note') return { value: linesOf(text) }
   const line = lineOf(text)
+  if (field.read) return field.read(line, decimal)
   switch (reading.as) {
     case 'text':
       return line.length > CAPS.nameLength
@@ -42,11 +42,11 @@ function readCell(text: string, field: FieldName, { unit, decimal }: Around): Ce
     case 'amount':
       return readAmount(
         line,
-        { kind: reading.kind, limit: reading, unit: unit ?? usualUnit(field, 'metric')! },
+        { kind: reading.kind, limit: reading, unit: unit ?? unitIn(field, 'metric')! },
         decimal,
       )
     case 'choice': {
-      const words = choiceWords(field, reading)
+      const words = choiceWords(name, reading)
       const chosen = chosenBy(line, words)
       const known = Object.values(words).map(([first]) => first)
       return chosen === null ? { why: `write one of: ${known.join('; ')}` } : { value: chosen }

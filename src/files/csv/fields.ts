@@ -1,23 +1,11 @@
-// What a column of a table may hold: one list, read by the guess, the reader, the writer and the screen alike. Most of it
+// What a column of a table of gear may hold. Most of it
 // stands in the rows of an item's fields; here is what only tables have, and the shelf. The words by which headings are
 // known are ours. A field is written under its label, so that our own tables read back exactly.
 
 import { FIELDS as ALL, type FieldRow } from '../../plan'
 import type { System, Unit } from '../../units'
-import { bareUnitOf } from '../../units'
-
-interface Field {
-  label: string
-  reading: FieldRow | { as: 'unit' }
-  /** Where it stands in an item, or in a thing of the shelf. Without it, the field is read and never written. */
-  path?: readonly [string, string?]
-  /** Headings that mean it, besides its label. */
-  heading?: RegExp
-  /** Of bare numbers, where it is not the usual one. */
-  unit?: Unit
-  /** Only the shelf keeps it. */
-  shelf?: true
-}
+import { amountIn, type Catalogue, type Field, unitIn } from './catalogue'
+import { isUnitOfMass, isUnitOfVolume } from './headings'
 
 const { item } = ALL
 type Rows = typeof item
@@ -78,14 +66,30 @@ export const FIELDS = Object.fromEntries([
 
 export const FIELD_NAMES = Object.keys(FIELDS) as FieldName[]
 
-/** Whether a column of amounts may have a unit, and then of which kind. */
-export const amountOf = (field: FieldName) => {
-  const { reading } = FIELDS[field]
-  return reading.as === 'amount' ? reading : null
+// "Total weight" is no mass of one piece, and energy by mass is no mass.
+const FIRST: readonly FieldName[] = [
+  'massUnit',
+  'massOfAll',
+  'kcal',
+  'kcalEach',
+  'worn',
+  'count',
+  'mass',
+  'litres',
+]
+
+export const GEAR: Catalogue<FieldName> = {
+  fields: FIELDS,
+  narrowFirst: [...FIRST, ...FIELD_NAMES.filter(name => !FIRST.includes(name))],
+  ofUnit(word) {
+    if (isUnitOfMass(word)) return 'mass'
+    return isUnitOfVolume(word) ? 'litres' : null
+  },
 }
 
+/** Whether a column of amounts may have a unit, and then of which kind. */
+export const amountOf = (field: FieldName) => amountIn(FIELDS[field])
+
 /** The unit of bare numbers in a field, where nothing names one. */
-export function usualUnit(field: FieldName | null, system: System): Unit | null {
-  const amount = field && amountOf(field)
-  return amount ? (FIELDS[field].unit ?? bareUnitOf(amount.kind, system, amount.fine)) : null
-}
+export const usualUnit = (field: FieldName | null, system: System): Unit | null =>
+  field && unitIn(FIELDS[field], system)

@@ -105,7 +105,9 @@ function guessSeparator(text: string): Separator {
   const scores = PREFERRED.map(separator => ({ separator, score: evenness(text, separator) }))
   const best = Math.max(...scores.map(({ score }) => score))
   if (best === 0) return ','
-  return scores.find(({ score }) => score >= best - CLOSE)!.separator
+  // What parts all rows alike, their headings too, parts them.
+  const enough = best === 1 ? 1 : best - CLOSE
+  return scores.find(({ score }) => score >= enough)!.separator
 }
 
 const LOOKED_AT = 30

@@ -1,12 +1,24 @@
 // Tables (CSV) in and out, entered by this folder so that they are loaded only when asked for.
 
 export { addTable, needsLitres, shelveTable } from './add-to-plan'
+export { amountIn, type Field, unitIn } from './catalogue'
 export { decodeTable, ENCODINGS, type Encoding } from './decode'
-export { amountOf, FIELD_NAMES, FIELDS, type FieldName, usualUnit } from './fields'
+export { FIELD_NAMES, FIELDS, type FieldName } from './fields'
 export { gearCsv, shelfCsv } from './gear-table'
 export { type Grid, type Refusal, readGrid, SEPARATORS, type Separator, tooLarge } from './grid'
-export { type Column, guessLayout, isFilled, type Layout, type Target } from './guess'
+export { type GearColumn, type GearLayout, guessLayout, type Target } from './guess'
+export { type Column, isFilled, type Layout } from './layout'
 export { TABLE_CAPS } from './limits'
+export { PACK_FIELD_NAMES, PACK_FIELDS, type PackFieldName } from './packs-fields'
+export {
+  guessPacksLayout,
+  isTableOfPacks,
+  type PackLayout,
+  plainLitresHeading,
+  reckonedHeadings,
+} from './packs-guess'
+export { lacking, type PackFacts, type SetupFacts, type TablePack } from './packs-join'
+export { type PacksRead, readPackRows } from './packs-rows'
 export { packsCsv } from './packs-table'
 export { readRows } from './rows'
 export { looksSame } from './same'

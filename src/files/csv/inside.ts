@@ -1,7 +1,7 @@
 // What rides in which container: by the name of one in the table or in the gear, or by "row 7" of the table where a name
 // would not tell. A container in a container is not a thing a plan can hold.
 
-import type { Column } from './guess'
+import type { GearColumn } from './guess'
 import type { ReadItem, RowProblem, TableRead } from './types'
 
 /** By row and not by name: for containers of the same name, and for one that is called so. */
@@ -11,7 +11,7 @@ const ROW_WORD = /^row (\d{1,6})$/i
 /** The rows with their containers found; one whose container is nowhere becomes a problem. */
 export function inContainers(
   read: TableRead,
-  columns: readonly Column[],
+  columns: readonly GearColumn[],
   known: readonly string[],
 ): TableRead {
   const byRow = new Map(read.items.filter(({ item }) => item.holdsLitres !== undefined).map(i => [i.row, i]))

@@ -6,7 +6,7 @@ import { unitNamed } from './amount'
 import type { cellReader } from './cell'
 import type { FieldName } from './fields'
 import { type Grid, SEPARATORS } from './grid'
-import type { Layout } from './guess'
+import type { GearLayout } from './guess'
 import { TABLE_CAPS } from './limits'
 import { brokenRule, itemOf, thingWordsOf, type Values } from './row'
 import { lineOf, startOf } from './texts'
@@ -18,8 +18,30 @@ const SHOWN = 80
 /** A table on its way through. */
 export interface Reading {
   grid: Grid
-  layout: Layout
-  readCell: ReturnType<typeof cellReader>
+  layout: GearLayout
+  readCell: ReturnType<typeof cellReader<FieldName>>
+}
+
+/** What is in the way in the cell of a column (from 0; null: in the row), and why. */
+export type Tell = (column: number | null, text: string, why: string) => void
+
+export function problemTeller(
+  problems: RowProblem[],
+  { row, header }: { row: number; header: readonly string[] | null },
+): Tell {
+  return (at, text, why) => {
+    const column = at === null ? null : { number: at + 1, name: startOf(lineOf(header?.[at] ?? ''), SHOWN) }
+    problems.push({ row, column, text: shown(text), why: sentence(why) })
+  }
+}
+
+/** Tells what is wrong with the row itself: its quotes, or more cells than there are names of columns. */
+export function slipOf(grid: Grid, index: number, header: readonly string[] | null, tell: Tell): void {
+  const cells = grid.rows[index]!
+  const slip = grid.slips.get(index)
+  const beyond = header ? cells.findIndex((cell, i) => i >= header.length && cell.trim() !== '') : -1
+  if (slip) tell(null, cells.find(cell => cell.includes('"')) ?? cells[0] ?? '', slip)
+  else if (header && beyond >= 0) tell(null, cells[beyond]!, tooMany(cells.length, header.length, grid))
 }
 
 /** Reads the row at an index, under the heading of its group if it has one: an item, or one or more problems. */
@@ -32,15 +54,8 @@ export function readRow(
   const cells = grid.rows[index]!
   const header = layout.headerRow === null ? null : grid.rows[layout.headerRow]!
   const problems: RowProblem[] = []
-  const tell = (at: number | null, text: string, why: string) => {
-    const column = at === null ? null : { number: at + 1, name: startOf(lineOf(header?.[at] ?? ''), SHOWN) }
-    problems.push({ row, column, text: shown(text), why: sentence(why) })
-  }
-
-  const slip = grid.slips.get(index)
-  const beyond = header ? cells.findIndex((cell, i) => i >= header.length && cell.trim() !== '') : -1
-  if (slip) tell(null, cells.find(cell => cell.includes('"')) ?? cells[0] ?? '', slip)
-  else if (header && beyond >= 0) tell(null, cells[beyond]!, tooMany(cells.length, header.length, grid))
+  const tell = problemTeller(problems, { row, header })
+  slipOf(grid, index, header, tell)
   if (problems.length > 0) return { item: null, problems }
 
   const values: Values = {}
@@ -102,11 +117,7 @@ function readWords(values: Values, has: (field: FieldName) => boolean): string[]
 }
 
 /** The unit that the row itself names for its mass, if the table has a column of them. */
-function unitOfRow(
-  cells: readonly string[],
-  { columns }: Layout,
-  tell: (at: number, text: string, why: string) => void,
-): Unit | null {
+function unitOfRow(cells: readonly string[], { columns }: GearLayout, tell: Tell): Unit | null {
   const at = columns.findIndex(({ field }) => field === 'massUnit')
   const text = lineOf(cells[at] ?? '')
   if (text === '') return null

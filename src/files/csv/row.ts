@@ -2,7 +2,7 @@
 
 import { type DraftItem, defaults, LIMITS } from '../../plan'
 import type { ThingFacts } from '../../plan/shelf'
-import type { CellValue } from './cell'
+import type { CellValue } from './catalogue'
 import { FIELDS, type FieldName } from './fields'
 import type { ThingWords } from './types'
 

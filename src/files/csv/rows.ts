@@ -2,21 +2,23 @@
 
 import { CAPS } from '../../plan'
 import { cellReader } from './cell'
+import { FIELDS } from './fields'
 import type { Grid } from './grid'
-import { isFilled, isLone, type Layout } from './guess'
+import { type GearLayout, isLone } from './guess'
 import { inContainers } from './inside'
+import { isFilled } from './layout'
 import { readRow } from './read-row'
 import { lineOf, startOf } from './texts'
 import type { TableRead } from './types'
 
 /** Reads every row below the headings by the layout; `containers`: names of those in the gear already. Never throws. */
-export function readRows(grid: Grid, layout: Layout, containers: readonly string[] = []): TableRead {
+export function readRows(grid: Grid, layout: GearLayout, containers: readonly string[] = []): TableRead {
   const read: TableRead = { items: [], problems: [], groups: 0 }
   const { headerRow, columns, headings } = layout
   const name = columns.findIndex(({ field }) => field === 'name')
   const header = headerRow === null ? null : grid.rows[headerRow]!
   const above = headerRow ?? -1
-  const reading = { grid, layout, readCell: cellReader() }
+  const reading = { grid, layout, readCell: cellReader(FIELDS) }
   let group: string | undefined
   grid.rows.forEach((cells, i) => {
     if (i <= above || !isFilled(cells) || (header && isSameRow(cells, header))) return

@@ -73,6 +73,12 @@ export const settings = {
     reason: 'More pack than needed from',
   }),
   packKgForEnergy: amount('mass', 0, 20, 'kg', { usual: 1, origin: JUDGEMENT }),
+  // Between clothes and sleeping things (0.12) and food (0.4).
+  brimKgPerLitre: amount('number', 0.02, 1, 'kg/L', {
+    usual: 0.22,
+    origin: JUDGEMENT,
+    label: 'A full pack weighs, kg for each litre',
+  }),
   lightGramsPerLitre: amount('gramsPerLitre', 1, 500, 'g/L', {
     label: 'Light for me, up to',
     hint: 'Pack mass for each litre. Empty: not judged.',

@@ -2,54 +2,35 @@
 
 import { useId } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
-import {
-  amountOf,
-  type Column,
-  FIELD_NAMES,
-  FIELDS,
-  type FieldName,
-  type Grid,
-  type Layout,
-  type Target,
-  usualUnit,
-} from '../../files/csv'
+import { amountIn, type Column, type Field, type Grid, type Layout, unitIn } from '../../files/csv'
 import { type Unit, unitChoices } from '../../units'
 
-interface ColumnsProps {
+/** What a column may hold. */
+export interface Offered<F extends string> {
+  fields: Readonly<Record<F, Field>>
+  /** Most tables hold these; they come first. */
+  often: readonly F[]
+  also: readonly F[]
+}
+
+interface ColumnsProps<F extends string> {
   grid: Grid
-  layout: Layout
-  target: Target
-  onColumns: (columns: Column[]) => void
+  layout: Layout<F>
+  offered: Offered<F>
+  onColumns: (columns: Column<F>[]) => void
 }
 
 const LEFT_OUT = ''
 const EXAMPLES = 3
 const EXAMPLE_LENGTH = 24
 
-/** Most tables hold these; the others come after them. */
-const OFTEN: readonly FieldName[] = [
-  'name',
-  'group',
-  'count',
-  'mass',
-  'massOfAll',
-  'massUnit',
-  'litres',
-  'place',
-  'worn',
-  'use',
-  'kcal',
-  'kcalEach',
-  'note',
-]
-
-export function Columns({ grid, layout, target, onColumns }: ColumnsProps) {
+export function Columns<F extends string>({ grid, layout, offered, onColumns }: ColumnsProps<F>) {
   const { columns } = layout
   const hasName = columns.some(({ field }) => field === 'name')
   const headings = columns.map((_, i) => headingOf(grid, layout, i))
   const filled = columns.map((_, i) => examplesOf(grid, layout, i))
   const shown = columns.flatMap((_, i) => (headings[i] || filled[i]!.length > 0 ? [i] : []))
-  const change = (at: number, column: Column) =>
+  const change = (at: number, column: Column<F>) =>
     onColumns(
       columns.map((old, i) => {
         if (i === at) return column
@@ -67,7 +48,7 @@ export function Columns({ grid, layout, target, onColumns }: ColumnsProps) {
             heading={headings[i] || `Column ${i + 1}`}
             examples={filled[i]!}
             column={columns[i]!}
-            target={target}
+            offered={offered}
             onColumn={column => change(i, column)}
           />
         ))}
@@ -76,24 +57,29 @@ export function Columns({ grid, layout, target, onColumns }: ColumnsProps) {
   )
 }
 
-interface ColumnCardProps {
+interface ColumnCardProps<F extends string> {
   heading: string
   examples: string[]
-  column: Column
-  target: Target
-  onColumn: (column: Column) => void
+  column: Column<F>
+  offered: Offered<F>
+  onColumn: (column: Column<F>) => void
 }
 
-function ColumnCard({ heading, examples, column, target, onColumn }: ColumnCardProps) {
+function ColumnCard<F extends string>({
+  heading,
+  examples,
+  column,
+  offered: { fields, often, also },
+  onColumn,
+}: ColumnCardProps<F>) {
   const id = useId()
   const system = useSystem()
   const { field, unit } = column
-  const amount = field && amountOf(field)
+  const amount = field && amountIn(fields[field])
   const units = amount ? unitChoices(amount.kind) : []
-  const open = FIELD_NAMES.filter(name => target === 'shelf' || !FIELDS[name].shelf)
-  const option = (name: FieldName) => (
+  const option = (name: F) => (
     <option key={name} value={name}>
-      {FIELDS[name].label}
+      {fields[name].label}
     </option>
   )
   return (
@@ -107,13 +93,13 @@ function ColumnCard({ heading, examples, column, target, onColumn }: ColumnCardP
           id={id}
           value={field ?? LEFT_OUT}
           onChange={event => {
-            const field = (event.currentTarget.value || null) as FieldName | null
-            onColumn({ field, unit: usualUnit(field, system) })
+            const field = (event.currentTarget.value || null) as F | null
+            onColumn({ field, unit: field && unitIn(fields[field], system) })
           }}
         >
           <option value={LEFT_OUT}>Leave out</option>
-          <optgroup label="Often">{open.filter(name => OFTEN.includes(name)).map(option)}</optgroup>
-          <optgroup label="Also">{open.filter(name => !OFTEN.includes(name)).map(option)}</optgroup>
+          <optgroup label="Often">{often.map(option)}</optgroup>
+          <optgroup label="Also">{also.map(option)}</optgroup>
         </select>
         {units.length > 1 ? (
           <select
@@ -133,11 +119,13 @@ function ColumnCard({ heading, examples, column, target, onColumn }: ColumnCardP
   )
 }
 
-const headingOf = ({ rows }: Grid, { headerRow }: Layout, column: number): string =>
+type Headed = Pick<Layout<string>, 'headerRow'>
+
+const headingOf = ({ rows }: Grid, { headerRow }: Headed, column: number): string =>
   headerRow === null ? '' : (rows[headerRow]?.[column]?.trim().slice(0, 80) ?? '')
 
 /** The first few different cells of a column. */
-function examplesOf({ rows }: Grid, { headerRow }: Layout, column: number): string[] {
+function examplesOf({ rows }: Grid, { headerRow }: Headed, column: number): string[] {
   const found = new Set<string>()
   for (const row of rows.slice(headerRow === null ? 0 : headerRow + 1)) {
     const cell = row[column]?.trim()
@@ -148,7 +136,11 @@ function examplesOf({ rows }: Grid, { headerRow }: Layout, column: number): stri
 }
 
 /** "Columns used: Item, Weight (g); left out: Price" */
-function mappingText({ columns }: Layout, shown: readonly number[], headings: readonly string[]): string {
+function mappingText(
+  { columns }: Pick<Layout<string>, 'columns'>,
+  shown: readonly number[],
+  headings: readonly string[],
+): string {
   const named = (i: number) => headings[i] || `column ${i + 1}`
   const used = shown.filter(i => columns[i]!.field !== null)
   const left = shown.filter(i => columns[i]!.field === null)

@@ -3,9 +3,10 @@
 
 import { useMemo, useState } from 'preact/hooks'
 import { Choice, useSystem } from '../../components/fields'
-import type { Target } from '../../files/csv'
+import { FIELD_NAMES, FIELDS, type FieldName, type Target } from '../../files/csv'
 import { openTrip } from '../../store'
 import { Added, type AddedNote } from './Added'
+import type { Offered } from './Columns'
 import { gridOf, layoutOf } from './opened'
 import { ReadAs } from './ReadAs'
 import { type Kept, useSource } from './source'
@@ -77,6 +78,31 @@ export function ImportTable({ to = 'trip', heading: Heading = 'h3', onList }: Im
   )
 }
 
+const OFTEN: readonly FieldName[] = [
+  'name',
+  'group',
+  'count',
+  'mass',
+  'massOfAll',
+  'massUnit',
+  'litres',
+  'place',
+  'worn',
+  'use',
+  'kcal',
+  'kcalEach',
+  'note',
+]
+
+function offeredFor(target: Target): Offered<FieldName> {
+  const names = FIELD_NAMES.filter(name => target === 'shelf' || !FIELDS[name].shelf)
+  return {
+    fields: FIELDS,
+    often: names.filter(name => OFTEN.includes(name)),
+    also: names.filter(name => !OFTEN.includes(name)),
+  }
+}
+
 interface OpenedTableProps {
   kept: Kept
   target: Target
@@ -94,7 +120,13 @@ function OpenedTable({ kept: { source, asked }, target, onAsked, onAdded }: Open
   )
   return (
     <>
-      <ReadAs opened={{ grid, encoding: taken, layout }} target={target} asked={asked} onAsked={onAsked} />
+      <ReadAs
+        opened={{ grid, encoding: taken, layout }}
+        offered={offeredFor(target)}
+        {...(layout && { headings: layout.headings })}
+        asked={asked}
+        onAsked={onAsked}
+      />
       {grid.ok && layout ? <TableRows grid={grid} layout={layout} target={target} onAdded={onAdded} /> : null}
     </>
   )

@@ -2,22 +2,24 @@
 // guessed, said in a line, and can be changed below it.
 
 import { SelectOne } from '../../components/fields'
-import { ENCODINGS, isFilled, type Layout, SEPARATORS, type Target } from '../../files/csv'
-import { Columns } from './Columns'
+import { ENCODINGS, isFilled, type Layout, SEPARATORS } from '../../files/csv'
+import { Columns, type Offered } from './Columns'
 import type { Opened } from './opened'
 import type { Asked } from './source'
 
-interface ReadAsProps {
-  opened: Opened
-  target: Target
-  asked: Asked
-  onAsked: (asked: Asked) => void
+interface ReadAsProps<F extends string> {
+  opened: Opened<F>
+  offered: Offered<F>
+  /** Whether a row with only a name is a group's heading, where a table may have such. */
+  headings?: boolean
+  asked: Asked<F>
+  onAsked: (asked: Asked<F>) => void
 }
 
 const NO_ROW = 'none'
 const FIRST_ROWS = 10
 
-export function ReadAs({ opened, target, asked, onAsked }: ReadAsProps) {
+export function ReadAs<F extends string>({ opened, offered, headings, asked, onAsked }: ReadAsProps<F>) {
   const { encoding, grid, layout } = opened
   // What parts the cells decides how many columns there are: what was said of them is void.
   const { columns: _columns, headerRow: _headerRow, ...kept } = asked
@@ -65,15 +67,17 @@ export function ReadAs({ opened, target, asked, onAsked }: ReadAsProps) {
                 chosen={layout.decimal}
                 onChoose={decimal => onAsked({ ...asked, decimal })}
               />
-              <SelectOne
-                label="A row with only a name is"
-                options={[
-                  { value: 'item', label: 'An item' },
-                  { value: 'heading', label: 'A group’s heading' },
-                ]}
-                chosen={layout.headings ? 'heading' : 'item'}
-                onChoose={what => onAsked({ ...asked, headings: what === 'heading' })}
-              />
+              {headings === undefined ? null : (
+                <SelectOne
+                  label="A row with only a name is"
+                  options={[
+                    { value: 'item', label: 'An item' },
+                    { value: 'heading', label: 'A group’s heading' },
+                  ]}
+                  chosen={headings ? 'heading' : 'item'}
+                  onChoose={what => onAsked({ ...asked, headings: what === 'heading' })}
+                />
+              )}
             </>
           ) : null}
         </div>
@@ -82,7 +86,7 @@ export function ReadAs({ opened, target, asked, onAsked }: ReadAsProps) {
         <Columns
           grid={grid}
           layout={layout}
-          target={target}
+          offered={offered}
           onColumns={columns => onAsked({ ...asked, columns })}
         />
       ) : null}
@@ -90,7 +94,10 @@ export function ReadAs({ opened, target, asked, onAsked }: ReadAsProps) {
   )
 }
 
-function readAsText({ encoding, grid }: Opened, { headerRow, decimal }: Layout): string {
+function readAsText(
+  { encoding, grid }: Pick<Opened<string>, 'encoding' | 'grid'>,
+  { headerRow, decimal }: Omit<Layout<string>, 'columns'>,
+): string {
   const parted = SEPARATORS.find(({ value }) => grid.ok && value === grid.separator)!.many
   return [
     encoding ? `Read as ${ENCODINGS.find(({ value }) => value === encoding)!.label}` : 'Read as pasted',

@@ -4,8 +4,8 @@ import { useMemo, useRef, useState } from 'preact/hooks'
 import { Choice, useSystem } from '../../components/fields'
 import {
   addTable,
+  type GearLayout,
   type Grid,
-  type Layout,
   looksSame,
   readRows,
   shelveTable,
@@ -22,7 +22,7 @@ import { isTaken, kindFinder, MATCHED_ROWS } from './taking'
 
 interface TableRowsProps {
   grid: Grid
-  layout: Layout
+  layout: GearLayout
   target: Target
   onAdded: (note: AddedNote) => void
 }

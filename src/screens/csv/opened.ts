@@ -3,6 +3,7 @@
 import {
   decodeTable,
   type Encoding,
+  type GearLayout,
   type Grid,
   guessLayout,
   type Layout,
@@ -15,15 +16,18 @@ import {
 import type { System } from '../../units'
 import type { Asked, Source } from './source'
 
-export interface Opened {
+export interface Opened<F extends string> {
   /** null: a text that was pasted has none. */
   encoding: Encoding | null
   grid: Grid | Refusal
-  layout: Layout | null
+  layout: Layout<F> | null
 }
 
 /** Reads the bytes or the text into rows of cells. */
-export function gridOf(source: Source, { encoding, separator }: Asked): Pick<Opened, 'encoding' | 'grid'> {
+export function gridOf(
+  source: Source,
+  { encoding, separator }: Pick<Asked, 'encoding' | 'separator'>,
+): Pick<Opened<never>, 'encoding' | 'grid'> {
   if ('text' in source) return { encoding: null, grid: readGrid(source.text, separator) }
   if (source.bytes.length > TABLE_CAPS.bytes) return { encoding: null, grid: tooLarge(source.bytes.length) }
   const decoded = decodeTable(source.bytes, encoding)
@@ -35,7 +39,7 @@ export function layoutOf(
   grid: Grid,
   asked: Asked,
   { target, system }: { target: Target; system: System },
-): Layout {
+): GearLayout {
   const { headerRow, columns, decimal, headings } = asked
   const guessed = guessLayout(grid, { target, system, ...(headerRow === undefined ? {} : { headerRow }) })
   return {

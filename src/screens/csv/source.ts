@@ -1,36 +1,52 @@
 // The table that is being brought in: a file's bytes or a text that was pasted. It stays while the panel is closed, for
 // each trip by itself, and goes with the page: the file is still where it came from.
 
-import { signal } from '@preact/signals'
-import { type Column, type Encoding, type Separator, TABLE_CAPS } from '../../files/csv'
+import { type Signal, signal } from '@preact/signals'
+import {
+  type Column,
+  type Encoding,
+  type FieldName,
+  type PackFieldName,
+  type Separator,
+  TABLE_CAPS,
+} from '../../files/csv'
 
 export type Source = { name: string; bytes: Uint8Array } | { text: string }
 
 /** What the reader has said of how the table is to be read; the rest is guessed. */
-export interface Asked {
+export interface Asked<F extends string = FieldName> {
   encoding?: Encoding
   separator?: Separator
   headerRow?: number | null
   decimal?: '.' | ','
   headings?: boolean
-  columns?: readonly Column[]
+  columns?: readonly Column<F>[]
 }
 
-export interface Kept {
+export interface Kept<F extends string = FieldName> {
   source: Source | null
-  asked: Asked
+  asked: Asked<F>
 }
 
-const NOTHING: Kept = { source: null, asked: {} }
+const NOTHING: Kept<never> = { source: null, asked: {} }
 const kept = signal<Readonly<Record<string, Kept>>>({})
 
 /** What is kept for a trip, or where none is open, and the way to change it. */
-export function useSource(trip: string | undefined): [Kept, (next: Kept) => void] {
-  const key = trip ?? ''
+export const useSource = (trip: string | undefined) => useKept(kept, trip ?? '')
+
+const keptOfPacks = signal<Readonly<Record<string, Kept<PackFieldName>>>>({})
+
+/** As `useSource`, of a table of packs. */
+export const usePacksSource = (trip: string) => useKept(keptOfPacks, trip)
+
+function useKept<F extends string>(
+  all: Signal<Readonly<Record<string, Kept<F>>>>,
+  key: string,
+): [Kept<F>, (next: Kept<F>) => void] {
   return [
-    kept.value[key] ?? NOTHING,
+    all.value[key] ?? NOTHING,
     next => {
-      kept.value = { ...kept.value, [key]: next }
+      all.value = { ...all.value, [key]: next }
     },
   ]
 }

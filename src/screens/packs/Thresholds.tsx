@@ -12,6 +12,7 @@ export function Thresholds() {
         <Field path="settings/framelessCeilingKg" />
         <Field path="settings/roomyRatio" />
         <Field path="settings/linerKg" />
+        <Field path="settings/brimKgPerLitre" />
         <Field path="settings/lightGramsPerLitre" />
         <Field path="settings/headroomLitres" />
       </div>

@@ -3,8 +3,8 @@
 import { describe, expect, test } from 'vitest'
 import {
   addTable,
+  type GearLayout,
   guessLayout,
-  type Layout,
   looksSame,
   readGrid,
   readRows,
@@ -17,7 +17,7 @@ const OUNCE_KG = 0.028349523125
 
 function open(
   text: string,
-  changes: Partial<Layout> = {},
+  changes: Partial<GearLayout> = {},
   { target = 'trip' as Target, system = 'metric' as 'metric' | 'us' } = {},
 ) {
   const grid = readGrid(text)
@@ -26,9 +26,10 @@ function open(
   return { grid, layout, ...readRows(grid, layout) }
 }
 
-const itemsOf = (text: string, changes?: Partial<Layout>) => open(text, changes).items.map(({ item }) => item)
+const itemsOf = (text: string, changes?: Partial<GearLayout>) =>
+  open(text, changes).items.map(({ item }) => item)
 const fieldsOf = (text: string) => open(text).layout.columns.map(({ field }) => field)
-const problemsOf = (text: string, changes?: Partial<Layout>) =>
+const problemsOf = (text: string, changes?: Partial<GearLayout>) =>
   open(text, changes).problems.map(
     ({ row, column, text, why }) => `${row}/${column?.number ?? ''} ${text}: ${why}`,
   )

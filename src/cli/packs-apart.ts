@@ -1,0 +1,168 @@
+// A table of packs, with a plan or apart from any: each set-up with its figures, as JSON or as a table to read.
+
+import { guessPacksLayout, lacking, PACK_FIELDS, readGrid, readPackRows, type TablePack } from '../files/csv'
+import { completePack, defaults, type Pack, type PackDocument, type Plan, type Setup } from '../plan'
+import {
+  type ApartFigures,
+  apartFigures,
+  type Measure,
+  measureOf,
+  reckon,
+  type SetupReckoning,
+} from '../reckon'
+import { ANSWERS, FIT_LINE, formatsIn } from '../report'
+import { formatQuantity, type System } from '../units'
+import { aligned } from './columns'
+
+/** One set-up of the table; with a plan also its answer, verdicts and figures there. */
+export interface PackEntry
+  extends ApartFigures,
+    Partial<Omit<SetupReckoning, keyof ApartFigures | 'name' | 'setup'>> {
+  name: string
+  setup: string
+  frame: Setup['frame']
+  massKg: number
+  bodyLitres: number
+  ratedKg: number | null
+  price: number | null
+  /** Null: none is asked for, or a part of it is not known. */
+  measure: number | null
+}
+
+export interface PacksTable {
+  entries: PackEntry[]
+  /** What could not be read or is missing, by row. */
+  problems: string[]
+  doubts: string[]
+}
+
+/** Reads and judges the packs of a table. A problem of the whole table or the plan is the only one there is. */
+export function packEntries(text: string, plan: Plan | null, measure: Measure | null): PacksTable {
+  const grid = readGrid(text)
+  if (!grid.ok) return { entries: [], problems: [grid.message], doubts: [] }
+  const layout = guessPacksLayout(grid, { system: 'metric' })
+  const read = readPackRows(grid, layout)
+  const known = read.packs.map(pack => ({ ...knownPart(pack), rows: pack.rows }))
+  const packs = known.flatMap(({ pack }) => pack ?? [])
+  const judged = plan && reckon({ ...plan, packs })
+  const problems = [
+    ...read.problems.map(
+      ({ row, column, text, why }) =>
+        `row ${row}${column ? `, ${column.name || `column ${column.number}`}` : ''}: "${text}": ${why}`,
+    ),
+    ...known.flatMap(({ problems }) => problems),
+  ]
+  if (judged && !judged.ok) return { entries: [], problems: [judged.problem.message], doubts: read.doubts }
+  const settings = plan?.settings ?? defaults.SETTINGS
+  const setups = packs.flatMap(pack => pack.setups.map(setup => ({ pack, setup })))
+  const entries = setups.map(({ pack, setup }, i): PackEntry => {
+    const figures = apartFigures(pack, setup, settings)
+    const onTrip = judged?.reckoning.packs[i]
+    return {
+      ...onTrip,
+      name: pack.name,
+      setup: setup.name,
+      frame: setup.frame,
+      massKg: setup.massKg,
+      bodyLitres: pack.bodyLitres,
+      ratedKg: setup.ratedKg,
+      price: pack.price,
+      ...figures,
+      ...(onTrip && { outgrows: onTrip.verdicts.includes('outgrows-its-support') }),
+      measure: measure && measureOf(measure, pack, setup),
+    }
+  })
+  return { entries, problems, doubts: read.doubts }
+}
+
+/** The pack with those of its set-ups that lack nothing, and a line for each that does. */
+function knownPart({ pack, rows }: TablePack): { pack: Pack | null; problems: string[] } {
+  const problems: string[] = []
+  const setups = pack.setups.filter(setup => {
+    const lacks = lacking(pack, setup).map(field => PACK_FIELDS[field].label)
+    if (lacks.length > 0)
+      problems.push(
+        `row ${rows.join(', ')}: "${pack.name}", ${setup.name}: left out, without ${lacks.join(', ')}`,
+      )
+    return lacks.length === 0
+  })
+  // What is lacking has just been looked for.
+  const whole = setups.length > 0 ? completePack({ ...pack, setups } as PackDocument) : null
+  return { pack: whole, problems }
+}
+
+/** The figures a table may be sorted by. */
+export const FIGURES = [
+  'massKg',
+  'bodyLitres',
+  'totalLitres',
+  'ratedKg',
+  'price',
+  'gramsPerLitre',
+  'gramsPerTotalLitre',
+  'gramsPerRatedKg',
+  'pricePerLitre',
+  'pricePerRatedKg',
+  'brimLoadKg',
+  'brimLimitKg',
+  'measure',
+  'carriedKg',
+  'bodyNeedLitres',
+  'bodyMarginLitres',
+  'ratedMarginKg',
+  'fitChance',
+  'reachDays',
+] as const
+export type Figure = (typeof FIGURES)[number]
+
+interface Sorting {
+  by: Figure | null
+  down: boolean
+}
+
+/** In the order of a figure; what is not known comes last either way, equals stay as they are listed. */
+export function sorted(entries: readonly PackEntry[], { by, down }: Sorting): PackEntry[] {
+  if (by === null) return down ? entries.toReversed() : [...entries]
+  const known = (entry: PackEntry) => entry[by] ?? null
+  return entries.toSorted((a, b) => {
+    const [x, y] = [known(a), known(b)]
+    if (x === null || y === null) return Number(x === null) - Number(y === null)
+    return down ? y - x : x - y
+  })
+}
+
+/** The table to read; `withPlan`: whether a trip judges the packs. */
+export function packsReport(entries: readonly PackEntry[], sorting: Sorting, system: System): string {
+  const formats = formatsIn(system)
+  const { by } = sorting
+  const onTrip = entries.some(({ answer }) => answer !== undefined)
+  const rows = sorted(entries, sorting).map(entry => [
+    ...(entry.answer ? [`${ANSWERS[entry.answer].mark} ${ANSWERS[entry.answer].words}`] : []),
+    `${entry.name}, ${entry.setup}`,
+    formats.gear(entry.massKg),
+    formats.litres(entry.bodyLitres),
+    entry.ratedKg === null ? 'not known' : formats.kg(entry.ratedKg),
+    formats.gramsPerLitre(entry.gramsPerLitre),
+    ...(onTrip ? [] : [brimWords(entry)]),
+    ...(by && !ALWAYS.includes(by) ? [figureText(entry[by] ?? null)] : []),
+  ])
+  const head = [
+    ...(onTrip ? ['Answer'] : []),
+    ...['Pack', 'Mass', 'Main body', 'Rated', 'For each litre'],
+    ...(onTrip ? [] : ['Filled to the brim']),
+    ...(by && !ALWAYS.includes(by) ? [by] : []),
+  ]
+  const lines = aligned([head, ...rows])
+  return `${[...lines, '', onTrip ? FIT_LINE : BRIM_LINE].join('\n')}\n`
+}
+
+const ALWAYS: readonly string[] = ['massKg', 'bodyLitres', 'ratedKg', 'gramsPerLitre']
+const BRIM_LINE = `A full pack is taken to weigh ${formatQuantity('number', defaults.SETTINGS.brimKgPerLitre, { system: 'metric' })} kg for each litre: our judgement. With a plan it is your gear that decides.`
+
+function brimWords({ brimLimitKg, outgrows }: PackEntry): string {
+  if (brimLimitKg === null) return 'can’t tell: no limit known'
+  return outgrows ? 'more than it can carry' : 'can be carried'
+}
+
+const figureText = (value: number | null): string =>
+  value === null ? 'not known' : formatQuantity('number', value, { system: 'metric', digits: 2 })

@@ -1,0 +1,141 @@
+// What a column of a table of packs may hold. What a pack and a set-up have stands in the rows of their fields; here is
+// what only tables have. The words by which headings are known are ours, and their order is part of the reading.
+
+import { FIELDS as ALL, type FieldRow } from '../../plan'
+import { readAmount } from './amount'
+import type { Catalogue, CellRead, Field } from './catalogue'
+import type { Decimal } from './decimal'
+import { isUnitOfMass, isUnitOfVolume } from './headings'
+
+const { pack, setup } = ALL
+
+const MASS = '(?:mass|weight|wt|weighs?)'
+const RATED = String.raw`(?:rated|load rating|rating|load|carry\w*)`
+const BARE = '(?:without|no frame|frame out|frame removed|frameless|stripped)'
+
+/** A field of a pack or a set-up under its own label; a key of `pack` or `setup` is where it stands. */
+const own = (row: FieldRow, path: readonly ['pack' | 'setup', string], more: Partial<Field> = {}): Field => ({
+  label: row.column?.label ?? row.label ?? path[1],
+  reading: row,
+  path,
+  ...more,
+})
+
+/** In the order in which headings are held against them: "Total weight" is no volume, "Load capacity" neither. */
+const COLUMNS = {
+  setup: own(setup.name, ['setup', 'name'], { heading: /^(?:set-?up|configuration|variant|version)\b/ }),
+  ratingCovers: own(setup.ratingCovers, ['setup', 'ratingCovers'], { heading: /\bcovers?\b/ }),
+  ratedFrameOut: {
+    label: 'Load rating, frame out',
+    reading: setup.ratedKg,
+    heading: new RegExp(String.raw`\b${RATED}\b.*\b${BARE}\b`),
+  },
+  rated: own(setup.ratedKg, ['setup', 'ratedKg'], {
+    heading:
+      /\brated\b|\b(?:load|weight|carry\w*)\b.*\b(?:rating|limit|max|maximum|capacity)\b|\brating\b.*[([](?:kg|lbs?)|\b(?:max|maximum|recommended|comfort\w*)\b.*\b(?:load|carry|weight|mass)\b|^load\b/,
+  }),
+  massFrameOut: {
+    label: 'Mass, frame out',
+    reading: setup.massKg,
+    heading: new RegExp(
+      String.raw`\b${MASS}\b.*\b${BARE}\b|\b(?:frameless|stripped|frame out)\b.*\b${MASS}\b`,
+    ),
+  },
+  mass: own(setup.massKg, ['setup', 'massKg'], { heading: new RegExp(String.raw`\b${MASS}\b`) }),
+  denier: own(pack.denier, ['pack', 'denier'], { heading: /\bdenier\b/, read: denierIn }),
+  collar: own(pack.collarLitres, ['pack', 'collarLitres'], { heading: /\bcollar\b|\bextension\b/ }),
+  body: own(pack.bodyLitres, ['pack', 'bodyLitres'], {
+    heading:
+      /\b(?:main|body|inside|internal|interior)\b(?!.*\b(?:height|width|depth|length|frame)\b)|\b(?:without|excl\w*|less|minus) (?:the )?pockets?\b/,
+  }),
+  outside: own(pack.outsideLitres, ['pack', 'outsideLitres'], {
+    heading:
+      /^(?!.*\b(?:total|with|incl\w*)\b).*\bpockets?\b|\b(?:outside|outer|external|exterior)\b(?!.*\bframe\b)/,
+  }),
+  total: {
+    label: 'Total with pockets',
+    reading: pack.totalLitres,
+    path: ['pack', 'totalLitres'],
+    heading:
+      /\btotal\b|\b(?:overall|advertised|claimed|stated)\b.*\b(?:vol\w*|l|lit\w+|capacity)\b|\b(?:with|incl\w*\.?) (?:the |all )?pockets?\b|\b(?:volume|capacity|lit(?:re|er)s?|size)\b/,
+  },
+  bodyFrom: own(pack.bodyFrom, ['pack', 'bodyFrom']),
+  currency: own(pack.currency, ['pack', 'currency'], { heading: /\bcurrency\b/ }),
+  price: own(pack.price, ['pack', 'price'], { heading: /\b(?:price|cost|msrp|rrp)\b/, read: priceIn }),
+  innerHeight: own(pack.innerHeightCm, ['pack', 'innerHeightCm']),
+  innerWidth: own(pack.innerWidthCm, ['pack', 'innerWidthCm']),
+  innerDepth: own(pack.innerDepthCm, ['pack', 'innerDepthCm']),
+  section: own(pack.section, ['pack', 'section']),
+  sealed: own(pack.sealed, ['pack', 'sealed'], { heading: /\bsealed\b|\bwater-?proof|\bseams?\b/ }),
+  fabric: own(pack.fabric, ['pack', 'fabric'], { heading: /\b(?:fabric|material|cloth)\b/ }),
+  frame: own(setup.frame, ['setup', 'frame'], { heading: /\bframe\w*\b|\bsupport\b/, read: frameIn }),
+  maker: {
+    label: 'Maker',
+    reading: { as: 'text' },
+    heading: /^(?:maker|brand|manufacturer|make|company)\b/,
+  },
+  name: own(pack.name, ['pack', 'name'], {
+    heading: /^(?:(?:back|ruck)?(?:pack|sack)|name|model|product|item)s?\b/,
+  }),
+} as const satisfies Record<string, Field>
+
+export type PackFieldName = keyof typeof COLUMNS
+
+export const PACK_FIELDS: Readonly<Record<PackFieldName, Field>> = COLUMNS
+export const PACK_FIELD_NAMES = Object.keys(COLUMNS) as PackFieldName[]
+
+export const PACKS: Catalogue<PackFieldName> = {
+  fields: PACK_FIELDS,
+  narrowFirst: PACK_FIELD_NAMES,
+  ofUnit(word) {
+    if (isUnitOfMass(word)) return 'mass'
+    if (isUnitOfVolume(word)) return 'total'
+    return /^(?:[€£$¥]|eur|usd|gbp|chf)$/i.test(word) ? 'price' : null
+  },
+  reckoned:
+    /\bper\b|\bfor each\b|\bratio\b|\bscore\b|\brank\w*\b|\bindex\b|\bpoints?\b|\bstars?\b|[÷×*]|\b(?:m?g|oz|kg|lbs?|mass|weight|price|cost|rating|load|eur|usd)\s*\/\s*(?:l|kg|lb|lit|vol|cap|price|mass|weight|body|total)|[€$£]\s*\/|^answer\b/,
+}
+
+/** Whether a heading says that its litres are those of the pack with its pockets. */
+export const saysTotal = (heading: string): boolean =>
+  /\b(?:total|overall|advertised|claimed|stated)\b|\b(?:with|incl\w*)\b.*\bpockets?\b/i.test(heading)
+
+/** A pack is had with its frame and without: two set-ups. */
+export const REMOVABLE = 'removable'
+
+function frameIn(line: string): CellRead {
+  const word = line.toLowerCase()
+  if (/remov|detach|option|both|either|\bin\b.*\bout\b/.test(word)) return { value: REMOVABLE }
+  if (/frameless|without|\bno(?:ne)?\b|^[n0✗✘☐–—-]$|^false$|^nein$|^non$/.test(word))
+    return { value: 'frameless' }
+  if (/frame|stay|hoop|sheet|rod|internal|external|\bwith\b|^(?:y|yes|true|x|1|✓|✔|☑|ja|oui)$/.test(word))
+    return { value: 'framed' }
+  return { why: 'write framed, frameless or removable' }
+}
+
+/** "210D", "210 den", or of several the thinnest, which gives way first. */
+function denierIn(line: string, decimal: Decimal): CellRead {
+  const each = line
+    .split(/[/,;+&]|\band\b/)
+    .map(part => part.replace(/\s*(?:d|den|denier)\b\.?/i, '').trim())
+    .filter(part => part !== '')
+    .map(part => readAmount(part, { kind: 'number', limit: pack.denier, unit: '' }, decimal))
+  const slip = each.find(read => 'why' in read)
+  if (slip) return slip
+  const known = each.flatMap(read => ('value' in read && read.value !== null ? read.value : []))
+  return { value: known.length > 0 ? Math.min(...known) : null }
+}
+
+const CURRENCY = /[€£$¥]|\b(?!\d)[A-Z]{3}\b/
+const CODES: Readonly<Record<string, string>> = { '€': 'EUR', '£': 'GBP' }
+
+/** The currency that a cell or a heading names: "€", "EUR". Signs of several currencies stay signs. */
+export function currencyIn(text: string): string | null {
+  const sign = CURRENCY.exec(text)?.[0]
+  return sign ? (CODES[sign] ?? sign) : null
+}
+
+function priceIn(line: string, decimal: Decimal): CellRead {
+  const number = line.replace(CURRENCY, '').trim()
+  return readAmount(number, { kind: 'money', limit: pack.price, unit: '' }, decimal)
+}

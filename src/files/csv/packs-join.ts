@@ -1,0 +1,158 @@
+// Rows put together as packs: rows of one name and an equal main body are its set-ups, two masses in a row are two.
+
+import { type DraftPack, type DraftSetup, mainBodyOf, withMainBody } from '../../plan'
+import type { CellValue } from './catalogue'
+import { PACK_FIELD_NAMES, PACK_FIELDS, type PackFieldName, REMOVABLE } from './packs-fields'
+import type { RowProblem } from './types'
+
+export type PackValues = Partial<Record<PackFieldName, CellValue>>
+
+/** What the cells of one row say. */
+export interface PackRow {
+  /** From 1, as a spreadsheet counts. */
+  row: number
+  values: PackValues
+}
+
+export type SetupFacts = Omit<DraftSetup, 'id'>
+export type PackFacts = Omit<DraftPack, 'id' | 'setups'> & { name: string; setups: SetupFacts[] }
+
+export interface TablePack {
+  /** The rows it was read from, from 1. */
+  rows: number[]
+  pack: PackFacts
+}
+
+interface Joined {
+  packs: TablePack[]
+  problems: RowProblem[]
+  doubts: string[]
+}
+
+export function joinRows(rows: readonly PackRow[]): Joined {
+  const joined: Joined = { packs: [], problems: [], doubts: [] }
+  const byKey = new Map<string, TablePack>()
+  const bodies = new Map<string, Set<number | undefined>>()
+  for (const { row, values } of rows) {
+    const facts = factsOf(values)
+    const { total, outside } = values
+    const body = typeof total === 'number' && typeof outside === 'number' ? mainBodyOf(total, outside) : null
+    if (facts.bodyLitres === undefined && body?.ok === false) {
+      joined.problems.push({
+        row,
+        column: null,
+        text: `${total}, ${outside}`,
+        why: 'The pockets are as large as the whole: mend the pockets or the total.',
+      })
+      continue
+    }
+    const pack = withBody(facts)
+    const name = keyOf(pack.name)
+    bodies.set(name, (bodies.get(name) ?? new Set()).add(pack.bodyLitres))
+    const key = `${name}\n${pack.bodyLitres}`
+    const before = byKey.get(key)
+    if (before) {
+      addSetups(before, pack, row)
+      continue
+    }
+    const found = { rows: [row], pack }
+    byKey.set(key, found)
+    joined.packs.push(found)
+  }
+  for (const { pack } of joined.packs) nameSetups(pack.setups)
+  joined.doubts = doubtsOf(joined.packs, bodies)
+  return joined
+}
+
+/** Names are the same whatever their case and blanks. */
+const keyOf = (name: string): string => name.toLowerCase().replace(/\s+/g, ' ').trim()
+
+/** What a row says, as a pack with one set-up or two. */
+function factsOf(values: PackValues): PackFacts & { totalLitres?: number } {
+  const of = { pack: {} as Record<string, unknown>, setup: {} as Record<string, unknown> }
+  for (const field of PACK_FIELD_NAMES) {
+    const [part, key] = PACK_FIELDS[field].path ?? []
+    if (part && key && values[field] !== undefined) of[part as 'pack' | 'setup'][key] = values[field]
+  }
+  return { ...(of.pack as unknown as PackFacts), setups: setupsOf(of.setup as SetupFacts, values) }
+}
+
+function setupsOf(setup: SetupFacts, values: PackValues): SetupFacts[] {
+  const isRemovable = values.frame === REMOVABLE
+  const { massFrameOut, ratedFrameOut } = values
+  if (!isRemovable && massFrameOut === undefined) return [setup]
+  const { massKg: _mass, ratedKg: _rated, name, ...both } = setup
+  const named = (which: string) => (name ? `${name}, ${which}` : which)
+  return [
+    { ...setup, name: named('frame in'), frame: 'framed' },
+    {
+      ...both,
+      name: named('frame out'),
+      frame: 'frameless',
+      ...(typeof massFrameOut === 'number' && { massKg: massFrameOut }),
+      ...(typeof ratedFrameOut === 'number' && { ratedKg: ratedFrameOut }),
+    },
+  ]
+}
+
+/** The main body, where only the whole is told. */
+function withBody({ totalLitres, ...pack }: PackFacts & { totalLitres?: number }): PackFacts {
+  if (pack.bodyLitres !== undefined || totalLitres === undefined) return pack
+  const { outsideLitres } = pack
+  const { bodyLitres, bodyFrom } = withMainBody({
+    name: pack.name,
+    totalLitres,
+    ...(outsideLitres !== undefined && { outsideLitres }),
+    setups: [],
+  })
+  return { ...pack, bodyLitres, ...(bodyFrom && { bodyFrom }) }
+}
+
+/** Another row of the same pack: its set-ups, and what the rows before have not said of the pack. */
+function addSetups(known: TablePack, { setups, ...facts }: PackFacts, row: number) {
+  known.rows.push(row)
+  known.pack = { ...facts, ...known.pack, setups: [...known.pack.setups, ...setups] }
+}
+
+/** A set-up without a name has that of its frame; a single one is as sold. */
+function nameSetups(setups: SetupFacts[]) {
+  const taken = new Set<string>()
+  for (const setup of setups) {
+    const usual = setups.length === 1 ? 'as sold' : setup.frame ? frameWord(setup.frame) : 'set-up'
+    const name = setup.name ?? usual
+    let free = name
+    for (let i = 2; taken.has(free); i++) free = `${name} ${i}`
+    taken.add(free)
+    setup.name = free
+  }
+}
+
+const frameWord = (frame: NonNullable<SetupFacts['frame']>) => (frame === 'framed' ? 'frame in' : 'frame out')
+
+function doubtsOf(
+  packs: readonly TablePack[],
+  bodies: ReadonlyMap<string, ReadonlySet<number | undefined>>,
+): string[] {
+  const told = new Set<string>()
+  return packs.flatMap(({ pack, rows }) => {
+    const key = keyOf(pack.name)
+    if ((bodies.get(key)?.size ?? 0) < 2 || told.has(key)) return []
+    told.add(key)
+    const same = packs.filter(other => keyOf(other.pack.name) === key).flatMap(other => other.rows)
+    return [
+      `Rows ${(same.length > 1 ? same : rows).join(', ')}: “${pack.name}” with different litres is taken as different packs.`,
+    ]
+  })
+}
+
+/** What a set-up lacks to be judged, in words of its columns; empty where nothing is. */
+export function lacking(pack: PackFacts, setup: SetupFacts): PackFieldName[] {
+  const lacks: PackFieldName[] = []
+  if (pack.bodyLitres === undefined) lacks.push('body')
+  if (setup.massKg === undefined)
+    lacks.push(setup.frame === 'frameless' && isWithFramed(pack) ? 'massFrameOut' : 'mass')
+  if (setup.frame === undefined) lacks.push('frame')
+  return lacks
+}
+
+const isWithFramed = ({ setups }: PackFacts) => setups.some(({ frame }) => frame === 'framed')
