@@ -16,5 +16,6 @@ export {
 } from './missing'
 export { momentAt, momentIndex, placeText, sharesByName, walkOf } from './places'
 export { remedyInWords, shortfallInWords } from './remedies'
+export { valueText } from './value-text'
 export { kindOfVerdict } from './verdict-words'
 export { setupInWords, type Verdict } from './verdicts'

@@ -23,6 +23,14 @@ const HOW: Record<Stored, (what: string, to: string) => string> = {
 }
 
 /** Says that so many things were added. */
-export function AddedWords({ deed, what, to }: { deed: unknown; what: string; to: 'gear' | 'shelf' }) {
+export function AddedWords({
+  deed,
+  what,
+  to,
+}: {
+  deed: unknown
+  what: string
+  to: 'gear' | 'shelf' | 'packs'
+}) {
   return <>{HOW[useStored(deed)](what, to)}</>
 }

@@ -18,6 +18,7 @@ export {
   reckonedHeadings,
 } from './packs-guess'
 export { lacking, type PackFacts, type SetupFacts, type TablePack } from './packs-join'
+export { type ChangedPack, compareWithPacks, type PackChange, takePacks } from './packs-merge'
 export { type PacksRead, readPackRows } from './packs-rows'
 export { packsCsv } from './packs-table'
 export { readRows } from './rows'

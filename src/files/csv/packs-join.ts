@@ -47,7 +47,7 @@ export function joinRows(rows: readonly PackRow[]): Joined {
       continue
     }
     const pack = withBody(facts)
-    const name = keyOf(pack.name)
+    const name = packKey(pack.name)
     bodies.set(name, (bodies.get(name) ?? new Set()).add(pack.bodyLitres))
     const key = `${name}\n${pack.bodyLitres}`
     const before = byKey.get(key)
@@ -65,7 +65,7 @@ export function joinRows(rows: readonly PackRow[]): Joined {
 }
 
 /** Names are the same whatever their case and blanks. */
-const keyOf = (name: string): string => name.toLowerCase().replace(/\s+/g, ' ').trim()
+export const packKey = (name: string): string => name.toLowerCase().replace(/\s+/g, ' ').trim()
 
 /** What a row says, as a pack with one set-up or two. */
 function factsOf(values: PackValues): PackFacts & { totalLitres?: number } {
@@ -135,10 +135,10 @@ function doubtsOf(
 ): string[] {
   const told = new Set<string>()
   return packs.flatMap(({ pack, rows }) => {
-    const key = keyOf(pack.name)
+    const key = packKey(pack.name)
     if ((bodies.get(key)?.size ?? 0) < 2 || told.has(key)) return []
     told.add(key)
-    const same = packs.filter(other => keyOf(other.pack.name) === key).flatMap(other => other.rows)
+    const same = packs.filter(other => packKey(other.pack.name) === key).flatMap(other => other.rows)
     return [
       `Rows ${(same.length > 1 ? same : rows).join(', ')}: “${pack.name}” with different litres is taken as different packs.`,
     ]

@@ -8,7 +8,7 @@ import { Problems } from './Problems'
 
 export interface AddedNote {
   label: string
-  target: Target
+  target: Target | 'packs'
   problems: readonly RowProblem[]
 }
 
@@ -19,7 +19,7 @@ export function Added({ added, onUndone }: { added: AddedNote; onUndone: () => v
   return (
     <>
       <p class="added" ref={said} tabIndex={-1} role="status">
-        <AddedWords deed={added} what={label.replace('Add ', '')} to={target === 'trip' ? 'gear' : 'shelf'} />{' '}
+        <AddedWords deed={added} what={label.replace('Add ', '')} to={target === 'trip' ? 'gear' : target} />{' '}
         {lastLabel.value === label ? (
           <button
             type="button"

@@ -3,13 +3,14 @@
 
 import { useMemo, useState } from 'preact/hooks'
 import { Choice, useSystem } from '../../components/fields'
-import { FIELD_NAMES, FIELDS, type FieldName, type Target } from '../../files/csv'
+import { FIELD_NAMES, FIELDS, type FieldName, isTableOfPacks, type Target } from '../../files/csv'
 import { openTrip } from '../../store'
 import { Added, type AddedNote } from './Added'
 import type { Offered } from './Columns'
+import { ImportPacks } from './ImportPacks'
 import { gridOf, layoutOf } from './opened'
 import { ReadAs } from './ReadAs'
-import { type Kept, useSource } from './source'
+import { type Kept, usePacksSource, useSource } from './source'
 import { TableRows } from './TableRows'
 import { TableSource } from './TableSource'
 import './csv.css'
@@ -38,6 +39,9 @@ export function ImportTable({ to = 'trip', heading: Heading = 'h3', onList }: Im
     setAdded(null)
     keep({ source: next, asked: {} })
   }
+  const [, keepPacks] = usePacksSource(trip?.id ?? '')
+  const [asPacks, setAsPacks] = useState(false)
+  if (asPacks && trip) return <ImportPacks heading={Heading} />
   return (
     <section class="table-import" aria-label="Import a table">
       <Heading>Import a table</Heading>
@@ -62,6 +66,16 @@ export function ImportTable({ to = 'trip', heading: Heading = 'h3', onList }: Im
       {kept.source ? (
         <>
           {trip ? <Choice label="Add to" options={TARGETS} chosen={target} onChoose={setChosen} /> : null}
+          {trip ? (
+            <LooksLikePacks
+              kept={kept}
+              onPacks={() => {
+                keepPacks({ source: kept.source, asked: {} })
+                keep({ source: null, asked: {} })
+                setAsPacks(true)
+              }}
+            />
+          ) : null}
           <OpenedTable
             key={target}
             kept={kept}
@@ -101,6 +115,22 @@ function offeredFor(target: Target): Offered<FieldName> {
     often: names.filter(name => OFTEN.includes(name)),
     also: names.filter(name => !OFTEN.includes(name)),
   }
+}
+
+function LooksLikePacks({ kept: { source, asked }, onPacks }: { kept: Kept; onPacks: () => void }) {
+  const isPacks = useMemo(() => {
+    const { grid } = gridOf(source!, asked)
+    return grid.ok && isTableOfPacks(grid)
+  }, [source])
+  if (!isPacks) return null
+  return (
+    <p>
+      These look like packs, not gear.{' '}
+      <button type="button" onClick={onPacks}>
+        Bring them in as packs
+      </button>
+    </p>
+  )
 }
 
 interface OpenedTableProps {

@@ -40,12 +40,13 @@ export function layoutOf(
   asked: Asked,
   { target, system }: { target: Target; system: System },
 ): GearLayout {
-  const { headerRow, columns, decimal, headings } = asked
+  const { headerRow, headings } = asked
   const guessed = guessLayout(grid, { target, system, ...(headerRow === undefined ? {} : { headerRow }) })
-  return {
-    ...guessed,
-    ...(columns && { columns: [...columns] }),
-    ...(decimal && { decimal }),
-    ...(headings === undefined ? {} : { headings }),
-  }
+  return { ...withAsked(guessed, asked), ...(headings === undefined ? {} : { headings }) }
 }
+
+/** A layout that was guessed, with what the reader has said of its columns and its decimal mark. */
+export const withAsked = <F extends string, L extends Layout<F>>(
+  guessed: L,
+  { columns, decimal }: Pick<Asked<F>, 'columns' | 'decimal'>,
+): L => ({ ...guessed, ...(columns && { columns: [...columns] }), ...(decimal && { decimal }) })

@@ -2,9 +2,10 @@
 
 import { useMemo, useRef } from 'preact/hooks'
 import { readQuantity, useSystem } from '../../components/fields'
+import { later, toTop } from '../../components/frame'
 import { entryProps, LongList } from '../../components/long-list'
 import { MissingFigures } from '../../components/missing'
-import { Cautions, Row, WhenOpen } from '../../components/pieces'
+import { Cautions, Doors, Row, WhenOpen } from '../../components/pieces'
 import { addPack, type DraftPack, duplicatePack, LIMITS, movePack, type Plan, removePack } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import { FIT_LINE, type Formats, formatsIn, missingOf, shortCautions } from '../../report'
@@ -15,13 +16,15 @@ import { PackEditor } from './PackEditor'
 import { PackPictures } from './PackPictures'
 import { PartlyKnown, partlyKnown } from './Partly'
 import './packs.css'
-import { toTop } from '../../components/frame'
 import { Thresholds } from './Thresholds'
 import { Verdicts } from './Verdicts'
 import { ViewChoices } from './ViewChoices'
 import { AS_LISTED, inOrder, passes, view } from './view'
 
 const EDITS = { what: 'pack', move: movePack, duplicate: duplicatePack, remove: removePack }
+
+const ImportPacks = later(async () => (await import('../csv')).ImportPacks)
+const TABLE_DOORS = [{ label: 'Import a table', draw: () => <ImportPacks /> }]
 
 /** Fewer packs than this need no ordering. */
 const WORTH_SORTING = 2
@@ -119,6 +122,7 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
       <button type="button" class="primary" onClick={add}>
         Add a pack
       </button>
+      <Doors doors={TABLE_DOORS} />
       {settled && settled.reckoning.packs.length >= WORTH_SORTING ? (
         <WhenOpen class="more section" summary={<h3>Pictures</h3>}>
           {() => <PackPictures {...settled} formats={formats} />}
