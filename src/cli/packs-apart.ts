@@ -121,7 +121,7 @@ interface Sorting {
 }
 
 /** In the order of a figure; what is not known comes last either way, equals stay as they are listed. */
-export function sorted(entries: readonly PackEntry[], { by, down }: Sorting): PackEntry[] {
+function sorted(entries: readonly PackEntry[], { by, down }: Sorting): PackEntry[] {
   if (by === null) return down ? entries.toReversed() : [...entries]
   const known = (entry: PackEntry) => entry[by] ?? null
   return entries.toSorted((a, b) => {

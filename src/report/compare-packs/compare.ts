@@ -2,7 +2,15 @@
 // judgement of ours: a tenth of room or load.
 
 import type { Plan } from '../../plan'
-import { contentsLimitKg, frontierOf, type Reckoning, type SetupReckoning } from '../../reckon'
+import {
+  type Answer,
+  type ApartFigures,
+  apartFigures,
+  contentsLimitKg,
+  frontierOf,
+  type Reckoning,
+  type SetupReckoning,
+} from '../../reckon'
 import { formatQuantity } from '../../units'
 
 export const NOT_BEATEN = 'No other beats it on mass, price and margin'
@@ -16,18 +24,18 @@ export function priceText(price: number | null, currency: string | null): string
 /** 0: does; 1: nearly does; 2: does not. */
 export type Standing = 0 | 1 | 2
 
+type Ratios = 'gramsPerLitre' | 'gramsPerTotalLitre' | 'gramsPerRatedKg' | 'pricePerLitre' | 'pricePerRatedKg'
+
 /** What a set-up is compared by; null where it is not known. More is better only in `spareKg`. */
-export interface Comparison {
+export interface Comparison extends Pick<ApartFigures, Ratios> {
   pack: number
+  answer: Answer
   standing: Standing
   carriedKg: number
   massKg: number
   price: number | null
   /** To what it may carry. */
   spareKg: number | null
-  gramsPerLitre: number
-  gramsPerRatedKg: number | null
-  pricePerLitre: number | null
   /** What it may carry besides its own mass and a liner; null where no limit is known. */
   bearsKg: number | null
   notBeaten: boolean
@@ -40,15 +48,14 @@ export function comparisonOf(plan: Plan, reckoning: Reckoning): Comparison[] {
     const pack = plan.packs[setup.pack]!
     const { loadLimitKg, ratedAgainstKg } = setup
     return {
+      ...apartFigures(pack, pack.setups[setup.index]!, plan.settings),
       pack: setup.pack,
+      answer: setup.answer,
       standing: standingOf(setup, plan, reckoning),
       carriedKg: setup.carriedKg,
       massKg: pack.setups[setup.index]!.massKg,
       price: pack.price,
       spareKg: loadLimitKg === null ? null : loadLimitKg - ratedAgainstKg,
-      gramsPerLitre: setup.gramsPerLitre,
-      gramsPerRatedKg: setup.gramsPerRatedKg,
-      pricePerLitre: setup.pricePerLitre,
       bearsKg: contentsLimitKg(setup, reckoning.need),
       notBeaten: notBeaten[i]!,
     }

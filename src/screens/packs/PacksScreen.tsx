@@ -12,14 +12,14 @@ import { FIT_LINE, type Formats, formatsIn, missingOf, shortCautions } from '../
 import { type Comparison, comparisonOf } from '../../report/compare-packs'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import { type Detail, firstId, rowActions } from '../rows'
+import { AnswerCounts } from './Answers'
 import { PackEditor } from './PackEditor'
 import { PackPictures } from './PackPictures'
-import { PartlyKnown, partlyKnown } from './Partly'
+import { Judged, PackSummary } from './PackSummary'
 import './packs.css'
 import { Thresholds } from './Thresholds'
-import { Verdicts } from './Verdicts'
 import { ViewChoices } from './ViewChoices'
-import { AS_LISTED, inOrder, passes, view } from './view'
+import { AS_LISTED, answerOf, inOrder, passes, view } from './view'
 
 const EDITS = { what: 'pack', move: movePack, duplicate: duplicatePack, remove: removePack }
 
@@ -28,6 +28,9 @@ const TABLE_DOORS = [{ label: 'Import a table', draw: () => <ImportPacks /> }]
 
 /** Fewer packs than this need no ordering. */
 const WORTH_SORTING = 2
+
+/** More packs than this are a row each, that opens its card: sixty cards are forty screens of a phone. */
+const MOST_CARDS = 6
 
 export type PacksProps = Detail
 
@@ -56,9 +59,12 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
     price: 'value' in price ? price.value : undefined,
     massKg: 'value' in mass ? mass.value : undefined,
   }
-  const wanted = packs.filter(pack => pack === editing || passes(pack, chosen, bounds))
   const byPack = useMemo(() => grouped(comparisons, settled?.packIds ?? []), [comparisons])
-  const ordered = inOrder(wanted, chosen.order, id => byPack.get(id) ?? [])
+  const of = (id: string) => byPack.get(id) ?? []
+  const isShort = packs.length > MOST_CARDS
+  const hasAnswer = ({ id }: DraftPack) => chosen.answer === null || answerOf(of(id)) === chosen.answer
+  const wanted = packs.filter(pack => pack === editing || (hasAnswer(pack) && passes(pack, chosen, bounds)))
+  const ordered = inOrder(wanted, chosen.order, of)
   const rows = useHeld(ordered, editing?.id ?? null)
   // What is the same list is the same object, so that no scrolling starts anew.
   const order = rows.map(({ id }) => id).join('\n')
@@ -85,6 +91,7 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
           All my trips
         </button>
       </div>
+      {isShort || chosen.answer ? <AnswerCounts answers={packs.map(({ id }) => answerOf(of(id)))} /> : null}
       {packs.length >= WORTH_SORTING ? (
         <ViewChoices shown={rows.length} all={packs.length} {...{ system, price, mass }} />
       ) : null}
@@ -97,7 +104,7 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
       <LongList
         entries={entries}
         open={editing?.id ?? null}
-        draw={(at, of) => {
+        draw={(at, count) => {
           const pack = rows[at]!
           const path = `packs/${pack.id}`
           const index = packs.indexOf(pack)
@@ -107,11 +114,13 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
             <Row
               key={pack.id}
               id={pack.id}
-              entry={entryProps(pack.id, at, of)}
+              entry={entryProps(pack.id, at, count)}
               open={detail === path}
               onToggle={() => onDetail(detail === path ? null : path)}
-              summary={<Summary pack={pack} name={name} formats={formats} />}
-              below={<Judged {...{ pack, settled, comparisons, formats }} />}
+              summary={<PackSummary {...{ pack, name, formats }} comparisons={of(pack.id)} short={isShort} />}
+              below={
+                isShort && detail !== path ? null : <Judged {...{ pack, settled, comparisons, formats }} />
+              }
               actions={rowActions(EDITS, { id: pack.id, name, ...place })}
             >
               <PackEditor pack={pack} />
@@ -133,7 +142,13 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
   )
 }
 
-function useJudged() {
+export interface Judgement {
+  plan: Plan
+  packIds: string[]
+  reckoning: Reckoning
+}
+
+function useJudged(): { settled: Judgement | null; comparisons: Comparison[] } {
   const open = reckoned.value
   return useMemo(() => {
     const none: Comparison[] = []
@@ -169,22 +184,6 @@ function useHeld(ordered: DraftPack[], editing: string | null): DraftPack[] {
   return ordered.toSorted((a, b) => at(a) - at(b))
 }
 
-function Summary({ pack, name, formats }: { pack: DraftPack; name: string; formats: Formats }) {
-  const masses = pack.setups.flatMap(setup =>
-    setup.massKg === undefined ? [] : [formats.gear(setup.massKg)],
-  )
-  return (
-    <>
-      <bdi class="name">{name}</bdi>
-      <span class="facts-line" data-figures="typed">
-        {[pack.bodyLitres === undefined ? 'no litres yet' : formats.litres(pack.bodyLitres), ...masses].join(
-          ', ',
-        )}
-      </span>
-    </>
-  )
-}
-
 interface CannotTellProps {
   plan: Plan
   reckoning: Reckoning
@@ -201,33 +200,5 @@ function CannotTell({ plan, reckoning, formats }: CannotTellProps) {
       <h3>To tell more, say</h3>
       <MissingFigures {...{ missing, formats }} />
     </section>
-  )
-}
-
-interface JudgedProps {
-  pack: DraftPack
-  settled: ReturnType<typeof useJudged>['settled']
-  comparisons: Comparison[]
-  formats: Formats
-}
-
-/** The verdicts; of set-ups that lack their mass or litres, as much as can be said. */
-function Judged({ pack, settled, comparisons, formats }: JudgedProps) {
-  if (!reckoned.value) return null
-  if (!settled) return <p class="hint verdict">Not judged: the trip’s food does not settle.</p>
-  const { plan, packIds, reckoning } = settled
-  const packIndex = packIds.indexOf(pack.id)
-  return (
-    <>
-      {packIndex < 0 ? null : (
-        <Verdicts
-          {...{ packIndex, plan, reckoning, formats }}
-          notBeaten={comparisons.map(c => c.notBeaten && comparisons.length > 1)}
-        />
-      )}
-      {partlyKnown(pack).map(setup => (
-        <PartlyKnown key={setup.id} {...{ pack, setup, plan, formats }} />
-      ))}
-    </>
   )
 }

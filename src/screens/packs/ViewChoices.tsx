@@ -2,6 +2,7 @@
 
 import { useId } from 'preact/hooks'
 import { Choice, LooseField, type Reading } from '../../components/fields'
+import { ANSWERS } from '../../report'
 import type { System } from '../../units'
 import { AS_LISTED, ORDERS, type Order, view } from './view'
 
@@ -97,8 +98,9 @@ export function ViewChoices({ shown, all, system, price, mass }: ViewChoicesProp
   )
 }
 
-function wordsOf({ order, frame, sealed, priceText, massText }: typeof AS_LISTED): string[] {
+function wordsOf({ order, answer, frame, sealed, priceText, massText }: typeof AS_LISTED): string[] {
   return [
+    answer === null ? '' : ANSWERS[answer].words.toLowerCase(),
     order === 'listed' ? '' : ORDERS[order].toLowerCase(),
     frame === 'any' ? '' : frame === 'framed' ? 'with a frame' : 'without a frame',
     sealed ? 'sealed' : '',

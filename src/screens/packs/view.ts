@@ -2,7 +2,9 @@
 
 import { signal } from '@preact/signals'
 import type { DraftPack, DraftSetup } from '../../plan'
-import type { Comparison } from '../../report/compare-packs'
+import { ANSWERS, type Formats } from '../../report'
+import { type Comparison, priceText } from '../../report/compare-packs'
+import { formatQuantity } from '../../units'
 
 export const ORDERS = {
   listed: 'As listed',
@@ -12,13 +14,19 @@ export const ORDERS = {
   price: 'Price',
   margin: 'Margin to its rating',
   litre: 'Mass for each litre',
+  'total-litre': 'Mass for each litre with pockets',
   rated: 'Mass for each kg rated',
   'price-litre': 'Price for each litre',
+  'price-rated': 'Price for each kg rated',
 } as const
 export type Order = keyof typeof ORDERS
 
+export type PackAnswer = Comparison['answer']
+
 export interface View {
   order: Order
+  /** Only packs with this answer. */
+  answer: PackAnswer | null
   frame: 'any' | 'framed' | 'frameless'
   sealed: boolean
   /** As typed. */
@@ -26,7 +34,14 @@ export interface View {
   massText: string
 }
 
-export const AS_LISTED: View = { order: 'listed', frame: 'any', sealed: false, priceText: '', massText: '' }
+export const AS_LISTED: View = {
+  order: 'listed',
+  answer: null,
+  frame: 'any',
+  sealed: false,
+  priceText: '',
+  massText: '',
+}
 
 export const view = signal(AS_LISTED)
 
@@ -55,8 +70,10 @@ const KEYS: Record<Exclude<Order, 'listed'>, (c: Comparison) => number | null> =
   price: c => c.price,
   margin: c => (c.spareKg === null ? null : -c.spareKg),
   litre: c => c.gramsPerLitre,
+  'total-litre': c => c.gramsPerTotalLitre,
   rated: c => c.gramsPerRatedKg,
   'price-litre': c => c.pricePerLitre,
+  'price-rated': c => c.pricePerRatedKg,
 }
 
 /** The packs in order, each by the best of its set-ups; equals stay as listed, packs not judged come last. */
@@ -73,4 +90,43 @@ export function inOrder(
     .map(pack => ({ pack, at: least(pack) }))
     .sort((a, b) => (a.at === b.at ? 0 : a.at - b.at))
     .map(({ pack }) => pack)
+}
+
+const BEST_FIRST = Object.keys(ANSWERS) as PackAnswer[]
+
+/** The answer of a pack is the best of its set-ups'; null: none of them is judged. */
+export function answerOf(comparisons: readonly Comparison[]): PackAnswer | null {
+  return BEST_FIRST.find(answer => comparisons.some(each => each.answer === answer)) ?? null
+}
+
+/** Of the figure that packs stand in order by, its words for one of them; null where the row has it anyway. */
+export function orderFigure(
+  order: Order,
+  comparisons: readonly Comparison[],
+  { formats, currency }: { formats: Formats; currency: string | undefined },
+): string | null {
+  if (order === 'listed' || order === 'best' || order === 'mass') return null
+  const key = KEYS[order]
+  const known = comparisons.flatMap(c => key(c) ?? [])
+  if (known.length === 0) return comparisons.length > 0 ? 'not known' : null
+  const least = Math.min(...known)
+  const money = (value: number) => priceText(Math.round(value * 100) / 100, currency ?? null)
+  switch (order) {
+    case 'carried':
+      return `${formats.kg(least)} carried`
+    case 'price':
+      return money(least)
+    case 'margin':
+      return least <= 0 ? `${formats.kg(-least)} to spare` : `${formats.kg(least)} over`
+    case 'litre':
+      return formats.gramsPerLitre(least)
+    case 'total-litre':
+      return `${formats.gramsPerLitre(least)} with pockets`
+    case 'rated':
+      return `${formats.gramsPerKg(least)} rated`
+    case 'price-litre':
+      return `${money(least)} for each litre`
+    case 'price-rated':
+      return `${money(least)} for each ${formatQuantity('mass', 1, { system: 'metric', unit: 'kg', digits: 0 })} rated`
+  }
 }
