@@ -30,13 +30,16 @@ export function PackSummary({ pack, name, comparisons, short, formats }: Summary
   return (
     <>
       <bdi class="name">{name}</bdi>
-      {answer ? (
-        <span class="row-answer" data-answer={answer}>
-          <span aria-hidden="true">{ANSWERS[answer].mark} </span>
-          {ANSWERS[answer].words}
-        </span>
-      ) : null}
       <span class="facts-line" data-figures="typed">
+        {answer ? (
+          <>
+            <span class="row-answer" data-answer={answer}>
+              <span aria-hidden="true">{ANSWERS[answer].mark} </span>
+              {ANSWERS[answer].words}
+            </span>
+            {' · '}
+          </>
+        ) : null}
         {[litres, ...masses].join(', ')}
         {figure ? <span data-figures="why"> · {figure}</span> : null}
       </span>

@@ -104,6 +104,7 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
       <LongList
         entries={entries}
         open={editing?.id ?? null}
+        class={isShort ? 'short-rows' : ''}
         draw={(at, count) => {
           const pack = rows[at]!
           const path = `packs/${pack.id}`
