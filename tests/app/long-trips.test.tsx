@@ -1,6 +1,6 @@
 // The longest trip and the most packs that are let in: of each only a part is drawn, and the rest is one press away.
 
-import { cleanup, fireEvent, render, screen } from '@testing-library/preact'
+import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact'
 import { afterEach, expect, test } from 'vitest'
 import { type Draft, emptyDraft, quickTrip } from '../../src/plan'
 import { Trips } from '../../src/screens/more/Trips'
@@ -34,6 +34,8 @@ test('the sheet of a trip of 401 days is drawn in steps, and printed when it is 
   render(<SheetScreen onClose={() => {}} />)
   expect(drawn('.sheet-days tbody tr')).toBe(100)
   expect(screen.queryByRole('button', { name: 'Print' })).toBeNull()
+  for (const days of [200, 300, 401])
+    await waitFor(() => expect(drawn('.sheet-days tbody tr')).toBeGreaterThanOrEqual(days))
   await screen.findByRole('button', { name: 'Print' })
   expect(drawn('.sheet-days tbody tr')).toBe(401)
 })

@@ -9,10 +9,10 @@ import { Cautions, Doors, Row, WhenOpen } from '../../components/pieces'
 import { addPack, type DraftPack, duplicatePack, LIMITS, movePack, type Plan, removePack } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import { FIT_LINE, type Formats, formatsIn, missingOf, shortCautions } from '../../report'
-import { type Comparison, comparisonOf } from '../../report/compare-packs'
-import { actions, newId, openTrip, reckoned } from '../../store'
+import { actions, newId, openTrip } from '../../store'
 import { type Detail, firstId, rowActions } from '../rows'
 import { AnswerCounts } from './Answers'
+import { grouped, useJudged } from './judged'
 import { PackEditor } from './PackEditor'
 import { PackPictures } from './PackPictures'
 import { Judged, PackSummary } from './PackSummary'
@@ -141,35 +141,6 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
       <Thresholds />
     </div>
   )
-}
-
-export interface Judgement {
-  plan: Plan
-  packIds: string[]
-  reckoning: Reckoning
-}
-
-function useJudged(): { settled: Judgement | null; comparisons: Comparison[] } {
-  const open = reckoned.value
-  return useMemo(() => {
-    const none: Comparison[] = []
-    if (!open?.reckoned.ok) return { settled: null, comparisons: none }
-    const { plan, packIds } = open
-    const { reckoning } = open.reckoned
-    return { settled: { plan, packIds, reckoning }, comparisons: comparisonOf(plan, reckoning) }
-  }, [open])
-}
-
-/** The comparisons of each pack, by its id. */
-function grouped(comparisons: Comparison[], packIds: string[]): Map<string, Comparison[]> {
-  const found = new Map<string, Comparison[]>()
-  for (const comparison of comparisons) {
-    const id = packIds[comparison.pack]!
-    const others = found.get(id)
-    if (others) others.push(comparison)
-    else found.set(id, [comparison])
-  }
-  return found
 }
 
 /** The packs in their order; while one of them is being edited they keep the order they had before. */

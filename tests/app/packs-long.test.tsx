@@ -1,0 +1,63 @@
+// Many packs: a row each that opens its card, and counts that filter them.
+
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
+import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { PacksScreen } from '../../src/screens/packs'
+import { AS_LISTED, view } from '../../src/screens/packs/view'
+import { loadEngine } from '../../src/store'
+import { demoDraft, draft, openDraft } from './compare-packs'
+
+const noDetail = { detail: null, onDetail: () => undefined }
+
+beforeAll(loadEngine)
+beforeEach(() => {
+  view.value = AS_LISTED
+})
+afterEach(cleanup)
+
+describe('a long list of packs', () => {
+  const many = (count: number) => {
+    const { packs, ...rest } = demoDraft()
+    const all = Array.from({ length: count }, (_, i) => {
+      const pack = packs[i % packs.length]!
+      return {
+        ...pack,
+        id: `${pack.id}-${i}`,
+        name: `${pack.name} ${i}`,
+        setups: pack.setups.map(setup => ({ ...setup, id: `${setup.id}-${i}` })),
+      }
+    })
+    openDraft({ ...rest, packs: all })
+  }
+  const rows = () => [...document.querySelectorAll('.row')]
+
+  test('is a row a pack, with its answer in it, that opens its card', () => {
+    many(9)
+    const { rerender } = render(<PacksScreen {...noDetail} />)
+    expect(document.querySelectorAll('.verdict')).toHaveLength(0)
+    expect(rows().map(row => row.querySelector('.row-answer')?.textContent)).toHaveLength(9)
+    for (const row of rows()) expect(row.querySelector('.row-answer')?.textContent).toMatch(/Does|Can’t tell/)
+    rerender(<PacksScreen detail={`packs/${draft().packs[0]!.id}`} onDetail={() => undefined} />)
+    expect(rows().filter(row => row.querySelector('.verdict'))).toHaveLength(1)
+  })
+
+  test('shows those alone whose count is tapped, and all again', () => {
+    many(9)
+    render(<PacksScreen {...noDetail} />)
+    const counts = screen.getByRole('group', { name: 'Show only' })
+    const tap = (words: RegExp) => fireEvent.click(within(counts).getByRole('button', { name: words }))
+    tap(/do not$/)
+    const answers = new Set(rows().map(row => row.querySelector('.row-answer')?.textContent))
+    expect([...answers]).toEqual(['× Does not'])
+    expect(rows().length).toBeLessThan(9)
+    tap(/do not$/)
+    expect(rows()).toHaveLength(9)
+  })
+
+  test('has the figure it is sorted by in each row', () => {
+    many(9)
+    view.value = { ...AS_LISTED, order: 'rated' }
+    render(<PacksScreen {...noDetail} />)
+    for (const row of rows()) expect(row.textContent).toMatch(/ · ([\d.]+\sg\/kg rated|not known)/)
+  })
+})
