@@ -3,13 +3,14 @@
 // is, what may come of it and how to avoid it. Nothing here is more certain than the model.
 
 import { maxLitresPerHour } from '../equations'
-import { defaults, type Plan } from '../plan'
+import type { Plan } from '../plan'
 import { ADULT_ENERGY_FROM_YEARS, type Reckoning, type WaterCarry } from '../reckon'
 import { counted } from '../units'
 import { type Caution, ITS_FIGURES, itsFigures, lightestSetup, listText } from './caution'
 import { type Formats, percentOver } from './formats'
 import { fuelCautions } from './fuel-cautions'
 import { heatCautions } from './heat-cautions'
+import { framelessLimitSentence } from './limit-names'
 import { noticeCautions } from './notice-cautions'
 import { placeText } from './places'
 import { densityNotices } from './plausible'
@@ -114,7 +115,7 @@ function loadCautions(plan: Plan, reckoning: Reckoning, formats: Formats): Cauti
     cautions.push({
       signal: 'CAUTION',
       about: 'load',
-      text: `Without a frame the shoulders bear it all. ${framelessLimit(plan, formats)}; a lower one of its maker comes first.`,
+      text: `Without a frame the shoulders bear it all. ${framelessLimitSentence(plan, formats.kg)}; a lower one of its maker comes first.`,
     })
   cautions.push({
     signal: 'CAUTION',
@@ -125,13 +126,6 @@ function loadCautions(plan: Plan, reckoning: Reckoning, formats: Formats): Cauti
 }
 
 /** The ceiling without a frame: the hiker's own number is told as theirs. */
-function framelessLimit({ settings }: Plan, { kg }: Formats): string {
-  const { framelessCeilingKg } = settings
-  return framelessCeilingKg === defaults.SETTINGS.framelessCeilingKg
-    ? `Common practice, with no source behind it, is to stay near ${kg(framelessCeilingKg)}`
-    : `Your own limit without a frame is ${kg(framelessCeilingKg)}`
-}
-
 function energyCautions({ carrier: { ageYears }, trip: { meals } }: Plan, { percent }: Formats): Caution[] {
   const cautions: Caution[] = []
   if (meals.ration === 'energy' && meals.deficit > MOST_DEFICIT)

@@ -19,7 +19,7 @@ export interface Missing {
   gear: boolean
 }
 
-type Figure = 'litres' | 'mass'
+export type Figure = 'litres' | 'mass'
 
 const KNOWN = new WeakMap<Plan['gear'], Missing>()
 

@@ -13,7 +13,8 @@ import {
 } from '../reckon'
 import { tooLargeWords } from './fitting'
 import { type Formats, marginText, percentOver } from './formats'
-import { type Missing, missingOf, toldChance } from './missing'
+import { limitWithoutFrame, shareLimitName } from './limit-names'
+import { type Figure, leastText, type Missing, missingOf, toldChance } from './missing'
 import { placeText } from './places'
 
 /** Codes that only the words have, by what each is about and what of the pack it stands on. */
@@ -72,7 +73,7 @@ export const onSetup = (setup: SetupReckoning, context: Context): OnSetup => {
 /** Null: the code holds, and is not worth a word here. */
 export const CODE_WORDS: Readonly<Record<VerdictCode, (on: OnSetup) => Words | null>> = {
   undersized: on => {
-    const by = marginText(on.setup.bodyMarginLitres, on.formats.litres)
+    const by = least(on, 'litres', on.setup.bodyMarginLitres)
     return said('Too small', `Too small by ${by} ${fullAt(on)}: ${bodyForNeed(on)}${fitChance(on)}.`)
   },
   tight: on => said('Tight', `Tight ${fullAt(on)}: ${bodyForNeed(on)}${fitChance(on)}.`),
@@ -96,28 +97,31 @@ export const CODE_WORDS: Readonly<Record<VerdictCode, (on: OnSetup) => Words | n
     )
   },
   overloaded: on => {
-    const by = marginText(on.setup.ratedMarginKg ?? 0, on.formats.kg)
+    const by = least(on, 'mass', on.setup.ratedMarginKg ?? 0)
     return said('Overloaded', `Overloaded by ${by} ${heavyAt(on)}: ${loadAgainstRating(on)}.`)
   },
   'near-rating': on => {
-    const by = marginText(on.setup.ratedMarginKg ?? 0, on.formats.kg)
-    return said('Near its rating,', `Near its rating, within ${by} ${heavyAt(on)}: ${loadAgainstRating(on)}.`)
+    const { missing, setup, formats } = on
+    const by = marginText(setup.ratedMarginKg ?? 0, formats.kg)
+    // Of a load that may be larger the margin is the most there is.
+    const within = missing.mass.length > 0 ? `at most ${by} from it` : `within ${by}`
+    return said('Near its rating,', `Near its rating, ${within} ${heavyAt(on)}: ${loadAgainstRating(on)}.`)
   },
   'frameless-overloaded': on => {
     const { setup, chosen, formats } = on
     const limitKg = setup.loadLimitKg ?? 0
-    const by = marginText(setup.ratedAgainstKg - limitKg, formats.kg)
-    const limit = `${formats.kg(limitKg)}, ${limitKg === chosen.ratedKg ? 'its rating' : YOUR_LIMIT}`
+    const by = least(on, 'mass', setup.ratedAgainstKg - limitKg)
+    const limit = `${formats.kg(limitKg)}, ${limitKg === chosen.ratedKg ? 'its rating' : limitWithoutFrame(on.plan)}`
     return said(
       'Too heavy without a frame',
-      `Too heavy without a frame by ${by} ${heavyAt(on)}: ${formats.kg(setup.ratedAgainstKg)} against ${limit}.`,
+      `Too heavy without a frame by ${by} ${heavyAt(on)}: ${leastText(on.missing, 'mass', formats.kg(setup.ratedAgainstKg))} against ${limit}.`,
     )
   },
-  'outgrows-its-support': ({ setup, chosen, formats: { kg } }) => {
+  'outgrows-its-support': ({ setup, chosen, plan, formats: { kg } }) => {
     const limit =
       setup.loadLimitKg === chosen.ratedKg
         ? `its rating of ${kg(chosen.ratedKg ?? 0)}`
-        : `${kg(setup.loadLimitKg ?? 0)}, ${YOUR_LIMIT}`
+        : `${kg(setup.loadLimitKg ?? 0)}, ${limitWithoutFrame(plan)}`
     return said(
       'More space than support:',
       `More space than support: filled to the brim with things like these it would come to ${kg(setup.brimLoadKg ?? 0)}, over ${limit}: leave room empty.`,
@@ -129,15 +133,18 @@ export const CODE_WORDS: Readonly<Record<VerdictCode, (on: OnSetup) => Words | n
       'Rating unknown:',
       loadLimitKg === null
         ? `Rating unknown: ask its maker whether it bears ${ratedLoad(on)}.`
-        : `Rating unknown: ${ratedLoad(on)}, held to ${YOUR_LIMIT}, ${on.formats.kg(loadLimitKg)}.`,
+        : `Rating unknown: ${ratedLoad(on)}, held to ${limitWithoutFrame(on.plan)}, ${on.formats.kg(loadLimitKg)}.`,
     )
   },
-  'outside-short': ({ pack, reckoning: { need }, formats: { litres } }) => {
+  'outside-short': on => {
+    const { pack, missing, reckoning, formats } = on
+    const { outsideLitres } = reckoning.need
+    const { litres } = formats
     const holds = pack.outsideLitres ?? 0
-    const by = marginText(need.outsideLitres - holds, litres)
+    const by = least(on, 'litres', outsideLitres - holds)
     return said(
       'Pockets too small',
-      `Pockets too small by ${by}: ${litres(holds)} for ${litres(need.outsideLitres)} of things meant for them. The rest is counted inside.`,
+      `Pockets too small by ${by}: ${litres(holds)} for ${leastText(missing, 'litres', litres(outsideLitres))} of things meant for them. The rest is counted inside.`,
     )
   },
   'too-long': on => tooLargeWords('too-long', { ...on, need: on.reckoning.need }),
@@ -150,7 +157,7 @@ export const CODE_WORDS: Readonly<Record<VerdictCode, (on: OnSetup) => Words | n
     const share = percentOver(setup.bodyMassShare, loadShareLimit, formats)
     return said(
       'Heavy for you:',
-      `Heavy for you: ${formats.kg(setup.carriedKg)} with the pack ${heavyAt(on)} is ${share} of your body mass; your limit is ${formats.percent(loadShareLimit)}.`,
+      `Heavy for you: ${leastText(on.missing, 'mass', formats.kg(setup.carriedKg))} with the pack ${heavyAt(on)} is ${leastText(on.missing, 'mass', share)} of your body mass; ${shareLimitName(plan)} is ${formats.percent(loadShareLimit)}.`,
     )
   },
 }
@@ -168,23 +175,29 @@ export function bearsWords(on: OnSetup): Words {
   const limit =
     chosen.ratedKg !== null && setup.loadLimitKg === chosen.ratedKg
       ? `a rating of ${formats.kg(chosen.ratedKg)}`
-      : `${formats.kg(setup.loadLimitKg ?? 0)}, ${YOUR_LIMIT}`
+      : `${formats.kg(setup.loadLimitKg ?? 0)}, ${limitWithoutFrame(on.plan)}`
   const against = `${ratedLoad(on)} against ${limit}`
   return missing.mass.length > 0
     ? said('Bears the load so far:', `Bears the load so far: ${against}.`)
     : said('Bears the load:', `Bears the load: ${against}.`)
 }
 
-const YOUR_LIMIT = 'your limit without a frame'
-
 const fullAt = ({ reckoning: { need, moments } }: OnSetup) => placeText(need.bodyAt, moments)
 const heavyAt = ({ reckoning: { need, moments } }: OnSetup) => placeText(need.peakFullWaterAt, moments)
 
-const bodyForNeed = ({ setup, pack, formats: { litres } }: OnSetup) =>
-  `${litres(pack.bodyLitres)} of main body for ${litres(setup.bodyNeedLitres)}`
+const bodyForNeed = ({ setup, pack, missing, formats: { litres } }: OnSetup) =>
+  `${litres(pack.bodyLitres)} of main body for ${leastText(missing, 'litres', litres(setup.bodyNeedLitres))}`
 
-const ratedLoad = ({ setup, chosen, formats }: OnSetup) =>
-  `${formats.kg(setup.ratedAgainstKg)} of ${chosen.ratingCovers === 'contents' ? 'contents' : 'contents and pack'}`
+/** How far beyond, which what is missing can only raise. */
+function least({ missing, formats }: OnSetup, of: Figure, margin: number): string {
+  const format = of === 'litres' ? formats.litres : formats.kg
+  const size = Math.abs(margin)
+  if (missing[of].length > 0 && format(size) === format(0)) return 'at least a little'
+  return leastText(missing, of, marginText(margin, format))
+}
+
+const ratedLoad = ({ setup, chosen, missing, formats }: OnSetup) =>
+  `${leastText(missing, 'mass', formats.kg(setup.ratedAgainstKg))} of ${chosen.ratingCovers === 'contents' ? 'contents' : 'contents and pack'}`
 
 const loadAgainstRating = (on: OnSetup) =>
   `${ratedLoad(on)} against a rating of ${on.formats.kg(on.chosen.ratedKg ?? 0)}`

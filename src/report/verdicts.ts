@@ -103,14 +103,14 @@ const OPEN = {
 } as const
 
 /** What the hiker's own thresholds say, where they have any. */
-function ownWords({ setup, plan, formats }: OnSetup): Verdict[] {
+function ownWords({ setup, plan, missing, formats }: OnSetup): Verdict[] {
   const { lightGramsPerLitre, headroomLitres } = plan.settings
   const verdicts: Verdict[] = []
   if (headroomLitres !== null && setup.bodyMarginLitres >= 0 && setup.bodyMarginLitres < headroomLitres) {
     const [spare, asked] = [formats.litres(setup.bodyMarginLitres), formats.litres(headroomLitres)]
     const words = said(
       'Less headroom than you want:',
-      `Less headroom than you want: ${spare} to spare of the ${asked} you ask for.`,
+      `Less headroom than you want: ${missing.litres.length > 0 ? 'at most ' : ''}${spare} to spare of the ${asked} you ask for.`,
     )
     verdicts.push({ code: 'own-headroom', weight: 'warns', ...words })
   }

@@ -25,7 +25,7 @@ export interface ReachInWords {
 const BINDS: Record<Binding, { short: string; long: string }> = {
   room: { short: 'room', long: 'its room' },
   rating: { short: 'rating', long: 'its rating' },
-  'frameless-ceiling': { short: 'your limit', long: 'your limit without a frame' },
+  'frameless-ceiling': { short: 'its limit', long: 'the limit without a frame' },
   'body-share': { short: 'body mass', long: 'your own share of body mass' },
 }
 

@@ -66,10 +66,10 @@ export function requirementRows(
     {
       name: 'Frame',
       ...(wanted.frame
-        ? { figure: 'Yes', note: 'it is more than your limit without one.' }
+        ? { figure: 'Yes', note: 'it is more than the limit without one.' }
         : atLeast.mass
           ? { figure: 'Can’t tell yet', note: 'some things have no mass yet.' }
-          : { figure: 'Not needed', note: 'it stays under your limit without one.' }),
+          : { figure: 'Not needed', note: 'it stays under the limit without one.' }),
     },
     wanted.outsideLitres > 0
       ? {

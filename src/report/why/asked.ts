@@ -5,6 +5,7 @@ import { type Reckoning, reckon, requirementOf } from '../../reckon'
 import { capital } from '../../units'
 import { ENOUGH_UNTOLD } from '../compare-packs'
 import type { Formats } from '../formats'
+import { limitWithoutFrame } from '../limit-names'
 import { leastText, type Missing, missingOf } from '../missing'
 import { settingInput } from './origins'
 import { sumOf, told } from './sum'
@@ -103,7 +104,7 @@ function load(asking: Asking[], formats: Formats): Explanation {
   const context = { plan: it.plan, reckoning: it.reckoning, formats, stopIds: [] }
   return sumOf({
     title: 'Rated load',
-    says: `The heaviest load with a liner where rain is likely, ${formats.kg(contentsKg)}, and the pack itself, ${formats.gear(packKg)}. Over your limit without a frame it takes a frame.`,
+    says: `The heaviest load with a liner where rain is likely, ${formats.kg(contentsKg)}, and the pack itself, ${formats.gear(packKg)}. Over ${limitWithoutFrame(it.plan)} it takes a frame.`,
     kind: 'mass',
     system: formats.system,
     show: formats.kg,

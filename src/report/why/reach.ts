@@ -3,6 +3,7 @@
 
 import { type ReachBasis, reachBasisOf } from '../../reckon'
 import { daysText, type ReachInWords, reachInWords, reachText } from '../compare-packs'
+import { limitWithoutFrame } from '../limit-names'
 import { type SetupContext, setupPath } from './setup-words'
 import { sumOf, told } from './sum'
 import { countedName, massPath } from './things'
@@ -34,7 +35,7 @@ function toBear(context: SetupContext, { baseKg }: ReachBasis): Explanation[] {
       show: formats.kg,
       parts: [
         {
-          label: ceiling ? 'your limit without a frame' : 'its rating',
+          label: ceiling ? limitWithoutFrame(context.plan) : 'its rating',
           value: judged.loadLimitKg,
           path: ceiling ? 'settings/framelessCeilingKg' : setupPath(context, 'ratedKg'),
         },

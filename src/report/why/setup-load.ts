@@ -2,6 +2,7 @@
 // come to when full, and the carrier's own limit. Source keys: frameless-ceiling, our-judgement.
 
 import { marginText, percentOver } from '../formats'
+import { framelessLimit, limitWithoutFrame } from '../limit-names'
 import { momentAt, placeText } from '../places'
 import { settingInput } from './origins'
 import { type SetupContext, setupPath, spareText } from './setup-words'
@@ -82,9 +83,9 @@ function limits(context: SetupContext): Explanation[] {
   return [
     ...rated,
     against(
-      'Against your limit without a frame',
-      'Without a frame the shoulders bear it all: the lower of rating and your limit counts.',
-      { label: 'your limit', value: framelessCeilingKg, path },
+      `Against ${limitWithoutFrame(plan)}`,
+      `Without a frame the shoulders bear it all: the lower of rating and ${framelessLimit(plan)} counts.`,
+      { label: framelessLimit(plan), value: framelessCeilingKg, path },
       true,
     ),
   ]

@@ -1,6 +1,7 @@
 // Why a set-up is judged as it is: its room, its load, and the figures packs are compared by.
 
 import { comparisonOf, priceText } from '../compare-packs'
+import { framelessLimit } from '../limit-names'
 import { whyFigures } from './setup-figures'
 import { whyLoad } from './setup-load'
 import { whyRoom } from './setup-room'
@@ -23,7 +24,7 @@ export function whyBears(context: WhyContext): Explanation[] {
     return [
       sumOf({
         title: `${name} bears besides itself`,
-        says: 'The lower of its rating and, without a frame, your limit, less a liner and the pack itself where the rating includes it.',
+        says: `The lower of its rating and, without a frame, ${framelessLimit(plan)}, less a liner and the pack itself where the rating includes it.`,
         kind: 'mass',
         system: formats.system,
         show: formats.kg,

@@ -1,7 +1,9 @@
 // The share of body mass that a hiker wants to carry at most, as an input of a reason.
 
 import { defaults, FIELDS } from '../../plan'
+import { capital } from '../../units'
 import { percentOver } from '../formats'
+import { shareLimitName } from '../limit-names'
 import { originOf } from './origins'
 import type { WhyContext, WhyInput } from './types'
 
@@ -20,11 +22,12 @@ export function commonShare({ reckoning, formats }: WhyContext): WhyInput[] {
   )
 }
 
-export function shareLimit({ plan: { carrier }, formats }: WhyContext): WhyInput {
+export function shareLimit({ plan, formats }: WhyContext): WhyInput {
+  const { carrier } = plan
   const { loadShareLimit: value, ageYears } = carrier
   const usual = defaults.loadShareLimitFor(ageYears)
   return {
-    label: 'Your limit',
+    label: capital(shareLimitName(plan)),
     value: formats.percent(value),
     from: originOf(value, { ...FIELDS.carrier.loadShareLimit, usual }),
     path: 'carrier/loadShareLimit',
