@@ -1,4 +1,4 @@
-// Several trips, one shelf: the fewest packs that do for all of them, and what a single pack for all would need.
+// Several trips, one shelf: the fewest packs that do for all of them, and what a single pack for all would have to offer.
 // Exact: with up to twenty packs every set of them is looked at.
 
 import type { Plan } from '../plan/types'
@@ -29,8 +29,6 @@ export type Cover =
       packs: CoveringPack[]
       /** Indexes of the trips for which no pack does. */
       uncovered: number[]
-      /** What one pack for all trips would have to offer; null without trips. */
-      onePack: Requirement | null
     }
   | { ok: false; reason: 'too-many-packs'; packs: number; limit: number }
 
@@ -59,7 +57,7 @@ export function coverOf(trips: JudgedTrip[], { least = 'packs' }: CoverOptions =
   if (chosen === null)
     return { ok: false, reason: 'too-many-packs', packs: useful.length, limit: MOST_COVERING_PACKS }
   const uncovered = trips.flatMap((_, i) => (sets.some(set => set.covers.includes(i)) ? [] : [i]))
-  return { ok: true, packs: chosen.map(i => useful[i]!), uncovered, onePack: onePackFor(trips) }
+  return { ok: true, packs: chosen.map(i => useful[i]!), uncovered }
 }
 
 function shelfOf(trips: JudgedTrip[]): CoveringPack[] {
@@ -141,11 +139,12 @@ function isLess(a: number[], b: number[]): boolean {
   return at >= 0 && a[at]! < b[at]!
 }
 
-/** The most that any trip asks for. The pack's own mass is taken as each plan has it for its energy. */
-function onePackFor(trips: JudgedTrip[]): Requirement | null {
-  const [first, ...rest] = trips.map(({ plan, reckoning }) =>
-    requirementOf(plan, reckoning, plan.settings.packKgForEnergy),
-  )
+/** The most that any of the trips asks of a pack that itself weighs `packKg`; null without trips. */
+export function requirementOfAll(
+  trips: readonly Pick<JudgedTrip, 'plan' | 'reckoning'>[],
+  packKg: number,
+): Requirement | null {
+  const [first, ...rest] = trips.map(({ plan, reckoning }) => requirementOf(plan, reckoning, packKg))
   if (!first) return null
   return rest.reduce(
     (a, b) => ({

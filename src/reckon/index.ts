@@ -21,6 +21,7 @@ export {
   coverOf,
   type JudgedTrip,
   leastCover,
+  requirementOfAll,
 } from './cover'
 export {
   type DryCamp,

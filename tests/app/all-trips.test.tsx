@@ -53,7 +53,7 @@ describe('the trips compared', () => {
     render(<AllTripsScreen />)
     expect(screen.getAllByRole('columnheader')).toHaveLength(21)
     expect(screen.getAllByRole('checkbox')).toHaveLength(50)
-    screen.getByText('Of many trips the first 20 are compared. Choose others here.')
+    screen.getByText('The first 20 are ticked to begin with.')
     screen.getByText(/50 of 120 trips are shown/)
     fireEvent.click(screen.getAllByRole('checkbox')[40]!)
     expect(screen.getAllByRole('columnheader')).toHaveLength(22)
@@ -147,9 +147,19 @@ describe('the fewest packs', () => {
   })
 
   test('a single pack for all is asked for the most that any trip asks', () => {
-    const one = allTripsOf([asked('Long')], formats).asked!
-    const both = allTripsOf([asked('Day', dayOut()), asked('Long')], formats).asked!
+    const one = allTripsOf([asked('Long')], formats).asked()!
+    const both = allTripsOf([asked('Day', dayOut()), asked('Long')], formats).asked()!
     expect(both.wanted.bodyLitresSafe).toBe(one.wanted.bodyLitresSafe)
     expect(both.likelyLitres).toBe(one.likelyLitres)
+  })
+
+  test('takes a frame as soon as the load with the pack is more than is carried without one', () => {
+    const { asked: ofDay } = allTripsOf([asked('Day', dayOut())], formats)
+    const { wanted } = ofDay(0)!
+    const spareKg = 9.07 - wanted.contentsKg
+    expect(wanted.frame).toBe(false)
+    expect(ofDay(spareKg - 0.01)!.wanted).toMatchObject({ frame: false })
+    expect(ofDay(spareKg + 0.01)!.wanted).toMatchObject({ frame: true, contentsKg: wanted.contentsKg })
+    expect(ofDay(spareKg + 0.01)!.wanted.ratedKg).toBeCloseTo(9.08, 9)
   })
 })

@@ -5,7 +5,7 @@ import { textReport } from '../../src/cli/report'
 import { type Draft, settle } from '../../src/plan'
 import { shortfallOf } from '../../src/reckon'
 import { formatsIn, missingOf, setupInWords, shortfallInWords, withoutText } from '../../src/report'
-import { askedByTrip, helpFor, requirementRows } from '../../src/report/compare-packs'
+import { askedBy, helpFor, requirementRows } from '../../src/report/compare-packs'
 import { enoughText } from '../../src/report/confidence'
 import { explain } from '../../src/report/why'
 import { reckoned } from './small-plans'
@@ -62,7 +62,7 @@ function allWords({ plan, reckoning }: ReturnType<typeof judged>) {
     help: plain(help.remedies.map(({ text }) => text).join(' ')),
     look: plain(shortfall ? shortfallInWords(shortfall, { plan, reckoning, formats: metric }) : ''),
     why: plain(JSON.stringify(why)),
-    rows: plain(JSON.stringify(requirementRows(askedByTrip(plan, reckoning), metric))),
+    rows: plain(JSON.stringify(requirementRows(askedBy([{ plan, reckoning }])!, metric))),
     report: plain(textReport(plan, reckoning)),
   }
 }

@@ -1,7 +1,7 @@
 // What to ask for in a shop: the requirement of one trip or of several, as rows of a name, a figure and a word on it.
 
 import type { Plan } from '../../plan'
-import { type Reckoning, type Requirement, requirementOf } from '../../reckon'
+import { type Reckoning, type Requirement, requirementOfAll } from '../../reckon'
 import type { Formats } from '../formats'
 import { missingOf } from '../missing'
 
@@ -17,21 +17,26 @@ export interface Asked {
 /** Said where some things have no litres. */
 export const ENOUGH_UNTOLD = 'some things have no litres yet, so how much is enough can’t be told.'
 
-/** What a trip asks of a pack that weighs `packKg`; without one, of a pack as heavy as the plan takes it for energy. */
-export function askedByTrip(plan: Plan, reckoning: Reckoning, packKg = plan.settings.packKgForEnergy): Asked {
-  const missing = missingOf(plan)
+/**
+ * The most that any of the trips asks of a pack that weighs `packKg`; without one, of a pack as heavy as the plans take
+ * it for energy. Null without trips.
+ */
+export function askedBy(
+  trips: readonly { plan: Plan; reckoning: Reckoning }[],
+  packKg = Math.max(...trips.map(({ plan }) => plan.settings.packKgForEnergy)),
+): Asked | null {
+  const wanted = requirementOfAll(trips, packKg)
+  if (!wanted) return null
+  const missing = trips.map(({ plan }) => missingOf(plan))
   return {
-    likelyLitres: reckoning.need.bodyLitres,
+    likelyLitres: Math.max(...trips.map(({ reckoning }) => reckoning.need.bodyLitres)),
     packKg,
-    wanted: requirementOf(plan, reckoning, packKg),
-    atLeast: { litres: missing.litres.length > 0, mass: missing.mass.length > 0 },
+    wanted,
+    atLeast: {
+      litres: missing.some(({ litres }) => litres.length > 0),
+      mass: missing.some(({ mass }) => mass.length > 0),
+    },
   }
-}
-
-/** The same asked of a pack of another mass; whether it takes a frame stays as it was. */
-export function askedWithPack(asked: Asked, packKg: number): Asked {
-  const { wanted } = asked
-  return { ...asked, packKg, wanted: { ...wanted, ratedKg: wanted.contentsKg + packKg } }
 }
 
 interface AskedRow {

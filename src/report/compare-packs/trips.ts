@@ -7,7 +7,7 @@ import { ANSWERS } from '../answers'
 import type { Formats } from '../formats'
 import { takesNothing } from '../missing'
 import { setupInWords } from '../verdicts'
-import { type Asked, askedByTrip } from './requirement'
+import { type Asked, askedBy } from './requirement'
 
 export interface TripAsked {
   name: string
@@ -22,8 +22,8 @@ export interface AllTrips {
   /** A row for each set-up of each pack: in each trip its answer and the sentence that decides it, made when asked for. */
   rows: { pack: string; setup: string; named: boolean; readonly cells: { answer: string; why: string }[] }[]
   cover: Cover
-  /** What one pack for all trips would have to offer; null without trips. */
-  asked: Asked | null
+  /** What one pack for all trips would have to offer, if it weighs so much; null without trips. */
+  asked: (packKg?: number) => Asked | null
   /** What could not be judged, or was taken from one of several trips, a sentence each. */
   notes: string[]
 }
@@ -67,7 +67,7 @@ export function* allTripsSteps(trips: TripAsked[], formats: Formats): Generator<
     plans: judged.map(({ plan }) => plan),
     rows: rowsOf(packs, judged, formats),
     cover: coverOf(judged),
-    asked: askedOf(judged),
+    asked: packKg => askedBy(judged, packKg),
     notes,
   }
 }
@@ -103,20 +103,4 @@ function rowsOf(packs: Pack[], judged: JudgedTrip[], formats: Formats): AllTrips
         })
       },
     }))
-}
-
-/** The most that any trip asks for, as `coverOf` puts it together. */
-function askedOf(judged: JudgedTrip[]): Asked | null {
-  const each = judged.map(({ plan, reckoning }) => askedByTrip(plan, reckoning))
-  const cover = coverOf(judged.map(trip => ({ ...trip, reckoning: { ...trip.reckoning, packs: [] } })))
-  if (!cover.ok || !cover.onePack) return null
-  return {
-    likelyLitres: Math.max(...each.map(asked => asked.likelyLitres)),
-    packKg: Math.max(...each.map(asked => asked.packKg)),
-    wanted: cover.onePack,
-    atLeast: {
-      litres: each.some(({ atLeast }) => atLeast.litres),
-      mass: each.some(({ atLeast }) => atLeast.mass),
-    },
-  }
 }

@@ -5,7 +5,7 @@ import { Choice, useSystem } from '../../components/fields'
 import { AskedCard } from '../../components/judged'
 import { Cautions } from '../../components/pieces'
 import { FIT_LINE, formatsIn, shortCautions, takesNothing } from '../../report'
-import { type AllTrips, askedByTrip, askedWithPack } from '../../report/compare-packs'
+import { type AllTrips, askedBy } from '../../report/compare-packs'
 import { actions, library, openTrip, reckoned, tripList } from '../../store'
 import { MOST_COMPARED, tripsToCompare, useAllTrips } from '../trips'
 import { answerLine, Judgement, judgedFor } from './Judgement'
@@ -19,7 +19,8 @@ import { fromDetail, readTag, type TagText, toDetail } from './tag-text'
 let scope: 'this' | 'all' = 'this'
 let left: string | null = null
 
-const NOT_YET: Pick<AllTrips, 'asked' | 'plans' | 'names'> = { asked: null, plans: [], names: [] }
+type Asking = Pick<AllTrips, 'asked' | 'plans' | 'names'>
+const NOT_YET: Asking = { asked: () => null, plans: [], names: [] }
 
 const stay = (detail: string | null) => actions.setPlace({ screen: 'shop', detail, scrollY })
 
@@ -43,9 +44,8 @@ export function ShopScreen() {
     scope = next
     stay(toDetail(text))
   }
-  const { asked: asking, plans, names } = judgedTrips ?? (all ? NOT_YET : ofOpen())
-  const { massKg } = read.tag
-  const asked = asking && massKg !== undefined ? askedWithPack(asking, massKg) : asking
+  const { asked: askedOf, plans, names } = judgedTrips ?? (all ? NOT_YET : ofOpen())
+  const asked = askedOf(read.tag.massKg)
   const judged = judgedFor(read.tag, { plans, names }, formats)
   return (
     <div class="screen shop">
@@ -113,9 +113,14 @@ export function ShopScreen() {
     return 'This trip’s food does not settle: see the Need.'
   }
 
-  function ofOpen(): Pick<AllTrips, 'asked' | 'plans' | 'names'> {
-    if (!open?.reckoned.ok || takesNothing(open.plan)) return { asked: null, plans: [], names: [] }
-    const asked = askedByTrip(open.plan, open.reckoned.reckoning, read.tag.massKg)
-    return { asked, plans: [open.plan], names: [openTrip.value?.draft.name || 'this trip'] }
+  function ofOpen(): Asking {
+    if (!open?.reckoned.ok || takesNothing(open.plan)) return NOT_YET
+    const { plan } = open
+    const { reckoning } = open.reckoned
+    return {
+      asked: packKg => askedBy([{ plan, reckoning }], packKg),
+      plans: [plan],
+      names: [openTrip.value?.draft.name || 'this trip'],
+    }
   }
 }

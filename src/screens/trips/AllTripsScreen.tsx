@@ -20,6 +20,7 @@ export function AllTripsScreen() {
   const all = tripList.value
   const trips = useMemo(() => tripsToCompare(all), [all, chosen.value])
   const result = useAllTrips(trips, formats)
+  const asked = result?.asked() ?? null
   const compared = comparedAmong(all)
   const { drawn, more } = usePortions(all.length, 'trips')
   return (
@@ -33,7 +34,7 @@ export function AllTripsScreen() {
       <fieldset>
         <legend>Trips to compare</legend>
         {all.length > MOST_COMPARED ? (
-          <p class="hint">Of many trips the first {MOST_COMPARED} are compared. Choose others here.</p>
+          <p class="hint">The first {MOST_COMPARED} are ticked to begin with.</p>
         ) : null}
         {all.slice(0, drawn).map(trip => (
           <label key={trip.id} class="toggle">
@@ -62,10 +63,10 @@ export function AllTripsScreen() {
         <>
           <p class="hint">{FIT_LINE}</p>
           <Covered result={result} trips={namedPlans(result)} formats={formats} />
-          {result.asked ? (
+          {asked ? (
             <section aria-labelledby="one-pack">
               <h3 id="one-pack">One pack for {result.names.length > 1 ? 'all of them' : 'it'}</h3>
-              <AskedCard asked={result.asked} trips={namedPlans(result)} formats={formats} />
+              <AskedCard asked={asked} trips={namedPlans(result)} formats={formats} />
             </section>
           ) : null}
           <TripTable result={result} trips={namedPlans(result)} />
