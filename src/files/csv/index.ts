@@ -8,7 +8,7 @@ export { type Grid, type Refusal, readGrid, SEPARATORS, type Separator, tooLarge
 export { type Column, guessLayout, isFilled, type Layout, type Target } from './guess'
 export { TABLE_CAPS } from './limits'
 export { packsCsv } from './packs-table'
-export { readRows } from './rows'
+export { readingRows, readRows } from './rows'
 export { looksSame } from './same'
 export type * from './types'
 export type { Marks } from './write'
