@@ -50,7 +50,8 @@ function isStillLike(copy: Branch, item: Branch): boolean {
   return left === 0
 }
 
-function isCopyOf(copy: unknown, value: unknown, depth: number): boolean {
+/** Whether `copy` is what `copied` makes of a value at this depth. */
+export function isCopyOf(copy: unknown, value: unknown, depth: number): boolean {
   if (typeof value !== 'object' || value === null) return Object.is(copy, value)
   if (depth === 0) return copy === undefined
   if (typeof copy !== 'object' || copy === null || Array.isArray(copy) !== Array.isArray(value)) return false

@@ -16,7 +16,7 @@ type Checked =
 const checked = new WeakMap<object, Checked>()
 
 /** What is found of an item, looked for once. */
-export function checkItem(item: object): Checked {
+function checkItem(item: object): Checked {
   const known = checked.get(item)
   if (known) return known
   const result = itemSchema.safeParse(withoutNulls(item))

@@ -1,7 +1,7 @@
 // Mends one finding about a plan document at its path: a stand-in, the default, or the thing left out; and says so.
 
 import { CAPS } from './caps'
-import { type Branch, copied, isBranch } from './copies'
+import { type Branch, copied, isBranch, isCopyOf } from './copies'
 import type { Draft, Typed } from './draft'
 import { fieldPath } from './field-path'
 import { fieldWord, nameOf } from './field-words'
@@ -167,8 +167,29 @@ function ownItem({ document: { gear }, ids, own }: Work, index: number): Branch 
   const id = ids.get(item)
   if (id !== undefined) ids.set(copy, id)
   own.add(copy)
+  madeOf.set(copy, item)
   gear[index] = copy
   return copy
+}
+
+const madeOf = new WeakMap<object, Branch>()
+/** How each item was mended last: items of a long list with the same gap are not checked anew at every keystroke. */
+const mended = new WeakMap<Branch, Branch>()
+
+/** Once a round is over: puts the very same object in for an item that was mended the same way before. */
+export function keepMended({ document: { gear }, ids, own }: Work) {
+  gear.forEach((item, i) => {
+    const source = own.has(item) && madeOf.get(item)
+    if (!source) return
+    const before = mended.get(source)
+    if (!before || !isCopyOf(before, item, CAPS.depth)) {
+      mended.set(source, item)
+      return
+    }
+    const id = ids.get(item)
+    if (id !== undefined) ids.set(before, id)
+    gear[i] = before
+  })
 }
 
 /** List entries to be taken out once a round is over, so that the other findings' indices still hold. */

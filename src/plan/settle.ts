@@ -12,7 +12,17 @@ import { withKindsEnds } from './kinds'
 import { parseWithKnown } from './known-items'
 import { withItemIds } from './packed-ids'
 import { type Parsed, parsePlan } from './parse'
-import { branch, instead, type LeftOut, MASS_KG, removeMarked, repair, type Work, why } from './repair'
+import {
+  branch,
+  instead,
+  keepMended,
+  type LeftOut,
+  MASS_KG,
+  removeMarked,
+  repair,
+  type Work,
+  why,
+} from './repair'
 import type { Plan } from './types'
 
 export interface Settled {
@@ -40,6 +50,7 @@ export function settleBy(check: typeof parseWithKnown, draft: Draft, typed: Type
     work.own = new WeakSet()
     for (const problem of parsed.problems) repair(work, problem)
     removeMarked(work.document)
+    keepMended(work)
     parsed = check(work.document)
   }
   if (!parsed.ok) {

@@ -7,14 +7,15 @@ import { type Shelf, setThingFact, thingPath } from '../plan/shelf'
 import type { ScreenPlace, StepPart, System, Theme, TripDocument } from './documents'
 import { erasedNote } from './erased'
 import {
-  broughtBack,
+  bringBack,
+  changed,
   lastDone,
   lastUndone,
   moved,
   partsBetween,
   pruned,
   stepOf,
-  takenAway,
+  takeAway,
   touched,
   travelled,
   type World,
@@ -140,7 +141,7 @@ export function createActions(state: State, { now, newId }: Clock) {
     removeTrip(id: string) {
       const world = state.world()
       const part = { on: 'list', id, here: false, at: world.order.indexOf(id), before: null } as const
-      const next = takenAway(world, part, { at: now(), how: 'removed' })
+      const next = changed(world, open => takeAway(open, part, { at: now(), how: 'removed' }))
       if (!next) return
       const label = `Delete trip${nameIn(world.trips.get(id)!.draft) || ' without a name'}`
       commit(next, { label, list: { ...part, open: world.open === id } })
@@ -150,7 +151,7 @@ export function createActions(state: State, { now, newId }: Clock) {
     restoreTrip(id: string) {
       const world = state.world()
       const part = { on: 'list', id, here: true, at: world.order.length, open: false, before: null } as const
-      const next = broughtBack(world, part)
+      const next = changed(world, open => bringBack(open, part))
       if (next) commit(next, { label: `Bring back trip${nameIn(next.trips.get(id)!.draft)}`, list: part })
     },
 

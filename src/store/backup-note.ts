@@ -3,7 +3,8 @@
 
 import { get, set, type UseStore } from 'idb-keyval'
 import * as z from 'zod/mini'
-import { backupText, type Contents, isEmpty } from '../files/backup'
+import { backupPieces, type Contents, isEmpty } from '../files/backup'
+import { fileOf } from '../files/portions'
 import { sha256 } from './canonical'
 
 const KEY = 'backup'
@@ -43,7 +44,7 @@ export function createBackupNotes({ use, now }: { use: UseStore; now: () => numb
     /** When the last backup file was saved; null: none was noted. */
     lastAt: async (): Promise<number | null> => (await read())?.at ?? null,
 
-    noteSaved: async (text: string, day: string): Promise<void> =>
+    noteSaved: async (text: Blob, day: string): Promise<void> =>
       write({ at: now(), day, hash: await sha256(text) }),
 
     putOff: (): Promise<void> => write({ quietAt: now() }),
@@ -61,7 +62,8 @@ export function createBackupNotes({ use, now }: { use: UseStore; now: () => numb
       if (now() - last <= REMIND_DAYS * DAY_MS) return null
       if (note.at === undefined)
         return 'No backup file has been saved yet: what you entered lies in this browser only. More → “Backup” saves one.'
-      if (note.day && (await sha256(backupText(contents, note.day))) === note.hash) return null
+      if (note.day && (await sha256(await fileOf(backupPieces(contents, note.day)))) === note.hash)
+        return null
       const days = Math.floor((now() - note.at) / DAY_MS)
       return `The last backup file is ${days} days old, and things have changed since. More → “Backup” saves one.`
     },

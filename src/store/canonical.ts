@@ -14,19 +14,22 @@ export function canonical(value: unknown): string {
 
 /** As `canonical`; of long lists a few hundred entries at a time, so that typing goes on meanwhile. */
 export async function canonicalInTurns(record: object): Promise<string> {
-  for (const list of Object.values(record)) {
-    if (!Array.isArray(list)) continue
-    for (let at = 0; at < list.length; at += 250) {
-      const isNew = list.slice(at, at + 250).map(entry => {
-        const known = typeof entry !== 'object' || entry === null || texts.has(entry)
-        if (!known) remembered(entry)
-        return !known
-      })
-      if (isNew.includes(true)) await new Promise(resolve => setTimeout(resolve))
-    }
+  let made = 0
+  for (const entry of listsIn(record).flat()) {
+    if (typeof entry !== 'object' || entry === null || texts.has(entry)) continue
+    remembered(entry)
+    made += 1
+    if (made % 250 === 0) await new Promise(resolve => setTimeout(resolve))
   }
   return canonical(record)
 }
+
+/** The lists of a record: those of the shelf, and of the draft in a trip. */
+const listsIn = (record: object, depth = 3): unknown[][] =>
+  Object.values(record).flatMap(child => {
+    if (Array.isArray(child)) return [child]
+    return typeof child === 'object' && child !== null && depth > 1 ? listsIn(child, depth - 1) : []
+  })
 
 function remembered(value: unknown): string {
   if (typeof value !== 'object' || value === null) return canonical(value)
@@ -35,8 +38,14 @@ function remembered(value: unknown): string {
   return text
 }
 
-/** SHA-256 of a text, in 64 hexadecimal digits. */
-export async function sha256(text: string): Promise<string> {
-  const bytes = new Uint8Array(await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text)))
+/** SHA-256 of a text, of one as a file or of bytes, in 64 hexadecimal digits. */
+export async function sha256(text: string | Blob | Uint8Array<ArrayBuffer>): Promise<string> {
+  const encoded =
+    typeof text === 'string'
+      ? new TextEncoder().encode(text)
+      : text instanceof Blob
+        ? await text.arrayBuffer()
+        : text
+  const bytes = new Uint8Array(await crypto.subtle.digest('SHA-256', encoded))
   return Array.from(bytes, byte => byte.toString(16).padStart(2, '0')).join('')
 }

@@ -4,7 +4,7 @@
 import type { Draft, Typed } from '../plan'
 import type { Shelf, ShelfContents } from '../plan/shelf'
 import type { RemovedTrip, Step, StepPart, TripDocument } from './documents'
-import { difference, type Patch, patched, REFUSED, type Way } from './patch'
+import { difference, patched, REFUSED, type Way } from './patch'
 
 const MOST_STEPS = 50
 /** As many removed trips are offered to be brought back. */
@@ -42,20 +42,20 @@ export const lastUndone = (journal: Journal): Step | undefined => journal.find((
 /** The parts of a step that leads from one world to another, for what can be compared: not for trips made or removed. */
 export function partsBetween(before: World, after: World): StepPart[] {
   const parts: StepPart[] = []
-  const add = (patch: Patch | null, of: (patch: Patch) => StepPart) => {
-    if (patch) parts.push(of(patch))
-  }
-  for (const [id, trip] of after.trips) {
-    const was = before.trips.get(id)
-    if (was && was !== trip)
-      add(difference(contentsOf(was), contentsOf(trip)), patch => ({ on: 'trip', id, patch }))
-  }
-  if (after.shelf !== before.shelf)
-    add(difference(shelfContentsOf(before.shelf), shelfContentsOf(after.shelf)), patch => ({
-      on: 'shelf',
-      patch,
-    }))
-  return parts
+  for (const [id, trip] of after.trips) parts.push(...tripParts(before.trips.get(id), trip))
+  return [...parts, ...shelfParts(before.shelf, after.shelf)]
+}
+
+/** The part of a step that changes a trip, if it is changed; none for a new one. */
+export function tripParts(was: TripDocument | undefined, trip: TripDocument): StepPart[] {
+  const patch = was && was !== trip ? difference(contentsOf(was), contentsOf(trip)) : null
+  return patch ? [{ on: 'trip', id: trip.id, patch }] : []
+}
+
+/** The part of a step that changes the shelf, if it is changed. */
+export function shelfParts(was: Shelf, shelf: Shelf): StepPart[] {
+  const patch = was === shelf ? null : difference(shelfContentsOf(was), shelfContentsOf(shelf))
+  return patch ? [{ on: 'shelf', patch }] : []
 }
 
 /** The journal with a step more; what had been undone cannot be redone any more, and the oldest steps go. */
@@ -86,33 +86,48 @@ export const inOrder = (steps: Iterable<Step>): Journal =>
 export function travelled(world: World, { parts }: Step, way: Way, now: number): World | null {
   try {
     const ordered = way === 'forth' ? parts : parts.toReversed()
-    return ordered.reduce<World | null>((at, part) => at && takePart(at, part, way, now), world)
+    return changed(world, open => ordered.every(part => takePart(open, part, way, now)))
   } catch {
     // A step of a shape that only another version of the app can make or damage can leave: it does not fit either.
     return null
   }
 }
 
-function takePart(world: World, part: StepPart, way: Way, now: number): World | null {
+/** A world that is changed in place: a step may have thousands of parts, and copying for each would take seconds. */
+export interface OpenWorld extends World {
+  trips: Map<string, TripDocument>
+  removed: Map<string, RemovedTrip>
+}
+
+/** A copy of the world as `change` leaves it; null where that fails. */
+export function changed(world: World, change: (open: OpenWorld) => boolean): World | null {
+  const open = { ...world, trips: new Map(world.trips), removed: new Map(world.removed) }
+  return change(open) ? open : null
+}
+
+function takePart(world: OpenWorld, part: StepPart, way: Way, now: number): boolean {
   switch (part.on) {
     case 'trip': {
       const trip = world.trips.get(part.id)
       const made = trip ? patched(contentsOf(trip), part.patch, way) : REFUSED
-      if (!trip || made === REFUSED) return null
-      const next = touched({ ...trip, ...(made as Contents) }, now)
-      return { ...world, trips: new Map(world.trips).set(part.id, next), open: part.id }
+      if (!trip || made === REFUSED) return false
+      world.trips.set(part.id, touched({ ...trip, ...(made as Contents) }, now))
+      world.open = part.id
+      return true
     }
     case 'shelf': {
       const made = patched(shelfContentsOf(world.shelf), part.patch, way)
-      if (made === REFUSED) return null
-      return { ...world, shelf: touched({ ...world.shelf, ...(made as ShelfContents) }, now) }
+      if (made === REFUSED) return false
+      world.shelf = touched({ ...world.shelf, ...(made as ShelfContents) }, now)
+      return true
     }
     case 'order':
-      return { ...world, order: moved(world.order, part.id, way === 'forth' ? part.to : part.from) }
+      world.order = moved(world.order, part.id, way === 'forth' ? part.to : part.from)
+      return true
     case 'list':
       return (way === 'forth') === part.here
-        ? broughtBack(world, part)
-        : takenAway(world, part, { at: now, how: part.here ? 'undone' : 'removed' })
+        ? bringBack(world, part)
+        : takeAway(world, part, { at: now, how: part.here ? 'undone' : 'removed' })
   }
 }
 
@@ -123,46 +138,33 @@ export function moved(order: string[], id: string, to: number): string[] {
 
 type ListPart = Extract<StepPart, { on: 'list' }>
 
-/** The trip back from among the removed ones, or null. */
-export function broughtBack(
-  world: World,
-  { id, at, open }: Pick<ListPart, 'id' | 'at' | 'open'>,
-): World | null {
+/** The trip back from among the removed ones; false where it cannot be. */
+export function bringBack(world: OpenWorld, { id, at, open }: Pick<ListPart, 'id' | 'at' | 'open'>): boolean {
   const record = world.removed.get(id)
-  if (!record || world.trips.has(id)) return null
-  const removed = new Map(world.removed)
-  removed.delete(id)
-  return {
-    ...world,
-    removed,
-    trips: new Map(world.trips).set(id, record.trip),
-    order: world.order.toSpliced(at, 0, id),
-    open: open ? id : world.open,
-  }
+  if (!record || world.trips.has(id)) return false
+  world.removed.delete(id)
+  world.trips.set(id, record.trip)
+  world.order = world.order.toSpliced(at, 0, id)
+  if (open) world.open = id
+  return true
 }
 
-/** The trip away, kept among the removed ones; null where it is not there. */
-export function takenAway(
-  world: World,
+/** The trip away, kept among the removed ones; false where it is not there. */
+export function takeAway(
+  world: OpenWorld,
   { id, before }: Pick<ListPart, 'id' | 'before'>,
   { at, how }: Pick<RemovedTrip, 'at' | 'how'>,
-): World | null {
+): boolean {
   const trip = world.trips.get(id)
-  if (!trip) return null
-  const trips = new Map(world.trips)
-  trips.delete(id)
-  const back = before && trips.has(before) ? before : null
+  if (!trip) return false
+  world.trips.delete(id)
   // No two share their time, so that they stand in order.
-  const last = Math.max(0, ...[...world.removed.values()].map(({ at }) => at))
-  const time = Math.max(at, last + 1)
-  const record: RemovedTrip = { format: 'pack-reckoner/removed', version: 2, trip, at: time, how }
-  return {
-    ...world,
-    trips,
-    removed: new Map(world.removed).set(id, record),
-    order: world.order.filter(other => other !== id),
-    open: world.open === id ? back : world.open,
-  }
+  let time = at
+  for (const other of world.removed.values()) time = Math.max(time, other.at + 1)
+  world.removed.set(id, { format: 'pack-reckoner/removed', version: 2, trip, at: time, how })
+  world.order = world.order.filter(other => other !== id)
+  if (world.open === id) world.open = before && world.trips.has(before) ? before : null
+  return true
 }
 
 /** The removed trips that are offered to be brought back, the last one first. */

@@ -12,7 +12,7 @@ import { kindAt, LIBRARY_KEY, UNSAVED } from './record-kinds'
 import { createSavedRecords } from './saved-records'
 import type { State } from './state'
 import { type Channel, joinTabs, type ReadSaved } from './tabs'
-import { unsavedOf } from './unsaved-on-exit'
+import { unsavedOf, whenAside } from './unsaved-on-exit'
 import { within } from './within'
 import { type Change, writeChanges } from './write'
 
@@ -58,10 +58,17 @@ export function createPersistence(
   effect(() => {
     const changes = records.changes()
     if (changes.length === 0 || isStopped) return
-    if (state.loaded.peek() && changes.some(({ key }) => key !== LIBRARY_KEY)) aside.put(unsaved)
+    if (state.loaded.peek() && changes.some(({ key }) => key !== LIBRARY_KEY)) putAside(changes)
     if (state.saveState.peek().kind === 'saved') state.saveState.value = { kind: 'saving' }
     schedule()
   })
+
+  function putAside(changes: Change[]) {
+    const when = whenAside(changes)
+    if (when === 'now') aside.put(unsaved)
+    // It may be saved by then.
+    if (when === 'soon') setTimeout(() => !isStopped && records.changes().length > 0 && aside.put(unsaved))
+  }
 
   const unsaved = () => unsavedOf(records.changes(), inFlight)
 

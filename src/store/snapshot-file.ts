@@ -35,14 +35,14 @@ export type Head = z.infer<typeof shape>
 
 export type ReadHead = { ok: true; head: Head; from: number } | { ok: false; reason: 'newer' | 'damaged' }
 
+/** `text`: as a file. */
 export async function packSnapshot(
-  text: string,
+  text: Blob,
   facts: Pick<Head, 'at' | 'day' | 'reason' | 'back' | 'trips' | 'things'>,
 ): Promise<Blob> {
   const packed = canDeflate()
   const head: Head = { format: FORMAT, version: VERSION, ...facts, hash: await sha256(text), packed }
-  const bytes = new TextEncoder().encode(text)
-  return new Blob([`${JSON.stringify(head)}\n`, packed ? await deflate(bytes) : bytes])
+  return new Blob([`${JSON.stringify(head)}\n`, packed ? await deflate(text) : text])
 }
 
 export async function readHead(file: Blob): Promise<ReadHead> {
@@ -62,11 +62,10 @@ export async function snapshotText(file: Blob): Promise<string | null> {
   const { head, from } = read
   const body = new Uint8Array(await file.slice(from).arrayBuffer())
   const bytes = head.packed ? await unpacked(body) : body
-  const text = bytes && new TextDecoder().decode(bytes)
-  return text !== null && (await sha256(text)) === head.hash ? text : null
+  return bytes && (await sha256(bytes)) === head.hash ? new TextDecoder().decode(bytes) : null
 }
 
-async function unpacked(body: Uint8Array<ArrayBuffer>): Promise<Uint8Array | null> {
+async function unpacked(body: Uint8Array<ArrayBuffer>): Promise<Uint8Array<ArrayBuffer> | null> {
   if (!canDeflate()) return null
   // In UTF-8 a character of the cap may take three bytes.
   const result = await inflate(body, 3 * BACKUP_CAPS.fileBytes)

@@ -1,7 +1,8 @@
 // Dated snapshots of everything, on the device, apart from the database: the last ten, at most one a day and one before
 // each backup that is taken in. What cannot be read is never removed by itself. Works over any place; see snapshots-page.ts.
 
-import { backupText, type Contents, canonical, isEmpty } from '../files/backup'
+import { backupPieces, type Contents, canonicalPieces, isEmpty } from '../files/backup'
+import { fileOf } from '../files/portions'
 import { sha256 } from './canonical'
 import { nameOf } from './messages'
 import { type Head, packSnapshot, readHead, type SnapshotReason, snapshotText } from './snapshot-file'
@@ -54,7 +55,7 @@ export function createSnapshots({ place, now, isErased, alone }: SnapshotEnviron
     const [at, { trips, shelf }] = [now(), contents]
     const day = dayOf(at)
     const facts = { at, day, ...asHead(reason), trips: trips.length, things: shelf.things.length }
-    const file = await packSnapshot(backupText(contents, day), facts)
+    const file = await packSnapshot(await fileOf(backupPieces(contents, day)), facts)
     await there.write(`${at}-${reason}${ENDING}`, file)
     await prune(there)
   }
@@ -79,7 +80,8 @@ export function createSnapshots({ place, now, isErased, alone }: SnapshotEnviron
         const today = dayOf(now())
         const isDone = [newest, ...others].some(head => head?.reason === 'day' && head.day === today)
         if (reason === 'day' && isDone) return false
-        if (newest && (await sha256(backupText(contents, newest.day))) === newest.hash) return false
+        if (newest && (await sha256(await fileOf(backupPieces(contents, newest.day)))) === newest.hash)
+          return false
         await write(reason, contents)
         return true
       }),
@@ -127,7 +129,8 @@ async function eraseIn(there: Place, name: string, id: string): Promise<void> {
   const { at, day, reason, back, things } = read.head
   if (trips.length + things === 0) return there.remove(name)
   const facts = { at, day, reason, ...(back && { back }), trips: trips.length, things }
-  await there.write(name, await packSnapshot(`${canonical({ ...backup, trips }, 1)}\n`, facts))
+  const pieces = canonicalPieces({ ...backup, trips })
+  await there.write(name, await packSnapshot(new Blob([await fileOf(pieces), '\n']), facts))
 }
 
 /** What cannot be read is damaged; a place that does not answer says nothing of its files. */

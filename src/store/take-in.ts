@@ -1,10 +1,20 @@
 // From what there is to what there is to be, as one step of the journal: trips that go, come, move and change, and the
-// shelf. Pure. Used where a whole backup is taken in, and to put everything back as it was.
+// shelf. Pure, trip by trip. Used where a whole backup is taken in, and to put everything back as it was.
 
 import { type Contents, sameTrip } from '../files/backup'
+import type { Steps } from '../files/portions'
 import { emptyShelf, mergeShelves, same } from '../plan/shelf'
 import type { StepPart, TripDocument } from './documents'
-import { moved, partsBetween, shelfContentsOf, takenAway, touched, type World } from './journal'
+import {
+  moved,
+  type OpenWorld,
+  shelfContentsOf,
+  shelfParts,
+  takeAway,
+  touched,
+  tripParts,
+  type World,
+} from './journal'
 import { withUnread } from './library'
 
 export interface Taken {
@@ -12,28 +22,27 @@ export interface Taken {
   parts: StepPart[]
 }
 
-/** The world with these contents, and the parts of the step that leads there. `now`: ms since 1970. */
-export function takenIn(
+/** The world with these contents, and the parts of the step that leads there, trip by trip. `now`: ms since 1970. */
+export function* takingIn(
   start: World,
   { trips, shelf }: Pick<Contents, 'trips' | 'shelf'>,
   now: number,
-): Taken {
+): Steps<Taken> {
   const parts: StepPart[] = []
-  let world = start
+  const world: OpenWorld = { ...start, trips: new Map(start.trips), removed: new Map(start.removed) }
   const wanted = new Set(trips.map(({ id }) => id))
   for (const id of start.order) {
+    yield
     if (wanted.has(id)) continue
     const at = world.order.indexOf(id)
     const part = { on: 'list', id, here: false, at, open: world.open === id, before: null } as const
-    const next = takenAway(world, part, { at: now, how: 'removed' })
-    if (!next) continue
-    parts.push(part)
-    world = next
+    if (takeAway(world, part, { at: now, how: 'removed' })) parts.push(part)
   }
 
-  const [documents, removed] = [new Map(world.trips), new Map(world.removed)]
+  const { trips: documents, removed } = world
   let order = world.order.filter(id => documents.has(id))
-  trips.forEach((trip, at) => {
+  for (const [at, trip] of trips.entries()) {
+    yield
     const { id } = trip
     if (!documents.has(id)) {
       parts.push({ on: 'list', id, here: true, at, open: false, before: null })
@@ -45,34 +54,36 @@ export function takenIn(
       parts.push({ on: 'order', id, from: order.indexOf(id), to: at })
       order = moved(order, id, at)
     }
-  })
+  }
   const open = world.open ?? order[0] ?? null
   order = withUnread(order, start.order, id => start.trips.has(id))
-  const listed: World = { ...world, trips: documents, removed, order, open }
 
-  const changed = trips.map((trip): [string, TripDocument] => [
-    trip.id,
-    documentOf(documents.get(trip.id)!, trip),
-  ])
-  const isSameShelf = same(shelfContentsOf(start.shelf), shelf)
-  const next: World = {
-    ...listed,
-    trips: new Map(changed),
-    shelf: isSameShelf ? start.shelf : touched({ ...start.shelf, ...shelf }, now),
+  const next = new Map<string, TripDocument>()
+  for (const trip of trips) {
+    yield
+    const listed = documents.get(trip.id)!
+    const document = documentOf(listed, trip)
+    next.set(trip.id, document)
+    parts.push(...tripParts(listed, document))
   }
-  return { world: next, parts: [...parts, ...partsBetween(listed, next)] }
+  const isSameShelf = same(shelfContentsOf(start.shelf), shelf)
+  const nextShelf = isSameShelf ? start.shelf : touched({ ...start.shelf, ...shelf }, now)
+  parts.push(...shelfParts(start.shelf, nextShelf))
+  return { world: { trips: next, removed, shelf: nextShelf, order, open }, parts }
 }
 
 /** What there was, with what was made or changed since a backup was taken in: that is no part of what it brought. */
-export function putBack(
+export function* puttingBack(
   { was, then, now }: Record<'was' | 'then' | 'now', Contents>,
   newId: () => string,
-): Contents {
+): Steps<Contents> {
   const brought = new Map(then.trips.map(trip => [trip.id, trip]))
-  const since = now.trips.filter(trip => {
+  const since: Contents['trips'] = []
+  for (const trip of now.trips) {
+    yield
     const left = brought.get(trip.id)
-    return !left || (left !== trip && !sameTrip(left, trip))
-  })
+    if (!left || (left !== trip && !sameTrip(left, trip))) since.push(trip)
+  }
   const trips = new Map([...was.trips, ...since].map(trip => [trip.id, trip]))
   if (same(then.shelf, now.shelf)) return { ...was, trips: [...trips.values()] }
   const [base, ours, theirs] = [then, was, now].map(({ shelf }) => ({ ...emptyShelf(), ...shelf }))

@@ -5,13 +5,35 @@ import type { Step, TripDocument, Unsaved } from './documents'
 import { isTripKey, kindAt, SHELF_KEY, STEP } from './record-kinds'
 import type { Change } from './write'
 
+/** So many items, stops and packs of several trips are put aside in some tens of milliseconds … */
+const MOST_ENTRIES = 20_000
+/** … and so many in no time. */
+const FEW_ENTRIES = 2000
+
+/**
+ * When changes are put aside: at once; in a task of their own where a long trip takes its time; never while the page
+ * stays where several trips are long together, as a backup brings them and nobody types them: putting all aside in one
+ * go would hold up the page, and they are said to be there only once they are saved.
+ */
+export function whenAside(changes: readonly Change[]): 'now' | 'soon' | 'on-leaving' {
+  const trips = changes.filter(({ key, value }) => value && isTripKey(key))
+  let entries = 0
+  for (const { value } of trips) {
+    const { gear, packs, trip } = (value as TripDocument).draft
+    entries += gear.length + packs.length + trip.stops.length
+  }
+  if (trips.length > 1 && entries > MOST_ENTRIES) return 'on-leaving'
+  return entries > FEW_ENTRIES ? 'soon' : 'now'
+}
+
 /** Null when nothing that counts is unsaved. `inFlight`: what a save under way may yet write. */
 export function unsavedOf(changes: readonly Change[], inFlight: readonly Change[]): Unsaved | null {
   const unsaved: Unsaved = { format: 'pack-reckoner/parting', version: 3, trips: [], shelf: null, steps: [] }
+  const sentBy = new Map(inFlight.map(change => [change.key, change.value]))
   for (const { key, value, known } of changes) {
     if (!value) continue
     if (kindAt(key) === STEP) unsaved.steps.push(value as Step)
-    const sent = inFlight.find(change => change.key === key)?.value
+    const sent = sentBy.get(key)
     const before = [known?.value, sent].filter(state => state !== undefined)
     if (key === SHELF_KEY) unsaved.shelf = pared(before as Shelf[], value as Shelf)
     if (!isTripKey(key)) continue

@@ -67,8 +67,10 @@ export interface Outcome {
   erased: [string, Erased][]
 }
 
-/** Records that are written in one go: each is copied as it is given to the database, and a backup brings thousands. */
+/** Records that are written in one go: each is copied as it is given to the database, and a backup brings thousands … */
 const MOST_AT_ONCE = 50
+/** … and for so long at most, since some are long. */
+const PORTION_MS = 20
 
 /**
  * Compares and writes all changes inside the store's transaction. May run again when that has to be repeated. Throws an
@@ -117,10 +119,13 @@ export async function writeChanges(
   return outcome
 
   async function inPortions(write: (change: Change, was: unknown) => void | Promise<void>) {
+    let [since, written] = [performance.now(), 0]
     for (const [i, change] of changes.entries()) {
       await write(change, stored[i])
+      if (++written < MOST_AT_ONCE && performance.now() - since < PORTION_MS) continue
       // The answer keeps the transaction open while the page goes on.
-      if (i % MOST_AT_ONCE === MOST_AT_ONCE - 1) await promisifyRequest(store.getKey(LIBRARY_KEY))
+      await promisifyRequest(store.getKey(LIBRARY_KEY))
+      ;[since, written] = [performance.now(), 0]
     }
   }
 

@@ -127,6 +127,20 @@ describe('a pasted list', () => {
   const openClear = () => openDetails(screen.getByText(/clear lines?/))
   const text = () => screen.getByLabelText<HTMLTextAreaElement>('One thing a line, with its mass').value
 
+  test('far too long to be drawn does not come into the field, which stays as it is', () => {
+    tripWith()
+    render(<PasteList />)
+    type(/One thing a line/, 'Mug 90 g')
+    const field = screen.getByLabelText<HTMLTextAreaElement>(/One thing a line/)
+    const paste = (text: string) =>
+      fireEvent.paste(field, { clipboardData: { getData: () => text } as unknown as DataTransfer })
+    expect(paste('Spoon 10 g\n')).toBe(true)
+    expect(paste('Spoon 10 g\n'.repeat(30_000))).toBe(false)
+    expect(screen.getByText(/has 330 kB of text; up to 200 kB.*Nothing of it was taken/)).toBeTruthy()
+    expect(field.value).toBe('Mug 90 g')
+    expect(screen.getByRole('button', { name: 'Add 1 item' })).toBeTruthy()
+  })
+
   test('shows what was understood, keeps what was not, and adds the rest in one edit', () => {
     tripWith()
     render(<PasteList />)

@@ -60,7 +60,7 @@ function pasteTwo() {
   fireEvent.input(screen.getByLabelText(/One thing a line/), { target: { value: 'Mug 90 g\nSpoon 10 g' } })
 }
 
-function offerBackup() {
+async function offerBackup() {
   const { draft, typed } = { draft: { ...emptyDraft(), name: 'Ridge' }, typed: {} }
   const trip = {
     format: 'pack-reckoner/trip',
@@ -75,6 +75,7 @@ function offerBackup() {
   const file = { format: 'pack-reckoner/backup', version: 1, savedOn: '2026-01-01', trips: [trip], shelf }
   const text = JSON.stringify({ ...file, settings: { system: 'metric', theme: 'auto' } })
   render(<Restore backup={opened(text)} from="a file" isSnapshot={false} onDone={() => {}} />)
+  await screen.findByRole('button', { name: 'Merge it' })
 }
 
 test('a pasted list is being added until it is stored', async () => {
@@ -108,7 +109,7 @@ test('a list that cannot be stored is said not to be saved', async () => {
 })
 
 test('a backup is being taken in until it is stored, and being put back until that is', async () => {
-  offerBackup()
+  await offerBackup()
   const release = holdUp()
   press('Merge it')
   await there('Taking in…')
@@ -126,9 +127,18 @@ test('a backup is being taken in until it is stored, and being put back until th
 })
 
 test('a backup that cannot be stored is said not to be saved', async () => {
-  offerBackup()
+  await offerBackup()
   disk.isFull = true
   press('Merge it')
   await there(/Now here, but not saved: \d+ trip/)
   expect(screen.getByRole('heading', { name: 'Taken in, but not saved' })).toBeTruthy()
+})
+
+test('a long table is read in portions, and comes in whole', async () => {
+  render(<ImportTable />)
+  const value = `Name,Mass (g)\n${Array.from({ length: 1500 }, (_, i) => `Thing ${i},90`).join('\n')}\n`
+  fireEvent.input(screen.getByLabelText(/paste/i), { target: { value } })
+  expect(isThere(/Reading 1,50\d rows…/)).toBe(true)
+  fireEvent.click(await screen.findByRole('button', { name: 'Add 1,500 items' }, { timeout: 5000 }))
+  await there('1,500 items added to the gear.')
 })

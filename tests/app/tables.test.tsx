@@ -93,3 +93,12 @@ test('a table of packs brought to the gear is told from one, and goes over with 
   expect(packNames()).toEqual(['A'])
   expect(openTrip.value!.draft.gear).toEqual([])
 })
+
+test('a table of more rows than packs could have is not read, and says so', () => {
+  tripWith()
+  render(<ImportPacks />)
+  const rows = Array.from({ length: 4001 }, (_, i) => `P${i},yes,900,45`)
+  paste(['Pack,Frame,Weight (g),Body (L)', ...rows].join('\n'))
+  expect(screen.getByText(/It has 4,002 rows, and at most 4,000 rows of packs are read/)).toBeTruthy()
+  expect(screen.queryByRole('button', { name: /^Add/ })).toBeNull()
+})

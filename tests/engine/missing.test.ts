@@ -2,72 +2,9 @@
 
 import { describe, expect, it } from 'vitest'
 import { textReport } from '../../src/cli/report'
-import { type Draft, settle } from '../../src/plan'
-import { shortfallOf } from '../../src/reckon'
-import { formatsIn, missingOf, setupInWords, shortfallInWords, withoutText } from '../../src/report'
-import { askedBy, helpFor, requirementRows } from '../../src/report/compare-packs'
+import { withoutText } from '../../src/report'
 import { enoughText } from '../../src/report/confidence'
-import { explain } from '../../src/report/why'
-import { reckoned } from './small-plans'
-import { contextOf } from './why-context'
-
-const metric = formatsIn('metric')
-
-const draftOf = (gear: object[], pack: object = { bodyLitres: 20 }, setup: object = { ratedKg: 12 }): Draft =>
-  ({
-    carrier: { massKg: 70 },
-    trip: {
-      stops: [
-        { id: 's', name: 'Start' },
-        { id: 'e', name: 'End', leg: { km: 5 } },
-      ],
-      water: { litresPerHour: 0, campLitres: 0, reserveLitres: 0 },
-    },
-    gear,
-    packs: [{ id: 'p', name: 'Pack', ...pack, setups: [{ id: 'u', massKg: 1, frame: 'framed', ...setup }] }],
-  }) as unknown as Draft
-
-const kit = { id: 'kit', name: 'Kit', massKg: 4, litres: 14 }
-const tent = { id: 'tent', name: 'Tent', massKg: 1.5 }
-const mat = { id: 'mat', name: 'Mat', massKg: 0.5 }
-
-function judged(draft: Draft) {
-  const { plan } = settle(draft)
-  const reckoning = reckoned(plan)
-  const missing = missingOf(plan)
-  return {
-    missing,
-    plan,
-    reckoning,
-    words: setupInWords(reckoning.packs[0]!, { plan, reckoning, formats: metric }),
-  }
-}
-const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ').replace(/\s+/g, ' ')
-/** All that the reasons, the help, the requirement and the command line say. */
-function allWords({ plan, reckoning }: ReturnType<typeof judged>) {
-  const context = contextOf(plan, reckoning)
-  const help = helpFor(plan, reckoning, { setupIndex: 0, formats: metric })
-  const remedies = help.remedies.map(({ remedy }) => remedy)
-  const shortfall = shortfallOf(plan, reckoning, 0)
-  const why = [
-    ...explain({ kind: 'body-litres' }, context),
-    ...explain({ kind: 'peak-load' }, context),
-    ...explain({ kind: 'set-up', setup: 0 }, context),
-    ...explain({ kind: 'remedies', setup: 0, remedies }, context),
-    ...explain({ kind: 'remedies', setup: 0, remedies: [] }, context),
-    ...explain({ kind: 'asked', trips: [{ name: '', plan }], packKg: 1 }, context),
-  ]
-  return {
-    remedies,
-    help: plain(help.remedies.map(({ text }) => text).join(' ')),
-    look: plain(shortfall ? shortfallInWords(shortfall, { plan, reckoning, formats: metric }) : ''),
-    why: plain(JSON.stringify(why)),
-    rows: plain(JSON.stringify(requirementRows(askedBy([{ plan, reckoning }])!, metric))),
-    report: plain(textReport(plan, reckoning)),
-  }
-}
-const textOf = ({ words }: ReturnType<typeof judged>) =>
-  words.verdicts.map(({ lead, rest }) => lead + rest).join(' ')
+import { allWords, draftOf, judged, kit, mat, metric, plain, tent, textOf } from './missing-plans'
 
 describe('things without litres', () => {
   it('are named with the field that mends them; worn things need none', () => {
@@ -231,52 +168,6 @@ describe('a list with nothing in it', () => {
     const printed = plain(textReport(plan, reckoning))
     expect(printed).toMatch(/Overloaded by/)
     expect(printed).not.toMatch(/in (about|more than) \d+ of|room |What would/)
-  })
-})
-
-describe('a figure that what is missing can only raise', () => {
-  it('is told as the least that it is, and a margin as the most', () => {
-    const rope = { id: 'rope', name: 'Rope', litres: 1 }
-    const heavy = { id: 'stove', name: 'Stove', massKg: 9, litres: 1 }
-    const over = judged(draftOf([kit, heavy, rope], { bodyLitres: 40 }, { ratedKg: 8 }))
-    expect(plain(textOf(over))).toMatch(
-      /Overloaded by at least 6\.\d kg .*: at least 14\.0 kg of contents and pack against/,
-    )
-    const near = judged(draftOf([kit, heavy, rope], { bodyLitres: 40 }, { ratedKg: 15 }))
-    expect(plain(textOf(near))).toMatch(/Near its rating, at most \d\.\d kg from it/)
-    const small = judged(draftOf([kit, tent], { bodyLitres: 8 }))
-    expect(plain(textOf(small))).toMatch(
-      /Too small by at least \d+\.\d L .*: 8\.0 L of main body for at least \d+\.\d L/,
-    )
-    const bare = judged(
-      draftOf([kit, heavy, rope], { bodyLitres: 40 }, { frame: 'frameless', ratedKg: undefined }),
-    )
-    expect(plain(textOf(bare))).toMatch(
-      /Too heavy without a frame by at least \d\.\d kg .*: at least 14\.0 kg against/,
-    )
-  })
-
-  it('is told as it is where nothing is missing', () => {
-    const heavy = { id: 'stove', name: 'Stove', massKg: 9, litres: 1 }
-    expect(textOf(judged(draftOf([kit, heavy], { bodyLitres: 8 }, { ratedKg: 8 })))).not.toMatch(
-      /at least|at most/,
-    )
-  })
-})
-
-describe('a limit that the hiker did not state', () => {
-  it('is not called theirs, and one they did is', () => {
-    const bare = { frame: 'frameless', ratedKg: undefined }
-    const heavy = { id: 'stove', name: 'Stove', massKg: 9, litres: 1 }
-    const words = (settings: object) => {
-      const draft = { ...draftOf([kit, heavy], { bodyLitres: 40 }, bare), settings }
-      const all = allWords(judged(draft as Draft))
-      return JSON.stringify(all)
-    }
-    expect(words({})).toMatch(/the usual limit without a frame/)
-    expect(words({})).not.toMatch(/[Yy]our (own )?limit without/)
-    expect(words({ framelessCeilingKg: 8 })).toMatch(/your limit without a frame/)
-    expect(words({ framelessCeilingKg: 8 })).not.toMatch(/usual limit without/)
   })
 })
 

@@ -2,11 +2,13 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import {
   backupName,
+  backupPieces,
   backupText,
   type Contents,
   canonical,
   compareBackup,
   restored,
+  sameTrip,
   type Wishes,
 } from '../../src/files/backup'
 import { cleanWords } from '../../src/plan'
@@ -33,6 +35,29 @@ const withTrips = (...trips: Contents['trips']): Contents => ({ ...empty(), trip
 const names = ({ trips }: Contents) => trips.map(({ draft }) => draft.name)
 
 describe('a backup', () => {
+  test('is written piece by piece as it would be in one go', () => {
+    fc.assert(
+      fc.property(anyContents, ({ trips, shelf, settings }) => {
+        const head = { format: 'pack-reckoner/backup', version: 1, savedOn: DAY }
+        const whole = {
+          ...head,
+          settings,
+          trips,
+          shelf: { format: 'pack-reckoner/shelf', version: 2, ...shelf },
+        }
+        expect(backupText({ trips, shelf, settings }, DAY)).toBe(`${canonical(cleanWords(whole), 1)}\n`)
+      }),
+      { numRuns: 300 },
+    )
+  })
+
+  test('of long lists is written in many short pieces', () => {
+    const gear = Array.from({ length: 3000 }, (_, i) => ({ id: `i${i}`, name: `Thing ${i}` }))
+    const trip = tripOf('a', 'Long')
+    const pieces = [...backupPieces(withTrips({ ...trip, draft: { ...trip.draft, gear } }), DAY)]
+    expect(Math.max(...pieces.map(({ length }) => length))).toBeLessThan(1000)
+  })
+
   test('saved, taken in where nothing is, and saved again is the same to the byte', () => {
     fc.assert(
       fc.property(anyContents, fc.constantFrom(merge, replace), (contents, wishes) => {
@@ -67,6 +92,35 @@ describe('a backup', () => {
       'trips',
       'version',
     ])
+  })
+})
+
+describe('two trips', () => {
+  test('are the same exactly where a backup has the same text of them', () => {
+    const textOf = ({ draft, typed, profile, demo }: Contents['trips'][number]) =>
+      canonical(cleanWords({ draft, typed, profile, demo }))
+    const strange = (text: string) => `${text}\u202e`
+    const changes: ((trip: Contents['trips'][number]) => Contents['trips'][number])[] = [
+      trip => structuredClone(trip),
+      trip => ({ ...trip, changedAt: 7 }),
+      trip => ({ ...trip, demo: !trip.demo }),
+      trip => ({ ...trip, draft: { ...trip.draft, name: strange(trip.draft.name ?? '') } }),
+      trip => ({ ...trip, draft: { ...trip.draft, gear: trip.draft.gear.slice(1) } }),
+      trip => ({ ...trip, draft: { ...trip.draft, carrier: { ...trip.draft.carrier, massKg: -0 } } }),
+      trip => ({ ...trip, typed: { ...trip.typed, x: 'a\nb' } }),
+      trip => ({ ...trip, profile: [{ km: Number.NaN, eleM: null }] }),
+      trip => ({ ...trip, profile: [{ km: null as unknown as number, eleM: null }] }),
+    ]
+    const change = fc.constantFrom(...changes)
+    fc.assert(
+      fc.property(anyContents, change, change, ({ trips }, one, other) => {
+        for (const trip of trips) {
+          const [a, b] = [one(trip), other(trip)]
+          expect(sameTrip(a, b)).toBe(textOf(a) === textOf(b))
+        }
+      }),
+      { numRuns: 300 },
+    )
   })
 })
 

@@ -136,6 +136,9 @@ describe('the caps', () => {
     expect(long).toMatchObject({ ok: false, message: expect.stringMatching(/2002 lines; up to 2000 lines/) })
     const large = readList('é'.repeat(LIST_CAPS.bytes / 2 + 1), { system: 'metric' })
     expect(large).toMatchObject({ ok: false, message: expect.stringMatching(/201 kB of text; up to 200 kB/) })
+    expect(readList('ä'.repeat(5_000_000), { system: 'metric' })).toMatchObject({
+      message: expect.stringMatching(/over 5000 kB of text; up to 200 kB/),
+    })
   })
 })
 

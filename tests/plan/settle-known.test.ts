@@ -36,6 +36,14 @@ describe('settling again and again', () => {
     )
   })
 
+  test('looks anew only at the item that was changed, also where all of them lack their litres', () => {
+    const gear = Array.from({ length: 50 }, (_, i) => ({ id: `i${i}`, name: `Thing ${i}`, massKg: 0.1 }))
+    const draft = { ...wholeDraft(), gear }
+    const before = settle(draft).plan.gear
+    const after = settle(setField(draft, 'gear/i7/massKg', 0.2)).plan.gear
+    expect(after.flatMap((item, i) => (item === before[i] ? [] : [item.id]))).toEqual(['i7'])
+  })
+
   test('leaves what it gave before as it was', () => {
     const whole = wholeDraft()
     const before = settle(whole)

@@ -27,7 +27,7 @@ describe('a backup taken in', () => {
       ...shelf,
       things: [{ id: 't', item: { name: 'Tent', massKg: 1 }, changed: { massKg: 5 } }],
     }))
-    const { text } = first.backups.file()
+    const text = await (await first.backups.file()).text.text()
     const next = await keptTab()
     await next.backups.takeIn(opened(text), MERGE, 'Backup merged')
     expect(next.text()).toBe(first.text())
@@ -99,14 +99,14 @@ describe('a backup taken in', () => {
 
   test('leaves a snapshot of what was here', async () => {
     const kept = await withTrips()
-    const { text } = kept.backups.file()
+    const text = await (await kept.backups.file()).text.text()
     const taken = await kept.backups.takeIn(fileOf(empty()), REPLACE, 'Backup')
     expect(taken.problem).toBeNull()
     expect(names(kept)).toEqual([])
     const [snapshot] = await kept.backups.snapshots.list()
     expect(snapshot?.head).toMatchObject({ reason: 'before', trips: 3 })
     expect(await kept.backups.snapshots.text(snapshot!.name)).toBe(text)
-    expect(taken.before.text).toBe(text)
+    expect(await (await taken.beforeAsFile()).text.text()).toBe(text)
   })
 
   test('goes on where no snapshot can be kept, says so, and can be put back all the same', async () => {
@@ -150,7 +150,7 @@ describe('a backup taken in', () => {
     await kept.flush()
     expect(kept.state.saveState.value.kind).not.toBe('saved')
     rename(kept, 'Edited')
-    expect(kept.backups.file().text).toContain('"name": "Edited"')
+    expect(await (await kept.backups.file()).text.text()).toContain('"name": "Edited"')
     expect(names(kept)).toHaveLength(3)
   })
 })
@@ -171,11 +171,11 @@ describe('the reminder to save a backup file', () => {
 
   test('comes two weeks after the last file, only when things have changed since', async () => {
     const kept = await withTrips()
-    await kept.backups.noteSaved(kept.backups.file())
+    await kept.backups.noteSaved(await kept.backups.file())
     expect(await dueAfter(kept, 30)).toBeNull()
     rename(kept, 'Changed')
     expect(await dueAfter(kept, 0)).toMatch(/last backup file is 30 days old, and things have changed/)
-    await kept.backups.noteSaved(kept.backups.file())
+    await kept.backups.noteSaved(await kept.backups.file())
     expect(dueBackup.value).toBeNull()
     expect(await kept.backups.lastFile()).toBe(kept.clock.at)
   })
@@ -203,7 +203,7 @@ describe('the reminder to save a backup file', () => {
   test('changes what the screens show when a file was saved', async () => {
     const kept = await withTrips()
     const before = backupsChanged.value
-    await kept.backups.noteSaved(kept.backups.file())
+    await kept.backups.noteSaved(await kept.backups.file())
     expect(backupsChanged.value).toBeGreaterThan(before)
   })
 })

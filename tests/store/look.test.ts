@@ -1,7 +1,7 @@
 // Files looked at off the page's thread, with a worker of the test's own: done, cancelled, broken off, never started.
 
 import fc from 'fast-check'
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { backupText, type Looked, lookAt } from '../../src/files/backup'
 import type { AskedWorker } from '../../src/files/worker'
@@ -25,7 +25,7 @@ function fakeWorker(
     postMessage({ file }: LookAsked) {
       const tell = (told: LookTold) => {
         state.portions += 1
-        state.longest = Math.max(state.longest, told.text.length)
+        state.longest = Math.max(state.longest, 'text' in told ? told.text.length : 0)
         worker.onmessage?.call(worker as Worker, new MessageEvent('message', { data: structuredClone(told) }))
       }
       queueMicrotask(() => void answer(file, tell, worker))
@@ -93,6 +93,45 @@ describe('a file that is looked at', () => {
     const { state, startWorker } = fakeWorker(() => left.abort())
     expect(problemsOf(await lookInWorker(plan, { signal: left.signal, startWorker }))).toMatch(/stopped/)
     expect(state.ended).toBe(1)
+  })
+
+  it('is given up, and may be tried again, once nothing has been heard of it for a minute', async () => {
+    vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] })
+    try {
+      const { state, startWorker } = fakeWorker(() => {})
+      let looked: Looked | null = null
+      void lookInWorker(plan, { startWorker }).then(found => {
+        looked = found
+      })
+      await vi.advanceTimersByTimeAsync(59_000)
+      expect([looked, state.ended]).toEqual([null, 0])
+      await vi.advanceTimersByTimeAsync(1000)
+      expect(looked).toMatchObject({ kind: 'unread', canTryAgain: true })
+      expect(problemsOf(looked!)).toMatch(/nothing had been heard of it for 60 seconds.*try again/)
+      expect(state.ended).toBe(1)
+    } finally {
+      vi.useRealTimers()
+    }
+  })
+
+  it('is waited for as long as its reader goes on', async () => {
+    vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] })
+    try {
+      const heard: { tell?: (told: LookTold) => void } = {}
+      const { startWorker } = fakeWorker((_, tell) => {
+        heard.tell = tell
+      })
+      const looking = lookInWorker(plan, { startWorker })
+      for (let i = 0; i < 10; i++) {
+        await vi.advanceTimersByTimeAsync(50_000)
+        heard.tell?.({ kind: 'reading' })
+      }
+      heard.tell?.({ kind: 'done', text: JSON.stringify({ kind: 'table' }) })
+      expect(await looking).toEqual({ kind: 'table' })
+      expect(vi.getTimerCount()).toBe(0)
+    } finally {
+      vi.useRealTimers()
+    }
   })
 
   it('is not opened, and says so, where its reader breaks off or does not start', async () => {

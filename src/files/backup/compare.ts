@@ -2,9 +2,9 @@
 // different, which of two is the newer, and in words what differs.
 
 import { cleanWords, type Draft, fieldWord, tripName } from '../../plan'
-import type { Base, Packing, Thing } from '../../plan/shelf'
+import { type Base, type Packing, same, type Thing } from '../../plan/shelf'
 import { counted } from '../../units'
-import { canonical } from './canonical'
+import { inOneGo, type Steps } from '../portions'
 import type { Backup, BackupTrip, Contents } from './types'
 
 export interface Difference {
@@ -36,8 +36,14 @@ export interface Comparison {
 }
 
 /** Contents alone decide: the same contents saved at different times are the same. */
-export const sameAs = (a: unknown, b: unknown): boolean => key(a) === key(b)
-const key = (value: unknown) => canonical(cleanWords(value ?? null))
+export const sameAs = (a: unknown, b: unknown): boolean => same(a ?? null, b ?? null, isWrittenAlike)
+
+/** Whether a backup has the same for both. */
+function isWrittenAlike(a: unknown, b: unknown, field: string): boolean {
+  if (typeof a === 'string' && typeof b === 'string') return cleanWords(a, field) === cleanWords(b, field)
+  const isNumberOrNull = (value: unknown) => typeof value === 'number' || value === null
+  return isNumberOrNull(a) && isNumberOrNull(b) && JSON.stringify(a) === JSON.stringify(b)
+}
 
 const tripContents = ({ draft, typed, profile, demo }: BackupTrip) => ({ draft, typed, profile, demo })
 
@@ -45,13 +51,16 @@ export const sameTrip = (a: BackupTrip, b: BackupTrip) => sameAs(tripContents(a)
 /** When a fact was changed last is no fact itself. */
 export const sameThing = ({ changed: _a, ...a }: Thing, { changed: _b, ...b }: Thing) => sameAs(a, b)
 
-export function compareBackup(here: Contents, { trips, shelf, settings }: Backup): Comparison {
+export const compareBackup = (here: Contents, file: Backup): Comparison => inOneGo(comparing(here, file))
+
+/** As `compareBackup`, trip by trip. */
+export function* comparing(here: Contents, { trips, shelf, settings }: Backup): Steps<Comparison> {
   return {
-    trips: compared(here.trips, trips, TRIPS),
+    trips: yield* compared(here.trips, trips, TRIPS),
     shelf: shelf && {
-      things: compared(here.shelf.things, shelf.things, THINGS),
-      bases: compared(here.shelf.bases, shelf.bases, BASES),
-      packings: compared(here.shelf.packings, shelf.packings, PACKINGS),
+      things: yield* compared(here.shelf.things, shelf.things, THINGS),
+      bases: yield* compared(here.shelf.bases, shelf.bases, BASES),
+      packings: yield* compared(here.shelf.packings, shelf.packings, PACKINGS),
     },
     settings: settingsWords(here, settings),
     isEmptyHere: isEmpty(here),
@@ -77,7 +86,7 @@ interface Sort<T> {
   differs: (here: T, file: T) => string[]
 }
 
-function compared<T extends { id: string }>(here: T[], file: T[], sort: Sort<T>): Compared {
+function* compared<T extends { id: string }>(here: T[], file: T[], sort: Sort<T>): Steps<Compared> {
   const byId = new Map(here.map(entry => [entry.id, entry]))
   const inFile = new Set(file.map(({ id }) => id))
   const named = (entry: T) => ({ id: entry.id, name: sort.nameOf(entry) })
@@ -88,6 +97,7 @@ function compared<T extends { id: string }>(here: T[], file: T[], sort: Sort<T>)
     here: here.filter(({ id }) => !inFile.has(id)).map(named),
   }
   for (const entry of file) {
+    yield
     const ours = byId.get(entry.id)
     if (!ours) found.fresh.push({ ...named(entry), words: sort.holds(entry) })
     else if (sort.isSame(ours, entry)) found.same.push(named(entry))

@@ -15,7 +15,8 @@ export type Looked =
   | { kind: 'track' | 'table' }
   /** A shared link: the part of it that carries the plan. */
   | { kind: 'link'; fragment: string }
-  | { kind: 'unread'; problems: string[] }
+  /** `canTryAgain`: not the file hinders. */
+  | { kind: 'unread'; problems: string[]; canTryAgain?: boolean }
 
 const unread = (...problems: string[]): Looked => ({ kind: 'unread', problems })
 const megabytes = (bytes: number) => `${(bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0)} MB`

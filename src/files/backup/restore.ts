@@ -3,6 +3,7 @@
 
 import { copyName, pathParts } from '../../plan'
 import type { Base, Packing, ShelfContents, Thing } from '../../plan/shelf'
+import { inOneGo, type Steps } from '../portions'
 import { isEmpty, sameAs, sameThing, sameTrip } from './compare'
 import type { Backup, BackupTrip, Contents } from './types'
 
@@ -17,14 +18,29 @@ export interface Wishes {
 }
 
 /** Everything as it is to be from now on. Ids of copies come from `newId`. */
-export function restored(here: Contents, file: Backup, wishes: Wishes, newId: () => string): Contents {
-  const taken = wishes.how === 'replace' ? replaced(here, file) : mergedContents(here, file, wishes, newId)
+export const restored = (...given: Parameters<typeof restoring>): Contents => inOneGo(restoring(...given))
+
+/** As `restored`, trip by trip. */
+export function* restoring(
+  here: Contents,
+  file: Backup,
+  wishes: Wishes,
+  newId: () => string,
+): Steps<Contents> {
+  const taken = yield* wishes.how === 'replace'
+    ? replaced(here, file)
+    : mergedContents(here, file, wishes, newId)
   return { ...taken, trips: [...new Map(taken.trips.map(trip => [trip.id, trip])).values()] }
 }
 
-function replaced(here: Contents, file: Backup): Contents {
+function* replaced(here: Contents, file: Backup): Steps<Contents> {
   const byId = new Map(here.trips.map(trip => [trip.id, trip]))
-  const trips = file.trips.map(trip => unchanged(byId.get(trip.id), trip, sameTrip))
+  const trips: BackupTrip[] = []
+  for (const trip of file.trips) {
+    yield
+    const ours = byId.get(trip.id)
+    trips.push(ours !== undefined && sameTrip(ours, trip) ? ours : trip)
+  }
   // What the file holds only in a damaged form is no reason to lose what is here.
   const kept = file.damagedTrips.flatMap(id => byId.get(id) ?? [])
   return {
@@ -34,8 +50,8 @@ function replaced(here: Contents, file: Backup): Contents {
   }
 }
 
-function mergedContents(here: Contents, file: Backup, wishes: Wishes, newId: () => string): Contents {
-  const trips = merged(here.trips, file.trips, {
+function* mergedContents(here: Contents, file: Backup, wishes: Wishes, newId: () => string): Steps<Contents> {
+  const trips = yield* merged(here.trips, file.trips, {
     isSame: sameTrip,
     choose: id => wishes.trips[id] ?? 'both',
     copy: (trip): BackupTrip => ({
@@ -44,9 +60,12 @@ function mergedContents(here: Contents, file: Backup, wishes: Wishes, newId: () 
       draft: { ...trip.draft, name: fromFile(trip.draft.name || 'Trip') },
     }),
   })
+  const shelf = file.shelf
+    ? yield* mergedShelf(here.shelf, file.shelf, { choice: wishes.shelf, newId })
+    : here.shelf
   return {
     trips,
-    shelf: file.shelf ? mergedShelf(here.shelf, file.shelf, { choice: wishes.shelf, newId }) : here.shelf,
+    shelf,
     // Where there is nothing yet, nothing of one's own can be meant.
     settings: isEmpty(here) ? (file.settings ?? here.settings) : here.settings,
   }
@@ -57,9 +76,13 @@ interface ShelfWish {
   newId: () => string
 }
 
-function mergedShelf(here: ShelfContents, file: ShelfContents, { choice, newId }: ShelfWish): ShelfContents {
+function* mergedShelf(
+  here: ShelfContents,
+  file: ShelfContents,
+  { choice, newId }: ShelfWish,
+): Steps<ShelfContents> {
   const choose = () => choice
-  const things = merged<Thing>(here.things, file.things, {
+  const things = yield* merged<Thing>(here.things, file.things, {
     isSame: sameThing,
     choose,
     copy: thing => ({
@@ -70,12 +93,12 @@ function mergedShelf(here: ShelfContents, file: ShelfContents, { choice, newId }
   })
   return {
     things,
-    bases: merged<Base>(here.bases, file.bases, {
+    bases: yield* merged<Base>(here.bases, file.bases, {
       isSame: sameAs,
       choose,
       copy: base => ({ ...base, id: newId(), name: fromFile(base.name || 'Base') }),
     }),
-    packings: merged<Packing>(here.packings, file.packings, {
+    packings: yield* merged<Packing>(here.packings, file.packings, {
       isSame: sameAs,
       choose,
       copy: packing => ({ ...packing, id: newId() }),
@@ -102,19 +125,22 @@ interface Merging<T> {
 }
 
 /** Ours in our order, a second version after the one it is of, then what is new in the file's order. */
-function merged<T extends { id: string }>(here: T[], file: T[], { isSame, choose, copy }: Merging<T>): T[] {
+function* merged<T extends { id: string }>(
+  here: T[],
+  file: T[],
+  { isSame, choose, copy }: Merging<T>,
+): Steps<T[]> {
   const theirs = new Map(file.map(entry => [entry.id, entry]))
   const ours = new Set(here.map(({ id }) => id))
-  const kept = here.flatMap(entry => {
+  const kept: T[] = []
+  for (const entry of here) {
+    yield
     const other = theirs.get(entry.id)
-    if (!other || isSame(entry, other)) return [entry]
-    const choice = choose(entry.id)
-    return choice === 'mine' ? [entry] : choice === 'file' ? [other] : [entry, copy(other)]
-  })
+    const choice = !other || isSame(entry, other) ? 'mine' : choose(entry.id)
+    if (choice !== 'file') kept.push(entry)
+    if (choice !== 'mine' && other) kept.push(choice === 'file' ? other : copy(other))
+  }
   return [...kept, ...file.filter(({ id }) => !ours.has(id))]
 }
-
-const unchanged = <T>(here: T | undefined, file: T, isSame: (a: T, b: T) => boolean): T =>
-  here !== undefined && isSame(here, file) ? here : file
 
 const fromFile = (name: string) => copyName({ name }, 'from the file').name!

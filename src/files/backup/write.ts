@@ -3,11 +3,15 @@
 
 import { cleanWords } from '../../plan'
 import type { ShelfContents } from '../../plan/shelf'
-import { canonical } from './canonical'
+import { canonicalPieces } from './canonical'
 import { BACKUP_FORMAT, BACKUP_VERSION, type BackupTrip, type Contents } from './types'
 
 /** The text of a backup file. `savedOn`: YYYY-MM-DD. The same contents and date give the same bytes. */
-export function backupText(contents: Contents, savedOn: string): string {
+export const backupText = (contents: Contents, savedOn: string): string =>
+  [...backupPieces(contents, savedOn)].join('')
+
+/** As `backupText`, piece after piece: of thousands of trips the text takes longer than a page may stand still. */
+export function* backupPieces(contents: Contents, savedOn: string): Generator<string> {
   const { settings, shelf, trips } = contents
   const backup = {
     format: BACKUP_FORMAT,
@@ -17,7 +21,8 @@ export function backupText(contents: Contents, savedOn: string): string {
     shelf: shelfRecord(shelf),
     trips: trips.map(tripRecord),
   }
-  return `${canonical(cleanWords(backup), 1)}\n`
+  yield* canonicalPieces(backup, cleanWords)
+  yield '\n'
 }
 
 /** The name of a backup file. */

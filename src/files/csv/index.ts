@@ -21,7 +21,7 @@ export { lacking, type PackFacts, type SetupFacts, type TablePack } from './pack
 export { type ChangedPack, compareWithPacks, type PackChange, takePacks } from './packs-merge'
 export { type PacksRead, readPackRows } from './packs-rows'
 export { packsCsv } from './packs-table'
-export { readRows } from './rows'
+export { readingRows, readRows } from './rows'
 export { looksSame } from './same'
 export type * from './types'
 export type { Marks } from './write'

@@ -14,6 +14,9 @@ import type { Fix, ListRead, ListRow, Understood } from './types'
 
 /** Reads a list; bare masses are grams or ounces by the system. Never throws; refuses only what is over the caps. */
 export function readList(text: string, { system }: { system: System }): ListRead {
+  // A character takes a byte at least: of so many that is enough to know.
+  if (text.length > 5 * LIST_CAPS.bytes)
+    return refusal(`over ${Math.floor(text.length / 1000)} kB of text`, `${LIST_CAPS.bytes / 1000} kB`)
   const bytes = new TextEncoder().encode(text).length
   if (bytes > LIST_CAPS.bytes)
     return refusal(`${Math.ceil(bytes / 1000)} kB of text`, `${LIST_CAPS.bytes / 1000} kB`)

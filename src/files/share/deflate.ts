@@ -2,7 +2,7 @@
 // bytes which unpack to gigabytes cost no more than the cap.
 
 /** Packs bytes with raw deflate. Throws where the browser has none (`canSqueeze`). */
-export async function deflate(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array<ArrayBuffer>> {
+export async function deflate(bytes: Bytes): Promise<Uint8Array<ArrayBuffer>> {
   const packed = through(bytes, new CompressionStream('deflate-raw'))
   return new Uint8Array(await new Response(packed).arrayBuffer())
 }
@@ -44,7 +44,9 @@ export function canDeflate(): boolean {
   }
 }
 
-function through(bytes: Uint8Array<ArrayBuffer>, by: CompressionStream | DecompressionStream) {
+type Bytes = Uint8Array<ArrayBuffer> | Blob
+
+function through(bytes: Bytes, by: CompressionStream | DecompressionStream) {
   return new Blob([bytes]).stream().pipeThrough(by)
 }
 

@@ -1,10 +1,14 @@
-// Asks a worker one thing and waits for the end: ended at once when cancelled, and when it does not start or breaks off.
+// Asks a worker one thing and waits for the end: ended at once when cancelled, and when it does not start, breaks off or
+// is silent for too long.
 
 /** As much of a worker as is needed here. */
 export type AskedWorker = Pick<
   Worker,
   'postMessage' | 'terminate' | 'onmessage' | 'onerror' | 'onmessageerror'
 >
+
+/** Silence is counted in these: while a page is frozen, as on a phone that is put away, nothing is counted. */
+const TICK_MS = 1000
 
 interface Asking<End> {
   /** May throw: no workers in this browser, or its policy does not allow this one. */
@@ -15,18 +19,28 @@ interface Asking<End> {
   cancelled: End
   /** How it ends where the worker does not start or breaks off. */
   broken: End
+  /** How it ends where the worker tells nothing for so many seconds, if that is limited. */
+  silent?: { seconds: number; end: End }
   /** Hears what the worker tells; null: it goes on. */
   onMessage: (told: unknown) => End | null
 }
 
 /** Never rejects where the request can be cloned. The worker is gone once it has ended. */
 export function askWorker<End>(asking: Asking<End>): Promise<End> {
-  const { start, request, signal, cancelled, broken, onMessage } = asking
+  const { start, request, signal, cancelled, broken, silent, onMessage } = asking
   if (signal?.aborted) return Promise.resolve(cancelled)
   const worker = started(start)
   if (!worker) return Promise.resolve(broken)
   return new Promise(resolve => {
+    let silence = 0
+    const ticking =
+      silent &&
+      setInterval(() => {
+        silence += 1
+        if (silence >= silent.seconds) end(silent.end)
+      }, TICK_MS)
     const end = (result: End) => {
+      clearInterval(ticking)
       signal?.removeEventListener('abort', cancel)
       worker.terminate()
       resolve(result)
@@ -34,6 +48,7 @@ export function askWorker<End>(asking: Asking<End>): Promise<End> {
     const cancel = () => end(cancelled)
     signal?.addEventListener('abort', cancel)
     worker.onmessage = ({ data }: MessageEvent<unknown>) => {
+      silence = 0
       const result = onMessage(data)
       if (result !== null) end(result)
     }

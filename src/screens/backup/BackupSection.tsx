@@ -13,6 +13,7 @@ import { sizeText } from './words'
 export function BackupSection() {
   const [lastAt, setLastAt] = useState<number | null | 'unknown'>('unknown')
   const [problem, setProblem] = useState<string | null>(null)
+  const [isBusy, setBusy] = useState(false)
   const changed = backupsChanged.value
   useEffect(() => {
     theBackups()
@@ -20,9 +21,11 @@ export function BackupSection() {
       .then(setLastAt, () => setLastAt('unknown'))
   }, [changed])
 
-  function save() {
-    const file = theBackups().file()
-    const { size } = new Blob([file.text])
+  async function save() {
+    setBusy(true)
+    const file = await theBackups().file()
+    setBusy(false)
+    const { size } = file.text
     saveFile(file.name, file.text)
     setProblem(size > BACKUP_CAPS.fileBytes ? tooLarge(size) : null)
     // Without the note only the date is missing: the file itself is saved, whatever the storage does.
@@ -41,7 +44,7 @@ export function BackupSection() {
       </p>
       {problem ? <p class="problem">{problem}</p> : null}
       <div class="actions">
-        <button type="button" class="quiet" onClick={save}>
+        <button type="button" class="quiet" disabled={isBusy} onClick={() => void save()}>
           Save everything as a file
         </button>
         <FileButton

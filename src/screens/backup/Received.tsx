@@ -20,14 +20,19 @@ const TITLES = {
 /** Shows the file, or what hinders; `onDone` when it was taken in or left. */
 export function Received({ file, onDone }: OpenerProps) {
   const [looked, setLooked] = useState<Looked | null>(null)
+  const [tries, setTries] = useState(0)
   const heading = useRef<HTMLHeadingElement>(null)
   useEffect(() => {
     const left = new AbortController()
     const { signal } = left
     void lookInWorker(file, { signal }).then(found => signal.aborted || setLooked(found))
     return () => left.abort()
-  }, [file])
+  }, [file, tries])
   useEffect(() => heading.current?.focus(), [looked])
+  const tryAgain = () => {
+    setLooked(null)
+    setTries(tries + 1)
+  }
   if (!looked) return <Reading onCancel={onDone} />
   if (looked.kind === 'link') return <SharedPlan link={looked.fragment} onDone={onDone} />
   if (looked.kind === 'backup') {
@@ -42,7 +47,12 @@ export function Received({ file, onDone }: OpenerProps) {
       </h1>
       {looked.kind === 'plan' ? <PlanOffer document={looked.document} onDone={onDone} /> : null}
       {looked.kind === 'unread' ? (
-        <Unread name={file.name} problems={looked.problems} onDone={onDone} />
+        <Unread
+          name={file.name}
+          problems={looked.problems}
+          onTryAgain={looked.canTryAgain ? tryAgain : null}
+          onDone={onDone}
+        />
       ) : null}
       {Opener ? <Opener file={file} onDone={onDone} /> : null}
     </div>
@@ -64,7 +74,15 @@ function Reading({ onCancel }: { onCancel: () => void }) {
   )
 }
 
-function Unread({ name, problems, onDone }: { name: string; problems: string[]; onDone: () => void }) {
+interface UnreadProps {
+  name: string
+  problems: string[]
+  /** Null: it would be the same again. */
+  onTryAgain: (() => void) | null
+  onDone: () => void
+}
+
+function Unread({ name, problems, onTryAgain, onDone }: UnreadProps) {
   return (
     <>
       <p>
@@ -76,6 +94,11 @@ function Unread({ name, problems, onDone }: { name: string; problems: string[]; 
         ))}
       </ul>
       <div class="actions">
+        {onTryAgain ? (
+          <button type="button" class="quiet" onClick={onTryAgain}>
+            Try again
+          </button>
+        ) : null}
         <button type="button" class="primary" onClick={onDone}>
           Go on without it
         </button>

@@ -2,10 +2,11 @@
 // of everything. Afterwards the way back stands where the button stood.
 
 import './backup.css'
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { Choice } from '../../components/fields'
 import { useStored } from '../../components/pieces'
-import { type Backup, bringsNothing, compareBackup, type Wishes } from '../../files/backup'
+import { type Backup, bringsNothing, type Comparison, comparing, type Wishes } from '../../files/backup'
+import { inPortions } from '../../files/portions'
 import { library, saveState, shelf, storeLoaded, tripList } from '../../store'
 import type { TakenIn } from '../../store/lazy'
 import { counted } from '../../units'
@@ -34,18 +35,32 @@ const howHint = (how: Wishes['how'], source: string) =>
 
 const TAKEN_TITLES = { saving: 'Taking in…', saved: 'Taken in', unsaved: 'Taken in, but not saved' }
 
+/** The file against what is here, and again when another tab changes that; null until it is done. */
+function useComparison(backup: Backup, isWanted: boolean): Comparison | null {
+  const [comparison, setComparison] = useState<Comparison | null>(null)
+  const { system, theme } = library.value
+  const live = [tripList.value, shelf.value, system, theme]
+  // Before the page is drawn: most are compared by then.
+  useLayoutEffect(() => {
+    if (!isWanted) return
+    const steps = comparing(theBackups().contents(), backup)
+    void inPortions(steps).then(found => found && setComparison(found))
+    // One that is ended gives nothing.
+    return () => void steps.return(undefined as never)
+  }, [backup, isWanted, ...live])
+  return comparison
+}
+
 export function Restore({ backup, from, isSnapshot, onDone }: RestoreProps) {
   const [wishes, setWishes] = useState<Wishes>({ how: 'merge', trips: {}, shelf: 'both' })
   const [taken, setTaken] = useState<TakenIn | null>(null)
   const [isBusy, setBusy] = useState(false)
   const [problem, setProblem] = useState<string | null>(null)
   const heading = useRef<HTMLHeadingElement>(null)
-  // Another tab may change what is here while this is being read.
-  const { system, theme } = library.value
-  const live = [tripList.value, shelf.value, system, theme]
-  const comparison = useMemo(() => compareBackup(theBackups().contents(), backup), [backup, ...live])
   const isReading = !storeLoaded.value && saveState.value.kind !== 'memory-only'
   const [kind, source] = isSnapshot ? ['Snapshot', 'snapshot'] : ['Backup', 'file']
+  const comparison = useComparison(backup, !isBusy && !taken)
+  const isAllHere = wishes.how === 'merge' && comparison !== null && bringsNothing(comparison)
   const stored = useStored(taken)
   useEffect(() => heading.current?.focus(), [taken])
 
@@ -64,7 +79,6 @@ export function Restore({ backup, from, isSnapshot, onDone }: RestoreProps) {
   }
 
   const things = backup.shelf?.things.length ?? 0
-  const isAllHere = wishes.how === 'merge' && bringsNothing(comparison)
   return (
     <div class="screen received">
       <h1 ref={heading} tabIndex={-1}>
@@ -75,7 +89,7 @@ export function Restore({ backup, from, isSnapshot, onDone }: RestoreProps) {
             : `A ${kind.toLowerCase()}`}
       </h1>
       {taken ? (
-        <Result taken={taken} before={taken.before.contents} onDone={onDone} />
+        <Result taken={taken} onDone={onDone} />
       ) : (
         <>
           <p class="lead">
@@ -85,25 +99,31 @@ export function Restore({ backup, from, isSnapshot, onDone }: RestoreProps) {
             From <bdi>{from}</bdi>. Nothing here changes before you say so.
           </p>
           <LeftOut backup={backup} source={source} />
-          <Choice
-            label="What to do with it"
-            options={HOW}
-            chosen={wishes.how}
-            onChoose={how => setWishes({ ...wishes, how })}
-          />
-          <p class="hint">{howHint(wishes.how, source)}</p>
-          <RestoreTrips comparison={comparison} wishes={wishes} onWish={setWishes} />
-          <RestoreShelf comparison={comparison} wishes={wishes} onWish={setWishes} />
-          <Settings
-            words={comparison.settings}
-            wishes={wishes}
-            isEmptyHere={comparison.isEmptyHere}
-            source={source}
-          />
+          {comparison ? (
+            <>
+              <Choice
+                label="What to do with it"
+                options={HOW}
+                chosen={wishes.how}
+                onChoose={how => setWishes({ ...wishes, how })}
+              />
+              <p class="hint">{howHint(wishes.how, source)}</p>
+              <RestoreTrips comparison={comparison} wishes={wishes} onWish={setWishes} />
+              <RestoreShelf comparison={comparison} wishes={wishes} onWish={setWishes} />
+              <Settings
+                words={comparison.settings}
+                wishes={wishes}
+                isEmptyHere={comparison.isEmptyHere}
+                source={source}
+              />
+            </>
+          ) : (
+            <p class="hint loading">Comparing it with what is here…</p>
+          )}
           {isReading ? <p class="hint">Your own trips are still being read.</p> : null}
           {isAllHere ? <p class="lead">All that is in this {source} is here already.</p> : null}
           <div class="actions">
-            {isAllHere ? null : (
+            {isAllHere || !comparison ? null : (
               <button
                 type="button"
                 class="primary"

@@ -10,19 +10,22 @@ import { counted } from '../../units'
 
 interface ResultProps {
   taken: TakenIn
-  before: Contents
   onDone: () => void
 }
 
-export function Result({ taken, before, onDone }: ResultProps) {
+export function Result({ taken, onDone }: ResultProps) {
   const [back, setBack] = useState<'no' | 'going' | 'done'>('no')
   const isBack = back === 'done'
   const stored = useStored(isBack)
-  const { problem } = taken
+  const { problem, before } = taken
   async function putBack() {
     setBack('going')
     await taken.putBack()
     setBack('done')
+  }
+  async function save() {
+    const { name, text } = await taken.beforeAsFile()
+    saveFile(name, text)
   }
   const hadAny = before.trips.length + before.shelf.things.length > 0
   return (
@@ -55,7 +58,7 @@ export function Result({ taken, before, onDone }: ResultProps) {
           </button>
         )}
         {problem && hadAny ? (
-          <button type="button" class="quiet" onClick={() => saveFile(taken.before.name, taken.before.text)}>
+          <button type="button" class="quiet" onClick={() => void save()}>
             Save what was here as a file
           </button>
         ) : null}

@@ -30,7 +30,22 @@ interface PacksRowsProps {
 const SHOWN = 10
 const MORE = 100
 
-export function PacksRows({ grid, layout, onAdded }: PacksRowsProps) {
+/** As many as the most packs could have, and few enough to be read at once. */
+const MOST_ROWS = 4 * CAPS.packs
+
+export function PacksRows(props: PacksRowsProps) {
+  const { length } = props.grid.rows
+  return length > MOST_ROWS ? (
+    <p class="problem">
+      It has {counted(length, 'row')}, and at most {counted(MOST_ROWS, 'row')} of packs are read: leave some
+      out of the table.
+    </p>
+  ) : (
+    <ReadPacks {...props} />
+  )
+}
+
+function ReadPacks({ grid, layout, onAdded }: PacksRowsProps) {
   const system = useSystem()
   const formats = formatsIn(system)
   const known = openTrip.value?.draft.packs ?? []

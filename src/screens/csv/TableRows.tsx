@@ -1,16 +1,19 @@
 // The rows of a table as they would come in, what could not be read, and the one tap that adds what is ticked.
 
-import { useMemo, useRef, useState } from 'preact/hooks'
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { Choice, useSystem } from '../../components/fields'
 import {
   addTable,
   type GearLayout,
   type Grid,
   looksSame,
+  readingRows,
   readRows,
   shelveTable,
+  type TableRead,
   type Target,
 } from '../../files/csv'
+import { inPortions } from '../../files/portions'
 import { CAPS, type DraftItem } from '../../plan'
 import { formatsIn } from '../../report'
 import { actions, newId, openTrip, shelf } from '../../store'
@@ -35,21 +38,57 @@ const SAME = [
   { value: 'add', label: 'Add them too' },
 ] as const
 
-export function TableRows({ grid, layout, target, onAdded }: TableRowsProps) {
+/** Up to so many rows are read at once: some tens of milliseconds. */
+const READ_AT_ONCE = 1000
+
+/** The rows as they are read by the layout; null until a long table is read, while the page answers. */
+function useRead(grid: Grid, layout: GearLayout, containers: () => string[]): TableRead | null {
+  const isShort = grid.rows.length <= READ_AT_ONCE
+  const atOnce = useMemo(() => (isShort ? readRows(grid, layout, containers()) : null), [grid, layout])
+  const [inTime, setInTime] = useState<{ read: TableRead; grid: Grid; layout: GearLayout } | null>(null)
+  useEffect(() => {
+    if (isShort) return
+    const steps = readingRows(grid, layout, containers())
+    // One that is ended gives nothing.
+    void inPortions(steps).then(read => read && setInTime({ read, grid, layout }))
+    return () => void steps.return(undefined as never)
+  }, [grid, layout])
+  return atOnce ?? (inTime?.grid === grid && inTime.layout === layout ? inTime.read : null)
+}
+
+export function TableRows(props: TableRowsProps) {
+  const { grid, layout, target } = props
+  const wishes = useWishes()
+  const read = useRead(grid, layout, () =>
+    target === 'trip' ? containersIn(openTrip.value?.draft.gear ?? []) : [],
+  )
+  if (!read)
+    return (
+      <p class="hint loading" role="status">
+        Reading {counted(grid.rows.length, 'row')}…
+      </p>
+    )
+  return <ReadRows {...props} read={read} wishes={wishes} />
+}
+
+/** What the reader has ticked: it stays when the table is read another way. */
+const useWishes = () =>
+  [useState<Record<number, boolean>>({}), useState(false), useState<boolean | null>(null)] as const
+
+interface ReadRowsProps extends TableRowsProps {
+  read: TableRead
+  wishes: ReturnType<typeof useWishes>
+}
+
+function ReadRows({ layout, target, onAdded, read, wishes }: ReadRowsProps) {
   const formats = formatsIn(useSystem())
-  const [ticks, setTicks] = useState<Record<number, boolean>>({})
-  const [addSame, setAddSame] = useState(false)
-  const [kindsAsked, setKindsAsked] = useState<boolean | null>(null)
+  const [[ticks, setTicks], [addSame, setAddSame], [kindsAsked, setKindsAsked]] = wishes
   const [most, setMost] = useState(SHOWN_ROWS)
   const finder = useRef(kindFinder())
 
   const gear = openTrip.value?.draft.gear ?? []
   const known: readonly Pick<DraftItem, 'id' | 'name' | 'massKg'>[] =
     target === 'trip' ? gear : shelf.value.things.map(({ id, item }) => ({ ...item, id }))
-  const read = useMemo(
-    () => readRows(grid, layout, target === 'trip' ? containersIn(gear) : []),
-    [grid, layout],
-  )
   const same = useMemo(() => looksSame(read.items, known), [read, known.length])
   const taking = { ticks, same, addSame }
   const taken = read.items.filter(item => isTaken(item, taking))

@@ -23,6 +23,8 @@ export function PasteList({ onTable }: { onTable?: () => void }) {
   const [text, setText] = useKept('list')
   const [choices, setChoices] = useState<Choices>({})
   const [added, setAdded] = useState<{ label: string; text: string } | null>(null)
+  /** Why a pasted text did not come into the field. */
+  const [refused, setRefused] = useState<string | null>(null)
   const read = useMemo(() => readList(text, { system }), [text, system])
   const matched = useRef<Matched>(new Map())
   const rows = useMemo(() => (read.ok ? withSuggestions(read.rows, matched.current) : []), [read])
@@ -34,6 +36,15 @@ export function PasteList({ onTable }: { onTable?: () => void }) {
   )
   const bare = rows.filter(({ row }) => row.isBare).length
   const room = CAPS.items - (openTrip.value?.draft.gear.length ?? 0)
+
+  /** Of a text that is far too long the browser would draw every line, and stand still meanwhile. */
+  function onPaste(event: ClipboardEvent) {
+    const pasted = event.clipboardData?.getData('text/plain') ?? ''
+    if (pasted.length <= LIST_CAPS.bytes) return
+    event.preventDefault()
+    const found = readList(pasted, { system })
+    setRefused(found.ok ? null : found.message)
+  }
 
   function add() {
     const label = `Add ${counted(taken.length, 'item')}`
@@ -55,7 +66,11 @@ export function PasteList({ onTable }: { onTable?: () => void }) {
           aria-describedby="pasted-hint"
           placeholder={'Rain jacket 300 g\n2 x tent peg 14 g\nStove, 95 g, 0.4 L'}
           value={text}
-          onInput={event => setText(event.currentTarget.value)}
+          onPaste={onPaste}
+          onInput={event => {
+            setRefused(null)
+            setText(event.currentTarget.value)
+          }}
         />
         <p id="pasted-hint" class="hint">
           Bare numbers are {system === 'us' ? 'ounces' : 'grams'}. Columns of a spreadsheet do as well. A line
@@ -72,6 +87,11 @@ export function PasteList({ onTable }: { onTable?: () => void }) {
       ) : null}
       {added ? (
         <Added added={added} onUndo={() => setText(added.text)} onGone={() => setAdded(null)} />
+      ) : null}
+      {refused ? (
+        <p class="problem" role="status">
+          {refused} Nothing of it was taken.
+        </p>
       ) : null}
       {read.ok ? null : <p class="problem">{read.message}</p>}
       {read.ok && read.unusedColumns.length > 0 ? (

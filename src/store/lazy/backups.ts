@@ -3,19 +3,31 @@
 
 import { batch } from '@preact/signals'
 import type { UseStore } from 'idb-keyval'
-import { type Backup, backupName, backupText, type Contents, restored, type Wishes } from '../../files/backup'
+import {
+  type Backup,
+  type BackupSettings,
+  backupName,
+  backupPieces,
+  type Contents,
+  restoring,
+  type Wishes,
+} from '../../files/backup'
+import { fileOf, inOneGo, inPortions, type Steps } from '../../files/portions'
 import { type BackupNotes, createBackupNotes } from '../backup-note'
 import { backupsChanged, dueBackup, snapshotProblem } from '../backup-signals'
 import { isErasedElsewhere } from '../erased'
 import { BUSY } from '../in-turn'
-import { pruned, shelfContentsOf, stepOf } from '../journal'
+import { pruned, shelfContentsOf, stepOf, type World } from '../journal'
 import { nameOf } from '../messages'
 import { tripKey } from '../record-kinds'
 import type { SavedRecords } from '../saved-records'
 import type { SnapshotReason } from '../snapshot-file'
 import { createSnapshots, dayOf, type SnapshotEnvironment } from '../snapshots'
 import type { State } from '../state'
-import { putBack, takenIn } from '../take-in'
+import { puttingBack, type Taken, takingIn } from '../take-in'
+
+/** What another tab changes again and again meanwhile is made in one go in the end. */
+const MOST_TRIES = 3
 
 export interface BackupEnvironment extends Omit<SnapshotEnvironment, 'isErased'> {
   state: State
@@ -28,8 +40,10 @@ export interface BackupEnvironment extends Omit<SnapshotEnvironment, 'isErased'>
 export interface TakenIn {
   /** Why what was here could not be kept as a snapshot, in words; null: it could, or nothing was here. */
   problem: string | null
-  /** What was here before, also as the text of a backup file. */
-  before: { name: string; text: string; contents: Contents }
+  /** What was here before. */
+  before: Contents
+  /** What was here before, as a backup file of this name. */
+  beforeAsFile: () => Promise<{ name: string; text: Blob }>
   /** What was made or changed since stays. */
   putBack: () => Promise<void>
 }
@@ -51,9 +65,10 @@ export function createBackups(env: BackupEnvironment) {
     }
   }
 
-  const file = () => {
+  /** The contents as a backup file of today. */
+  async function file(of = contents()): Promise<{ name: string; text: Blob; day: string }> {
     const day = dayOf(now())
-    return { name: backupName(day), text: backupText(contents(), day), day }
+    return { name: backupName(day), text: await fileOf(backupPieces(of, day)), day }
   }
 
   /** Why it could not be kept, in words, or null. Never rejects: an edit never waits for a snapshot. */
@@ -68,14 +83,27 @@ export function createBackups(env: BackupEnvironment) {
     return snapshotProblem.peek()
   }
 
-  function goTo(next: Contents, label: string) {
-    const { world, parts } = takenIn(state.world(), next, now())
-    const step = stepOf(state.journal.peek(), { id: newId(), label, parts, now: now() })
-    batch(() => {
-      if (parts.length > 0) state.record(step)
-      state.putWorld({ ...world, removed: pruned(world.removed, state.journal.peek()) })
-      state.library.value = { ...state.library.peek(), ...next.settings }
-    })
+  /** Makes of what is here what there is to be, as one act. Resolves to what was here. */
+  async function goTo(nextOf: (was: Contents) => Steps<Contents>, label: string): Promise<Contents> {
+    for (let tries = 1; ; tries++) {
+      const [was, start] = [contents(), state.world()]
+      const making = made(nextOf(was), start, now())
+      const { next, world, parts } = await (tries < MOST_TRIES ? inPortions(making) : inOneGo(making))
+      // Another tab's save may have come in between.
+      if (!isStill({ ...start, ...was.settings })) continue
+      const step = stepOf(state.journal.peek(), { id: newId(), label, parts, now: now() })
+      batch(() => {
+        if (parts.length > 0) state.record(step)
+        state.putWorld({ ...world, removed: pruned(world.removed, state.journal.peek()) })
+        state.library.value = { ...state.library.peek(), ...next.settings }
+      })
+      return was
+    }
+  }
+
+  function isStill(seen: World & BackupSettings): boolean {
+    const present = { ...state.world(), ...contents().settings }
+    return (Object.keys(present) as (keyof typeof present)[]).every(key => present[key] === seen[key])
   }
 
   /** The backup with new ids for trips whose places are taken by records that were not read, or were erased for good. */
@@ -98,7 +126,7 @@ export function createBackups(env: BackupEnvironment) {
     lastFile: notes.lastAt,
 
     /** Notes that this text was saved as a backup file. */
-    async noteSaved({ text, day }: { text: string; day: string }): Promise<void> {
+    async noteSaved({ text, day }: { text: Blob; day: string }): Promise<void> {
       dueBackup.value = null
       await notes.noteSaved(text, day)
       backupsChanged.value += 1
@@ -122,19 +150,27 @@ export function createBackups(env: BackupEnvironment) {
       if (!state.loaded.peek() && state.saveState.peek().kind !== 'memory-only')
         throw new Error('your own trips are still being read: try again in a moment')
       const problem = await snapshot('before')
-      const [was, { name, text }] = [contents(), file()]
-      goTo(restored(was, besideUnread(backup), wishes, newId), label)
+      const was = await goTo(here => restoring(here, besideUnread(backup), wishes, newId), label)
       const then = contents()
       return {
         problem,
-        before: { name: name.replace('.json', '-before.json'), text, contents: was },
+        before: was,
+        beforeAsFile: async () => {
+          const { name, text } = await file(was)
+          return { name: name.replace('.json', '-before.json'), text }
+        },
         putBack: async () => {
           await snapshot('back')
-          goTo(putBack({ was, then, now: contents() }, newId), 'The backup taken out again')
+          await goTo(now => puttingBack({ was, then, now }, newId), 'The backup taken out again')
         },
       }
     },
   }
+}
+
+function* made(next: Steps<Contents>, start: World, now: number): Steps<Taken & { next: Contents }> {
+  const contents = yield* next
+  return { ...(yield* takingIn(start, contents, now)), next: contents }
 }
 
 /** Why a snapshot could not be kept or read, and what to do. */

@@ -10,12 +10,25 @@ export interface LookOptions {
   startWorker?: () => AskedWorker
 }
 
-const unread = (problem: string): Looked => ({ kind: 'unread', problems: [problem] })
+/**
+ * A worker that has told nothing for so long has stopped. It tells that it goes on with every trip; with the largest shelf
+ * it was silent for 6.5 s on a busy desktop.
+ */
+const SILENT_SECONDS = 60
+
+const unread = (problem: string, canTryAgain = true): Looked => ({
+  kind: 'unread',
+  problems: [problem],
+  canTryAgain,
+})
 
 /** What a reading ends with that nobody waits for any more. */
-const CANCELLED: Looked = unread('Reading was stopped.')
+const CANCELLED: Looked = unread('Reading was stopped.', false)
 const BROKEN: Looked = unread(
   'The part of the app that reads files did not start or broke off. Reload the app and open the file again.',
+)
+const SILENT: Looked = unread(
+  `The file was being read for so long that reading was stopped: nothing had been heard of it for ${SILENT_SECONDS} seconds. Close other apps and tabs, then try again.`,
 )
 
 /** What the file is, and what is in it. Never rejects: where it cannot be read it is `unread`, with why in words. */
@@ -28,6 +41,7 @@ export function lookInWorker(file: File, options: LookOptions = {}): Promise<Loo
     signal,
     cancelled: CANCELLED,
     broken: BROKEN,
+    silent: { seconds: SILENT_SECONDS, end: SILENT },
     onMessage: told => hear(told as LookTold),
   })
 }

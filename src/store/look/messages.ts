@@ -12,6 +12,8 @@ export interface LookAsked {
 type ListName = 'trips' | 'things' | 'bases' | 'packings'
 
 export type LookTold =
+  /** The worker goes on. */
+  | { kind: 'reading' }
   /** The next entries of a long list, as the text of a list. */
   | { kind: 'entries'; of: ListName; text: string }
   /** All but the entries that were told before. */
@@ -44,6 +46,7 @@ export function* inPortions(looked: Looked): Generator<LookTold> {
 export function gathering(): (told: LookTold) => Looked | null {
   const lists: Lists = {}
   return told => {
+    if (told.kind === 'reading') return null
     if (told.kind === 'entries') {
       lists[told.of] ??= []
       for (const entry of JSON.parse(told.text)) lists[told.of]?.push(entry)

@@ -2,7 +2,7 @@
 
 import { lookAt } from '../../files/backup'
 import { readRecord, TRIP } from '../record-kinds'
-import { inPortions, type LookAsked } from './messages'
+import { inPortions, type LookAsked, type LookTold } from './messages'
 
 // Only the page that started it can write to a worker of its own.
 addEventListener('message', ({ data }: MessageEvent<LookAsked>) => {
@@ -10,7 +10,17 @@ addEventListener('message', ({ data }: MessageEvent<LookAsked>) => {
   void answer(data.file).catch(error => reportError(error))
 })
 
+const TELL_EVERY_MS = 1000
+
 async function answer(file: File) {
-  const looked = await lookAt(file, record => readRecord(TRIP, record))
-  for (const told of inPortions(looked)) postMessage(told)
+  const tell = (told: LookTold) => postMessage(told)
+  let told = performance.now()
+  const looked = await lookAt(file, record => {
+    if (performance.now() - told > TELL_EVERY_MS) {
+      tell({ kind: 'reading' })
+      told = performance.now()
+    }
+    return readRecord(TRIP, record)
+  })
+  for (const portion of inPortions(looked)) tell(portion)
 }
