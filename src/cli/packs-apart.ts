@@ -1,6 +1,14 @@
 // A table of packs, with a plan or apart from any: each set-up with its figures, as JSON or as a table to read.
 
-import { guessPacksLayout, lacking, PACK_FIELDS, readGrid, readPackRows, type TablePack } from '../files/csv'
+import {
+  guessPacksLayout,
+  lacking,
+  PACK_FIELDS,
+  plainLitresHeading,
+  readGrid,
+  readPackRows,
+  type TablePack,
+} from '../files/csv'
 import { completePack, defaults, type Pack, type PackDocument, type Plan, type Setup } from '../plan'
 import {
   type ApartFigures,
@@ -36,12 +44,23 @@ export interface PacksTable {
   doubts: string[]
 }
 
+const NO_HEADINGS =
+  'no row names the columns: the first one must say which holds the pack, its mass, its main body and its frame'
+
 /** Reads and judges the packs of a table. A problem of the whole table or the plan is the only one there is. */
 export function packEntries(text: string, plan: Plan | null, measure: Measure | null): PacksTable {
   const grid = readGrid(text)
   if (!grid.ok) return { entries: [], problems: [grid.message], doubts: [] }
   const layout = guessPacksLayout(grid, { system: 'metric' })
+  if (layout.headerRow === null) return { entries: [], problems: [NO_HEADINGS], doubts: [] }
   const read = readPackRows(grid, layout)
+  const plain = plainLitresHeading(grid, layout)
+  const doubts = [
+    ...(plain === null
+      ? []
+      : [`"${plain}" is taken as the total with pockets: call it "Main body" if it is that alone.`]),
+    ...read.doubts,
+  ]
   const known = read.packs.map(pack => ({ ...knownPart(pack), rows: pack.rows }))
   const packs = known.flatMap(({ pack }) => pack ?? [])
   const judged = plan && reckon({ ...plan, packs })
@@ -52,7 +71,7 @@ export function packEntries(text: string, plan: Plan | null, measure: Measure | 
     ),
     ...known.flatMap(({ problems }) => problems),
   ]
-  if (judged && !judged.ok) return { entries: [], problems: [judged.problem.message], doubts: read.doubts }
+  if (judged && !judged.ok) return { entries: [], problems: [judged.problem.message], doubts }
   const settings = plan?.settings ?? defaults.SETTINGS
   const setups = packs.flatMap(pack => pack.setups.map(setup => ({ pack, setup })))
   const entries = setups.map(({ pack, setup }, i): PackEntry => {
@@ -72,7 +91,7 @@ export function packEntries(text: string, plan: Plan | null, measure: Measure | 
       measure: measure && measureOf(measure, pack, setup),
     }
   })
-  return { entries, problems, doubts: read.doubts }
+  return { entries, problems, doubts }
 }
 
 /** The pack with those of its set-ups that lack nothing, and a line for each that does. */

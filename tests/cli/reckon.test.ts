@@ -196,6 +196,17 @@ describe('packs of a table', () => {
     ])
   })
 
+  it('say what was decided in reading, and ask for headings where there are none', () => {
+    const plain = file('plain.csv', 'Pack,Frame,Weight (g),Volume (L)\nA,yes,900,60')
+    expect(run(['--packs', plain, '--json', '--strict'])).toMatchObject({
+      status: 0,
+      errors: ['"Volume (L)" is taken as the total with pockets: call it "Main body" if it is that alone.'],
+    })
+    const bare = run(['--packs', file('bare.csv', 'A,900,45\nB,800,40'), '--json'])
+    expect(bare).toMatchObject({ status: 2, stdout: '' })
+    expect(bare.errors).toEqual([expect.stringMatching(/^no row names the columns/)])
+  })
+
   it('are judged by a plan as its own packs are', () => {
     const sizes = ['innerHeightCm', 'innerWidthCm', 'innerDepthCm']
     const rows = (workedPlan.packs as Record<string, unknown>[]).flatMap(pack =>

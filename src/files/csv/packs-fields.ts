@@ -11,7 +11,7 @@ const { pack, setup } = ALL
 
 const MASS = '(?:mass|weight|wt|weighs?)'
 const RATED = String.raw`(?:rated|load rating|rating|load|carry\w*)`
-const BARE = '(?:without|no frame|frame out|frame removed|frameless|stripped)'
+const BARE = String.raw`(?:without|w\/o|no frame|frame out|frame removed|frameless|stripped)`
 
 /** A field of a pack or a set-up under its own label; a key of `pack` or `setup` is where it stands. */
 const own = (row: FieldRow, path: readonly ['pack' | 'setup', string], more: Partial<Field> = {}): Field => ({
@@ -32,7 +32,7 @@ const COLUMNS = {
   },
   rated: own(setup.ratedKg, ['setup', 'ratedKg'], {
     heading:
-      /\brated\b|\b(?:load|weight|carry\w*)\b.*\b(?:rating|limit|max|maximum|capacity)\b|\brating\b.*[([](?:kg|lbs?)|\b(?:max|maximum|recommended|comfort\w*)\b.*\b(?:load|carry|weight|mass)\b|^load\b/,
+      /\brated\b|\b(?:load|weight|carry\w*)\b.*\b(?:rating|limit|max|maximum|capacity)\b|\brating\b.*[([](?:kg|lbs?)|^max(?:imum)?\b.*\b(?:kg|lbs?)\b|\b(?:max|maximum|recommended|comfort\w*)\b.*\b(?:load|carry|weight|mass)\b|^load\b/,
   }),
   massFrameOut: {
     label: 'Mass, frame out',
@@ -124,6 +124,23 @@ function denierIn(line: string, decimal: Decimal): CellRead {
   if (slip) return slip
   const known = each.flatMap(read => ('value' in read && read.value !== null ? read.value : []))
   return { value: known.length > 0 ? Math.min(...known) : null }
+}
+
+/** "50+10 L": main body and collar, as the trade writes it (common practice, no source). */
+const WITH_COLLAR = /^(\d[\d.,]*)\s*\+\s*(\d[\d.,]*)\s*(\p{L}*)$/u
+
+/** The two amounts of litres that a cell gives, or null where it gives one. */
+export function bodyAndCollar(text: string): [body: string, collar: string] | null {
+  const [, body, collar, unit = ''] = WITH_COLLAR.exec(text) ?? []
+  return body && collar ? [`${body} ${unit}`.trim(), `${collar} ${unit}`.trim()] : null
+}
+
+/** "15-18 kg": of a range the lower end, which is sure. */
+const RANGE = /^(\d[\d.,]*)\s*[-–—]\s*\d[\d.,]*\s*(\p{L}*)$/u
+
+export function lowerEnd(text: string): string | null {
+  const [, low, unit = ''] = RANGE.exec(text) ?? []
+  return low ? `${low} ${unit}`.trim() : null
 }
 
 const CURRENCY = /[€£$¥]|\b(?!\d)[A-Z]{3}\b/

@@ -4,7 +4,7 @@ import { cellReader } from './cell'
 import type { Grid } from './grid'
 import { isFilled } from './layout'
 import { TABLE_CAPS } from './limits'
-import { currencyIn, PACK_FIELDS } from './packs-fields'
+import { bodyAndCollar, currencyIn, lowerEnd, PACK_FIELDS, type PackFieldName } from './packs-fields'
 import type { PackLayout } from './packs-guess'
 import { joinRows, type PackRow, type PackValues, type TablePack } from './packs-join'
 import { problemTeller, slipOf } from './read-row'
@@ -24,6 +24,7 @@ export function readPackRows(grid: Grid, layout: PackLayout): PacksRead {
   const readCell = cellReader(PACK_FIELDS)
   const problems: RowProblem[] = []
   const rows: PackRow[] = []
+  const doubts: string[] = []
   grid.rows.forEach((cells, i) => {
     if (i <= (headerRow ?? -1) || !isFilled(cells)) return
     const tell = problemTeller(problems, { row: i + 1, header })
@@ -41,9 +42,11 @@ export function readPackRows(grid: Grid, layout: PackLayout): PacksRead {
         )
         return
       }
-      const read = readCell(text, field, { unit, decimal: layout.decimal })
-      if ('why' in read) tell(at, text, read.why)
-      else if (read.value !== null) values[field] = read.value
+      for (const [name, part] of partsOf(field, text, i + 1, doubts)) {
+        const read = readCell(part, name, { unit, decimal: layout.decimal })
+        if ('why' in read) tell(at, text, read.why)
+        else if (read.value !== null) values[name] = read.value
+      }
       if (field === 'price') currencyOf(values, [text, header?.[at] ?? ''])
     })
     nameOf(values)
@@ -52,7 +55,30 @@ export function readPackRows(grid: Grid, layout: PackLayout): PacksRead {
     if (problems.length === before) rows.push({ row: i + 1, values })
   })
   const joined = joinRows(rows)
-  return { ...joined, problems: [...problems, ...joined.problems].sort((a, b) => a.row - b.row) }
+  return {
+    packs: joined.packs,
+    problems: [...problems, ...joined.problems].sort((a, b) => a.row - b.row),
+    doubts: [...doubts, ...joined.doubts],
+  }
+}
+
+/** A cell of one field, as what it says of one or two. */
+function partsOf(
+  field: PackFieldName,
+  text: string,
+  row: number,
+  doubts: string[],
+): [PackFieldName, string][] {
+  const both = field === 'body' || field === 'total' ? bodyAndCollar(text) : null
+  if (both)
+    return [
+      [field, both[0]],
+      ['collar', both[1]],
+    ]
+  const low = field === 'rated' || field === 'ratedFrameOut' ? lowerEnd(text) : null
+  if (low === null) return [[field, text]]
+  doubts.push(`Row ${row}: of the range ${text} its lower end is taken.`)
+  return [[field, low]]
 }
 
 /** More than these of one row are not told. */
