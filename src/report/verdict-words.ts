@@ -3,6 +3,7 @@
 
 import type { Pack, Plan, Setup } from '../plan'
 import {
+  apartFigures,
   isTripsDoing,
   type Reckoning,
   type SetupReckoning,
@@ -21,6 +22,7 @@ import { placeText } from './places'
 const TOLD_ONLY = {
   fits: { about: 'room', needs: ['body'] },
   'bears-load': { about: 'load', needs: ['mass'] },
+  brim: { about: 'load', needs: ['body', 'mass'] },
   'own-headroom': { about: 'own', needs: ['body'] },
   'own-light': { about: 'own', needs: ['body', 'mass'] },
   'nothing-taken': { about: 'missing' },
@@ -180,6 +182,23 @@ export function bearsWords(on: OnSetup): Words {
   return missing.mass.length > 0
     ? said('Bears the load so far:', `Bears the load so far: ${against}.`)
     : said('Bears the load:', `Bears the load: ${against}.`)
+}
+
+/** What a full main body comes to where no gear is told; null where no limit is known. */
+export function brimWords({ plan, pack, chosen, formats: { kg, density } }: OnSetup): Words | null {
+  const { brimLoadKg, brimLimitKg, outgrows } = apartFigures(pack, chosen, plan.settings)
+  if (brimLimitKg === null) return null
+  const whose = brimLimitKg === chosen.ratedKg ? 'its rating' : limitWithoutFrame(plan)
+  const full = `about ${kg(brimLoadKg)} at ${density(plan.settings.brimKgPerLitre)}`
+  return outgrows
+    ? said(
+        'Full, more than it can carry:',
+        `Full, more than it can carry: ${full}, over ${kg(brimLimitKg)}, ${whose}.`,
+      )
+    : said(
+        'Full, it can be carried:',
+        `Full, it can be carried: ${full}, within ${kg(brimLimitKg)}, ${whose}.`,
+      )
 }
 
 const fullAt = ({ reckoning: { need, moments } }: OnSetup) => placeText(need.bodyAt, moments)

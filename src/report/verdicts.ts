@@ -6,6 +6,7 @@ import { fittingVerdicts } from './fitting'
 import { withoutText } from './missing'
 import {
   bearsWords,
+  brimWords,
   CODE_WORDS,
   type Context,
   fitWords,
@@ -43,10 +44,10 @@ export function setupInWords(setup: SetupReckoning, context: Context): SetupInWo
   }
   // Without gear only what fails already can be said: more gear makes none of it better.
   if (on.missing.gear)
-    return inOrder(
-      answer,
-      verdicts.filter(({ weight }) => ['fails', 'leaves-open'].includes(weight)),
-    )
+    return inOrder(answer, [
+      ...verdicts.filter(({ weight }) => ['fails', 'leaves-open'].includes(weight)),
+      ...(setup.suffices ? brimVerdict(on) : []),
+    ])
   const fits = !setup.verdicts.some(code => ['undersized', 'tight', 'roomy'].includes(code))
   if (fits && answer !== 'cannot-tell') verdicts.push({ code: 'fits', weight: 'says', ...fitWords(on) })
   if (!setup.verdicts.some(code => kindOfVerdict(code).about === 'load'))
@@ -54,6 +55,12 @@ export function setupInWords(setup: SetupReckoning, context: Context): SetupInWo
   verdicts.push(...ownWords(on))
   verdicts.push(...fittingVerdicts(context.plan, on.pack, context.formats))
   return inOrder(answer, verdicts)
+}
+
+/** Apart from any gear: what the pack would be when full of things as heavy as usual. */
+function brimVerdict(on: OnSetup): Verdict[] {
+  const words = brimWords(on)
+  return words ? [{ code: 'brim', weight: 'says', ...words }] : []
 }
 
 function inOrder(answer: Answer, verdicts: Verdict[]): SetupInWords {

@@ -159,6 +159,21 @@ describe('a list with nothing in it', () => {
     }
   })
 
+  it('says what a pack full of things of the usual weight would come to, where its limit is known', () => {
+    const told = (pack: object, setup: object) =>
+      plain(textOf(judged(draftOf([], pack, setup)))).replace('No gear yet: add what you carry. ', '')
+    expect(told({ bodyLitres: 60 }, { ratedKg: 12 })).toMatch(
+      /^Full, more than it can carry: about 14\.2 kg at 0\.22 kg\/L, over 12\.0 kg, its rating\.$/,
+    )
+    expect(told({ bodyLitres: 40 }, { ratedKg: 12 })).toMatch(
+      /^Full, it can be carried: about 9\.8 kg .* within 12\.0 kg/,
+    )
+    expect(told({ bodyLitres: 50 }, { frame: 'frameless', ratedKg: undefined })).toMatch(
+      /over 9\.1 kg, the usual limit without a frame/,
+    )
+    expect(told({ bodyLitres: 50 }, { ratedKg: undefined })).not.toMatch(/Full,/)
+  })
+
   it('says of a pack that the water alone overloads just that, and gives no chance and no help', () => {
     const draft = draftOf([], { bodyLitres: 90 }, { ratedKg: 2 })
     draft.trip.water = { litresPerHour: 0, campLitres: 0, reserveLitres: 4 }
