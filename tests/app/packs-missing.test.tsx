@@ -40,3 +40,14 @@ describe('while things have no litres and no mass', () => {
     expect(plain(document.querySelector('figure.chart')!.textContent!)).toContain('within reach so far')
   })
 })
+
+test('without gear a pack is not set above another, rests on nothing, and only what it lacks is named', () => {
+  const [known] = withOnePack(60, 12).packs
+  const open = { id: 'q', name: 'Open', bodyLitres: 30, setups: [{ id: 'v', frame: 'framed' as const }] }
+  openDraft({ ...demoDraft(), gear: [], packs: [known!, open] })
+  render(<PacksScreen {...noDetail} />)
+  const words = plain(document.body.textContent!)
+  expect(words).toMatch(/Full, /)
+  expect(words).toContain('Its mass is missing.')
+  expect(words).not.toMatch(/No other beats|Rests on|Load judged|Room not judged/)
+})

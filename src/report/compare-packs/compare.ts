@@ -12,6 +12,7 @@ import {
   type SetupReckoning,
 } from '../../reckon'
 import { formatQuantity } from '../../units'
+import { missingOf } from '../missing'
 
 export const NOT_BEATEN = 'No other beats it on mass, price and margin'
 
@@ -44,6 +45,8 @@ export interface Comparison extends Pick<ApartFigures, Ratios> {
 /** One comparison for each of `reckoning.packs`, in their order. */
 export function comparisonOf(plan: Plan, reckoning: Reckoning): Comparison[] {
   const notBeaten = frontierOf(reckoning, plan)
+  // Without gear there is no margin to be beaten on.
+  const isJudged = !missingOf(plan).gear
   return reckoning.packs.map((setup, i): Comparison => {
     const pack = plan.packs[setup.pack]!
     const { loadLimitKg, ratedAgainstKg } = setup
@@ -57,7 +60,7 @@ export function comparisonOf(plan: Plan, reckoning: Reckoning): Comparison[] {
       price: pack.price,
       spareKg: loadLimitKg === null ? null : loadLimitKg - ratedAgainstKg,
       bearsKg: contentsLimitKg(setup, reckoning.need),
-      notBeaten: notBeaten[i]!,
+      notBeaten: isJudged && notBeaten[i]!,
     }
   })
 }

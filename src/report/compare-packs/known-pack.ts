@@ -5,6 +5,7 @@ import { defaults, type Pack, type Plan, type Setup } from '../../plan'
 import { type Answer, reckon } from '../../reckon'
 import { basisFor, basisOf } from '../confidence'
 import type { Formats } from '../formats'
+import { missingOf } from '../missing'
 import { kindOfVerdict } from '../verdict-words'
 import { setupInWords, type Verdict } from '../verdicts'
 
@@ -38,9 +39,10 @@ export function partlyJudged(plan: Plan, known: KnownPack, formats: Formats): Pa
     (kindOfVerdict(code).needs ?? []).every(figure => isKnown[figure]),
   )
   const fails = verdicts.some(verdict => verdict.weight === 'fails')
-  const missing = missingOf(hasBody, hasMass, fails && !hasMass)
+  const { gear: noGear } = missingOf(plan)
+  const missing = lackingWords({ hasBody, hasMass, noGear, fails })
   const [first] = verdicts
-  const basis = first ? basisFor(first.code, basisOf({ plan: tried, reckoning, formats })) : null
+  const basis = first && !noGear ? basisFor(first.code, basisOf({ plan: tried, reckoning, formats })) : null
   if (missing.length === 0) return { answer: words.answer, verdicts, missing, basis }
   return { answer: fails ? 'does-not' : 'cannot-tell', verdicts, missing, basis }
 }
@@ -56,13 +58,24 @@ export function wholePack({ setup, ...figures }: KnownPack): Pack {
   }
 }
 
-function missingOf(hasBody: boolean, hasMass: boolean, failsWithoutMass: boolean): string[] {
-  const body = hasBody ? [] : ['Room not judged: its main body litres are missing.']
-  if (hasMass) return body
-  const load = failsWithoutMass
-    ? 'Its mass is missing: the load is judged as if the pack weighed nothing.'
-    : 'Load judged without the pack itself: its mass is missing.'
-  return [...body, load]
+interface Lacking {
+  hasBody: boolean
+  hasMass: boolean
+  /** Nothing is taken: neither room nor load is judged, whatever is known of the pack. */
+  noGear: boolean
+  fails: boolean
+}
+
+function lackingWords({ hasBody, hasMass, noGear, fails }: Lacking): string[] {
+  const body = noGear
+    ? 'Its main body litres are missing.'
+    : 'Room not judged: its main body litres are missing.'
+  const mass = noGear
+    ? 'Its mass is missing.'
+    : fails
+      ? 'Its mass is missing: the load is judged as if the pack weighed nothing.'
+      : 'Load judged without the pack itself: its mass is missing.'
+  return [...(hasBody ? [] : [body]), ...(hasMass ? [] : [mass])]
 }
 
 /** Without what is there but unknown, which would hide its default. */

@@ -6,7 +6,7 @@ import { WhenOpen } from '../../components/pieces'
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, SetupReckoning } from '../../reckon'
-import { ANSWERS, type Formats, kindOfVerdict, setupInWords, type Verdict } from '../../report'
+import { ANSWERS, type Formats, kindOfVerdict, missingOf, setupInWords, type Verdict } from '../../report'
 import { helpQuestion, NOT_BEATEN } from '../../report/compare-packs'
 import { type Basis, basisFor, basisOf } from '../../report/confidence'
 import { actions, lastLabel } from '../../store'
@@ -75,7 +75,7 @@ function SetupVerdict({
           {verdict.rest}
         </p>
       ))}
-      <p class="hint">{basisFor(first.code, basis)}</p>
+      {missingOf(plan).gear ? null : <p class="hint">{basisFor(first.code, basis)}</p>}
       <FitLine others={rest} />
       {notBeaten[setupIndex] ? <p class="not-beaten">{NOT_BEATEN}</p> : null}
       {done && lastLabel.value === done ? (
