@@ -230,29 +230,12 @@ describe('packs of a table', () => {
     const own = file('own.csv', [heads, ...rows].join('\n'))
     const judged = JSON.parse(run(['--packs', own, worked, '--json']).stdout)
     const expected = JSON.parse(run(['--json', worked]).stdout).packs
+    const figures =
+      'name setup answer verdicts fitChance carriedKg bodyMarginLitres ratedMarginKg reachDays'.split(' ')
+    const of = (entry: Record<string, unknown>) => Object.fromEntries(figures.map(key => [key, entry[key]]))
     for (const [i, entry] of judged.entries()) {
-      const {
-        name,
-        setup,
-        answer,
-        verdicts,
-        fitChance,
-        carriedKg,
-        bodyMarginLitres,
-        ratedMarginKg,
-        reachDays,
-      } = expected[i]
-      expect(entry).toMatchObject({
-        name,
-        setup,
-        answer,
-        verdicts,
-        fitChance,
-        carriedKg,
-        bodyMarginLitres,
-        ratedMarginKg,
-        reachDays,
-      })
+      const { verdicts } = expected[i]
+      expect(of(entry)).toEqual(of(expected[i]))
       expect(entry.outgrows).toBe(verdicts.includes('outgrows-its-support'))
     }
     expect(judged).toHaveLength(expected.length)

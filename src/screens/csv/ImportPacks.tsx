@@ -1,17 +1,17 @@
 // A table of packs from a spreadsheet as packs of the open trip: what each column holds, what would come in and what it
 // would change, and one edit that does it. Nothing changes before "Add".
 
-import { useMemo, useState } from 'preact/hooks'
+import { useMemo } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
 import { guessPacksLayout, PACK_FIELD_NAMES, PACK_FIELDS, type PackFieldName } from '../../files/csv'
 import { openTrip } from '../../store'
-import { Added, type AddedNote } from './Added'
+import type { AddedNote } from './Added'
 import type { Offered } from './Columns'
+import { ImportDoor } from './ImportDoor'
 import { gridOf, withAsked } from './opened'
 import { PacksRows } from './PacksRows'
 import { ReadAs } from './ReadAs'
 import { type Kept, usePacksSource } from './source'
-import { TableSource } from './TableSource'
 import './csv.css'
 
 const OFTEN: readonly PackFieldName[] = [
@@ -33,41 +33,20 @@ const OFFERED: Offered<PackFieldName> = {
   also: PACK_FIELD_NAMES.filter(name => !OFTEN.includes(name)),
 }
 
-export function ImportPacks({ heading: Heading = 'h3' }: { heading?: 'h2' | 'h3' }) {
+export function ImportPacks({ heading = 'h3' }: { heading?: 'h2' | 'h3' }) {
   const trip = openTrip.value
   const [kept, keep] = usePacksSource(trip?.id ?? '')
-  const [added, setAdded] = useState<(AddedNote & { from: Kept<PackFieldName> }) | null>(null)
   if (!trip) return null
   return (
-    <section class="table-import" aria-label="Import a table of packs">
-      <Heading>Import a table of packs</Heading>
-      {added ? (
-        <Added
-          added={added}
-          onUndone={() => {
-            keep(added.from)
-            setAdded(null)
-          }}
-        />
-      ) : null}
-      <TableSource
-        source={kept.source}
-        onSource={source => {
-          setAdded(null)
-          keep({ source, asked: {} })
-        }}
-      />
-      {kept.source ? (
-        <OpenedPacks
-          kept={kept}
-          onAsked={asked => keep({ ...kept, asked })}
-          onAdded={note => {
-            setAdded({ ...note, from: kept })
-            keep({ source: null, asked: {} })
-          }}
-        />
-      ) : null}
-    </section>
+    <ImportDoor
+      title="Import a table of packs"
+      heading={heading}
+      kept={kept}
+      onKept={keep}
+      read={onAdded => (
+        <OpenedPacks kept={kept} onAsked={asked => keep({ ...kept, asked })} onAdded={onAdded} />
+      )}
+    />
   )
 }
 

@@ -5,14 +5,14 @@ import { useMemo, useState } from 'preact/hooks'
 import { Choice, useSystem } from '../../components/fields'
 import { FIELD_NAMES, FIELDS, type FieldName, isTableOfPacks, type Target } from '../../files/csv'
 import { openTrip } from '../../store'
-import { Added, type AddedNote } from './Added'
+import type { AddedNote } from './Added'
 import type { Offered } from './Columns'
+import { ImportDoor } from './ImportDoor'
 import { ImportPacks } from './ImportPacks'
 import { gridOf, layoutOf } from './opened'
 import { ReadAs } from './ReadAs'
 import { type Kept, usePacksSource, useSource } from './source'
 import { TableRows } from './TableRows'
-import { TableSource } from './TableSource'
 import './csv.css'
 
 interface ImportTableProps {
@@ -29,66 +29,55 @@ const TARGETS = [
   { value: 'shelf', label: 'The shelf' },
 ] as const
 
-export function ImportTable({ to = 'trip', heading: Heading = 'h3', onList }: ImportTableProps) {
+export function ImportTable({ to = 'trip', heading = 'h3', onList }: ImportTableProps) {
   const trip = openTrip.value
   const [chosen, setChosen] = useState<Target>(to)
   const target = trip ? chosen : 'shelf'
   const [kept, keep] = useSource(trip?.id)
-  const [added, setAdded] = useState<(AddedNote & { from: Kept }) | null>(null)
-  const start = (next: Kept['source']) => {
-    setAdded(null)
-    keep({ source: next, asked: {} })
-  }
   const [, keepPacks] = usePacksSource(trip?.id ?? '')
   const [asPacks, setAsPacks] = useState(false)
-  if (asPacks && trip) return <ImportPacks heading={Heading} />
+  if (asPacks && trip) return <ImportPacks heading={heading} />
   return (
-    <section class="table-import" aria-label="Import a table">
-      <Heading>Import a table</Heading>
-      {added ? (
-        <Added
-          added={added}
-          onUndone={() => {
-            keep(added.from)
-            setAdded(null)
-          }}
-        />
-      ) : null}
-      <TableSource source={kept.source} onSource={start} />
-      {onList && !kept.source ? (
-        <p class="hint">
-          No columns, just a thing a line?{' '}
-          <button type="button" class="link" onClick={onList}>
-            Paste a list instead
-          </button>
-        </p>
-      ) : null}
-      {kept.source ? (
+    <ImportDoor
+      title="Import a table"
+      heading={heading}
+      kept={kept}
+      onKept={keep}
+      beside={
+        onList ? (
+          <p class="hint">
+            No columns, just a thing a line?{' '}
+            <button type="button" class="link" onClick={onList}>
+              Paste a list instead
+            </button>
+          </p>
+        ) : null
+      }
+      read={onAdded => (
         <>
-          {trip ? <Choice label="Add to" options={TARGETS} chosen={target} onChoose={setChosen} /> : null}
           {trip ? (
-            <LooksLikePacks
-              kept={kept}
-              onPacks={() => {
-                keepPacks({ source: kept.source, asked: {} })
-                keep({ source: null, asked: {} })
-                setAsPacks(true)
-              }}
-            />
+            <>
+              <Choice label="Add to" options={TARGETS} chosen={target} onChoose={setChosen} />
+              <LooksLikePacks
+                kept={kept}
+                onPacks={() => {
+                  keepPacks({ source: kept.source, asked: {} })
+                  keep({ source: null, asked: {} })
+                  setAsPacks(true)
+                }}
+              />
+            </>
           ) : null}
           <OpenedTable
             key={target}
             kept={kept}
             target={target}
             onAsked={asked => keep({ ...kept, asked })}
-            onAdded={note => {
-              setAdded({ ...note, from: kept })
-              keep({ source: null, asked: {} })
-            }}
+            onAdded={onAdded}
           />
         </>
-      ) : null}
-    </section>
+      )}
+    />
   )
 }
 
