@@ -6,11 +6,12 @@ import { MEASURE_PARTS, type Measure, type MeasurePart, MOST_POWER } from '../re
 export function readMeasure(text: string): Measure | { problem: string } {
   const measure: Partial<Record<MeasurePart, number>> = {}
   for (const term of text.split(',')) {
-    const [part = '', power = ''] = term.split('=').map(word => word.trim())
+    const [part = '', ...powers] = term.split('=').map(word => word.trim())
+    const power = powers.join('=')
     if (!isPart(part)) return { problem: `"${part}" is no part of it: use ${MEASURE_PARTS.join(', ')}` }
     if (measure[part] !== undefined) return { problem: `${part} stands in it twice: give it one power` }
-    const number = power === '' ? Number.NaN : Number(power)
-    if (!Number.isInteger(number) || Math.abs(number) > MOST_POWER)
+    const number = /^[+-]?\d$/.test(power) ? Number(power) : Number.NaN
+    if (!(Math.abs(number) <= MOST_POWER))
       return {
         problem: `the power of ${part} is "${power}": write a whole number from -2 to 2, as ${part}=1`,
       }

@@ -18,14 +18,18 @@ import {
   reckon,
   type SetupReckoning,
 } from '../reckon'
-import { ANSWERS, FIT_LINE, formatsIn } from '../report'
+import { ANSWERS, FIT_LINE, formatsIn, takesNothing } from '../report'
 import { formatQuantity, type System } from '../units'
 import { aligned } from './columns'
+
+/** Figures that only gear gives. */
+type Told = 'fitChance' | 'bodyMarginLitres' | 'ratedMarginKg'
 
 /** One set-up of the table; with a plan also its answer, verdicts and figures there. */
 export interface PackEntry
   extends ApartFigures,
-    Partial<Omit<SetupReckoning, keyof ApartFigures | 'name' | 'setup'>> {
+    Partial<Omit<SetupReckoning, keyof ApartFigures | Told | 'name' | 'setup'>>,
+    Partial<Record<Told, number | null>> {
   name: string
   setup: string
   frame: Setup['frame']
@@ -72,6 +76,7 @@ export function packEntries(text: string, plan: Plan | null, measure: Measure | 
     ...known.flatMap(({ problems }) => problems),
   ]
   if (judged && !judged.ok) return { entries: [], problems: [judged.problem.message], doubts }
+  const noGear = plan !== null && takesNothing(plan)
   const settings = plan?.settings ?? defaults.SETTINGS
   const setups = packs.flatMap(pack => pack.setups.map(setup => ({ pack, setup })))
   const entries = setups.map(({ pack, setup }, i): PackEntry => {
@@ -87,7 +92,9 @@ export function packEntries(text: string, plan: Plan | null, measure: Measure | 
       ratedKg: setup.ratedKg,
       price: pack.price,
       ...figures,
-      ...(onTrip && { outgrows: onTrip.verdicts.includes('outgrows-its-support') }),
+      ...(onTrip && !noGear && { outgrows: onTrip.verdicts.includes('outgrows-its-support') }),
+      // Of a trip without gear nothing is told but that.
+      ...(noGear && { fitChance: null, bodyMarginLitres: null, ratedMarginKg: null }),
       measure: measure && measureOf(measure, pack, setup),
     }
   })
@@ -101,7 +108,7 @@ function knownPart({ pack, rows }: TablePack): { pack: Pack | null; problems: st
     const lacks = lacking(pack, setup).map(field => PACK_FIELDS[field].label)
     if (lacks.length > 0)
       problems.push(
-        `row ${rows.join(', ')}: "${pack.name}", ${setup.name}: left out, without ${lacks.join(', ')}`,
+        `row ${rows.join(', ')}: "${pack.name}", ${setup.name}: left out, it needs ${lacks.map(lack => `"${lack}"`).join(' and ')}`,
       )
     return lacks.length === 0
   })
@@ -155,6 +162,7 @@ export function packsReport(entries: readonly PackEntry[], sorting: Sorting, sys
   const formats = formatsIn(system)
   const { by } = sorting
   const onTrip = entries.some(({ answer }) => answer !== undefined)
+  const hasGear = onTrip && entries.some(({ fitChance }) => fitChance !== null)
   const rows = sorted(entries, sorting).map(entry => [
     ...(entry.answer ? [`${ANSWERS[entry.answer].mark} ${ANSWERS[entry.answer].words}`] : []),
     `${entry.name}, ${entry.setup}`,
@@ -162,20 +170,22 @@ export function packsReport(entries: readonly PackEntry[], sorting: Sorting, sys
     formats.litres(entry.bodyLitres),
     entry.ratedKg === null ? 'not known' : formats.kg(entry.ratedKg),
     formats.gramsPerLitre(entry.gramsPerLitre),
-    ...(onTrip ? [] : [brimWords(entry)]),
+    ...(hasGear ? [] : [brimWords(entry)]),
     ...(by && !ALWAYS.includes(by) ? [figureText(entry[by] ?? null)] : []),
   ])
   const head = [
     ...(onTrip ? ['Answer'] : []),
     ...['Pack', 'Mass', 'Main body', 'Rated', 'For each litre'],
-    ...(onTrip ? [] : ['Filled to the brim']),
+    ...(hasGear ? [] : ['Filled to the brim']),
     ...(by && !ALWAYS.includes(by) ? [by] : []),
   ]
   const lines = aligned([head, ...rows])
-  return `${[...lines, '', onTrip ? FIT_LINE : BRIM_LINE].join('\n')}\n`
+  const notes = [hasGear ? [] : BRIM_LINE, onTrip && !hasGear ? NO_GEAR : [], onTrip ? FIT_LINE : []].flat()
+  return `${[...lines, '', ...notes].join('\n')}\n`
 }
 
 const ALWAYS: readonly string[] = ['massKg', 'bodyLitres', 'ratedKg', 'gramsPerLitre']
+const NO_GEAR = 'The plan has no gear: what the packs are for its trip can’t be told.'
 const BRIM_LINE = `A full pack is taken to weigh ${formatQuantity('number', defaults.SETTINGS.brimKgPerLitre, { system: 'metric' })} kg for each litre: our judgement. With a plan it is your gear that decides.`
 
 function brimWords({ brimLimitKg, outgrows }: PackEntry): string {

@@ -2,9 +2,10 @@
 
 import { readFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
+import { decodeTable } from '../files/csv'
 import { type Plan, parsePlanText, pathText } from '../plan'
 import { type Measure, type Reckoning, reckon } from '../reckon'
-import { counted, type System } from '../units'
+import type { System } from '../units'
 import { readMeasure } from './measure'
 import { inFull } from './packs'
 import { FIGURES, type Figure, packEntries, packsReport } from './packs-apart'
@@ -110,8 +111,13 @@ function howOf(
   if (figure !== null && !isFigure(figure))
     return { problem: `--by: "${figure}" is no figure: use ${FIGURES.join(', ')}` }
   if (figure === 'measure' && !measure) return { problem: '--by measure needs --measure' }
+  if (figure !== null && OF_A_TRIP.includes(figure) && files.length === 0)
+    return { problem: `--by ${figure} needs a plan` }
   return { measure, by: figure, down: down === true, strict: strict === true }
 }
+
+/** Figures that only a trip gives. */
+const OF_A_TRIP: readonly Figure[] = FIGURES.slice(FIGURES.indexOf('carriedKg'))
 
 const isFigure = (word: string): word is Figure => (FIGURES as readonly string[]).includes(word)
 
@@ -126,7 +132,7 @@ function judgePacks(
   { table, plan: planFile, system, json, measure, by, down, strict }: Judging,
   { input, print }: Streams,
 ): number {
-  const text = readText(table, input)
+  const text = readText(table, input, bytes => decodeTable(new Uint8Array(bytes)).text)
   const plan = planFile === undefined ? null : planIn(planFile, input)
   const problems = [...(text.ok ? [] : [`table: ${text.why}`]), ...(plan && !plan.ok ? plan.problems : [])]
   if (!text.ok || (plan && !plan.ok)) {
@@ -134,12 +140,10 @@ function judgePacks(
     return 2
   }
   const read = packEntries(text.text, plan?.plan ?? null, measure)
-  print(2, lines([...read.problems, ...read.doubts]))
+  print(2, lines([...read.doubts, ...read.problems]))
   if (read.entries.length === 0 && read.problems.length > 0) return 2
   const sorting = { by, down }
   print(1, json ? `${JSON.stringify(read.entries, null, 1)}\n` : packsReport(read.entries, sorting, system))
-  if (!json && read.problems.length > 0)
-    print(2, `${counted(read.problems.length, 'line')} above: what they name is left out.\n`)
   return strict && read.problems.length > 0 ? 2 : 0
 }
 
@@ -148,9 +152,10 @@ type Result = { ok: true; plan: Plan; reckoning: Reckoning } | { ok: false; prob
 function readText(
   file: string,
   input: Streams['input'],
+  decode = (bytes: Buffer) => bytes.toString('utf8'),
 ): { ok: true; text: string } | { ok: false; why: string } {
   try {
-    return { ok: true, text: file === '-' ? input() : readFileSync(file, 'utf8') }
+    return { ok: true, text: file === '-' ? input() : decode(readFileSync(file)) }
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error)
     return { ok: false, why: `cannot be read (${why}): check the file's name` }

@@ -14,7 +14,8 @@ export interface ApartFigures extends Ratios {
   brimLoadKg: number
   /** The rating, for a frameless set-up no more than the ceiling; null where nothing says, kg. */
   brimLimitKg: number | null
-  outgrows: boolean
+  /** Null: no limit is known. */
+  outgrows: boolean | null
 }
 
 /** The figures of one set-up of a pack; what is not known leaves a figure null. Pure. */
@@ -35,7 +36,7 @@ export function apartFigures(
     pricePerRatedKg: price === null || ratedKg === null ? null : price / ratedKg,
     brimLoadKg,
     brimLimitKg,
-    outgrows: brimLimitKg !== null && brimLoadKg > brimLimitKg,
+    outgrows: brimLimitKg === null ? null : brimLoadKg > brimLimitKg,
   }
 }
 

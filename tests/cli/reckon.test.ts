@@ -166,7 +166,7 @@ describe('packs of a table', () => {
     expect(entries[3]).toMatchObject({ frame: 'frameless', massKg: 0.9, ratedKg: null })
     expect(errors).toHaveLength(2)
     expect(errors[0]).toMatch(/^row 5, Weight \(g\): "much": /)
-    expect(errors[1]).toBe('row 6: "Open", as sold: left out, without Frame')
+    expect(errors[1]).toBe('row 6: "Open", as sold: left out, it needs "Frame"')
   })
 
   it('end with 2 where a row is left out and that is not let pass', () => {
@@ -200,11 +200,33 @@ describe('packs of a table', () => {
     const plain = file('plain.csv', 'Pack,Frame,Weight (g),Volume (L)\nA,yes,900,60')
     expect(run(['--packs', plain, '--json', '--strict'])).toMatchObject({
       status: 0,
-      errors: ['"Volume (L)" is taken as the total with pockets: call it "Main body" if it is that alone.'],
+      errors: [
+        '"Volume (L)" is taken as the total with pockets: call it "Main body" if it is that alone.',
+        'Row 2: the main body is taken as 85 % of the total, our estimate.',
+      ],
     })
     const bare = run(['--packs', file('bare.csv', 'A,900,45\nB,800,40'), '--json'])
     expect(bare).toMatchObject({ status: 2, stdout: '' })
     expect(bare.errors).toEqual([expect.stringMatching(/^no row names the columns/)])
+  })
+
+  it('are told of a plan without gear only what they are when full', () => {
+    const bare = file('bare.json', { ...workedPlan, gear: [] })
+    const entries = JSON.parse(run(['--packs', table, bare, '--json']).stdout)
+    expect(entries[0]).toMatchObject({
+      answer: 'cannot-tell',
+      fitChance: null,
+      bodyMarginLitres: null,
+      outgrows: false,
+    })
+    expect(entries[1].outgrows).toBe(true)
+    expect(run(['--packs', table, bare]).plain).toMatch(/Filled to the brim[\s\S]*The plan has no gear/)
+  })
+
+  it('are read in the letters of older spreadsheets', () => {
+    const path = file('old.csv', '')
+    writeFileSync(path, Buffer.from('Pack,Frame,Weight (g),Body (L),Price\nA,yes,900,45,200 \x80', 'latin1'))
+    expect(JSON.parse(run(['--packs', path, '--json', '--strict']).stdout)[0].price).toBe(200)
   })
 
   it('are judged by a plan as its own packs are', () => {
@@ -250,6 +272,9 @@ describe('packs of a table', () => {
     [['--packs', 'a', '--by', 'beauty'], 64, /"beauty" is no figure: use massKg/],
     [['--packs', 'a', '--by', 'measure'], 64, /needs --measure/],
     [['--packs', 'a', '--measure', 'mass=1'], 64, /"mass" is no part of it: use massG/],
+    [['--packs', 'a', '--measure', 'massG=1=2'], 64, /power of massG is "1=2"/],
+    [['--packs', 'a', '--measure', 'massG=0x1'], 64, /power of massG/],
+    [['--packs', 'a', '--by', 'carriedKg'], 64, /--by carriedKg needs a plan/],
     [['--packs', 'a', '--measure', 'massG=3'], 64, /power of massG is "3"/],
     [['--packs', 'a', '--measure', 'massG='], 64, /power of massG is ""/],
     [['--packs', 'a', '--measure', 'massG=1,massG=1'], 64, /stands in it twice/],

@@ -29,6 +29,8 @@ export interface Catalogue<F extends string> {
   narrowFirst: readonly F[]
   /** The field that a unit alone as a heading stands for. */
   ofUnit: (word: string) => F | null
+  /** Headings of what belongs to a part alone: no field. */
+  ofParts?: RegExp
   /** Headings of what is reckoned from other columns: no field. */
   reckoned?: RegExp
 }

@@ -11,13 +11,20 @@ export interface Heading<F extends string> {
 
 const BRACKETS = /[([]\s*([^()[\]]{1,20}?)\s*[)\]]\s*$/
 
+/** A longer text is no heading, and would keep the patterns busy. */
+const LONGEST = 200
+
 /** The field and unit a heading names; null where it names none. */
 export function readHeading<F extends string>(heading: string, catalogue: Catalogue<F>): Heading<F> {
-  const words = heading.trim().toLowerCase().replace(/\s+/g, ' ')
-  const inBrackets = BRACKETS.exec(heading.trim())?.[1]
+  if (heading.length > LONGEST) return { field: null, unit: null }
+  // The mark of a footnote is no part of it.
+  const plain = heading.trim().replace(/\s*[*†‡¹²³]+$/, '')
+  const words = plain.toLowerCase().replace(/\s+/g, ' ')
+  const inBrackets = BRACKETS.exec(plain)?.[1]
   const bare = words.replace(BRACKETS, '').trim()
   const field = fieldNamed(bare, words, catalogue) ?? catalogue.ofUnit(inBrackets ?? bare)
-  if (!field || catalogue.reckoned?.test(words)) return { field: null, unit: null }
+  if (!field || catalogue.ofParts?.test(words) || catalogue.reckoned?.test(words))
+    return { field: null, unit: null }
   const amount = amountIn(catalogue.fields[field])
   const candidates = [inBrackets, bare, bare.split(/[\s,/:]+/).at(-1)]
   const units = candidates.map(word => (amount && word ? unitNamed(amount.kind, word) : null))

@@ -19,6 +19,9 @@ export interface Layout<F extends string> {
   decimal: Decimal
 }
 
+/** A cell of figures is no heading; "3D back" is. */
+const FIGURE = /^[~≈]?[\d.,]+\s*(?:%|\p{Sc}|k?g|oz|lbs?|m?l|cm|in)?$/iu
+
 const HEADER_WITHIN = 10
 const SAMPLE = 300
 
@@ -48,7 +51,7 @@ export function namedColumns<F extends string>(
 }
 
 /**
- * The first row of words among which two are known, or one with figures below it. Cells that begin with a digit are no
+ * The first row of words among which two are known, or one with figures below it. Cells of figures are no
  * names of columns, and one cell alone is a title.
  */
 export function guessHeaderRow<F extends string>(
@@ -58,7 +61,7 @@ export function guessHeaderRow<F extends string>(
   const width = widthOf(rows)
   const at = rows.slice(0, HEADER_WITHIN).findIndex((row, i) => {
     const filled = row.map(cell => cell.trim()).filter(Boolean)
-    if (filled.length < Math.min(2, width) || filled.some(cell => /^[\d.,]+/.test(cell))) return false
+    if (filled.length < Math.min(2, width) || filled.some(cell => FIGURE.test(cell))) return false
     const named = filled.filter(cell => readHeading(cell, catalogue).field !== null).length
     if (named >= Math.min(2, filled.length)) return named > 0
     return (
@@ -70,3 +73,7 @@ export function guessHeaderRow<F extends string>(
 }
 
 export const isFilled = (row: readonly string[]): boolean => row.some(cell => cell.trim() !== '')
+
+/** Exports of several pages name the columns again on each. */
+export const isSameRow = (a: readonly string[], b: readonly string[]) =>
+  a.length === b.length && a.every((cell, i) => cell === b[i])

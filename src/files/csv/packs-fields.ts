@@ -24,7 +24,9 @@ const own = (row: FieldRow, path: readonly ['pack' | 'setup', string], more: Par
 /** In the order in which headings are held against them: "Total weight" is no volume, "Load capacity" neither. */
 const COLUMNS = {
   setup: own(setup.name, ['setup', 'name'], { heading: /^(?:set-?up|configuration|variant|version)\b/ }),
-  ratingCovers: own(setup.ratingCovers, ['setup', 'ratingCovers'], { heading: /\bcovers?\b/ }),
+  ratingCovers: own(setup.ratingCovers, ['setup', 'ratingCovers'], {
+    heading: /\b(?:rating|load)\b.*\bcovers?\b/,
+  }),
   ratedFrameOut: {
     label: 'Load rating, frame out',
     reading: setup.ratedKg,
@@ -32,7 +34,7 @@ const COLUMNS = {
   },
   rated: own(setup.ratedKg, ['setup', 'ratedKg'], {
     heading:
-      /\brated\b|\b(?:load|weight|carry\w*)\b.*\b(?:rating|limit|max|maximum|capacity)\b|\brating\b.*[([](?:kg|lbs?)|^max(?:imum)?\b.*\b(?:kg|lbs?)\b|\b(?:max|maximum|recommended|comfort\w*)\b.*\b(?:load|carry|weight|mass)\b|^load\b/,
+      /\brated\b|\b(?:load|carry\w*)\b.*\b(?:rating|limit|max|maximum|capacity)\b|\bweight\b.*\b(?:rating|limit|capacity)\b|\bcapacity\b.*[([](?:kg|lbs?)|\brating\b.*[([](?:kg|lbs?)|^max(?:imum)?\b.*\b(?:kg|lbs?)\b|\b(?:max|maximum|recommended|comfort\w*)\b.*\b(?:load|carry|weight|mass)\b|^load\b(?!.*\b(?:lift\w*|straps?)\b)/,
   }),
   massFrameOut: {
     label: 'Mass, frame out',
@@ -46,18 +48,18 @@ const COLUMNS = {
   collar: own(pack.collarLitres, ['pack', 'collarLitres'], { heading: /\bcollar\b|\bextension\b/ }),
   body: own(pack.bodyLitres, ['pack', 'bodyLitres'], {
     heading:
-      /\b(?:main|body|inside|internal|interior)\b(?!.*\b(?:height|width|depth|length|frame)\b)|\b(?:without|excl\w*|less|minus) (?:the )?pockets?\b/,
+      /\b(?:main|body|inside|internal|interior)\b(?!.*\b(?:height|width|depth|length|frame|fabric|material)\b)|\b(?:without|excl\w*|less|minus) (?:the )?pockets?\b/,
   }),
   outside: own(pack.outsideLitres, ['pack', 'outsideLitres'], {
     heading:
-      /^(?!.*\b(?:total|with|incl\w*)\b).*\bpockets?\b|\b(?:outside|outer|external|exterior)\b(?!.*\bframe\b)/,
+      /^(?!.*\b(?:total|with|incl\w*|no|number|count|hip|belt)\b).*\bpockets?\b|\b(?:outside|outer|external|exterior)\b(?!.*\b(?:frame|fabric|material)\b)/,
   }),
   total: {
     label: 'Total with pockets',
     reading: pack.totalLitres,
     path: ['pack', 'totalLitres'],
     heading:
-      /\btotal\b|\b(?:overall|advertised|claimed|stated)\b.*\b(?:vol\w*|l|lit\w+|capacity)\b|\b(?:with|incl\w*\.?) (?:the |all )?pockets?\b|\b(?:volume|capacity|lit(?:re|er)s?|size)\b/,
+      /\btotal\b|\b(?:overall|advertised|claimed|stated)\b.*\b(?:vol\w*|l|lit\w+|capacity)\b|\b(?:with|incl\w*\.?) (?:the |all )?pockets?\b|\b(?:volume|capacity|lit(?:re|er)s?)\b/,
   },
   bodyFrom: own(pack.bodyFrom, ['pack', 'bodyFrom']),
   currency: own(pack.currency, ['pack', 'currency'], { heading: /\bcurrency\b/ }),
@@ -66,9 +68,19 @@ const COLUMNS = {
   innerWidth: own(pack.innerWidthCm, ['pack', 'innerWidthCm']),
   innerDepth: own(pack.innerDepthCm, ['pack', 'innerDepthCm']),
   section: own(pack.section, ['pack', 'section']),
-  sealed: own(pack.sealed, ['pack', 'sealed'], { heading: /\bsealed\b|\bwater-?proof|\bseams?\b/ }),
+  sealed: own(pack.sealed, ['pack', 'sealed'], {
+    heading: /\bsealed\b|\bwater-?proof(?!.*\brating\b)|\bseams?\b/,
+  }),
   fabric: own(pack.fabric, ['pack', 'fabric'], { heading: /\b(?:fabric|material|cloth)\b/ }),
-  frame: own(setup.frame, ['setup', 'frame'], { heading: /\bframe\w*\b|\bsupport\b/, read: frameIn }),
+  removable: {
+    label: 'Removable frame',
+    reading: { as: 'truth' },
+    heading: /\b(?:remov|detach)\w*/,
+  },
+  frame: own(setup.frame, ['setup', 'frame'], {
+    heading: /\bframe\w*\b(?!.*\b(?:mass|weight|wt)\b)|\bsupport\b/,
+    read: frameIn,
+  }),
   maker: {
     label: 'Maker',
     reading: { as: 'text' },
@@ -92,8 +104,10 @@ export const PACKS: Catalogue<PackFieldName> = {
     if (isUnitOfVolume(word)) return 'total'
     return /^(?:[€£$¥]|eur|usd|gbp|chf)$/i.test(word) ? 'price' : null
   },
+  // The mass of a part is not the pack's.
+  ofParts: new RegExp(String.raw`^(?:frame(?! in| out)|hip ?belt|lid|stays?|pad|rain)\b.*\b${MASS}\b`),
   reckoned:
-    /\bper\b|\bfor each\b|\bratio\b|\bscore\b|\brank\w*\b|\bindex\b|\bpoints?\b|\bstars?\b|[÷×*]|\b(?:m?g|oz|kg|lbs?|mass|weight|price|cost|rating|load|eur|usd)\s*\/\s*(?:l|kg|lb|lit|vol|cap|price|mass|weight|body|total)|[€$£]\s*\/|^answer\b/,
+    /\bper (?:l|lit\w+|kg|kilo\w*|lbs?|oz|g|gram\w*)\b|\bfor each\b|\bratio\b|\bscore\b|\brank\w*\b|\bindex\b|\bpoints?\b|\bstars?\b|\w\s*[÷×*]\s*\w|\b(?:m?g|oz|kg|lbs?|mass|weight|price|cost|rating|load|eur|usd)\s*\/\s*(?:l|kg|lb|lit|vol|cap|price|mass|weight|body|total)|[€$£]\s*\/|^answer\b/,
 }
 
 /** Whether a heading says that its litres are those of the pack with its pockets. */
@@ -105,8 +119,16 @@ export const REMOVABLE = 'removable'
 
 function frameIn(line: string): CellRead {
   const word = line.toLowerCase()
-  if (/remov|detach|option|both|either|\bin\b.*\bout\b/.test(word)) return { value: REMOVABLE }
-  if (/frameless|without|\bno(?:ne)?\b|^[n0✗✘☐–—-]$|^false$|^nein$|^non$/.test(word))
+  // What nobody knows is not said.
+  if (/^(?:[-–—?]+|n\/?a|unknown|tbd)$/.test(word)) return { value: null }
+  const isFixed = /\b(?:not|non)[- ]?(?:remov|detach)|(?:remov|detach)\w*\W*no\b/.test(word)
+  if (!isFixed && /remov|detach|option|both|either|\bin\b.*\bout\b/.test(word)) return { value: REMOVABLE }
+  if (isFixed) return { value: 'framed' }
+  if (
+    /frameless|\b(?:no|without)(?: an?)? (?:internal |external )?(?:frame|stay|hoop|sheet|support)|^(?:no|none|without|n|0|✗|✘|☐|false|nein|non)$/.test(
+      word,
+    )
+  )
     return { value: 'frameless' }
   if (/frame|stay|hoop|sheet|rod|internal|external|\bwith\b|^(?:y|yes|true|x|1|✓|✔|☑|ja|oui)$/.test(word))
     return { value: 'framed' }
@@ -135,15 +157,21 @@ export function bodyAndCollar(text: string): [body: string, collar: string] | nu
   return body && collar ? [`${body} ${unit}`.trim(), `${collar} ${unit}`.trim()] : null
 }
 
-/** "15-18 kg": of a range the lower end, which is sure. */
-const RANGE = /^(\d[\d.,]*)\s*[-–—]\s*\d[\d.,]*\s*(\p{L}*)$/u
+/** "15-18 kg", "15 to 18 kg": of a range the lower end, which is sure. */
+const RANGE = /^(\d[\d.,]*)\s*(?:[-–—]|to)\s*\d[\d.,]*\s*(\p{L}*)$/u
+
+/** A figure without what people write around it: "ca. 45 L", "up to 12 kg (max)", "950 g*", "210,-". */
+export const bareFigure = (text: string): string =>
+  text
+    .replace(/^(?:ca\.?|circa|approx\.?|about|up to|max\.?)\s+/i, '')
+    .replace(/\s*(?:[*†‡]+|\([^()]*\)|,-)$/, '')
 
 export function lowerEnd(text: string): string | null {
   const [, low, unit = ''] = RANGE.exec(text) ?? []
   return low ? `${low} ${unit}`.trim() : null
 }
 
-const CURRENCY = /[€£$¥]|\b(?!\d)[A-Z]{3}\b/
+const CURRENCY = /(?:US|CA|AU|NZ)?[€£$¥]|\b(?!RRP|VAT|TAX|MIN|MAX)[A-Z]{3}\b/
 const CODES: Readonly<Record<string, string>> = { '€': 'EUR', '£': 'GBP' }
 
 /** The currency that a cell or a heading names: "€", "EUR". Signs of several currencies stay signs. */
@@ -153,6 +181,6 @@ export function currencyIn(text: string): string | null {
 }
 
 function priceIn(line: string, decimal: Decimal): CellRead {
-  const number = line.replace(CURRENCY, '').trim()
+  const number = line.replace(CURRENCY, '').replace(CURRENCY, '').trim()
   return readAmount(number, { kind: 'money', limit: pack.price, unit: '' }, decimal)
 }

@@ -33,26 +33,22 @@ export function joinRows(rows: readonly PackRow[]): Joined {
   const joined: Joined = { packs: [], problems: [], doubts: [] }
   const byKey = new Map<string, TablePack>()
   const bodies = new Map<string, Set<number | undefined>>()
+  const guessed: number[] = []
+  const doubled: number[] = []
   for (const { row, values } of rows) {
-    const facts = factsOf(values)
-    const { total, outside } = values
-    const body = typeof total === 'number' && typeof outside === 'number' ? mainBodyOf(total, outside) : null
-    if (facts.bodyLitres === undefined && body?.ok === false) {
-      joined.problems.push({
-        row,
-        column: null,
-        text: `${total}, ${outside}`,
-        why: 'The pockets are as large as the whole: mend the pockets or the total.',
-      })
+    const contradiction = contradictionIn(values)
+    if (contradiction) {
+      joined.problems.push({ row, column: null, ...contradiction })
       continue
     }
-    const pack = withBody(facts)
+    const pack = withBody(factsOf(values))
+    if (pack.bodyFrom === 'guess' && values.bodyFrom === undefined) guessed.push(row)
     const name = packKey(pack.name)
     bodies.set(name, (bodies.get(name) ?? new Set()).add(pack.bodyLitres))
     const key = `${name}\n${pack.bodyLitres}`
     const before = byKey.get(key)
     if (before) {
-      addSetups(before, pack, row)
+      if (!addSetups(before, pack, row)) doubled.push(row)
       continue
     }
     const found = { rows: [row], pack }
@@ -60,12 +56,45 @@ export function joinRows(rows: readonly PackRow[]): Joined {
     joined.packs.push(found)
   }
   for (const { pack } of joined.packs) nameSetups(pack.setups)
-  joined.doubts = doubtsOf(joined.packs, bodies)
+  joined.doubts = [
+    ...(guessed.length > 0
+      ? [`${rowsText(guessed)}: the main body is taken as 85 % of the total, our estimate.`]
+      : []),
+    ...(doubled.length > 0 ? [`${rowsText(doubled)}: the same as a row before, and left out.`] : []),
+    ...doubtsOf(joined.packs, bodies),
+  ]
   return joined
 }
 
 /** Names are the same whatever their case and blanks. */
 export const packKey = (name: string): string => name.toLowerCase().replace(/\s+/g, ' ').trim()
+
+const rowsText = (rows: readonly number[]): string => `${rows.length > 1 ? 'Rows' : 'Row'} ${rows.join(', ')}`
+
+/** What in a row cannot be true together. */
+function contradictionIn({
+  body,
+  total,
+  outside,
+  frame,
+  massFrameOut,
+}: PackValues): Pick<RowProblem, 'text' | 'why'> | null {
+  if (typeof total === 'number' && typeof body === 'number' && body > total)
+    return { text: `${body}, ${total}`, why: 'The main body is larger than the total: mend one of them.' }
+  if (
+    typeof total === 'number' &&
+    typeof outside === 'number' &&
+    body === undefined &&
+    !mainBodyOf(total, outside).ok
+  )
+    return {
+      text: `${total}, ${outside}`,
+      why: 'The pockets are as large as the whole: mend the pockets or the total.',
+    }
+  if (frame === 'frameless' && massFrameOut !== undefined)
+    return { text: 'frameless', why: 'It has no frame and yet a mass without it: mend one of them.' }
+  return null
+}
 
 /** What a row says, as a pack with one set-up or two. */
 function factsOf(values: PackValues): PackFacts & { totalLitres?: number } {
@@ -78,7 +107,7 @@ function factsOf(values: PackValues): PackFacts & { totalLitres?: number } {
 }
 
 function setupsOf(setup: SetupFacts, values: PackValues): SetupFacts[] {
-  const isRemovable = values.frame === REMOVABLE
+  const isRemovable = values.frame === REMOVABLE || values.removable === true
   const { massFrameOut, ratedFrameOut } = values
   if (!isRemovable && massFrameOut === undefined) return [setup]
   const { massKg: _mass, ratedKg: _rated, name, ...both } = setup
@@ -97,7 +126,12 @@ function setupsOf(setup: SetupFacts, values: PackValues): SetupFacts[] {
 
 /** The main body, where only the whole is told. */
 function withBody({ totalLitres, ...pack }: PackFacts & { totalLitres?: number }): PackFacts {
-  if (pack.bodyLitres !== undefined || totalLitres === undefined) return pack
+  if (totalLitres === undefined) return pack
+  // What the main body leaves of the total are the pockets.
+  if (pack.bodyLitres !== undefined)
+    return pack.outsideLitres === undefined && pack.collarLitres === undefined
+      ? { ...pack, outsideLitres: totalLitres - pack.bodyLitres }
+      : pack
   const { outsideLitres } = pack
   const { bodyLitres, bodyFrom } = withMainBody({
     name: pack.name,
@@ -108,10 +142,14 @@ function withBody({ totalLitres, ...pack }: PackFacts & { totalLitres?: number }
   return { ...pack, bodyLitres, ...(bodyFrom && { bodyFrom }) }
 }
 
-/** Another row of the same pack: its set-ups, and what the rows before have not said of the pack. */
-function addSetups(known: TablePack, { setups, ...facts }: PackFacts, row: number) {
+/** Another row of the same pack: its set-ups, and what the rows before have not said of the pack. False: it is a row before. */
+function addSetups(known: TablePack, { setups, ...facts }: PackFacts, row: number): boolean {
   known.rows.push(row)
+  const isThere = (setup: SetupFacts) =>
+    known.pack.setups.some(other => JSON.stringify(other) === JSON.stringify(setup))
+  if (setups.every(isThere)) return false
   known.pack = { ...facts, ...known.pack, setups: [...known.pack.setups, ...setups] }
+  return true
 }
 
 /** A set-up without a name has that of its frame; a single one is as sold. */

@@ -73,7 +73,10 @@ const SETUP_ROWS: Readonly<Record<string, FieldRow>> = FIELDS.setup
 /** The pack with what the table says; what the table does not say stays. */
 function updated(known: DraftPack, { pack }: TablePack, newId: () => string) {
   const { setups, name: _name, ...facts } = pack
-  const changes: PackChange[] = otherwise(known, facts, PACK_ROWS).map(change => ({ ...change, setup: null }))
+  const changes: PackChange[] = otherwise(known, withSource(known, facts), PACK_ROWS).map(change => ({
+    ...change,
+    setup: null,
+  }))
   const next = { ...known, ...changed(changes) }
   const left = [...known.setups]
   for (const setup of setups) {
@@ -100,6 +103,14 @@ function updated(known: DraftPack, { pack }: TablePack, newId: () => string) {
     next.setups = next.setups.map(each => (each.id === here.id ? { ...each, ...changed(found) } : each))
   }
   return { pack: next, changes }
+}
+
+/** Litres from elsewhere are as stated there; a guess is no news of litres that are known. */
+function withSource(known: DraftPack, facts: Omit<TablePack['pack'], 'name' | 'setups'>) {
+  const { bodyLitres, bodyFrom, ...rest } = facts
+  if (bodyFrom === 'guess' && known.bodyLitres !== undefined && known.bodyFrom !== 'guess') return rest
+  const isNew = bodyLitres !== undefined && !isSame(known.bodyLitres, bodyLitres)
+  return isNew && bodyFrom === undefined ? { ...facts, bodyFrom: FIELDS.pack.bodyFrom.usual } : facts
 }
 
 /** The set-up of the same name, else of the same frame; a single one stands for a single one. */

@@ -1,10 +1,18 @@
 // The rows of a table as packs: each is read cell by cell, then those of one pack are put together.
 
+import { amountIn } from './catalogue'
 import { cellReader } from './cell'
 import type { Grid } from './grid'
-import { isFilled } from './layout'
+import { isFilled, isSameRow } from './layout'
 import { TABLE_CAPS } from './limits'
-import { bodyAndCollar, currencyIn, lowerEnd, PACK_FIELDS, type PackFieldName } from './packs-fields'
+import {
+  bareFigure,
+  bodyAndCollar,
+  currencyIn,
+  lowerEnd,
+  PACK_FIELDS,
+  type PackFieldName,
+} from './packs-fields'
 import type { PackLayout } from './packs-guess'
 import { joinRows, type PackRow, type PackValues, type TablePack } from './packs-join'
 import { problemTeller, slipOf } from './read-row'
@@ -26,7 +34,7 @@ export function readPackRows(grid: Grid, layout: PackLayout): PacksRead {
   const rows: PackRow[] = []
   const doubts: string[] = []
   grid.rows.forEach((cells, i) => {
-    if (i <= (headerRow ?? -1) || !isFilled(cells)) return
+    if (i <= (headerRow ?? -1) || !isFilled(cells) || (header && isSameRow(cells, header))) return
     const tell = problemTeller(problems, { row: i + 1, header })
     const before = problems.length
     slipOf(grid, i, header, tell)
@@ -43,8 +51,11 @@ export function readPackRows(grid: Grid, layout: PackLayout): PacksRead {
         return
       }
       for (const [name, part] of partsOf(field, text, i + 1, doubts)) {
-        const read = readCell(part, name, { unit, decimal: layout.decimal })
-        if ('why' in read) tell(at, text, read.why)
+        const plain = amountIn(PACK_FIELDS[name]) ? bareFigure(part) : part
+        const read = readCell(plain, name, { unit, decimal: layout.decimal })
+        // A pack is worth having without its price.
+        if ('why' in read && name === 'price') doubts.push(`Row ${i + 1}: the price “${text}” is left out.`)
+        else if ('why' in read) tell(at, text, read.why)
         else if (read.value !== null) values[name] = read.value
       }
       if (field === 'price') currencyOf(values, [text, header?.[at] ?? ''])
@@ -52,7 +63,10 @@ export function readPackRows(grid: Grid, layout: PackLayout): PacksRead {
     nameOf(values)
     if (problems.length === before && !values.name)
       tell(null, cells.filter(cell => cell.trim()).join(', '), 'it has no name: write which pack it is')
-    if (problems.length === before) rows.push({ row: i + 1, values })
+    if (problems.length > before) return
+    if (isSum(String(values.name)))
+      doubts.push(`Row ${i + 1}: “${values.name}” is left out as a sum of the others.`)
+    else rows.push({ row: i + 1, values })
   })
   const joined = joinRows(rows)
   return {
@@ -61,6 +75,9 @@ export function readPackRows(grid: Grid, layout: PackLayout): PacksRead {
     doubts: [...doubts, ...joined.doubts],
   }
 }
+
+const isSum = (name: string): boolean =>
+  /^(?:(?:sub|grand )?totals?|sum|average|mean|median|min(?:imum)?|max(?:imum)?)$/i.test(name)
 
 /** A cell of one field, as what it says of one or two. */
 function partsOf(
@@ -75,7 +92,7 @@ function partsOf(
       [field, both[0]],
       ['collar', both[1]],
     ]
-  const low = field === 'rated' || field === 'ratedFrameOut' ? lowerEnd(text) : null
+  const low = field === 'rated' || field === 'ratedFrameOut' ? lowerEnd(bareFigure(text)) : null
   if (low === null) return [[field, text]]
   doubts.push(`Row ${row}: of the range ${text} its lower end is taken.`)
   return [[field, low]]

@@ -7,7 +7,7 @@ import { FIELDS } from './fields'
 import type { Grid } from './grid'
 import { type GearLayout, isLone } from './guess'
 import { inContainers } from './inside'
-import { isFilled } from './layout'
+import { isFilled, isSameRow } from './layout'
 import { readRow } from './read-row'
 import { lineOf, startOf } from './texts'
 import type { TableRead } from './types'
@@ -43,7 +43,3 @@ export function* readingRows(
   }
   return inContainers(read, columns, containers)
 }
-
-/** Exports of several pages name the columns again on each. */
-const isSameRow = (a: readonly string[], b: readonly string[]) =>
-  a.length === b.length && a.every((cell, i) => cell === b[i])

@@ -58,7 +58,7 @@ export function comparisonOf(plan: Plan, reckoning: Reckoning): Comparison[] {
       carriedKg: setup.carriedKg,
       massKg: pack.setups[setup.index]!.massKg,
       price: pack.price,
-      spareKg: loadLimitKg === null ? null : loadLimitKg - ratedAgainstKg,
+      spareKg: loadLimitKg === null || !isJudged ? null : loadLimitKg - ratedAgainstKg,
       bearsKg: contentsLimitKg(setup, reckoning.need),
       notBeaten: isJudged && notBeaten[i]!,
     }
