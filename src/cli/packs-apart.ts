@@ -117,8 +117,8 @@ function knownPart({ pack, rows }: TablePack): { pack: Pack | null; problems: st
   return { pack: whole, problems }
 }
 
-/** The figures a table may be sorted by. */
-export const FIGURES = [
+/** The figures a table may be sorted by: those of the packs, … */
+const OF_A_PACK = [
   'massKg',
   'bodyLitres',
   'totalLitres',
@@ -132,6 +132,9 @@ export const FIGURES = [
   'brimLoadKg',
   'brimLimitKg',
   'measure',
+] as const
+/** … and those that only a trip gives. */
+export const OF_A_TRIP = [
   'carriedKg',
   'bodyNeedLitres',
   'bodyMarginLitres',
@@ -139,6 +142,7 @@ export const FIGURES = [
   'fitChance',
   'reachDays',
 ] as const
+export const FIGURES = [...OF_A_PACK, ...OF_A_TRIP] as const
 export type Figure = (typeof FIGURES)[number]
 
 interface Sorting {
@@ -157,36 +161,35 @@ function sorted(entries: readonly PackEntry[], { by, down }: Sorting): PackEntry
   })
 }
 
-/** The table to read; `withPlan`: whether a trip judges the packs. */
+/** The table to read. */
 export function packsReport(entries: readonly PackEntry[], sorting: Sorting, system: System): string {
   const formats = formatsIn(system)
   const { by } = sorting
   const onTrip = entries.some(({ answer }) => answer !== undefined)
   const hasGear = onTrip && entries.some(({ fitChance }) => fitChance !== null)
-  const rows = sorted(entries, sorting).map(entry => [
-    ...(entry.answer ? [`${ANSWERS[entry.answer].mark} ${ANSWERS[entry.answer].words}`] : []),
-    `${entry.name}, ${entry.setup}`,
-    formats.gear(entry.massKg),
-    formats.litres(entry.bodyLitres),
-    entry.ratedKg === null ? 'not known' : formats.kg(entry.ratedKg),
-    formats.gramsPerLitre(entry.gramsPerLitre),
-    ...(hasGear ? [] : [brimWords(entry)]),
-    ...(by && !ALWAYS.includes(by) ? [figureText(entry[by] ?? null)] : []),
-  ])
-  const head = [
-    ...(onTrip ? ['Answer'] : []),
-    ...['Pack', 'Mass', 'Main body', 'Rated', 'For each litre'],
-    ...(hasGear ? [] : ['Filled to the brim']),
-    ...(by && !ALWAYS.includes(by) ? [by] : []),
+  const columns: [head: string, cell: (entry: PackEntry) => string][] = [
+    ['Pack', ({ name, setup }) => `${name}, ${setup}`],
+    ['Mass', ({ massKg }) => formats.gear(massKg)],
+    ['Main body', ({ bodyLitres }) => formats.litres(bodyLitres)],
+    ['Rated', ({ ratedKg }) => (ratedKg === null ? 'not known' : formats.kg(ratedKg))],
+    ['For each litre', ({ gramsPerLitre }) => formats.gramsPerLitre(gramsPerLitre)],
   ]
-  const lines = aligned([head, ...rows])
+  if (onTrip) columns.unshift(['Answer', answerText])
+  if (!hasGear) columns.push(['Filled to the brim', brimWords])
+  if (by && !ALWAYS.includes(by)) columns.push([by, entry => figureText(entry[by] ?? null)])
+  const rows = sorted(entries, sorting).map(entry => columns.map(([, cell]) => cell(entry)))
+  const lines = aligned([columns.map(([head]) => head), ...rows])
   const notes = [hasGear ? [] : BRIM_LINE, onTrip && !hasGear ? NO_GEAR : [], onTrip ? FIT_LINE : []].flat()
   return `${[...lines, '', ...notes].join('\n')}\n`
 }
 
-const ALWAYS: readonly string[] = ['massKg', 'bodyLitres', 'ratedKg', 'gramsPerLitre']
+/** Those that have a column anyway. */
+const ALWAYS: readonly Figure[] = ['massKg', 'bodyLitres', 'ratedKg', 'gramsPerLitre']
 const NO_GEAR = 'The plan has no gear: what the packs are for its trip can’t be told.'
 const BRIM_LINE = `A full pack is taken to weigh ${formatQuantity('number', defaults.SETTINGS.brimKgPerLitre, { system: 'metric' })} kg for each litre: our judgement. With a plan it is your gear that decides.`
+
+const answerText = ({ answer }: PackEntry): string =>
+  answer ? `${ANSWERS[answer].mark} ${ANSWERS[answer].words}` : ''
 
 function brimWords({ brimLimitKg, outgrows }: PackEntry): string {
   if (brimLimitKg === null) return 'can’t tell: no limit known'

@@ -8,7 +8,7 @@ import { type Measure, type Reckoning, reckon } from '../reckon'
 import type { System } from '../units'
 import { readMeasure } from './measure'
 import { inFull } from './packs'
-import { FIGURES, type Figure, packEntries, packsReport } from './packs-apart'
+import { FIGURES, type Figure, OF_A_TRIP, packEntries, packsReport } from './packs-apart'
 import { textReport } from './report'
 
 /** Writes to standard output (1) or standard error (2). */
@@ -111,13 +111,10 @@ function howOf(
   if (figure !== null && !isFigure(figure))
     return { problem: `--by: "${figure}" is no figure: use ${FIGURES.join(', ')}` }
   if (figure === 'measure' && !measure) return { problem: '--by measure needs --measure' }
-  if (figure !== null && OF_A_TRIP.includes(figure) && files.length === 0)
+  if (files.length === 0 && (OF_A_TRIP as readonly (Figure | null)[]).includes(figure))
     return { problem: `--by ${figure} needs a plan` }
   return { measure, by: figure, down: down === true, strict: strict === true }
 }
-
-/** Figures that only a trip gives. */
-const OF_A_TRIP: readonly Figure[] = FIGURES.slice(FIGURES.indexOf('carriedKg'))
 
 const isFigure = (word: string): word is Figure => (FIGURES as readonly string[]).includes(word)
 

@@ -60,7 +60,7 @@ export {
   type StopDocument,
   tableWord,
 } from './fields'
-export { copyName } from './lists'
+export { copyName, groupedBy } from './lists'
 export { type MainBody, mainBodyOf, withMainBody } from './main-body'
 export { itemName, tripName } from './names'
 export { withoutOldNo } from './old-no'

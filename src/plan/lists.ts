@@ -38,3 +38,15 @@ export function copyName({ name }: { name?: string }, suffix = 'copy'): { name?:
   const tail = ` (${suffix})`
   return { name: name.slice(0, CAPS.nameLength - tail.length) + tail }
 }
+
+/** Those of one key together, in the order in which each key comes first. */
+export function groupedBy<T>(all: readonly T[], keyOf: (each: T) => string): Map<string, T[]> {
+  const groups = new Map<string, T[]>()
+  for (const each of all) {
+    const key = keyOf(each)
+    const others = groups.get(key)
+    if (others) others.push(each)
+    else groups.set(key, [each])
+  }
+  return groups
+}

@@ -24,9 +24,9 @@ export function apartFigures(
   setup: Setup,
   { brimKgPerLitre, framelessCeilingKg }: Pick<Settings, 'brimKgPerLitre' | 'framelessCeilingKg'>,
 ): ApartFigures {
-  const { bodyLitres, outsideLitres, price } = pack
+  const { bodyLitres, price } = pack
   const { massKg, ratedKg, ratingCovers } = setup
-  const totalLitres = outsideLitres === null ? null : bodyLitres + outsideLitres
+  const totalLitres = totalLitresOf(pack)
   const brimLoadKg = bodyLitres * brimKgPerLitre + (ratingCovers === 'contents' ? 0 : massKg)
   const brimLimitKg = loadLimit(setup, framelessCeilingKg)
   return {
@@ -39,6 +39,9 @@ export function apartFigures(
     outgrows: brimLimitKg === null ? null : brimLoadKg > brimLimitKg,
   }
 }
+
+const totalLitresOf = ({ bodyLitres, outsideLitres }: Pack): number | null =>
+  outsideLitres === null ? null : bodyLitres + outsideLitres
 
 /** What a figure of one's own may be put together from. */
 export const MEASURE_PARTS = ['massG', 'bodyLitres', 'totalLitres', 'ratedKg', 'denier', 'price'] as const
@@ -53,7 +56,7 @@ export function measureOf(measure: Measure, pack: Pack, setup: Setup): number | 
   const parts: Record<MeasurePart, number | null> = {
     massG: 1000 * setup.massKg,
     bodyLitres: pack.bodyLitres,
-    totalLitres: pack.outsideLitres === null ? null : pack.bodyLitres + pack.outsideLitres,
+    totalLitres: totalLitresOf(pack),
     ratedKg: setup.ratedKg,
     denier: pack.denier,
     price: pack.price,

@@ -2,13 +2,15 @@
 
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { inOneGo } from '../../src/files/portions'
 import { formatsIn } from '../../src/report'
-import { allTripsOf } from '../../src/report/compare-packs'
+import { allTripsSteps } from '../../src/report/compare-packs'
 import { AllTripsScreen } from '../../src/screens/trips'
 import { chosen } from '../../src/screens/trips/which'
 import { actions, trips } from '../../src/store'
 import { demoDraft, openDraft, withOnePack } from './compare-packs'
 
+const allTripsOf = (...given: Parameters<typeof allTripsSteps>) => inOneGo(allTripsSteps(...given))
 const formats = formatsIn('metric')
 const asked = (name: string, draft = demoDraft()) => ({ name, draft, typed: {} })
 /** A day out: little gear, and a pack that no other trip has. */

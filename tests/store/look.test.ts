@@ -6,7 +6,7 @@ import demo from '../../data/demo-plan.json'
 import { backupText, type Looked, lookAt } from '../../src/files/backup'
 import type { AskedWorker } from '../../src/files/worker'
 import { lookInWorker } from '../../src/store/look'
-import { inPortions, type LookAsked, type LookTold } from '../../src/store/look/messages'
+import { type LookAsked, type LookTold, messagesOf } from '../../src/store/look/messages'
 import { anyContents, empty, readTrip } from '../files/backups'
 
 const json = (value: unknown) => new File([JSON.stringify(value)], 'some file.json')
@@ -35,7 +35,7 @@ function fakeWorker(
 }
 
 const reads = async (file: File, tell: (told: LookTold) => void) => {
-  for (const told of inPortions(await lookAt(file, readTrip))) tell(told)
+  for (const told of messagesOf(await lookAt(file, readTrip))) tell(told)
 }
 
 const problemsOf = (looked: Looked) => (looked.kind === 'unread' ? looked.problems.join(' ') : looked.kind)

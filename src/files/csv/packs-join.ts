@@ -1,6 +1,6 @@
 // Rows put together as packs: rows of one name and an equal main body are its set-ups, two masses in a row are two.
 
-import { type DraftPack, type DraftSetup, mainBodyOf, withMainBody } from '../../plan'
+import { type DraftPack, type DraftSetup, groupedBy, mainBodyOf, withMainBody } from '../../plan'
 import type { CellValue } from './catalogue'
 import { PACK_FIELD_NAMES, PACK_FIELDS, type PackFieldName, REMOVABLE } from './packs-fields'
 import type { RowProblem } from './types'
@@ -32,7 +32,6 @@ interface Joined {
 export function joinRows(rows: readonly PackRow[]): Joined {
   const joined: Joined = { packs: [], problems: [], doubts: [] }
   const byKey = new Map<string, TablePack>()
-  const bodies = new Map<string, Set<number | undefined>>()
   const guessed: number[] = []
   const doubled: number[] = []
   for (const { row, values } of rows) {
@@ -43,9 +42,7 @@ export function joinRows(rows: readonly PackRow[]): Joined {
     }
     const pack = withBody(factsOf(values))
     if (pack.bodyFrom === 'guess' && values.bodyFrom === undefined) guessed.push(row)
-    const name = packKey(pack.name)
-    bodies.set(name, (bodies.get(name) ?? new Set()).add(pack.bodyLitres))
-    const key = `${name}\n${pack.bodyLitres}`
+    const key = `${packKey(pack.name)}\n${pack.bodyLitres}`
     const before = byKey.get(key)
     if (before) {
       if (!addSetups(before, pack, row)) doubled.push(row)
@@ -61,7 +58,7 @@ export function joinRows(rows: readonly PackRow[]): Joined {
       ? [`${rowsText(guessed)}: the main body is taken as 85 % of the total, our estimate.`]
       : []),
     ...(doubled.length > 0 ? [`${rowsText(doubled)}: the same as a row before, and left out.`] : []),
-    ...doubtsOf(joined.packs, bodies),
+    ...doubtsOf(joined.packs),
   ]
   return joined
 }
@@ -167,21 +164,14 @@ function nameSetups(setups: SetupFacts[]) {
 
 const frameWord = (frame: NonNullable<SetupFacts['frame']>) => (frame === 'framed' ? 'frame in' : 'frame out')
 
-function doubtsOf(
-  packs: readonly TablePack[],
-  bodies: ReadonlyMap<string, ReadonlySet<number | undefined>>,
-): string[] {
-  const told = new Set<string>()
-  return packs.flatMap(({ pack, rows }) => {
-    const key = packKey(pack.name)
-    if ((bodies.get(key)?.size ?? 0) < 2 || told.has(key)) return []
-    told.add(key)
-    const same = packs.filter(other => packKey(other.pack.name) === key).flatMap(other => other.rows)
-    return [
-      `Rows ${(same.length > 1 ? same : rows).join(', ')}: “${pack.name}” with different litres is taken as different packs.`,
-    ]
-  })
-}
+/** Packs of one name are left apart only where their litres differ. */
+const doubtsOf = (packs: readonly TablePack[]): string[] =>
+  [...groupedBy(packs, ({ pack }) => packKey(pack.name)).values()]
+    .filter(alike => alike.length > 1)
+    .map(
+      alike =>
+        `${rowsText(alike.flatMap(({ rows }) => rows))}: “${alike[0]!.pack.name}” with different litres is taken as different packs.`,
+    )
 
 /** What a set-up lacks to be judged, in words of its columns; empty where nothing is. */
 export function lacking(pack: PackFacts, setup: SetupFacts): PackFieldName[] {

@@ -1,7 +1,7 @@
 // What of a table of packs is new, what is there already, and what it would change: a table brought in again updates and
 // doubles nothing. Pure; ids come from outside.
 
-import { type Draft, type DraftPack, type DraftSetup, FIELDS, type FieldRow } from '../../plan'
+import { type Draft, type DraftPack, type DraftSetup, FIELDS, type FieldRow, groupedBy } from '../../plan'
 import { packKey, type SetupFacts, type TablePack } from './packs-join'
 
 /** A fact that the table says otherwise. A whole set-up that is new has `from` undefined and its name as `to`. */
@@ -34,8 +34,8 @@ export function compareWithPacks(
   read: readonly TablePack[],
   newId: () => string,
 ): ComparedPacks {
-  const byName = grouped(known, pack => packKey(pack.name ?? ''))
-  const readByName = grouped(read, ({ pack }) => packKey(pack.name))
+  const byName = groupedBy(known, pack => packKey(pack.name ?? ''))
+  const readByName = groupedBy(read, ({ pack }) => packKey(pack.name))
   const compared: ComparedPacks = { added: [], changed: [], same: [] }
   const taken = new Set<string>()
   for (const each of read) {
@@ -54,17 +54,6 @@ export function compareWithPacks(
     else compared.same.push(each)
   }
   return compared
-}
-
-function grouped<T>(all: readonly T[], keyOf: (each: T) => string): Map<string, T[]> {
-  const groups = new Map<string, T[]>()
-  for (const each of all) {
-    const key = keyOf(each)
-    const others = groups.get(key)
-    if (others) others.push(each)
-    else groups.set(key, [each])
-  }
-  return groups
 }
 
 const PACK_ROWS: Readonly<Record<string, FieldRow>> = FIELDS.pack

@@ -1,7 +1,7 @@
 // Which rows look like a thing that is there already: by its name, whatever the case, blanks and marks, and by its mass
 // where both have one. A judgement of ours, made to catch the same list brought in twice.
 
-import type { DraftItem } from '../../plan'
+import { type DraftItem, groupedBy } from '../../plan'
 import type { ReadItem } from './types'
 
 type Known = Pick<DraftItem, 'name' | 'massKg'>
@@ -17,12 +17,7 @@ const keyOf = (name: string | undefined) =>
 
 /** The rows that look like one of the things, by row; the value is the index of that thing. */
 export function looksSame(items: readonly ReadItem[], known: readonly Known[]): Map<number, number> {
-  const byName = new Map<string, number[]>()
-  known.forEach(({ name }, i) => {
-    const others = byName.get(keyOf(name))
-    if (others) others.push(i)
-    else byName.set(keyOf(name), [i])
-  })
+  const byName = groupedBy([...known.keys()], i => keyOf(known[i]!.name))
   const same = new Map<number, number>()
   for (const { row, item } of items) {
     const key = keyOf(item.name)

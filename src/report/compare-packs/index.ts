@@ -4,4 +4,4 @@ export { type KnownPack, type Partly, partlyJudged, wholePack } from './known-pa
 export { daysText, type ReachInWords, reachInWords, reachText, type StretchInWords } from './reach'
 export { remedyLabel } from './remedy-label'
 export { type Asked, askedBy, ENOUGH_UNTOLD, requirementRows } from './requirement'
-export { type AllTrips, allTripsOf, allTripsSteps, type TripAsked } from './trips'
+export { type AllTrips, allTripsSteps, type TripAsked } from './trips'

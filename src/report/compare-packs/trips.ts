@@ -28,17 +28,11 @@ export interface AllTrips {
   notes: string[]
 }
 
-/** Settles and reckons every trip with all their packs, matched by name: not for every keystroke. */
-export function allTripsOf(trips: TripAsked[], formats: Formats): AllTrips {
-  const steps = allTripsSteps(trips, formats)
-  for (;;) {
-    const { done, value } = steps.next()
-    if (done) return value
-  }
-}
-
-/** As {@link allTripsOf}, trip by trip: whoever drives it may let others go first in between. */
-export function* allTripsSteps(trips: TripAsked[], formats: Formats): Generator<void, AllTrips> {
+/**
+ * Settles and reckons every trip with all their packs, matched by name: not for every keystroke. Trip by trip: whoever
+ * drives it may let others go first in between.
+ */
+export function* allTripsSteps(trips: TripAsked[], formats: Formats): Generator<undefined, AllTrips> {
   const settled: (Settled & { trip: TripAsked })[] = []
   for (const trip of trips) {
     yield

@@ -55,25 +55,20 @@ export function ImportTable({ to = 'trip', heading = 'h3', onList }: ImportTable
       }
       read={onAdded => (
         <>
-          {trip ? (
-            <>
-              <Choice label="Add to" options={TARGETS} chosen={target} onChoose={setChosen} />
-              <LooksLikePacks
-                kept={kept}
-                onPacks={() => {
-                  keepPacks({ source: kept.source, asked: {} })
-                  keep({ source: null, asked: {} })
-                  setAsPacks(true)
-                }}
-              />
-            </>
-          ) : null}
+          {trip ? <Choice label="Add to" options={TARGETS} chosen={target} onChoose={setChosen} /> : null}
           <OpenedTable
             key={target}
             kept={kept}
             target={target}
             onAsked={asked => keep({ ...kept, asked })}
             onAdded={onAdded}
+            {...(trip && {
+              onPacks: () => {
+                keepPacks({ source: kept.source, asked: {} })
+                keep({ source: null, asked: {} })
+                setAsPacks(true)
+              },
+            })}
           />
         </>
       )}
@@ -106,30 +101,16 @@ function offeredFor(target: Target): Offered<FieldName> {
   }
 }
 
-function LooksLikePacks({ kept: { source, asked }, onPacks }: { kept: Kept; onPacks: () => void }) {
-  const isPacks = useMemo(() => {
-    const { grid } = gridOf(source!, asked)
-    return grid.ok && isTableOfPacks(grid)
-  }, [source])
-  if (!isPacks) return null
-  return (
-    <p>
-      These look like packs, not gear.{' '}
-      <button type="button" onClick={onPacks}>
-        Bring them in as packs
-      </button>
-    </p>
-  )
-}
-
 interface OpenedTableProps {
   kept: Kept
   target: Target
   onAsked: (asked: Kept['asked']) => void
   onAdded: (note: AddedNote) => void
+  /** Goes over to packs, where there is a trip to have them. */
+  onPacks?: () => void
 }
 
-function OpenedTable({ kept: { source, asked }, target, onAsked, onAdded }: OpenedTableProps) {
+function OpenedTable({ kept: { source, asked }, target, onAsked, onAdded, onPacks }: OpenedTableProps) {
   const system = useSystem()
   const { encoding, separator } = asked
   const { grid, encoding: taken } = useMemo(() => gridOf(source!, asked), [source, encoding, separator])
@@ -137,8 +118,17 @@ function OpenedTable({ kept: { source, asked }, target, onAsked, onAdded }: Open
     () => (grid.ok ? layoutOf(grid, asked, { target, system }) : null),
     [grid, asked, target, system],
   )
+  const isPacks = useMemo(() => grid.ok && isTableOfPacks(grid), [grid])
   return (
     <>
+      {onPacks && isPacks ? (
+        <p>
+          These look like packs, not gear.{' '}
+          <button type="button" onClick={onPacks}>
+            Bring them in as packs
+          </button>
+        </p>
+      ) : null}
       <ReadAs
         opened={{ grid, encoding: taken, layout }}
         offered={offeredFor(target)}

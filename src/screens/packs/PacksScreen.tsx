@@ -6,13 +6,22 @@ import { later, toTop } from '../../components/frame'
 import { entryProps, LongList } from '../../components/long-list'
 import { MissingFigures } from '../../components/missing'
 import { Cautions, Doors, Row, WhenOpen } from '../../components/pieces'
-import { addPack, type DraftPack, duplicatePack, LIMITS, movePack, type Plan, removePack } from '../../plan'
+import {
+  addPack,
+  type DraftPack,
+  duplicatePack,
+  groupedBy,
+  LIMITS,
+  movePack,
+  type Plan,
+  removePack,
+} from '../../plan'
 import type { Reckoning } from '../../reckon'
 import { FIT_LINE, type Formats, formatsIn, missingOf, shortCautions } from '../../report'
 import { actions, newId, openTrip } from '../../store'
 import { type Detail, firstId, rowActions } from '../rows'
 import { AnswerCounts } from './Answers'
-import { grouped, useJudged } from './judged'
+import { useJudged } from './judged'
 import { PackEditor } from './PackEditor'
 import { PackPictures } from './PackPictures'
 import { Judged, PackSummary } from './PackSummary'
@@ -59,7 +68,10 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
     price: 'value' in price ? price.value : undefined,
     massKg: 'value' in mass ? mass.value : undefined,
   }
-  const byPack = useMemo(() => grouped(comparisons, settled?.packIds ?? []), [comparisons])
+  const byPack = useMemo(
+    () => groupedBy(comparisons, ({ pack }) => settled?.packIds[pack] ?? ''),
+    [comparisons],
+  )
   const of = (id: string) => byPack.get(id) ?? []
   const isShort = packs.length > MOST_CARDS
   const hasAnswer = ({ id }: DraftPack) => chosen.answer === null || answerOf(of(id)) === chosen.answer

@@ -23,15 +23,3 @@ export function useJudged(): { settled: Judgement | null; comparisons: Compariso
     return { settled: { plan, packIds, reckoning }, comparisons: comparisonOf(plan, reckoning) }
   }, [open])
 }
-
-/** The comparisons of each pack, by its id. */
-export function grouped(comparisons: Comparison[], packIds: string[]): Map<string, Comparison[]> {
-  const found = new Map<string, Comparison[]>()
-  for (const comparison of comparisons) {
-    const id = packIds[comparison.pack]!
-    const others = found.get(id)
-    if (others) others.push(comparison)
-    else found.set(id, [comparison])
-  }
-  return found
-}

@@ -4,7 +4,6 @@ import { signal } from '@preact/signals'
 import type { DraftPack, DraftSetup } from '../../plan'
 import { ANSWERS, type Formats } from '../../report'
 import { type Comparison, priceText } from '../../report/compare-packs'
-import { formatQuantity } from '../../units'
 
 export const ORDERS = {
   listed: 'As listed',
@@ -127,6 +126,6 @@ export function orderFigure(
     case 'price-litre':
       return `${money(least)} for each litre`
     case 'price-rated':
-      return `${money(least)} for each ${formatQuantity('mass', 1, { system: 'metric', unit: 'kg', digits: 0 })} rated`
+      return `${money(least)} for each kg rated`
   }
 }

@@ -1,8 +1,9 @@
 // Many trips judged together: at once where that is quick, and trip by trip where the page would stand still for it.
 
 import { useEffect, useMemo, useState } from 'preact/hooks'
+import { inOneGo, inPortions } from '../../files/portions'
 import type { Formats } from '../../report'
-import { type AllTrips, allTripsOf, allTripsSteps, type TripAsked } from '../../report/compare-packs'
+import { type AllTrips, allTripsSteps, type TripAsked } from '../../report/compare-packs'
 
 /** So many stops, nights and items in all are reckoned at once. */
 const AT_ONCE = 3000
@@ -10,27 +11,23 @@ const AT_ONCE = 3000
 const sizeOf = ({ draft: { trip, gear } }: TripAsked) =>
   trip.stops.reduce((sum, { nights }) => sum + 1 + (nights ?? 0), gear.length)
 
-/** What `allTripsOf` gives, or null until it is known. `trips`: null, none are asked for; else the same while unchanged. */
+/** What `allTripsSteps` gives, or null until it is known. `trips`: null, none are asked for; else the same while unchanged. */
 export function useAllTrips(trips: TripAsked[] | null, formats: Formats): AllTrips | null {
   const isMuch = useMemo(
     () => trips !== null && trips.reduce((sum, trip) => sum + sizeOf(trip), 0) > AT_ONCE,
     [trips],
   )
   const atOnce = useMemo(
-    () => (trips && !isMuch ? allTripsOf(trips, formats) : null),
+    () => (trips && !isMuch ? inOneGo(allTripsSteps(trips, formats)) : null),
     [trips, isMuch, formats],
   )
   const [later, setLater] = useState<{ of: TripAsked[]; result: AllTrips } | null>(null)
   useEffect(() => {
     if (!trips || !isMuch) return
     const steps = allTripsSteps(trips, formats)
-    const go = () => {
-      const { done, value } = steps.next()
-      if (done) setLater({ of: trips, result: value })
-      else timer = setTimeout(go)
-    }
-    let timer = setTimeout(go)
-    return () => clearTimeout(timer)
+    // One that is ended gives nothing.
+    void inPortions(steps).then(result => result && setLater({ of: trips, result }))
+    return () => void steps.return(undefined as never)
   }, [trips, isMuch, formats])
   return atOnce ?? (later?.of === trips ? later.result : null)
 }

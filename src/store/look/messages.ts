@@ -23,7 +23,7 @@ export type LookTold =
 const PORTION_CHARS = 250_000
 
 /** What was read, in portions: `gathering` puts them together again. */
-export function* inPortions(looked: Looked): Generator<LookTold> {
+export function* messagesOf(looked: Looked): Generator<LookTold> {
   const { rest, lists } = withoutLists(looked)
   for (const [of, entries] of Object.entries(lists) as [ListName, unknown[]][]) {
     let portion: string[] = []

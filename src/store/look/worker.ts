@@ -2,7 +2,7 @@
 
 import { lookAt } from '../../files/backup'
 import { readRecord, TRIP } from '../record-kinds'
-import { inPortions, type LookAsked, type LookTold } from './messages'
+import { type LookAsked, type LookTold, messagesOf } from './messages'
 
 // Only the page that started it can write to a worker of its own.
 addEventListener('message', ({ data }: MessageEvent<LookAsked>) => {
@@ -22,5 +22,5 @@ async function answer(file: File) {
     }
     return readRecord(TRIP, record)
   })
-  for (const portion of inPortions(looked)) tell(portion)
+  for (const portion of messagesOf(looked)) tell(portion)
 }
