@@ -60,4 +60,16 @@ describe('a long list of packs', () => {
     render(<PacksScreen {...noDetail} />)
     for (const row of rows()) expect(row.textContent).toMatch(/ · ([\d.]+\sg\/kg rated|not known)/)
   })
+
+  test('tells no figure of a set-up that the answer beside it is not of', () => {
+    many(9)
+    view.value = { ...AS_LISTED, order: 'carried' }
+    render(<PacksScreen {...noDetail} />)
+    const texts = rows().flatMap(row =>
+      /^Two-way/.test(row.textContent!) ? [row.textContent!.replace(/\s/g, ' ')] : [],
+    )
+    expect(texts).toHaveLength(3)
+    // With its frame it does, with care; without, 0.3 kg lighter, it does not.
+    for (const text of texts) expect(text).toMatch(/Does, with care .* · 17\.2 kg carried$/)
+  })
 })

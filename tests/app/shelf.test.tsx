@@ -14,7 +14,8 @@ import { actions, library, openTrip, shelf } from '../../src/store'
 const gear = () => openTrip.value!.draft.gear
 const things = () => shelf.value.things
 const thing = (name: string) => things().find(({ item }) => item.name === name)!
-const names = () => [...document.querySelectorAll('.rows .row > .summary .name')].map(name => name.textContent)
+const names = () =>
+  [...document.querySelectorAll('.rows .row > .summary .name')].map(name => name.textContent)
 const press = (name: string | RegExp) => fireEvent.click(screen.getByRole('button', { name }))
 const tick = (name: string | RegExp) => fireEvent.click(screen.getByRole('checkbox', { name }))
 const type = (label: string | RegExp, text: string) =>

@@ -28,7 +28,7 @@ import { Judged, PackSummary } from './PackSummary'
 import './packs.css'
 import { Thresholds } from './Thresholds'
 import { ViewChoices } from './ViewChoices'
-import { AS_LISTED, answerOf, inOrder, passes, view } from './view'
+import { AS_LISTED, answering, answerOf, inOrder, passes, view } from './view'
 
 const EDITS = { what: 'pack', move: movePack, duplicate: duplicatePack, remove: removePack }
 
@@ -72,7 +72,7 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
     () => groupedBy(comparisons, ({ pack }) => settled?.packIds[pack] ?? ''),
     [comparisons],
   )
-  const of = (id: string) => byPack.get(id) ?? []
+  const of = (id: string) => answering(byPack.get(id) ?? [])
   const isShort = packs.length > MOST_CARDS
   const hasAnswer = ({ id }: DraftPack) => chosen.answer === null || answerOf(of(id)) === chosen.answer
   const wanted = packs.filter(pack => pack === editing || (hasAnswer(pack) && passes(pack, chosen, bounds)))

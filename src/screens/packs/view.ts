@@ -98,6 +98,12 @@ export function answerOf(comparisons: readonly Comparison[]): PackAnswer | null 
   return BEST_FIRST.find(answer => comparisons.some(each => each.answer === answer)) ?? null
 }
 
+/** The set-ups that the answer of their pack is of: a figure told or sorted by beside it is one of theirs. */
+export function answering(comparisons: Comparison[]): Comparison[] {
+  const answer = answerOf(comparisons)
+  return comparisons.filter(each => each.answer === answer)
+}
+
 /** Of the figure that packs stand in order by, its words for one of them; null where the row has it anyway. */
 export function orderFigure(
   order: Order,
