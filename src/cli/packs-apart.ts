@@ -8,6 +8,7 @@ import {
   readGrid,
   readPackRows,
   type TablePack,
+  unitlessMasses,
 } from '../files/csv'
 import { completePack, defaults, type Pack, type PackDocument, type Plan, type Setup } from '../plan'
 import {
@@ -63,6 +64,10 @@ export function packEntries(text: string, plan: Plan | null, measure: Measure | 
     ...(plain === null
       ? []
       : [`"${plain}" is taken as the total with pockets: call it "Main body" if it is that alone.`]),
+    ...unitlessMasses(grid, layout).map(
+      ({ heading, unit }) =>
+        `"${heading}" names no unit: read in ${unit}. Write "${heading} (${unit})", or the unit it is in.`,
+    ),
     ...read.doubts,
   ]
   const known = read.packs.map(pack => ({ ...knownPart(pack), rows: pack.rows }))

@@ -16,6 +16,7 @@ export {
   type PackLayout,
   plainLitresHeading,
   reckonedHeadings,
+  unitlessMasses,
 } from './packs-guess'
 export { lacking, type PackFacts, type SetupFacts, type TablePack } from './packs-join'
 export { type ChangedPack, compareWithPacks, type PackChange, takePacks } from './packs-merge'

@@ -79,6 +79,22 @@ export const reckonedHeadings = ({ rows }: Grid, { headerRow }: PackLayout): str
     .map(heading => heading.trim())
     .filter(heading => PACKS.reckoned!.test(heading.toLowerCase()))
 
+/** Headings of masses that name no unit while their cells name none either, and the unit that these are read in. */
+export function unitlessMasses(
+  { rows }: Grid,
+  { headerRow, columns }: PackLayout,
+): { heading: string; unit: Unit }[] {
+  if (headerRow === null) return []
+  const headings = rows[headerRow]!
+  const body = sampleOf(rows, headerRow)
+  return columns.flatMap(({ field, unit }, i) => {
+    const heading = headings[i]?.trim() ?? ''
+    const isMass = field && amountIn(PACK_FIELDS[field])?.kind === 'mass'
+    const isOpen = isMass && unit && readHeading(heading, PACKS).unit === null
+    return isOpen && body.some(row => isBare(row[i]?.trim() ?? '')) ? [{ heading, unit }] : []
+  })
+}
+
 /** The heading of litres taken for the total, where it does not say whether pockets are in it; null where it does. */
 export function plainLitresHeading({ rows }: Grid, { headerRow, columns }: PackLayout): string | null {
   const at = columns.findIndex(({ field }) => field === 'total')

@@ -45,6 +45,11 @@ export function joinRows(rows: readonly PackRow[]): Joined {
     const key = `${packKey(pack.name)}\n${pack.bodyLitres}`
     const before = byKey.get(key)
     if (before) {
+      const differing = differingIn(before.pack, pack)
+      if (differing)
+        joined.doubts.push(
+          `Row ${row} differs from row ${before.rows[0]} in ${differing}: what row ${before.rows[0]} says is taken.`,
+        )
       if (!addSetups(before, pack, row)) doubled.push(row)
       continue
     }
@@ -53,13 +58,13 @@ export function joinRows(rows: readonly PackRow[]): Joined {
     joined.packs.push(found)
   }
   for (const { pack } of joined.packs) nameSetups(pack.setups)
-  joined.doubts = [
+  joined.doubts.push(
     ...(guessed.length > 0
       ? [`${rowsText(guessed)}: the main body is taken as 85 % of the total, our estimate.`]
       : []),
     ...(doubled.length > 0 ? [`${rowsText(doubled)}: the same as a row before, and left out.`] : []),
     ...doubtsOf(joined.packs),
-  ]
+  )
   return joined
 }
 
@@ -147,6 +152,16 @@ function addSetups(known: TablePack, { setups, ...facts }: PackFacts, row: numbe
   if (setups.every(isThere)) return false
   known.pack = { ...facts, ...known.pack, setups: [...known.pack.setups, ...setups] }
   return true
+}
+
+/** What two rows of one pack say otherwise of the pack itself, in words of its columns; null where nothing is. */
+function differingIn(known: PackFacts, { setups: _setups, name: _name, ...facts }: PackFacts): string | null {
+  const fields = PACK_FIELD_NAMES.filter(field => {
+    const [part, key] = PACK_FIELDS[field].path ?? []
+    const [a, b] = [known[key as keyof PackFacts], facts[key as keyof typeof facts]]
+    return part === 'pack' && key !== 'name' && a !== undefined && b !== undefined && a !== b
+  })
+  return fields.length > 0 ? fields.map(field => PACK_FIELDS[field].label).join(', ') : null
 }
 
 /** A set-up without a name has that of its frame; a single one is as sold. */

@@ -13,6 +13,7 @@ import {
   readPackRows,
   reckonedHeadings,
   takePacks,
+  unitlessMasses,
 } from '../../files/csv'
 import { CAPS, fieldWord } from '../../plan'
 import { type Formats, formatsIn, valueText } from '../../report'
@@ -139,6 +140,10 @@ function Notes({ grid, layout, doubts }: { grid: Grid; layout: PackLayout; doubt
     plain === null
       ? ''
       : `“${plain}” is taken as the total with pockets. If it is the main body alone, change it under the columns.`,
+    ...unitlessMasses(grid, layout).map(
+      ({ heading, unit }) =>
+        `“${heading}” names no unit: read in ${unit}. If it is another, change it under the columns.`,
+    ),
     reckoned.length === 0 ? '' : `Left out, as it follows from the rest: ${reckoned.join(', ')}.`,
     ...doubts,
   ].filter(Boolean)

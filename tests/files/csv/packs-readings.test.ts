@@ -1,7 +1,14 @@
 // Tables of packs as spreadsheets really hold them: words for frames, parts that weigh something too, totals, notes.
 
 import { describe, expect, it, test } from 'vitest'
-import { compareWithPacks, guessPacksLayout, readGrid, readPackRows, takePacks } from '../../../src/files/csv'
+import {
+  compareWithPacks,
+  guessPacksLayout,
+  readGrid,
+  readPackRows,
+  takePacks,
+  unitlessMasses,
+} from '../../../src/files/csv'
 import { emptyDraft } from '../../../src/plan'
 
 function open(text: string) {
@@ -136,5 +143,29 @@ describe('where litres are from', () => {
 
   it('is never made a guess of what is known', () => {
     expect(told('Pack,Volume (L)\nA,60')).toEqual([])
+  })
+})
+
+describe('what is decided without being told', () => {
+  const unitless = (text: string) => {
+    const grid = readGrid(text)
+    if (!grid.ok) throw new Error(grid.message)
+    return unitlessMasses(grid, guessPacksLayout(grid, { system: 'metric' }))
+  }
+
+  it('is said of masses that name no unit anywhere', () => {
+    expect(unitless('Pack,Weight,Max load\nA,40,30\nB,55,25')).toEqual([
+      { heading: 'Weight', unit: 'g' },
+      { heading: 'Max load', unit: 'kg' },
+    ])
+    expect(unitless('Pack,Weight (oz),Max load\nA,40,30 lb')).toEqual([])
+  })
+
+  it('is said of rows of one pack that differ', () => {
+    const { packs, doubts } = open(
+      'Pack,Frame,Weight (g),Body (L),Price,Pockets (L)\nA,yes,900,45,200,5\nA,no,700,45,150,5',
+    )
+    expect(packs[0]!.pack.price).toBe(200)
+    expect(doubts).toEqual(['Row 3 differs from row 2 in Price: what row 2 says is taken.'])
   })
 })
