@@ -17,6 +17,7 @@ import {
 } from '../../files/csv'
 import { CAPS, fieldWord } from '../../plan'
 import { type Formats, formatsIn, valueText } from '../../report'
+import { priceText } from '../../report/compare-packs'
 import { actions, newId, openTrip } from '../../store'
 import { counted, type System } from '../../units'
 import type { AddedNote } from './Added'
@@ -191,6 +192,6 @@ function factsOf({ bodyLitres, bodyFrom, price, currency, setups }: PackFacts, f
         .filter(Boolean)
         .join(' '),
     ),
-    price === undefined ? '' : `${price} ${currency ?? ''}`.trim(),
+    price === undefined ? '' : `price ${priceText(price, currency ?? null)}`,
   ].filter(Boolean)
 }
