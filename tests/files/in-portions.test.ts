@@ -1,7 +1,7 @@
 // Long work that lets the page answer in between.
 
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
-import { fileOf, inOneGo, inPortions, type Steps } from '../../src/files/portions'
+import { beginInPortions, fileOf, inOneGo, inPortions, type Steps } from '../../src/files/portions'
 
 let turns = 0
 let ticking: ReturnType<typeof setImmediate>
@@ -45,6 +45,20 @@ test('what is short is done at once', async () => {
   slowClock(0)
   expect(await inPortions(counting(100))).toBe(5050)
   expect(turns).toBe(0)
+})
+
+test('what was stopped is heard of no more, and goes no further', async () => {
+  slowClock(10)
+  const heard: number[] = []
+  let steps = 0
+  function* counted(): Steps<number> {
+    for (; steps < 100; steps++) yield
+    return steps
+  }
+  beginInPortions(counting(100), sum => heard.push(sum))
+  beginInPortions(counted(), sum => heard.push(sum))()
+  await vi.waitFor(() => expect(heard).toEqual([5050]))
+  expect(steps).toBeLessThan(100)
 })
 
 test('what goes wrong rejects', async () => {

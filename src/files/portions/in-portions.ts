@@ -20,6 +20,16 @@ export async function inPortions<T>(work: Steps<T>): Promise<T> {
   }
 }
 
+/** Begins the work in portions; `done` hears what comes of it, unless what is given back has stopped it before. */
+export function beginInPortions<T>(work: Steps<T>, done: (result: T) => void): () => void {
+  let isStopped = false
+  void inPortions(work).then(result => isStopped || done(result))
+  return () => {
+    isStopped = true
+    work.return(undefined as never)
+  }
+}
+
 /** All steps at once. */
 export function inOneGo<T>(work: Steps<T>): T {
   for (;;) {

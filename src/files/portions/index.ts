@@ -1,3 +1,3 @@
 // Long work that does not hold up the page; apart from the formats, which need it too.
 
-export { fileOf, inOneGo, inPortions, type Steps } from './in-portions'
+export { beginInPortions, fileOf, inOneGo, inPortions, type Steps } from './in-portions'

@@ -23,8 +23,9 @@ export function BackupSection() {
 
   async function save() {
     setBusy(true)
-    const file = await theBackups().file()
-    setBusy(false)
+    const file = await theBackups()
+      .file()
+      .finally(() => setBusy(false))
     const { size } = file.text
     saveFile(file.name, file.text)
     setProblem(size > BACKUP_CAPS.fileBytes ? tooLarge(size) : null)

@@ -6,7 +6,7 @@ import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { Choice } from '../../components/fields'
 import { useStored } from '../../components/pieces'
 import { type Backup, bringsNothing, type Comparison, comparing, type Wishes } from '../../files/backup'
-import { inPortions } from '../../files/portions'
+import { beginInPortions } from '../../files/portions'
 import { library, saveState, shelf, storeLoaded, tripList } from '../../store'
 import type { TakenIn } from '../../store/lazy'
 import { counted } from '../../units'
@@ -43,10 +43,7 @@ function useComparison(backup: Backup, isWanted: boolean): Comparison | null {
   // Before the page is drawn: most are compared by then.
   useLayoutEffect(() => {
     if (!isWanted) return
-    const steps = comparing(theBackups().contents(), backup)
-    void inPortions(steps).then(found => found && setComparison(found))
-    // One that is ended gives nothing.
-    return () => void steps.return(undefined as never)
+    return beginInPortions(comparing(theBackups().contents(), backup), setComparison)
   }, [backup, isWanted, ...live])
   return comparison
 }

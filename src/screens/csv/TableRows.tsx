@@ -13,7 +13,7 @@ import {
   type TableRead,
   type Target,
 } from '../../files/csv'
-import { inPortions } from '../../files/portions'
+import { beginInPortions } from '../../files/portions'
 import { CAPS, type DraftItem } from '../../plan'
 import { formatsIn } from '../../report'
 import { actions, newId, openTrip, shelf } from '../../store'
@@ -48,10 +48,7 @@ function useRead(grid: Grid, layout: GearLayout, containers: () => string[]): Ta
   const [inTime, setInTime] = useState<{ read: TableRead; grid: Grid; layout: GearLayout } | null>(null)
   useEffect(() => {
     if (isShort) return
-    const steps = readingRows(grid, layout, containers())
-    // One that is ended gives nothing.
-    void inPortions(steps).then(read => read && setInTime({ read, grid, layout }))
-    return () => void steps.return(undefined as never)
+    return beginInPortions(readingRows(grid, layout, containers()), read => setInTime({ read, grid, layout }))
   }, [grid, layout])
   return atOnce ?? (inTime?.grid === grid && inTime.layout === layout ? inTime.read : null)
 }

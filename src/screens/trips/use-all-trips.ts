@@ -1,7 +1,7 @@
 // Many trips judged together: at once where that is quick, and trip by trip where the page would stand still for it.
 
 import { useEffect, useMemo, useState } from 'preact/hooks'
-import { inOneGo, inPortions } from '../../files/portions'
+import { beginInPortions, inOneGo } from '../../files/portions'
 import type { Formats } from '../../report'
 import { type AllTrips, allTripsSteps, type TripAsked } from '../../report/compare-packs'
 
@@ -24,10 +24,7 @@ export function useAllTrips(trips: TripAsked[] | null, formats: Formats): AllTri
   const [later, setLater] = useState<{ of: TripAsked[]; result: AllTrips } | null>(null)
   useEffect(() => {
     if (!trips || !isMuch) return
-    const steps = allTripsSteps(trips, formats)
-    // One that is ended gives nothing.
-    void inPortions(steps).then(result => result && setLater({ of: trips, result }))
-    return () => void steps.return(undefined as never)
+    return beginInPortions(allTripsSteps(trips, formats), result => setLater({ of: trips, result }))
   }, [trips, isMuch, formats])
   return atOnce ?? (later?.of === trips ? later.result : null)
 }
