@@ -2,6 +2,7 @@
 // its field's kind is taken out and named. Gaps and numbers outside their range stay, as they do while one types.
 
 import type { z } from 'zod/mini'
+import { badOwnFacts, isTakes } from './app-fields'
 import { type Draft, type Typed, toPlanDocument } from './draft'
 import { hasPlace, pathParts } from './field-path'
 import { placeInWords } from './field-words'
@@ -44,6 +45,10 @@ export function checkDraft(untrusted: Draft): CheckedDraft {
     for (const field of ['massKg', 'litres'] as const) if (item[field] === null) takeOut(['gear', i, field])
     if ('litresPerKg' in item && !isRange(item.litresPerKg)) takeOut(['gear', i, 'litresPerKg'])
   })
+  draft.packs.forEach((pack, i) => {
+    for (const field of badOwnFacts(pack)) takeOut(['packs', i, field])
+  })
+  if ('takes' in draft && !isTakes(draft.takes)) takeOut(['takes'])
   return { ok: true, draft, leftOut }
 }
 

@@ -6,10 +6,13 @@ import { withMainBody } from './main-body'
 import type { Item, LitresRange, Pack, PastPacking, Plan, Stop } from './types'
 
 /**
- * The plan with every default in place. The document must have passed {@link parsePlan}; `gear` holds its items where
- * they are complete already.
+ * The plan with every default in place. The document must have passed {@link parsePlan}; `known` holds its items and
+ * packs where they are complete already.
  */
-export function completePlan(document: PlanDocument, gear = (document.gear ?? []).map(completeItem)): Plan {
+export function completePlan(
+  document: PlanDocument,
+  known: Partial<Pick<Plan, 'gear' | 'packs'>> = {},
+): Plan {
   const { carrier, trip, settings } = document
   const ageYears = carrier.ageYears ?? null
   return {
@@ -27,8 +30,8 @@ export function completePlan(document: PlanDocument, gear = (document.gear ?? []
       weather: { ...defaults.WEATHER, ...trip.weather },
       wet: trip.wet ?? defaults.WET,
     },
-    gear,
-    packs: (document.packs ?? []).map(completePack),
+    gear: known.gear ?? (document.gear ?? []).map(completeItem),
+    packs: known.packs ?? (document.packs ?? []).map(completePack),
     packings: (document.packings ?? []).map(completePacking),
     settings: { ...defaults.SETTINGS, ...settings },
   }

@@ -17,12 +17,15 @@ export function copied(value: unknown, depth: number): unknown {
   return Object.fromEntries(Object.entries(value).map(([key, child]) => [key, copied(child, depth - 1)]))
 }
 
-/** An item lies in a list in the draft. */
-const ITEM_DEPTH = CAPS.depth - 3
+/** The parts of a list that may be read as such. */
+export const entries = (value: unknown): Branch[] => (Array.isArray(value) ? value.filter(isBranch) : [])
+
+/** An item or a pack lies in a list in the draft. */
+export const PART_DEPTH = CAPS.depth - 3
 
 /** The item as a document has it, under this id and without what only the app knows. */
 export function freshItem(item: Branch, id: string): Branch {
-  return { ...(copied(withoutAppFields(item), ITEM_DEPTH) as Branch), id }
+  return { ...(copied(withoutAppFields(item), PART_DEPTH) as Branch), id }
 }
 
 const known = new WeakMap<object, Branch>()
@@ -44,7 +47,7 @@ function isStillLike(copy: Branch, item: Branch): boolean {
   let left = Object.keys(copy).length
   for (const key in item) {
     if (APP_FIELDS.has(key) || !Object.hasOwn(item, key)) continue
-    if (!Object.hasOwn(copy, key) || !isCopyOf(copy[key], item[key], ITEM_DEPTH - 1)) return false
+    if (!Object.hasOwn(copy, key) || !isCopyOf(copy[key], item[key], PART_DEPTH - 1)) return false
     left--
   }
   return left === 0

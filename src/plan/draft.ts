@@ -1,7 +1,7 @@
 // The draft: a plan while it is being typed. It has the shape of a plan document, but every value may be missing,
 // and stops, packs and set-ups carry an id as items do, so that edits and field paths can name them.
 
-import { type AppField, withoutAppFields } from './app-fields'
+import { type AppField, type OwnFacts, type Takes, withoutAppFields, withoutOwnFacts } from './app-fields'
 import type {
   ItemDocument,
   PackDocument,
@@ -35,7 +35,8 @@ export type DraftItem = Partial<Omit<ItemDocument, 'fuel' | 'massKg' | 'litres'>
   litresPerKg?: LitresRange
 }
 export type DraftSetup = Partial<SetupDocument> & { id: string }
-export type DraftPack = Partial<Omit<PackDocument, 'setups'>> & { id: string; setups: DraftSetup[] }
+export type DraftPack = Partial<Omit<PackDocument, 'setups'>> &
+  OwnFacts & { id: string; setups: DraftSetup[] }
 
 export interface Draft {
   name?: string
@@ -46,31 +47,36 @@ export interface Draft {
   /** What was packed before; a thing on the shelf goes by its id there. */
   packings?: PackingDocument[]
   settings?: NonNullable<PlanDocument['settings']>
+  /** What the hiker takes, out of all there are. */
+  takes?: Takes
 }
 
 /** Text that could not be read as the number its field asks for, by field path. */
 export type Typed = Readonly<Record<string, string>>
 
 /** A draft as a file holds it: without the ids of the app, and perhaps with gaps. */
-export type DraftDocument = Omit<Draft, 'trip' | 'gear' | 'packs'> & {
+export type DraftDocument = Omit<Draft, 'trip' | 'gear' | 'packs' | 'takes'> & {
   format: typeof PLAN_FORMAT
   version: typeof PLAN_VERSION
   trip: Omit<Trip, 'stops'> & { stops: Omit<DraftStop, 'id'>[] }
   gear: Omit<DraftItem, AppField>[]
-  packs: (Omit<DraftPack, 'id' | 'setups'> & { setups: Omit<DraftSetup, 'id'>[] })[]
+  packs: (Omit<DraftPack, 'id' | 'setups' | keyof OwnFacts> & { setups: Omit<DraftSetup, 'id'>[] })[]
 }
 
 export const emptyDraft = (): Draft => ({ carrier: {}, trip: { stops: [] }, gear: [], packs: [] })
 
 /** The draft as a plan file, without the ids and links only the app needs. It may have gaps: `settle` says which. */
-export function toPlanDocument(draft: Draft): DraftDocument {
+export function toPlanDocument({ takes: _takes, ...draft }: Draft): DraftDocument {
   return {
     format: PLAN_FORMAT,
     version: PLAN_VERSION,
     ...draft,
     trip: { ...draft.trip, stops: draft.trip.stops.map(withoutId) },
     gear: draft.gear.map(withoutAppFields),
-    packs: draft.packs.map(pack => ({ ...withoutId(pack), setups: pack.setups.map(withoutId) })),
+    packs: draft.packs.map(pack => ({
+      ...withoutOwnFacts(withoutId(pack)),
+      setups: pack.setups.map(withoutId),
+    })),
     ...(draft.packings && { packings: withItemIds(draft.packings, draft.gear) }),
   }
 }

@@ -130,6 +130,11 @@ const WORDS = {
   brimKgPerLitre: 'what a full pack weighs',
   lightGramsPerLitre: 'mass a litre of a light pack',
   headroomLitres: 'room to spare',
+  has: 'whether it is yours',
+  starred: 'star',
+  aside: 'being set aside',
+  notes: 'notes',
+  tags: 'tags',
 } satisfies Record<FieldName, string> & Readonly<Record<string, string>>
 
 const THINGS: Readonly<Record<string, string>> = {

@@ -1,3 +1,4 @@
+export { OWN_CAPS, type OwnFacts, type Takes, withoutOwnFacts } from './app-fields'
 export { CAPS, MOST_DAYS } from './caps'
 export { checkAhead, isLongToSettle } from './check-ahead'
 export { type CheckedDraft, checkDraft, checkTyped } from './check-draft'

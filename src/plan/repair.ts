@@ -1,7 +1,7 @@
 // Mends one finding about a plan document at its path: a stand-in, the default, or the thing left out; and says so.
 
 import { CAPS } from './caps'
-import { type Branch, copied, isBranch, isCopyOf } from './copies'
+import { type Branch, copied, entries, isBranch, isCopyOf } from './copies'
 import type { Draft, Typed } from './draft'
 import { fieldPath } from './field-path'
 import { fieldWord, nameOf } from './field-words'
@@ -19,12 +19,16 @@ export interface LeftOut {
 /** Assumed where the hiker has not said: a judgement of ours, the middle of what adults weigh. */
 export const MASS_KG = 70
 
+/** Lists whose parts are remembered from one keystroke to the next. */
+type KeptList = 'gear' | 'packs'
+const KEPT_LISTS: readonly KeptList[] = ['gear', 'packs']
+
 /** A document being mended, and what has been said of it. */
 export interface Work {
   draft: Draft
   typed: Typed
-  document: Branch & { gear: Branch[] }
-  /** The items that were copied once more in this round, so that they may be mended. */
+  document: Branch & Record<KeptList, Branch[]>
+  /** The items and packs that were copied once more in this round, so that they may be mended. */
   own: WeakSet<object>
   /** The id under which the app knows a part of the document. */
   ids: WeakMap<object, string>
@@ -139,7 +143,8 @@ function follow(work: Work, path: Problem['path']): Spot | null {
   for (let i = 0; i < path.length - 1; i++) {
     const from = parent
     const key = path[i]!
-    const child = from === (document.gear as unknown) ? ownItem(work, key as number) : from[key]
+    const kept = KEPT_LISTS.find(list => from === (document[list] as unknown))
+    const child = kept ? ownPart(work, document[kept], key as number) : from[key]
     if (typeof key === 'string') kind = key
     if (Array.isArray(child)) {
       parts.push(String(key))
@@ -159,45 +164,57 @@ function follow(work: Work, path: Problem['path']): Spot | null {
   return { parent, kind, key, at: fieldPath(...parts, key), removeParent }
 }
 
-/** An item of the document as one that may be changed: the others are remembered for the next keystroke. */
-function ownItem({ document: { gear }, ids, own }: Work, index: number): Branch | undefined {
-  const item = gear[index]
-  if (!item || own.has(item)) return item
-  const copy = copied(item, CAPS.depth) as Branch
-  const id = ids.get(item)
-  if (id !== undefined) ids.set(copy, id)
+/** An item or pack of the document as one that may be changed: the others are remembered for the next keystroke. */
+function ownPart({ ids, own }: Work, list: Branch[], index: number): Branch | undefined {
+  const part = list[index]
+  if (!part || own.has(part)) return part
+  const copy = copied(part, CAPS.depth) as Branch
+  sameIds(ids, part, copy)
   own.add(copy)
-  madeOf.set(copy, item)
-  gear[index] = copy
+  madeOf.set(copy, part)
+  list[index] = copy
   return copy
 }
 
+/** Gives a copy, and the set-ups in it, the ids of what it is a copy of. */
+function sameIds(ids: Work['ids'], from: Branch, to: Branch) {
+  const id = ids.get(from)
+  if (id !== undefined) ids.set(to, id)
+  const setups = entries(to.setups)
+  entries(from.setups).forEach((setup, i) => {
+    const of = ids.get(setup)
+    if (of !== undefined && setups[i]) ids.set(setups[i], of)
+  })
+}
+
 const madeOf = new WeakMap<object, Branch>()
-/** How each item was mended last: items of a long list with the same gap are not checked anew at every keystroke. */
+/** How each was mended last: items of a long list with the same gap are not checked anew at every keystroke. */
 const mended = new WeakMap<Branch, Branch>()
 
-/** Once a round is over: puts the very same object in for an item that was mended the same way before. */
-export function keepMended({ document: { gear }, ids, own }: Work) {
-  gear.forEach((item, i) => {
-    const source = own.has(item) && madeOf.get(item)
-    if (!source) return
-    const before = mended.get(source)
-    if (!before || !isCopyOf(before, item, CAPS.depth)) {
-      mended.set(source, item)
-      return
-    }
-    const id = ids.get(item)
-    if (id !== undefined) ids.set(before, id)
-    gear[i] = before
-  })
+/** Once a round is over: puts the very same object in for an item or pack that was mended the same way before. */
+export function keepMended({ document, ids, own }: Work) {
+  for (const list of KEPT_LISTS.map(name => document[name]))
+    list.forEach((part, i) => {
+      const source = own.has(part) && madeOf.get(part)
+      if (!source) return
+      const before = mended.get(source)
+      if (!before || !isCopyOf(before, part, CAPS.depth)) {
+        mended.set(source, part)
+        return
+      }
+      sameIds(ids, part, before)
+      list[i] = before
+    })
 }
 
 /** List entries to be taken out once a round is over, so that the other findings' indices still hold. */
 const REMOVED = new WeakSet<object>()
 
-export function removeMarked(document: Branch) {
+export function removeMarked(document: Work['document']) {
   const kept = (list: unknown) => (list as Branch[]).filter(entry => !REMOVED.has(entry))
   document.packs = kept(document.packs)
   if (document.packings) document.packings = kept(document.packings)
-  for (const pack of document.packs as Branch[]) pack.setups = kept(pack.setups)
+  // What was not copied to be mended holds nothing that was marked, and must stay as it is.
+  for (const pack of document.packs)
+    if (entries(pack.setups).some(setup => REMOVED.has(setup))) pack.setups = kept(pack.setups)
 }

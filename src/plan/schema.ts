@@ -9,6 +9,7 @@ import {
   type Field,
   type ItemDocument,
   type Limit,
+  type PackDocument,
   type PlanDocument,
   type Rows,
 } from './fields'
@@ -142,4 +143,5 @@ const plan = record({
 // What they let pass is what the rows say, which is where the types of documents come from.
 type SchemaOf<T> = z.ZodMiniType<T> & Pick<typeof plan, 'def' | 'shape'>
 export const itemSchema = item as unknown as SchemaOf<ItemDocument>
+export const packSchema = pack as unknown as SchemaOf<PackDocument>
 export const planSchema = plan as unknown as SchemaOf<PlanDocument>

@@ -2,14 +2,15 @@
 // The one schema and its rules find what is missing or wrong; each finding is mended at its path and said.
 
 import { CAPS } from './caps'
-import { type Branch, copied, freshItem, isBranch, knownItem } from './copies'
+import { type Branch, copied, entries, freshItem, isBranch, knownItem } from './copies'
 import type { Draft, Typed } from './draft'
 import { fieldAt, fieldPath, hasPlace, pathParts } from './field-path'
 import { nameOf, stopStandIn, thingAt } from './field-words'
 import type { PlanDocument } from './fields'
 import { PLAN_FORMAT, PLAN_VERSION } from './format'
 import { withKindsEnds } from './kinds'
-import { parseWithKnown } from './known-items'
+import { parseWithKnown } from './known-parts'
+import { packPart } from './pack-parts'
 import { withItemIds } from './packed-ids'
 import { type Parsed, parsePlan } from './parse'
 import {
@@ -71,12 +72,17 @@ function bareDocument(): Branch {
 
 /** A copy that may be mended in place, its lists lists and its parts named. What is no part of a plan stays for the schema. */
 function workingCopy(untrusted: Draft, typed: Typed): Work {
-  const { gear: gearGiven, ...others } = branch(untrusted)
+  const { gear: gearGiven, packs: packsGiven, takes: _takes, ...others } = branch(untrusted)
   const copy = branch(copied(others, CAPS.depth - 1))
   const trip = branch(copy.trip)
   const given = entries(gearGiven)
   // Only what the words need: everything else is read through the document.
-  const draft = { ...copy, gear: given, trip: { ...trip, stops: entries(trip.stops) } } as unknown as Draft
+  const draft = {
+    ...copy,
+    gear: given,
+    packs: entries(packsGiven),
+    trip: { ...trip, stops: entries(trip.stops) },
+  } as unknown as Draft
   const named = itemNames(given)
   const ids = new WeakMap<object, string>()
   const said = new Map<string, LeftOut>()
@@ -87,8 +93,7 @@ function workingCopy(untrusted: Draft, typed: Typed): Work {
 
   const listOf = (value: unknown, path: string): Branch[] => {
     const list = entries(value)
-    if (value !== undefined && list.length !== (Array.isArray(value) ? value.length : -1))
-      say(path, 'a part could not be read, so it is left out')
+    if (value !== undefined && list.length !== (Array.isArray(value) ? value.length : -1)) say(path, PARTLY)
     return list
   }
   const withoutIds = (list: Branch[]): Branch[] =>
@@ -104,15 +109,11 @@ function workingCopy(untrusted: Draft, typed: Typed): Work {
     stop.name = stop.name || stopStandIn(i, stops.length)
   })
 
-  const packs = withoutIds(listOf(copy.packs, 'packs'))
-  packs.forEach((pack, i) => {
-    pack.name = pack.name || `Pack ${i + 1}`
-    const setupsAt = fieldPath('packs', ids.get(pack) ?? '', 'setups')
-    const setups = withoutIds(listOf(pack.setups, setupsAt))
-    setups.forEach((setup, j) => {
-      setup.name = setup.name || (setups.length > 1 ? `Set-up ${j + 1}` : 'As it is')
-    })
-    pack.setups = setups
+  const packs = listOf(packsGiven, 'packs').map((pack, i) => {
+    const { part, ids: own, isPartly } = packPart(pack, i)
+    for (const [of, id] of own) ids.set(of, id)
+    if (isPartly) say(fieldPath('packs', ids.get(part) ?? '', 'setups'), PARTLY)
+    return part
   })
 
   const taken = new Set<string>()
@@ -142,7 +143,7 @@ function workingCopy(untrusted: Draft, typed: Typed): Work {
   return { draft, typed: isBranch(typed) ? typed : {}, document, ids, own, said, say, later: [] }
 }
 
-const entries = (value: unknown): Branch[] => (Array.isArray(value) ? value.filter(isBranch) : [])
+const PARTLY = 'a part could not be read, so it is left out'
 
 /** The name of the item that a field path leads into; a list is searched once and not for each of its items. */
 function itemNames(gear: Branch[]): (path: string) => string | null {

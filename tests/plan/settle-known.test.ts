@@ -13,6 +13,14 @@ const path = fc.constantFrom(
   ...['gear/a/massKg', 'gear/b/litres', 'gear/c/inside', 'gear/a/holdsLitres', 'gear/a/fuel/kind', 'gear/b'],
   ...['gear/d~1e/use', 'gear/food/litres', 'gear/pot/inside', 'gear/box/holdsLitres', 'gear/pot/fuel'],
   ...['gear/food/litresRange', 'gear/food/litresFrom', 'carrier/massKg', 'trip/meals/ration', 'name'],
+  ...[
+    'packs/big/bodyLitres',
+    'packs/big/name',
+    'packs/big/setups',
+    'packs/big/setups/sold/massKg',
+    'packs/big/notes',
+  ],
+  ...['packs/big/setups/sold/frame', 'packs/big/setups/sold/name', 'packs/big/denier'],
 )
 const value = fc.oneof(
   fc.constantFrom<unknown>(undefined, 0, 1, -1, 'box', 'a', 'x', 'nightly', 'daily', 'kind', 'energy'),
@@ -44,12 +52,33 @@ describe('settling again and again', () => {
     expect(after.flatMap((item, i) => (item === before[i] ? [] : [item.id]))).toEqual(['i7'])
   })
 
+  test('looks anew only at the pack that was changed, also where all of them lack their mass', () => {
+    const setups = [{ id: 's', frame: 'framed' as const }]
+    const packs = Array.from({ length: 50 }, (_, i) => ({
+      id: `p${i}`,
+      name: `Pack ${i}`,
+      bodyLitres: 50,
+      setups,
+    }))
+    const whole = packs.map((pack, i) =>
+      i % 2 ? { ...pack, setups: [{ id: 's', frame: 'framed' as const, massKg: 1 }] } : pack,
+    )
+    const draft = { ...wholeDraft(), packs: whole }
+    const before = settle(draft)
+    const after = settle(setField(draft, 'packs/p7/bodyLitres', 40))
+    expect(before.plan.packs).toHaveLength(25)
+    const changed = after.plan.packs.filter((pack, i) => pack !== before.plan.packs[i])
+    expect(changed.map(({ name }) => name)).toEqual(['Pack 7'])
+  })
+
   test('leaves what it gave before as it was', () => {
     const whole = wholeDraft()
     const before = settle(whole)
     const kept = structuredClone(before)
     settle(setField(setField(whole, 'gear/pot/fuel', { kind: 'gas' }), 'gear/box/holdsLitres', -4))
     settle(setField(whole, 'gear/pot/massKg', 'heavy'))
+    settle(setField(whole, 'packs/big/setups/sold/massKg', undefined))
+    settle(setField(whole, 'packs/big/denier', -1))
     expect(before).toEqual(kept)
     expect(settle(whole)).toEqual(kept)
   })
