@@ -1,7 +1,8 @@
 // What only the app knows of an item, a pack and a trip: no part of a plan, and so of no plan file.
 
 const ITEM = ['shelf', 'litresPerKg'] as const
-const PACK = ['has', 'starred', 'aside', 'notes', 'tags'] as const
+/** The names of a pack's own facts. */
+export const OWN_FACTS = ['has', 'starred', 'aside', 'notes', 'tags'] as const
 
 export type AppField = (typeof ITEM)[number]
 
@@ -33,33 +34,8 @@ export function withoutAppFields<T extends { [field in AppField]?: unknown }>(it
 
 /** The pack as a plan holds it, as far as its own fields go. */
 export function withoutOwnFacts<T extends object>(pack: T): Omit<T, keyof OwnFacts> {
-  if (!PACK.some(field => Object.hasOwn(pack, field))) return pack
+  if (!OWN_FACTS.some(field => Object.hasOwn(pack, field))) return pack
   const rest: Partial<Record<keyof OwnFacts, unknown>> & T = { ...pack }
-  for (const field of PACK) delete rest[field]
+  for (const field of OWN_FACTS) delete rest[field]
   return rest
-}
-
-/** Checks each own fact of a pack of unknown origin; the names of those that are none. */
-export function badOwnFacts(pack: object): (keyof OwnFacts)[] {
-  const facts = pack as Record<keyof OwnFacts, unknown>
-  return PACK.filter(field => Object.hasOwn(pack, field) && !IS_SOUND[field](facts[field]))
-}
-
-/** Longer notes and lists of words were typed by nobody. */
-export const OWN_CAPS = { notesChars: 5000, tags: 30, tagChars: 200 } as const
-
-const isText = (most: number) => (value: unknown) => typeof value === 'string' && value.length <= most
-const IS_SOUND: Record<keyof OwnFacts, (value: unknown) => boolean> = {
-  has: value => value === 'owned' || value === 'wanted',
-  starred: value => value === true,
-  aside: isText(OWN_CAPS.notesChars),
-  notes: isText(OWN_CAPS.notesChars),
-  tags: value =>
-    Array.isArray(value) && value.length <= OWN_CAPS.tags && value.every(isText(OWN_CAPS.tagChars)),
-}
-
-/** Whether a value of unknown origin names a pack and a set-up. */
-export function isTakes(value: unknown): value is Takes {
-  const { pack, setup, ...rest } = (value ?? {}) as Record<string, unknown>
-  return typeof pack === 'string' && typeof setup === 'string' && Object.keys(rest).length === 0
 }

@@ -2,7 +2,7 @@
 // its field's kind is taken out and named. Gaps and numbers outside their range stay, as they do while one types.
 
 import type { z } from 'zod/mini'
-import { badOwnFacts, isTakes } from './app-fields'
+import { badOwnFacts, isTakes } from './check-own-facts'
 import { type Draft, type Typed, toPlanDocument } from './draft'
 import { hasPlace, pathParts } from './field-path'
 import { placeInWords } from './field-words'

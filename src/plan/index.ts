@@ -1,4 +1,4 @@
-export { OWN_CAPS, type OwnFacts, type Takes, withoutOwnFacts } from './app-fields'
+export { type OwnFacts, type Takes, withoutOwnFacts } from './app-fields'
 export { CAPS, MOST_DAYS } from './caps'
 export { checkAhead, isLongToSettle } from './check-ahead'
 export { type CheckedDraft, checkDraft, checkTyped } from './check-draft'
@@ -61,6 +61,7 @@ export {
   type StopDocument,
   tableWord,
 } from './fields'
+export { TRIP_FORMAT, TRIP_VERSION } from './format'
 export { copyName, groupedBy } from './lists'
 export { type MainBody, mainBodyOf, withMainBody } from './main-body'
 export { itemName, tripName } from './names'

@@ -2,8 +2,18 @@
 
 import { batch } from '@preact/signals'
 import type { ProfilePoint } from '../files'
-import { copyName, type Draft, describeField, fieldWord, setField, stillTyped, type Typed } from '../plan'
-import { type Shelf, setThingFact, thingPath } from '../plan/shelf'
+import {
+  copyName,
+  type Draft,
+  describeField,
+  fieldWord,
+  setField,
+  stillTyped,
+  TRIP_FORMAT,
+  TRIP_VERSION,
+  type Typed,
+} from '../plan'
+import { parted, type Shelf, setThingFact, thingPath, type WithDraft } from '../plan/shelf'
 import type { ScreenPlace, StepPart, System, Theme, TripDocument } from './documents'
 import { erasedNote } from './erased'
 import {
@@ -14,6 +24,7 @@ import {
   moved,
   partsBetween,
   pruned,
+  shelfParts,
   stepOf,
   takeAway,
   touched,
@@ -50,15 +61,16 @@ export function createActions(state: State, { now, newId }: Clock) {
   }
 
   /** Goes over to the next world in one step of the journal; what changes nothing is no step. */
-  function commit(next: World, { label, path, list }: { label: string; path?: string; list?: StepPart }) {
+  function commit(made: World, { label, path, list }: { label: string; path?: string; list?: StepPart }) {
     const world = state.world()
+    const next = state.withPacksListed(made, now())
     const journal = state.journal.peek()
     const own = state.ownSteps.peek()
     const last = lastDone(own)
     const at = now()
     const joined = typing && path === typing.path && last?.id === typing.step && at - typing.at <= JOIN_MS
     const start = joined && last === own.at(-1) ? travelled(world, last!, 'back', at) : null
-    const parts = list ? [list] : partsBetween(start ?? world, next)
+    const parts = list ? [list, ...shelfParts(world.shelf, next.shelf)] : partsBetween(start ?? world, next)
     if (parts.length === 0 && !start) return
     const id = start ? last!.id : newId()
     const step = stepOf(journal, { id, label, parts, now: at })
@@ -71,10 +83,16 @@ export function createActions(state: State, { now, newId }: Clock) {
     })
   }
 
-  function withOpen(world: World, { draft, typed }: { draft: Draft; typed: Typed }): World {
+  /** The world with the open trip as it was edited: what is of the list of packs goes there. */
+  function withOpen(world: World, edited: WithDraft): World {
     const trip = world.trips.get(world.open ?? '')
-    if (!trip || (draft === trip.draft && typed === trip.typed)) return world
-    return { ...world, trips: new Map(world.trips).set(trip.id, touched({ ...trip, draft, typed }, now())) }
+    if (!trip) return world
+    const { draft, typed, shelf } = parted(edited, { ...trip, shelf: world.shelf })
+    const isSame = draft === trip.draft && typed === trip.typed
+    const trips = isSame
+      ? world.trips
+      : new Map(world.trips).set(trip.id, touched({ ...trip, draft, typed }, now()))
+    return withShelf({ ...world, trips }, shelf)
   }
 
   const withShelf = (world: World, shelf: Shelf): World =>
@@ -102,7 +120,7 @@ export function createActions(state: State, { now, newId }: Clock) {
     { label, open, at, ...rest }: Pick<TripDocument, 'demo' | 'typed' | 'profile'> & AddNote,
   ): string {
     const id = newId()
-    const head = { format: 'pack-reckoner/trip', version: 2, id, changedAt: now(), revision: 0 } as const
+    const head = { format: TRIP_FORMAT, version: TRIP_VERSION, id, changedAt: now(), revision: 0 } as const
     const trip: TripDocument = { ...head, draft, ...rest }
     const world = state.world()
     const place = at ?? world.order.length
@@ -194,8 +212,8 @@ export function createActions(state: State, { now, newId }: Clock) {
       const trip = state.openTrip.peek()
       if (!trip) return
       const { draft, shelf } = fn({ draft: trip.draft, shelf: state.shelf.peek() })
-      const world = withOpen(state.world(), { draft, typed: stillTyped(draft, trip.typed) })
-      commit(withShelf(world, shelf), { label })
+      const world = withShelf(state.world(), shelf)
+      commit(withOpen(world, { draft, typed: stillTyped(draft, trip.typed) }), { label })
     },
 
     /**
@@ -224,7 +242,7 @@ export function createActions(state: State, { now, newId }: Clock) {
 
     /** Keeps the terrain of the track that the open trip's stops come from, or none. Not a step of its own to undo. */
     setProfile(profile: ProfilePoint[] | null) {
-      const trip = state.openTrip.peek()
+      const trip = state.storedOpen.peek()
       if (!trip) return
       const { profile: _old, ...rest } = touched(trip, now())
       state.putTrip(profile ? { ...rest, profile } : rest)

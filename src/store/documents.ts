@@ -1,13 +1,13 @@
 // The documents as the database holds them.
 
 import type { ProfilePoint } from '../files'
-import type { Draft, Typed } from '../plan'
+import type { Draft, TRIP_FORMAT, TRIP_VERSION, Typed } from '../plan'
 import type { Shelf } from '../plan/shelf'
 import type { Patch } from './patch'
 
 export interface TripDocument {
-  format: 'pack-reckoner/trip'
-  version: 2
+  format: typeof TRIP_FORMAT
+  version: typeof TRIP_VERSION
   id: string
   demo: boolean
   /** Milliseconds since 1970; no two states of a trip share it. */
@@ -64,7 +64,7 @@ export interface Step {
 /** A trip that was removed, or whose making was undone, as it was. */
 export interface RemovedTrip {
   format: 'pack-reckoner/removed'
-  version: 2
+  version: 3
   trip: TripDocument
   /** When, in milliseconds since 1970. */
   at: number
@@ -82,7 +82,7 @@ export interface History {
 /** What was unsaved when a page went away. */
 export interface Unsaved {
   format: 'pack-reckoner/parting'
-  version: 3
+  version: 4
   /** Trips, and the states of each that it may replace, by their `changedAt`. */
   trips: { document: TripDocument; over: number[] }[]
   /** Of the shelf only what differs: as it is, and the states it was made from, of which the last may be stored or not. */

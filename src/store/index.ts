@@ -24,8 +24,9 @@ export { access, actions, flush, newId, startStore }
 
 export const library: ReadonlySignal<Library> = state.library
 export const trips: ReadonlySignal<ReadonlyMap<string, TripDocument>> = state.trips
-/** The trips in the reader's order. */
-export const tripList: ReadonlySignal<TripDocument[]> = state.tripList
+/** The trips in the reader's order, each with the list of packs in it. */
+export const tripList: ReadonlySignal<TripDocument[]> = state.tripsWithPacks
+/** The open trip, with the list of packs in it. */
 export const openTrip: ReadonlySignal<TripDocument | null> = state.openTrip
 /** The open trip settled and reckoned; null while none is open, or the engine is not there yet. */
 export const reckoned: ReadonlySignal<OpenReckoned | null> = state.reckoned

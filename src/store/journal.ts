@@ -27,12 +27,13 @@ export interface Contents {
 export type Journal = readonly Step[]
 
 export const contentsOf = ({ draft, typed }: Contents): Contents => ({ draft, typed })
-export const shelfContentsOf = ({ things, bases, packings, typed }: Shelf): ShelfContents => ({
-  things,
-  bases,
-  packings,
-  typed,
-})
+export const shelfContentsOf = ({
+  format: _f,
+  version: _v,
+  changedAt: _c,
+  revision: _r,
+  ...contents
+}: Shelf) => contents satisfies ShelfContents
 
 const doneIn = (journal: Journal) => journal.filter(({ undone }) => !undone)
 export const lastDone = (journal: Journal): Step | undefined => doneIn(journal).at(-1)
@@ -161,7 +162,7 @@ export function takeAway(
   // No two share their time, so that they stand in order.
   let time = at
   for (const other of world.removed.values()) time = Math.max(time, other.at + 1)
-  world.removed.set(id, { format: 'pack-reckoner/removed', version: 2, trip, at: time, how })
+  world.removed.set(id, { format: 'pack-reckoner/removed', version: 3, trip, at: time, how })
   world.order = world.order.filter(other => other !== id)
   if (world.open === id) world.open = before && world.trips.has(before) ? before : null
   return true

@@ -1,11 +1,7 @@
 // The difference between two states of a record, small enough to keep one for every undo step: it goes both ways, and
 // is refused where what it would replace is no longer what it was made for, as after another tab's edit. Pure.
 
-import { same } from '../plan/shelf'
-
-export interface Thing {
-  id: string
-}
+import { byId, isBranch, isThings, own, same, type WithId as Thing } from '../plan/shelf'
 
 /** What a list of things lost and gained, each with its index, and the order of what stayed where that changed. */
 interface ListPatch {
@@ -133,16 +129,5 @@ function inserted(list: Thing[], into: [number, Thing][]): Thing[] {
   }
   return [...made, ...list.slice(taken)]
 }
-
-export const isBranch = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value)
-
-export const isThings = (value: unknown): value is Thing[] =>
-  Array.isArray(value) && value.every(entry => isBranch(entry) && typeof entry.id === 'string')
-
-export const own = (of: Record<string, unknown>, name: string) =>
-  Object.hasOwn(of, name) ? of[name] : undefined
-
-export const byId = (list: Thing[]) => new Map(list.map(thing => [thing.id, thing]))
 
 const idsIn = (list: Thing[], held: Map<string, Thing>) => list.flatMap(({ id }) => (held.has(id) ? id : []))

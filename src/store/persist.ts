@@ -3,8 +3,10 @@
 
 import { batch, effect } from '@preact/signals'
 import { entries, type UseStore } from 'idb-keyval'
+import { givesPacks } from '../plan/shelf'
 import type { Aside } from './aside'
 import { faultOf, patientDatabase } from './database'
+import { engine, loadEngine } from './engine'
 import { ALL_ERASED_KEY, isErasedError } from './erased'
 import { sortRecords } from './load'
 import { CLEARED_TEXT, failureText, leftText, memoryOnlyText, STUCK_TEXT } from './messages'
@@ -54,6 +56,15 @@ export function createPersistence(
   let unsavedSince: number | null = null
   /** Nothing is written: everything is being erased, or was. */
   let isStopped = false
+
+  // A trip that an older version, another tab or the second copy has brought gives its packs to the list.
+  effect(() => {
+    if (!state.loaded.value || ![...state.trips.value.values()].some(givesPacks)) return
+    if (!engine.value) return void loadEngine().catch(() => {})
+    const world = state.world()
+    const next = state.withPacksListed(world, now())
+    if (next !== world) state.putWorld(next)
+  })
 
   effect(() => {
     const changes = records.changes()

@@ -9,6 +9,7 @@ export interface OpenReckoned extends Settled {
   reckoned: Reckoned
 }
 
+export { givenToList } from '../plan/shelf'
 export { openDryStretches } from './dry-stretches'
 
 /** Counts the portions in which very long lists were checked. */

@@ -32,12 +32,13 @@ export type ReadRecord<T> =
 const list = <T extends z.core.SomeType>(entry: T) => z.array(entry)
 const thing = (rest: z.core.$ZodLooseShape = {}) => z.looseObject({ id: z.string(), ...rest })
 const part = z.optional(z.looseObject({}))
+const pack = thing({ setups: list(thing()) })
 
 const draft = z.looseObject({
   carrier: z.looseObject({}),
   trip: z.looseObject({ stops: list(thing({ leg: part })), pace: part, water: part, meals: part }),
   gear: list(thing({ fuel: part })),
-  packs: list(thing({ setups: list(thing()) })),
+  packs: list(pack),
   settings: part,
 })
 const typed = z.record(z.string(), z.string())
@@ -72,11 +73,16 @@ const shelfShape = z.object({
   things: list(thing({ item: z.looseObject({}), changed: z.record(z.string(), z.number()) })),
   bases: list(thing({ name: z.string(), lines: list(z.looseObject({ thing: z.string() })) })),
   packings: list(thing({ said: z.looseObject({ how: z.string() }) })),
+  packs: list(pack),
   typed,
 })
 
 /** 1 to 2 of a trip, the shelf and a step: "no" is said, and no more what nobody said. */
 const said = (old: unknown) => ({ ...(withoutOldNo(old) as object), version: 2 })
+/** 2 to 3 of a trip: its packs go to the list of packs, which is not done here (`own-packs.ts`). */
+const tripWithoutPacks = (old: unknown) => ({ ...(old as object), version: 3 })
+/** 2 to 3 of the shelf: it holds the packs too. */
+const withPacks = (old: unknown) => ({ ...(old as object), version: 3, packs: [] })
 
 export const TRIP: Kind<TripDocument> = {
   format: 'pack-reckoner/trip',
@@ -84,7 +90,7 @@ export const TRIP: Kind<TripDocument> = {
   what: 'A saved trip',
   copied: 'always',
   tripsOf: (_, id) => [id],
-  ladder: [said],
+  ladder: [said, tripWithoutPacks],
   shape: tripShape,
 }
 
@@ -110,7 +116,7 @@ export const SHELF: Kind<Shelf> = {
   only: true,
   what: 'The shelf',
   copied: 'saved',
-  ladder: [said],
+  ladder: [said, withPacks],
   shape: shelfShape,
 }
 
@@ -128,8 +134,11 @@ export const REMOVED: Kind<RemovedTrip> = {
   area: 'removed',
   what: 'A removed trip',
   tripsOf: (_, id) => [id],
-  // 1 to 2: as its trip.
-  ladder: [old => ({ ...(old as object), version: 2, trip: said((old as RemovedTrip).trip) })],
+  // As its trip.
+  ladder: [
+    old => ({ ...(old as object), version: 2, trip: said((old as RemovedTrip).trip) }),
+    old => ({ ...(old as object), version: 3, trip: tripWithoutPacks((old as RemovedTrip).trip) }),
+  ],
   shape: z.object({ trip: tripShape, at: z.number(), how: z.enum(['removed', 'undone']) }),
 }
 
@@ -150,8 +159,13 @@ export const UNSAVED: Kind<Unsaved> = {
   ladder: [
     // 1 to 2: the shelf and the undo steps are put aside too.
     old => ({ ...(old as object), version: 2, shelf: null, steps: [] }),
-    // 2 to 3: as the trips, the shelf and the steps in it.
-    old => unsavedSaid(old as Unsaved),
+    // 2 to 3, and 3 to 4: as the trips, the shelf and the steps in it.
+    old => ({
+      ...unsavedBy(old as Unsaved, said, said),
+      version: 3,
+      steps: (old as Unsaved).steps.map(said),
+    }),
+    old => ({ ...unsavedBy(old as Unsaved, tripWithoutPacks, withPacks), version: 4 }),
   ],
   shape: z.object({
     trips: list(z.object({ document: tripShape, over: list(z.number()) })),
@@ -160,15 +174,13 @@ export const UNSAVED: Kind<Unsaved> = {
   }),
 }
 
-function unsavedSaid({ trips, shelf, steps, ...rest }: Unsaved) {
-  return {
-    ...rest,
-    version: 3,
-    trips: trips.map(trip => ({ ...trip, document: said(trip.document) })),
-    shelf: shelf && { before: shelf.before.map(said), after: said(shelf.after) },
-    steps: steps.map(said),
-  }
-}
+type Rung = (old: unknown) => unknown
+
+const unsavedBy = ({ trips, shelf, ...rest }: Unsaved, ofTrip: Rung, ofShelf: Rung) => ({
+  ...rest,
+  trips: trips.map(trip => ({ ...trip, document: ofTrip(trip.document) })),
+  shelf: shelf && { before: shelf.before.map(ofShelf), after: ofShelf(shelf.after) },
+})
 
 const head = z.object({ format: z.string(), version: z.number().check(z.gte(1), z.multipleOf(1)) })
 

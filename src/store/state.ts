@@ -2,14 +2,25 @@
 // Only actions.ts and what persists write here; components read.
 
 import { batch, computed, signal } from '@preact/signals'
-import { emptyShelf, type Shelf, same } from '../plan/shelf'
+import type { Draft, Typed } from '../plan'
+import { emptyShelf, packTexts, type Shelf, same, withList, withListTexts } from '../plan/shelf'
 import { emptyLibrary, type Library, type RemovedTrip, type Step, type TripDocument } from './documents'
 import { engine } from './engine'
 import { type Erased, mentions } from './erased'
-import { inOrder, type Journal, lastDone, lastUndone, offered, pruned, type World, withStep } from './journal'
+import {
+  inOrder,
+  type Journal,
+  lastDone,
+  lastUndone,
+  offered,
+  pruned,
+  touched,
+  type World,
+  withStep,
+} from './journal'
 import { tidied, withTrip } from './library'
 import type { OpenReckoned } from './reckoning'
-import { tripKey } from './record-kinds'
+import { SHELF_KEY, tripKey } from './record-kinds'
 
 /** `memory-only`: nothing can be kept on this device now; `failed`: the last save did not work, the edits are still here. */
 export interface SaveState {
@@ -53,7 +64,7 @@ export function createState() {
   const elsewhere = new Set<string>()
   const ownSteps = computed((): Journal => journal.value.filter(({ id }) => !elsewhere.has(id)))
 
-  const openTrip = computed(() => trips.value.get(library.value.open ?? '') ?? null)
+  const storedOpen = computed(() => trips.value.get(library.value.open ?? '') ?? null)
   // The same list while one moves about in the app: a save reads the order back as another one.
   let lastOrder: string[] = []
   const order = computed(() => {
@@ -63,9 +74,27 @@ export function createState() {
   })
   const tripList = computed(() => order.value.flatMap(id => trips.value.get(id) ?? []))
 
-  // Apart, so that a trip which changes in name of its revision only is not reckoned anew.
-  const draft = computed(() => openTrip.value?.draft)
-  const typed = computed(() => openTrip.value?.typed)
+  // Each apart, so that a trip or a shelf which changes in name of its revision only is not reckoned anew.
+  const packs = computed(() => shelf.value.packs)
+  const shelfTyped = computed(() => shelf.value.typed)
+  const listTexts = computed(() => packTexts(shelfTyped.value))
+  const storedDraft = computed(() => storedOpen.value?.draft)
+  const storedTyped = computed(() => storedOpen.value?.typed)
+  const draft = computed(() => storedDraft.value && withList(storedDraft.value, packs.value))
+  const typed = computed(() => storedTyped.value && withListTexts(storedTyped.value, listTexts.value))
+  const openTrip = computed(
+    () =>
+      (storedOpen.value &&
+        draft.value &&
+        typed.value &&
+        shownAs(storedOpen.value, draft.value, typed.value)) ??
+      null,
+  )
+  const tripsWithPacks = computed(() =>
+    tripList.value.map(trip =>
+      shownAs(trip, withList(trip.draft, packs.value), withListTexts(trip.typed, listTexts.value)),
+    ),
+  )
   const reckoned = computed((): OpenReckoned | null => {
     return draft.value && typed.value && engine.value
       ? engine.value.reckonOpen(draft.value, typed.value)
@@ -93,6 +122,15 @@ export function createState() {
   const world = (): World => {
     const { order, open } = library.peek()
     return { trips: trips.peek(), removed: removed.peek(), shelf: shelf.peek(), order, open }
+  }
+
+  /** The world with the packs that its trips have brought on the list; not while the list cannot be kept. */
+  const withPacksListed = (made: World, now: number): World => {
+    if (unread.has(SHELF_KEY) || !engine.value) return made
+    const given = engine.value.givenToList(made.shelf, made.trips.values())
+    if (given.trips.length === 0) return made
+    const changed = given.trips.map(trip => [trip.id, touched(trip, now)] as const)
+    return { ...made, trips: new Map([...made.trips, ...changed]), shelf: touched(given.shelf, now) }
   }
 
   const putWorld = (next: World) =>
@@ -161,8 +199,12 @@ export function createState() {
     damaged,
     justUndone,
     copy,
+    /** The open trip as it is shown and edited: with the list of packs in it. */
     openTrip,
+    storedOpen,
+    /** As they are stored. */
     tripList,
+    tripsWithPacks,
     reckoned,
     removedTrips: computed(() => offered(removed.value)),
     canUndo: computed(() => lastDone(ownSteps.value) !== undefined),
@@ -177,11 +219,16 @@ export function createState() {
     tidy,
     world,
     putWorld,
+    withPacksListed,
     record,
     putSteps,
     tell,
   }
 }
+
+/** The trip with another draft and other texts; the same one where they are its own. */
+const shownAs = (trip: TripDocument, draft: Draft, typed: Typed): TripDocument =>
+  draft === trip.draft && typed === trip.typed ? trip : { ...trip, draft, typed }
 
 /** A step's label, with the trip's name where that is not the open one: undoing it opens that trip. */
 function labelOf({ label, parts }: Step, trips: World['trips'], open: string | null): string {

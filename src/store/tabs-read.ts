@@ -2,7 +2,7 @@
 
 import { batch } from '@preact/signals'
 import { getMany } from 'idb-keyval'
-import { type Shelf, same } from '../plan/shelf'
+import { byId, SHELF_LISTS, type Shelf, same, type WithId } from '../plan/shelf'
 import type { Library } from './documents'
 import { ALL_ERASED_KEY, readErased } from './erased'
 import { merged } from './library'
@@ -104,12 +104,15 @@ export async function readSaved({ state, records, use, flush, letGo }: Tab, keys
   }
 }
 
-/** The shelf as read, with each thing that is the same as before being the very same: what shows it is not drawn anew. */
+/** The shelf as read, with each part that is the same as before being the very same: what shows it is not drawn anew. */
 function alike(shelf: Shelf, before: Shelf): Shelf {
-  const held = new Map(before.things.map(thing => [thing.id, thing]))
-  const things = shelf.things.map(thing => {
-    const was = held.get(thing.id)
-    return was && same(was, thing) ? was : thing
+  const lists = SHELF_LISTS.map(list => {
+    const held = byId<WithId>(before[list])
+    const parts = shelf[list].map(part => {
+      const was = held.get(part.id)
+      return was && same(was, part) ? was : part
+    })
+    return [list, parts]
   })
-  return { ...shelf, things }
+  return { ...shelf, ...Object.fromEntries(lists) }
 }

@@ -1,6 +1,6 @@
 // What a page puts aside of its unsaved edits when it goes away, as small as can be. Pure.
 
-import type { Shelf } from '../plan/shelf'
+import { SHELF_LISTS, type Shelf } from '../plan/shelf'
 import type { Step, TripDocument, Unsaved } from './documents'
 import { isTripKey, kindAt, SHELF_KEY, STEP } from './record-kinds'
 import type { Change } from './write'
@@ -28,7 +28,7 @@ export function whenAside(changes: readonly Change[]): 'now' | 'soon' | 'on-leav
 
 /** Null when nothing that counts is unsaved. `inFlight`: what a save under way may yet write. */
 export function unsavedOf(changes: readonly Change[], inFlight: readonly Change[]): Unsaved | null {
-  const unsaved: Unsaved = { format: 'pack-reckoner/parting', version: 3, trips: [], shelf: null, steps: [] }
+  const unsaved: Unsaved = { format: 'pack-reckoner/parting', version: 4, trips: [], shelf: null, steps: [] }
   const sentBy = new Map(inFlight.map(change => [change.key, change.value]))
   for (const { key, value, known } of changes) {
     if (!value) continue
@@ -43,20 +43,18 @@ export function unsavedOf(changes: readonly Change[], inFlight: readonly Change[
   return unsaved.trips.length > 0 || unsaved.shelf || unsaved.steps.length > 0 ? unsaved : null
 }
 
-const LISTS = ['things', 'bases', 'packings'] as const
-
 /**
- * Of the shelf only the things, bases and packings that are not the same in all states: merged like another tab's
+ * Of the shelf only what is not the same in all states: merged like another tab's
  * version. Which of the states before is stored is not known until the next start, so all of them count.
  */
 function pared(states: Shelf[], after: Shelf): Unsaved['shelf'] {
   if (states.length === 0) return null
-  const alike = new Set(LISTS.flatMap(list => [...alikeIn(list, states, after)]))
+  const alike = new Set(SHELF_LISTS.flatMap(list => [...alikeIn(list, states, after)]))
   return { before: states.map(state => without(state, alike)), after: without(after, alike) }
 }
 
 /** What stands the very same everywhere; not the neighbour of a new one, which tells where that belongs. */
-function alikeIn(list: (typeof LISTS)[number], states: Shelf[], after: Shelf): Set<object> {
+function alikeIn(list: (typeof SHELF_LISTS)[number], states: Shelf[], after: Shelf): Set<object> {
   const held = states.map(state => new Set<object>(state[list]))
   const ids = states.map(state => new Set(state[list].map(({ id }) => id)))
   const now = after[list]
@@ -69,6 +67,6 @@ function alikeIn(list: (typeof LISTS)[number], states: Shelf[], after: Shelf): S
 }
 
 function without(shelf: Shelf, alike: Set<object>): Shelf {
-  const pared = LISTS.map(list => [list, shelf[list].filter(thing => !alike.has(thing))])
+  const pared = SHELF_LISTS.map(list => [list, shelf[list].filter(thing => !alike.has(thing))])
   return { ...shelf, ...Object.fromEntries(pared) }
 }

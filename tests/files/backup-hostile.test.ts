@@ -35,7 +35,7 @@ describe('a file that is no backup', () => {
     expect(messageOf('{"format":"pack-reckoner/plan","version":1}')).toMatch(/no backup of Pack Reckoner/)
     for (const text of ['[]', '7', 'null', '"x"']) expect(messageOf(text)).toMatch(/no backup|cut short/)
     expect(messageOf('{]}')).toMatch(/is damaged/)
-    expect(messageOf(textOf({ version: 2 }))).toMatch(/newer version .* update it/)
+    expect(messageOf(textOf({ version: 3 }))).toMatch(/newer version .* update it/)
     for (const version of [0, '1', 1.5, null]) expect(messageOf(textOf({ version }))).toMatch(/which version/)
   })
 
@@ -126,7 +126,7 @@ describe('damaged entries', () => {
   })
 
   test('of a newer kind are left out with the reason', () => {
-    const found = opened(textOf({ trips: [trip('a'), { ...trip('b'), version: 3 }] }))
+    const found = opened(textOf({ trips: [trip('a'), { ...trip('b'), version: 4 }] }))
     expect(found.leftOut[0]).toMatch(/Trip 2 “Ridge” was saved by a newer version/)
   })
 
@@ -229,5 +229,43 @@ describe('a hostile backup', () => {
       }),
       { numRuns: 1500 },
     )
+  })
+})
+
+describe('a backup of before the packs had a list of their own', () => {
+  test('gives them to the list: what is the same once, what differs told apart by its trip', () => {
+    const pack = (id: string, name: string, bodyLitres: number) => ({ id, name, bodyLitres, setups: [] })
+    const withPacks = (id: string, name: string, ...packs: ReturnType<typeof pack>[]) =>
+      trip(id, { ...wholeDraft(), name, packs })
+    const found = opened(
+      textOf({
+        trips: [
+          withPacks('a', 'Ridge', pack('p', 'Big', 60), pack('q', 'Small', 30)),
+          withPacks('b', 'Lake', pack('p', 'Big', 60), pack('q', 'Small', 35)),
+        ],
+      }),
+    )
+    expect(found.leftOut).toEqual([])
+    expect(found.trips.map(({ draft }) => draft.packs)).toEqual([[], []])
+    expect(found.shelf?.packs).toEqual([
+      pack('p', 'Big', 60),
+      pack('q', 'Small', 30),
+      pack('q-b', 'Small (Lake)', 35),
+    ])
+  })
+
+  test('leaves out what no fact of a pack can be, and says so', () => {
+    const packs = [
+      { id: 'p', name: 'Big', setups: [], starred: 'very', notes: 7, has: 'owned', aside: 'too hot' },
+      { id: 'p', name: 'Twice', setups: [] },
+      { name: 'No id', setups: [] },
+    ]
+    const found = opened(textOf({ version: 2, trips: [], shelf: { ...shelf, version: 3, packs } }))
+    expect(found.shelf?.packs).toEqual([{ id: 'p', name: 'Big', setups: [], has: 'owned', aside: 'too hot' }])
+    expect(found.leftOut).toEqual([
+      'Pack 2 “Twice” is in the file twice: it is left out.',
+      'Pack 3 “No id” is damaged (id): it is left out.',
+      'The packs: Pack 1, star, Pack 1, notes cannot be read.',
+    ])
   })
 })

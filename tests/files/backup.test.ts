@@ -12,6 +12,7 @@ import {
   type Wishes,
 } from '../../src/files/backup'
 import { cleanWords } from '../../src/plan'
+import { SHELF_LISTS } from '../../src/plan/shelf'
 import { wholeDraft } from '../plan/drafts'
 import { anyContents, empty, opened } from './backups'
 
@@ -24,11 +25,11 @@ const plain = (contents: Contents) => canonical(cleanWords(contents))
 
 const tripOf = (id: string, name: string, changedAt = 1): Contents['trips'][number] => ({
   format: 'pack-reckoner/trip',
-  version: 2,
+  version: 3,
   id,
   demo: false,
   changedAt,
-  draft: { ...wholeDraft(), name },
+  draft: { ...wholeDraft(), name, packs: [] },
   typed: {},
 })
 const withTrips = (...trips: Contents['trips']): Contents => ({ ...empty(), trips })
@@ -38,12 +39,12 @@ describe('a backup', () => {
   test('is written piece by piece as it would be in one go', () => {
     fc.assert(
       fc.property(anyContents, ({ trips, shelf, settings }) => {
-        const head = { format: 'pack-reckoner/backup', version: 1, savedOn: DAY }
+        const head = { format: 'pack-reckoner/backup', version: 2, savedOn: DAY }
         const whole = {
           ...head,
           settings,
           trips,
-          shelf: { format: 'pack-reckoner/shelf', version: 2, ...shelf },
+          shelf: { format: 'pack-reckoner/shelf', version: 3, ...shelf },
         }
         expect(backupText({ trips, shelf, settings }, DAY)).toBe(`${canonical(cleanWords(whole), 1)}\n`)
       }),
@@ -164,6 +165,7 @@ describe('merging any backup into any library', () => {
         for (const thing of here.shelf.things) expect(after.shelf.things).toContain(thing)
         const gear = new Set(after.trips.map(({ draft }) => canonical(cleanWords(draft.gear))))
         for (const { draft } of file.trips) expect(gear).toContain(canonical(draft.gear))
+        for (const pack of here.shelf.packs) expect(after.shelf.packs).toContain(pack)
         for (const { item } of file.shelf?.things ?? [])
           expect(after.shelf.things.some(thing => thing.item.massKg === item.massKg)).toBe(true)
         expect(after.settings).toEqual(here.trips.length || isStocked(here) ? here.settings : file.settings)
@@ -178,7 +180,7 @@ describe('merging any backup into any library', () => {
         const file = opened(backupText(other, DAY))
         const trips = Object.fromEntries(here.trips.map(({ id }) => [id, choice]))
         const after = restored(here, file, { how: 'merge', trips, shelf: choice }, newId)
-        for (const list of [after.trips, after.shelf.things, after.shelf.bases, after.shelf.packings])
+        for (const list of [after.trips, ...SHELF_LISTS.map(name => after.shelf[name])])
           expect(new Set(list.map(({ id }) => id)).size).toBe(list.length)
         const winner = choice === 'mine' ? here : file
         for (const trip of winner.trips) expect(after.trips).toContainEqual(trip)
@@ -200,8 +202,7 @@ describe('merging any backup into any library', () => {
   })
 })
 
-const isStocked = ({ shelf }: Contents) =>
-  shelf.things.length + shelf.bases.length + shelf.packings.length > 0
+const isStocked = ({ shelf }: Contents) => SHELF_LISTS.some(list => shelf[list].length > 0)
 
 describe('what would change', () => {
   const here = withTrips(tripOf('a', 'Ridge', 5), tripOf('b', 'Lake', 5), tripOf('c', 'Moor'))
@@ -217,7 +218,7 @@ describe('what would change', () => {
   test('is said trip by trip: new, the same, different and in what, and which is newer', () => {
     const { trips, isEmptyHere } = compareBackup(here, file)
     expect(isEmptyHere).toBe(false)
-    expect(trips.fresh).toEqual([{ id: 'd', name: 'Coast', words: ['3 items', '5 stops', '1 pack'] }])
+    expect(trips.fresh).toEqual([{ id: 'd', name: 'Coast', words: ['3 items', '5 stops'] }])
     expect(trips.same).toEqual([{ id: 'a', name: 'Ridge' }])
     expect(trips.here).toEqual([{ id: 'c', name: 'Moor' }])
     expect(trips.differ).toEqual([

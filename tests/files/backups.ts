@@ -4,8 +4,8 @@
 import fc from 'fast-check'
 import type { Backup, BackupTrip, Contents } from '../../src/files/backup'
 import { readBackup } from '../../src/files/backup'
-import type { Draft } from '../../src/plan'
-import type { Shelf, Thing } from '../../src/plan/shelf'
+import type { Draft, DraftPack } from '../../src/plan'
+import type { ShelfContents, Thing } from '../../src/plan/shelf'
 import { readRecord, TRIP } from '../../src/store/record-kinds'
 
 export const readTrip = (record: unknown) => readRecord(TRIP, record)
@@ -20,7 +20,7 @@ export function opened(text: string): Backup {
 
 export const empty = (): Contents => ({
   trips: [],
-  shelf: { things: [], bases: [], packings: [], typed: {} },
+  shelf: { things: [], bases: [], packings: [], packs: [], typed: {} },
   settings: { system: 'metric', theme: 'auto' },
 })
 
@@ -74,6 +74,19 @@ const pack = withId(
   fc.tuple(some({ name, bodyLitres: number }), listOf(setup)).map(([rest, setups]) => ({ ...rest, setups })),
 )
 
+const ownPack = fc
+  .tuple(
+    pack,
+    some({
+      has: fc.constantFrom('owned', 'wanted'),
+      starred: fc.constant(true),
+      aside: name,
+      notes: name,
+      tags: fc.array(name, { maxLength: 3 }),
+    }),
+  )
+  .map(([made, facts]) => ({ ...made, ...facts })) as unknown as fc.Arbitrary<DraftPack>
+
 const draft = fc
   .tuple(
     some({ name, settings: some({ linerKg: number, personalFactorSpread: fc.constant(null) }) }),
@@ -103,11 +116,12 @@ const trip: fc.Arbitrary<BackupTrip> = fc
   .tuple(id, fc.boolean(), time, draft, name, fc.option(profile))
   .map(([key, demo, changedAt, made, text, terrain]) => ({
     format: 'pack-reckoner/trip',
-    version: 2,
+    version: 3,
     id: key,
     demo,
     changedAt,
-    draft: made,
+    // Only the demo keeps packs of its own.
+    draft: demo ? made : { ...made, packs: [] },
     typed: made.gear[0] ? { [`gear/${made.gear[0].id}/litres`]: text, 'carrier/massKg': text } : {},
     ...(terrain && { profile: terrain }),
   }))
@@ -159,12 +173,16 @@ const packing = fc.tuple(fc.boolean(), list).chain(([isOlder, along]) =>
 /** Any library that the app itself can have come to. */
 export const anyContents: fc.Arbitrary<Contents> = fc.record({
   trips: listOf(trip),
-  shelf: fc.tuple(listOf(thing), listOf(base), listOf(packing), name).map(
-    ([things, bases, packings, text]): Pick<Shelf, 'things' | 'bases' | 'packings' | 'typed'> => ({
+  shelf: fc.tuple(listOf(thing), listOf(base), listOf(packing), listOf(ownPack), name).map(
+    ([things, bases, packings, packs, text]): ShelfContents => ({
       things,
       bases,
       packings,
-      typed: things[0] ? { [`${things[0].id}/massKg`]: text } : {},
+      packs,
+      typed: {
+        ...(things[0] && { [`${things[0].id}/massKg`]: text }),
+        ...(packs[0] && { [`packs/${packs[0].id}/bodyLitres`]: text }),
+      },
     }),
   ),
   settings: fc.record({

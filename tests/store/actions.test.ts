@@ -101,7 +101,7 @@ describe('undo', () => {
     actions.openTripById('t1')
     expect(state.lastLabel.value).toBe('Wet (in “Trip”)')
     actions.undo()
-    expect(state.openTrip.value).toMatchObject({ id: other, draft: emptyDraft() })
+    expect(state.storedOpen.value).toMatchObject({ id: other, draft: emptyDraft() })
   })
 })
 

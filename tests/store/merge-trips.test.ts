@@ -9,7 +9,7 @@ import { wholeDraft } from '../plan/drafts'
 
 const tripOf = (draft: Draft, typed = {}): TripDocument => ({
   format: 'pack-reckoner/trip',
-  version: 2,
+  version: 3,
   id: 'trip',
   demo: false,
   changedAt: 1,

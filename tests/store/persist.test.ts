@@ -789,6 +789,8 @@ describe('a page that goes away', () => {
     await tab.flush()
     expect((await entries(tab.use)).map(([key]) => String(key).split('/')[0]).sort()).toEqual([
       'library',
+      'shelf',
+      'shelf-revision',
       'step',
       'step',
       'trip',

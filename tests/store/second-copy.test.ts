@@ -20,7 +20,7 @@ describe('a database lost whole', () => {
     expect(next.state.library.value.system).toBe('us')
     expect(next.state.openTrip.value?.draft).toEqual(tab.state.openTrip.value?.draft)
     expect(told(next)).toBe(
-      'The browser had lost “Lake”, “Ridge” from its storage: back from the second copy, without undo steps.',
+      'The browser had lost your shelf from its storage: it is back from the second copy. The browser had lost “Lake”, “Ridge” from its storage: back from the second copy, without undo steps.',
     )
     const after = await copiedTab(device)
     expect(names(after)).toEqual(['Lake', 'Ridge'])
@@ -172,15 +172,15 @@ describe('no false alarm', () => {
 })
 
 describe('the copy', () => {
-  test('is one file a trip, one for the list, and the manifest; a removed trip takes its file along', async () => {
+  test('is one file a trip, one for the list, one for the shelf, and the manifest; a removed trip takes its file along', async () => {
     const { device, tab, ridge } = await twoTrips()
-    expect(device.files.size).toBe(4)
+    expect(device.files.size).toBe(5)
     rename(tab, 'Other')
     await tab.keep()
-    expect(device.files.size).toBe(4)
+    expect(device.files.size).toBe(5)
     tab.actions.removeTrip(ridge)
     await tab.keep()
-    expect(device.files.size).toBe(3)
+    expect(device.files.size).toBe(4)
     expect(tab.state.copy.value).toMatchObject({ kind: 'kept', trips: 1 })
   })
 

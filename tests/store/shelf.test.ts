@@ -3,6 +3,7 @@
 
 import { del, get, set } from 'idb-keyval'
 import { describe, expect, test } from 'vitest'
+import { emptyDraft } from '../../src/plan'
 import { addThing, removeThings, type Shelf, setThing } from '../../src/plan/shelf'
 import type { Unsaved } from '../../src/store/documents'
 import { createSecondCopy } from '../../src/store/second-copy/second-copy'
@@ -57,7 +58,7 @@ describe('the shelf', () => {
 
   test('costs a first visit no record while nothing is on it', async () => {
     const tab = await startTab(newDevice())
-    tab.actions.createTrip(wholeDraft())
+    tab.actions.createTrip(emptyDraft())
     await tab.flush()
     expect(await get('shelf', tab.use)).toBeUndefined()
   })

@@ -13,7 +13,7 @@ const library = (name: string): Contents => ({
   trips: [
     {
       format: 'pack-reckoner/trip',
-      version: 2,
+      version: 3,
       id: 'a',
       demo: false,
       changedAt: 1,
@@ -21,7 +21,7 @@ const library = (name: string): Contents => ({
       typed: {},
     },
   ],
-  shelf: { things: [], bases: [], packings: [], typed: {} },
+  shelf: { things: [], bases: [], packings: [], packs: [], typed: {} },
   settings: { system: 'metric', theme: 'auto' },
 })
 const nothing: Contents = { ...library(''), trips: [] }

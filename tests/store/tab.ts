@@ -5,12 +5,16 @@ import { entries, type UseStore } from 'idb-keyval'
 import { createActions } from '../../src/store/actions'
 import { ASIDE, createAside } from '../../src/store/aside'
 import { createDatabase } from '../../src/store/database'
+import { loadEngine } from '../../src/store/engine'
 import { createPersistence } from '../../src/store/persist'
 import { readEach } from '../../src/store/read-damaged'
 import { unsavedKey } from '../../src/store/record-kinds'
 import { createState } from '../../src/store/state'
 import type { Channel } from '../../src/store/tabs'
 import { readSaved } from '../../src/store/tabs-read'
+
+// A trip that brings packs gives them to the list by the engine's door, which the app has fetched by then.
+await loadEngine()
 
 export interface Device {
   factory: IDBFactory

@@ -1,8 +1,8 @@
 // What a backup holds against what is here, before anything changes: which trips and things are new, the same or
 // different, which of two is the newer, and in words what differs.
 
-import { cleanWords, type Draft, fieldWord, tripName } from '../../plan'
-import { type Base, type Packing, same, type Thing } from '../../plan/shelf'
+import { cleanWords, type Draft, type DraftPack, fieldWord, tripName, withoutOwnFacts } from '../../plan'
+import { type Base, type Packing, SHELF_LISTS, same, type Thing } from '../../plan/shelf'
 import { counted } from '../../units'
 import { inOneGo, type Steps } from '../portions'
 import type { Backup, BackupTrip, Contents } from './types'
@@ -28,7 +28,7 @@ export interface Compared {
 export interface Comparison {
   trips: Compared
   /** Null: the file's shelf cannot be read. */
-  shelf: Record<'things' | 'bases' | 'packings', Compared> | null
+  shelf: Record<(typeof SHELF_LISTS)[number], Compared> | null
   /** What differs in the settings, in words. */
   settings: string[]
   /** There is no trip here and nothing on the shelf. */
@@ -51,6 +51,12 @@ export const sameTrip = (a: BackupTrip, b: BackupTrip) => sameAs(tripContents(a)
 /** When a fact was changed last is no fact itself. */
 export const sameThing = ({ changed: _a, ...a }: Thing, { changed: _b, ...b }: Thing) => sameAs(a, b)
 
+/** Ours is the same as a pack of a file that says nothing of one's own, as files of before do not. */
+export const samePack = (here: DraftPack, file: DraftPack) => {
+  const facts = withoutOwnFacts(file)
+  return sameAs(here, file) || (facts === file && sameAs(withoutOwnFacts(here), facts))
+}
+
 export const compareBackup = (here: Contents, file: Backup): Comparison => inOneGo(comparing(here, file))
 
 /** As `compareBackup`, trip by trip. */
@@ -61,18 +67,19 @@ export function* comparing(here: Contents, { trips, shelf, settings }: Backup): 
       things: yield* compared(here.shelf.things, shelf.things, THINGS),
       bases: yield* compared(here.shelf.bases, shelf.bases, BASES),
       packings: yield* compared(here.shelf.packings, shelf.packings, PACKINGS),
+      packs: yield* compared(here.shelf.packs, shelf.packs, PACKS),
     },
     settings: settingsWords(here, settings),
     isEmptyHere: isEmpty(here),
   }
 }
 
-export const isEmpty = ({ trips, shelf: { things, bases, packings } }: Contents) =>
-  trips.length + things.length + bases.length + packings.length === 0
+export const isEmpty = ({ trips, shelf }: Contents) =>
+  trips.length === 0 && SHELF_LISTS.every(list => shelf[list].length === 0)
 
 /** Whether merging the file would change nothing here. */
 export function bringsNothing({ trips, shelf, settings, isEmptyHere }: Comparison): boolean {
-  const parts = shelf ? [trips, shelf.things, shelf.bases, shelf.packings] : [trips]
+  const parts = shelf ? [trips, ...SHELF_LISTS.map(list => shelf[list])] : [trips]
   const isSame = parts.every(({ fresh, differ }) => fresh.length + differ.length === 0)
   return isSame && (settings.length === 0 || !isEmptyHere)
 }
@@ -120,7 +127,8 @@ const TRIPS: Sort<BackupTrip> = {
   nameOf: ({ draft }) => tripName(draft),
   isSame: sameTrip,
   timeOf: ({ changedAt }) => changedAt,
-  holds: ({ draft }) => LISTS.map(([what, of]) => counted(of(draft).length, what)),
+  holds: ({ draft }) =>
+    LISTS.flatMap(([what, of]) => (of(draft).length > 0 ? counted(of(draft).length, what) : [])),
   differs: (here, file) => {
     const { stops: _here, ...habitsHere } = here.draft.trip
     const { stops: _file, ...habitsFile } = file.draft.trip
@@ -152,11 +160,7 @@ const THINGS: Sort<Thing> = {
   timeOf: ({ changed }) => Object.values(changed).reduce((last, at) => Math.max(last, at ?? 0), 0),
   holds: () => [],
   differs: (here, file) => {
-    const [a, b] = [here.item, file.item] as Record<string, unknown>[]
-    const fields = [...new Set([...Object.keys(a!), ...Object.keys(b!)])].filter(
-      field => !sameAs(a![field], b![field]),
-    )
-    const words = fields.map(fieldWord)
+    const words = differingFields(here.item, file.item).map(fieldWord)
     const marks = (['note', 'weighedOn', 'retired'] as const).filter(mark => !sameAs(here[mark], file[mark]))
     return [...new Set([...words, ...marks.map(mark => MARK_WORDS[mark])])]
   },
@@ -187,6 +191,20 @@ const PACKINGS: Sort<Packing> = {
   timeOf: ({ at }) => at,
   holds: () => [],
   differs: () => ['what was packed'],
+}
+
+const PACKS: Sort<DraftPack> = {
+  nameOf: ({ name }) => name || 'Pack without a name',
+  isSame: samePack,
+  timeOf: () => 0,
+  holds: () => [],
+  differs: (here, file) => differingFields(here, file).map(fieldWord),
+}
+
+/** The names of the fields in which two objects differ. */
+function differingFields(here: object, file: object): string[] {
+  const [a, b] = [here, file] as Record<string, unknown>[]
+  return [...new Set([...Object.keys(a!), ...Object.keys(b!)])].filter(field => !sameAs(a![field], b![field]))
 }
 
 const SYSTEMS = { metric: 'metric units', us: 'US units' }

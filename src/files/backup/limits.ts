@@ -14,6 +14,7 @@ export const BACKUP_CAPS = {
   /** In one base. */
   lines: 5000,
   packings: 5000,
+  packs: 5000,
   /** A note to a thing. */
   noteChars: 5000,
 } as const

@@ -2,8 +2,18 @@
 // and said. A shelf of an older version climbs to the current one here.
 
 import * as z from 'zod/mini'
-import { checkDraft, pathParts, withoutOldNo } from '../../plan'
-import { type Base, factsOf, type Packing, type ShelfContents, type Thing } from '../../plan/shelf'
+import { CAPS, checkDraft, type DraftPack, withoutOldNo } from '../../plan'
+import {
+  type Base,
+  factsOf,
+  ownerIn,
+  ownersOf,
+  type Packing,
+  SHELF_FORMAT,
+  SHELF_VERSION,
+  type ShelfContents,
+  type Thing,
+} from '../../plan/shelf'
 import { BACKUP_CAPS } from './limits'
 import { listed } from './read-trips'
 import type { BackupSettings } from './types'
@@ -69,12 +79,16 @@ const packingShape = z.object({
   ),
 })
 
+const packShape = z.looseObject({ id, setups: z.array(z.looseObject({ id })) })
+
 const shelfShape = z.object({
-  format: z.literal('pack-reckoner/shelf'),
-  version: z.literal([1, 2]),
+  format: z.literal(SHELF_FORMAT),
+  version: z.literal([1, 2, SHELF_VERSION]),
   things: z.array(z.unknown()),
   bases: z.array(z.unknown()),
   packings: z.array(z.unknown()),
+  // Before version 3 they lay with the trips.
+  packs: opt(z.array(z.unknown())),
   typed: z.record(z.string(), words(1000)),
 })
 
@@ -84,21 +98,25 @@ export function readShelf(record: unknown): { shelf: ShelfContents | null; leftO
   const found = shelfShape.safeParse(isOld ? withoutOldNo(record) : record)
   if (!found.success) return { shelf: null, leftOut: ['The shelf cannot be read: yours stays as it is.'] }
   const leftOut: string[] = []
-  const { things, bases, packings, typed } = found.data
-  const known = readList(things, thingShape, 'Thing', leftOut) as unknown as Thing[]
-  const ids = new Set(known.map(thing => thing.id))
+  const { bases, packings, packs = [], typed } = found.data
+  const things = readList(found.data.things, thingShape, 'Thing', leftOut) as unknown as Thing[]
+  const lists = {
+    things: withSoundFacts(things, leftOut),
+    bases: readList(bases, baseShape, 'Base', leftOut) as Base[],
+    packings: readList(packings, packingShape, 'Packing', leftOut) as Packing[],
+    packs: withSoundPacks(readList(packs, packShape, 'Pack', leftOut) as DraftPack[], leftOut),
+  }
+  const owners = ownersOf(lists)
   return {
     shelf: {
-      things: withSoundFacts(known, leftOut),
-      bases: readList(bases, baseShape, 'Base', leftOut) as Base[],
-      packings: readList(packings, packingShape, 'Packing', leftOut) as Packing[],
-      typed: Object.fromEntries(Object.entries(typed).filter(([path]) => ids.has(pathParts(path)[0] ?? ''))),
+      ...lists,
+      typed: Object.fromEntries(Object.entries(typed).filter(([path]) => owners.has(ownerIn(path)))),
     },
     leftOut,
   }
 }
 
-type Shape = typeof thingShape | typeof baseShape | typeof packingShape
+type Shape = typeof thingShape | typeof baseShape | typeof packingShape | typeof packShape
 
 function readList<S extends Shape>(list: unknown[], shape: S, what: string, leftOut: string[]): z.infer<S>[] {
   const taken = new Set<string>()
@@ -128,6 +146,21 @@ function withSoundFacts(things: Thing[], leftOut: string[]): Thing[] {
     const changed = Object.entries(thing.changed).filter(([field]) => !(field in {}))
     return { ...thing, item, changed: Object.fromEntries(changed) }
   })
+}
+
+/** As many at a time as a plan may have: they are a plan's packs, and are checked as such. */
+function withSoundPacks(packs: DraftPack[], leftOut: string[]): DraftPack[] {
+  const sound: DraftPack[] = []
+  const bad: string[] = []
+  for (let i = 0; i < packs.length; i += CAPS.packs) {
+    const part = packs.slice(i, i + CAPS.packs)
+    const checked = checkDraft({ carrier: {}, trip: { stops: [] }, gear: [], packs: part })
+    if (!checked.ok) continue
+    sound.push(...checked.draft.packs)
+    bad.push(...checked.leftOut)
+  }
+  if (bad.length > 0) leftOut.push(`The packs: ${listed(bad)} cannot be read.`)
+  return sound
 }
 
 const settingsShape = z.object({

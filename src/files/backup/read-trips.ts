@@ -1,6 +1,6 @@
 // The trips of a backup, one by one: a damaged one is left out and said, and spoils no other.
 
-import { checkDraft, checkTyped, cleanWords } from '../../plan'
+import { checkDraft, checkTyped, cleanWords, TRIP_FORMAT, TRIP_VERSION } from '../../plan'
 import type { BackupTrip } from './types'
 
 /** Reads one trip's record of any version: the store's own reader. */
@@ -53,8 +53,8 @@ function readOne(record: unknown, readTrip: ReadTrip): ReadOne {
   const checked = checkDraft(draft)
   if (!checked.ok) return { ok: false, why: checked.message }
   const trip: BackupTrip = {
-    format: 'pack-reckoner/trip',
-    version: 2,
+    format: TRIP_FORMAT,
+    version: TRIP_VERSION,
     id,
     demo,
     changedAt,

@@ -2,6 +2,7 @@
 // damaged inside a whole file is left out and listed, entry by entry; a file of a newer version is refused.
 
 import { cleanText, cleanWords } from '../../plan'
+import { givenToList } from '../../plan/shelf'
 import { BACKUP_CAPS } from './limits'
 import { parseJson } from './parse-json'
 import { readSettings, readShelf } from './read-shelf'
@@ -38,14 +39,17 @@ export function backupIn(value: unknown, readTrip: ReadTrip): ReadBackup {
 
   const foundTrips = readTrips(trips, readTrip)
   const foundShelf = readShelf(cleanWords(shelf))
+  // Of a file of before the packs lay with the trips; where the shelf cannot be read they come in with them.
+  const given = foundShelf.shelf && givenToList(foundShelf.shelf, foundTrips.trips)
+  const listed = new Map(given?.trips.map(trip => [trip.id, trip]))
   const foundSettings = readSettings(settings)
   const strange = Object.keys(others).map(key => `“${cleanText(key).slice(0, 60)}” is no part of a backup.`)
   return {
     ok: true,
     backup: {
       savedOn: dateIn(savedOn),
-      trips: foundTrips.trips,
-      shelf: foundShelf.shelf,
+      trips: foundTrips.trips.map(trip => listed.get(trip.id) ?? trip),
+      shelf: given?.shelf ?? null,
       settings: foundSettings,
       leftOut: [
         ...foundTrips.leftOut,
@@ -59,8 +63,8 @@ export function backupIn(value: unknown, readTrip: ReadTrip): ReadBackup {
 }
 
 function tooManyOf(trips: unknown, shelf: unknown): string | null {
-  const { things, bases, packings } = branch(shelf)
-  const lists = { trips, things, bases, packings }
+  const { things, bases, packings, packs } = branch(shelf)
+  const lists = { trips, things, bases, packings, packs }
   for (const [what, list] of Object.entries(lists)) {
     const most = BACKUP_CAPS[what as keyof typeof lists]
     if (Array.isArray(list) && list.length > most)

@@ -1,10 +1,10 @@
 // What there is after a backup was taken in, as a pure function of what was here, the file and the reader's wishes.
 // Merging takes nothing away but what the reader gives up for the file's; what is the same stays the object it was.
 
-import { copyName, pathParts } from '../../plan'
-import type { Base, Packing, ShelfContents, Thing } from '../../plan/shelf'
+import { copyName, type DraftPack } from '../../plan'
+import { type Base, ownerIn, ownersOf, type Packing, type ShelfContents, type Thing } from '../../plan/shelf'
 import { inOneGo, type Steps } from '../portions'
-import { isEmpty, sameAs, sameThing, sameTrip } from './compare'
+import { isEmpty, sameAs, samePack, sameThing, sameTrip } from './compare'
 import type { Backup, BackupTrip, Contents } from './types'
 
 /** For what is here and in the file, but not the same. */
@@ -91,7 +91,7 @@ function* mergedShelf(
       item: { ...thing.item, name: fromFile(thing.item.name || 'Thing') },
     }),
   })
-  return {
+  const lists = {
     things,
     bases: yield* merged<Base>(here.bases, file.bases, {
       isSame: sameAs,
@@ -103,19 +103,35 @@ function* mergedShelf(
       choose,
       copy: packing => ({ ...packing, id: newId() }),
     }),
-    typed: typedOf({ things, here, file }),
+    packs: yield* merged<DraftPack>(here.packs, file.packs, {
+      isSame: samePack,
+      choose,
+      copy: pack => ({ ...pack, id: newId(), name: fromFile(pack.name || 'Pack') }),
+    }),
   }
+  return { ...lists, typed: typedOf({ lists, here, file }) }
 }
 
-/** Unread text goes with the thing it was typed at. */
-function typedOf({ things, here, file }: { things: Thing[]; here: ShelfContents; file: ShelfContents }) {
-  const ours = new Map(here.things.map(thing => [thing.id, thing]))
-  const from = (source: ShelfContents, wanted: (thing: Thing) => boolean) => {
-    const ids = new Set(things.filter(wanted).map(({ id }) => id))
-    return Object.entries(source.typed).filter(([path]) => ids.has(pathParts(path)[0] ?? ''))
+/** Unread text goes with the thing or pack it was typed at. */
+function typedOf({
+  lists,
+  here,
+  file,
+}: {
+  lists: Pick<ShelfContents, 'things' | 'packs'>
+  here: ShelfContents
+  file: ShelfContents
+}) {
+  const ours = new Set<object>([...here.things, ...here.packs])
+  const from = (source: ShelfContents, isWanted: (part: object) => boolean) => {
+    const owners = ownersOf({
+      things: lists.things.filter(isWanted),
+      packs: lists.packs.filter(isWanted),
+    })
+    return Object.entries(source.typed).filter(([path]) => owners.has(ownerIn(path)))
   }
-  const isOurs = (thing: Thing) => ours.get(thing.id) === thing
-  return Object.fromEntries([...from(here, isOurs), ...from(file, thing => !isOurs(thing))])
+  const isOurs = (part: object) => ours.has(part)
+  return Object.fromEntries([...from(here, isOurs), ...from(file, part => !isOurs(part))])
 }
 
 interface Merging<T> {

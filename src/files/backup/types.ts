@@ -1,17 +1,18 @@
 // A full backup: all that the app keeps for its reader, as one document. What belongs to the device alone (which trip is
 // open, undo steps, counts of saves) is no part of it.
 
-import type { Draft, Typed } from '../../plan'
+import type { Draft, TRIP_FORMAT, TRIP_VERSION, Typed } from '../../plan'
 import type { ShelfContents } from '../../plan/shelf'
 import type { ProfilePoint } from '../gpx'
 
 export const BACKUP_FORMAT = 'pack-reckoner/backup'
-export const BACKUP_VERSION = 1
+/** 2: the packs lie with the shelf. */
+export const BACKUP_VERSION = 2
 
 /** A trip as the store keeps it, without the count of its saves. */
 export interface BackupTrip {
-  format: 'pack-reckoner/trip'
-  version: 2
+  format: typeof TRIP_FORMAT
+  version: typeof TRIP_VERSION
   id: string
   demo: boolean
   changedAt: number

@@ -2,7 +2,7 @@
 // that a backup which was read and is written again is the same to the byte.
 
 import { cleanWords } from '../../plan'
-import type { ShelfContents } from '../../plan/shelf'
+import { SHELF_FORMAT, SHELF_VERSION, type ShelfContents } from '../../plan/shelf'
 import { canonicalPieces } from './canonical'
 import { BACKUP_FORMAT, BACKUP_VERSION, type BackupTrip, type Contents } from './types'
 
@@ -33,11 +33,12 @@ function tripRecord({ format, version, id, demo, changedAt, draft, typed, profil
   return { format, version, id, demo, changedAt, draft, typed, ...(profile && { profile }) }
 }
 
-const shelfRecord = ({ things, bases, packings, typed }: ShelfContents) => ({
-  format: 'pack-reckoner/shelf',
-  version: 2,
+const shelfRecord = ({ things, bases, packings, packs, typed }: ShelfContents) => ({
+  format: SHELF_FORMAT,
+  version: SHELF_VERSION,
   things,
   bases,
   packings,
+  packs,
   typed,
 })

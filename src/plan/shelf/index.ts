@@ -12,10 +12,21 @@ export {
 export { changeThing, linksByName, putOnShelf } from './change'
 export { asInTrip, asOnShelf, differences } from './differences'
 export { setThingFact, thingPath } from './fact'
-export { type MergedShelf, mergeShelves } from './merge'
+export { givenToList } from './give-packs'
+export { joined } from './join'
+export { type MergedShelf, mergeShelves, ownerIn, ownersOf } from './merge'
 export { keepAsIs, type Offer, type OfferedField, offersFor, takeOffer } from './offers'
-export { mergedOrder, type Versions } from './order'
+export type { Versions } from './order'
+export {
+  givesPacks,
+  packTexts,
+  parted,
+  type WithDraft,
+  withList,
+  withListTexts,
+} from './own-packs'
 export { linkItems, packThings, shelveItems } from './pack'
+export { byId, isBranch, isThings, own, type WithId } from './plain'
 export { same } from './same'
 export {
   addThing,
@@ -39,6 +50,9 @@ export {
   type Packing,
   type PackingList,
   type Said,
+  SHELF_FORMAT,
+  SHELF_LISTS,
+  SHELF_VERSION,
   type Shelf,
   type ShelfContents,
   type Thing,

@@ -1,9 +1,12 @@
 // Two tabs' shelves joined thing by thing, over the state both were made from. What only one of them changed is taken
 // from it; what both changed differently is kept twice; what one removed and the other changed stays. Pure.
 
-import { pathParts } from '../field-path'
+import type { DraftPack } from '../draft'
+import { fieldPath, pathParts } from '../field-path'
 import { copyName } from '../lists'
+import { joined } from './join'
 import { mergedOrder, type Versions } from './order'
+import { byId } from './plain'
 import { same } from './same'
 import type { Base, Packing, Shelf, ShelfContents, Thing } from './types'
 
@@ -33,7 +36,12 @@ export function mergeShelves({ base, ours, theirs }: Versions<Shelf>, newId: () 
     second: packing => ({ ...packing, id: newId() }),
     asOne: oneOrNone,
   })
-  const contents = { things, bases, packings, typed: mergeTyped({ base, ours, theirs }, things) }
+  const packs = of<DraftPack>('packs', {
+    second: pack => ({ ...renamed(pack), id: newId() }),
+    asOne: onePack,
+  })
+  const lists = { things, bases, packings, packs }
+  const contents = { ...lists, typed: mergeTyped({ base, ours, theirs }, lists) }
   const changedAt = Math.max(ours.changedAt, theirs.changedAt)
   return {
     shelf: { ...ours, ...contents, changedAt, revision: Math.max(ours.revision, theirs.revision) },
@@ -44,11 +52,18 @@ export function mergeShelves({ base, ours, theirs }: Versions<Shelf>, newId: () 
 interface Ways<T> {
   /** Makes their version of one that both have changed into another. */
   second: (theirs: T) => T
-  /** Both as one; null where they hold different things. */
-  asOne: (ours: T, theirs: T) => T | null
+  /** Both as one; null where they hold different things. `base`: what both were made from, if it is known. */
+  asOne: (ours: T, theirs: T, base: T | undefined) => T | null
 }
 
 const oneOrNone = <T>(ours: T, theirs: T): T | null => (same(ours, theirs) ? ours : null)
+
+/** Field by field: only where both have changed the same field are there two. */
+function onePack(ours: DraftPack, theirs: DraftPack, base: DraftPack | undefined): DraftPack | null {
+  const clashes: string[] = []
+  const one = joined({ base, ours, theirs }, [], clashes)
+  return clashes.length > 0 ? null : (one as DraftPack)
+}
 
 /** The same edit made in two tabs has two times, and is one edit all the same: the later times count. */
 function oneThing(ours: Thing, theirs: Thing): Thing | null {
@@ -72,7 +87,7 @@ function mergeLists<T extends { id: string }>(versions: Versions<T[]>, { second,
     const oursIsNew = !same(o, b)
     if (o && t) {
       const isClash = oursIsNew && !same(t, b)
-      const one = isClash ? asOne(o, t) : null
+      const one = isClash ? asOne(o, t, b) : null
       chosen.set(id, one ?? (oursIsNew ? o : t))
       if (isClash && !one) extra.set(id, second(t))
     } else if (o && oursIsNew) chosen.set(id, o)
@@ -82,10 +97,21 @@ function mergeLists<T extends { id: string }>(versions: Versions<T[]>, { second,
   return order.flatMap(id => [chosen.get(id) ?? [], extra.get(id) ?? []].flat() as T[])
 }
 
-const byId = <T extends { id: string }>(list: T[]) => new Map(list.map(thing => [thing.id, thing]))
+/** The thing or pack that a path of the shelf's unread texts leads into, as one text. */
+export function ownerIn(path: string): string {
+  const [first = '', second = ''] = pathParts(path)
+  return first === 'packs' ? fieldPath(first, second) : first
+}
 
-function mergeTyped({ base, ours, theirs }: Versions<Shelf>, things: Thing[]): Shelf['typed'] {
-  const held = new Set(things.map(({ id }) => id))
+/** The owners there are, as `ownerIn` tells them. */
+export const ownersOf = ({ things, packs }: Pick<ShelfContents, 'things' | 'packs'>): Set<string> =>
+  new Set([...things.map(({ id }) => id), ...packs.map(({ id }) => fieldPath('packs', id))])
+
+function mergeTyped(
+  { base, ours, theirs }: Versions<Shelf>,
+  lists: Pick<ShelfContents, 'things' | 'packs'>,
+): Shelf['typed'] {
+  const held = ownersOf(lists)
   const pick = (path: string) => {
     const mine = ours.typed[path]
     return mine === base.typed[path] ? theirs.typed[path] : mine
@@ -94,7 +120,7 @@ function mergeTyped({ base, ours, theirs }: Versions<Shelf>, things: Thing[]): S
   return Object.fromEntries(
     [...paths].flatMap(path => {
       const text = pick(path)
-      return text !== undefined && held.has(pathParts(path)[0] ?? '') ? [[path, text] as const] : []
+      return text !== undefined && held.has(ownerIn(path)) ? [[path, text] as const] : []
     }),
   )
 }

@@ -1,7 +1,7 @@
-// The shelf: everything one owns, the lists one packs from again and again, and one's own packings. It lies beside the
-// trips; a trip takes things from it as items of its own, and keeps a link to each.
+// The shelf: everything one owns, the lists one packs from again and again, one's own packings, and the packs one has or
+// knows. It lies beside the trips; a trip takes things from it as items of its own, and is judged by all the packs.
 
-import type { DraftItem, Typed } from '../draft'
+import type { DraftItem, DraftPack, Typed } from '../draft'
 import type { BodyFrom, PackedThing, Stow } from '../types'
 
 /** A thing's facts: what is true of it wherever it goes, and its usual place. */
@@ -65,18 +65,25 @@ export interface PackingList {
   things: PackedThing[]
 }
 
+/** The lists of the shelf, each of things with ids. */
+export const SHELF_LISTS = ['things', 'bases', 'packings', 'packs'] as const satisfies (keyof ShelfContents)[]
+
+export const SHELF_FORMAT = 'pack-reckoner/shelf'
+export const SHELF_VERSION = 3
+
 /** What an edit of the shelf changes. */
 export interface ShelfContents {
   things: Thing[]
   bases: Base[]
   packings: Packing[]
-  /** Unread text by path: `<thingId>/massKg`. */
+  packs: DraftPack[]
+  /** Unread text by path: `<thingId>/massKg`, `packs/<packId>/bodyLitres`. */
   typed: Typed
 }
 
 export interface Shelf extends ShelfContents {
-  format: 'pack-reckoner/shelf'
-  version: 2
+  format: typeof SHELF_FORMAT
+  version: typeof SHELF_VERSION
   /** Milliseconds since 1970; no two states of the shelf share it. */
   changedAt: number
   /** Counts the saves of the shelf, in whichever tab. */
@@ -90,12 +97,13 @@ export interface Outside {
 }
 
 export const emptyShelf = (): Shelf => ({
-  format: 'pack-reckoner/shelf',
-  version: 2,
+  format: SHELF_FORMAT,
+  version: SHELF_VERSION,
   changedAt: 0,
   revision: 0,
   things: [],
   bases: [],
   packings: [],
+  packs: [],
   typed: {},
 })

@@ -3,13 +3,14 @@
 // faster than a structured clone.
 
 import type { Looked } from '../../files/backup'
+import { SHELF_LISTS } from '../../plan/shelf'
 
 export interface LookAsked {
   kind: 'look'
   file: File
 }
 
-type ListName = 'trips' | 'things' | 'bases' | 'packings'
+type ListName = 'trips' | (typeof SHELF_LISTS)[number]
 
 export type LookTold =
   /** The worker goes on. */
@@ -64,11 +65,13 @@ function withoutLists(looked: Looked): { rest: Looked; lists: Lists } {
   const rest = {
     ...looked.backup,
     trips: [],
-    shelf: shelf && { ...shelf, things: [], bases: [], packings: [] },
+    shelf: shelf && { ...shelf, ...ofShelf(() => []) },
   }
-  const { things = [], bases = [], packings = [] } = shelf ?? {}
-  return { rest: { kind: 'backup', backup: rest }, lists: { trips, things, bases, packings } }
+  return { rest: { kind: 'backup', backup: rest }, lists: { trips, ...ofShelf(list => shelf?.[list] ?? []) } }
 }
+
+const ofShelf = (listOf: (list: (typeof SHELF_LISTS)[number]) => unknown[]) =>
+  Object.fromEntries(SHELF_LISTS.map(list => [list, listOf(list)]))
 
 function withLists(looked: Looked, { trips, ...lists }: Lists): Looked {
   if (looked.kind !== 'backup') return looked

@@ -3,7 +3,7 @@
 
 import { batch } from '@preact/signals'
 import { copyName } from '../../plan'
-import { emptyShelf, mergeShelves, same } from '../../plan/shelf'
+import { emptyShelf, mergeShelves, SHELF_LISTS, same } from '../../plan/shelf'
 import { emptyLibrary, type TripDocument } from '../documents'
 import { partsBetween, shelfContentsOf, stepOf, touched } from '../journal'
 import { merged, placeAfter } from '../library'
@@ -112,7 +112,7 @@ function restoreShelf(env: CopyEnvironment, { was, copy }: LostShelf): string {
     })
     return 'The browser had kept only an older state of your shelf: the newest is back from the second copy, and Undo shows the older one.'
   }
-  const isEmpty = here.things.length + here.bases.length + here.packings.length === 0
+  const isEmpty = SHELF_LISTS.every(list => here[list].length === 0)
   const { shelf, twice } = mergeShelves({ base: emptyShelf(), ours: here, theirs: copy }, newId)
   asStep(env, () => {
     state.shelf.value = touched(shelf, now())
