@@ -43,10 +43,14 @@ type Screen = (typeof PLACES)[number]['screen']
 /** Reached from the gear and shown in its place; on a wide screen in the trip's, beside the gear that it fills. */
 const SHELF = 'shelf'
 
+/** The packs apart from any trip. */
+const OWN_PACKS = 'own-packs'
+
 /** Screens that are reached from one of the four places, and are shown where it is. */
 const SHOWN_AT: Readonly<Record<string, Screen>> = {
   shop: 'packs',
   'all-trips': 'packs',
+  [OWN_PACKS]: 'packs',
   calibrate: 'need',
   [SHELF]: 'gear',
 }
@@ -64,7 +68,8 @@ export function App() {
   const { place } = library.value
   const shelfStands = useShelfBeside(wide)
   const [file] = incoming.value
-  const isWelcome = !openTrip.value && place.screen !== 'more' && place.screen !== SHELF
+  const isAlone = !openTrip.value && [SHELF, OWN_PACKS].includes(place.screen)
+  const isWelcome = !openTrip.value && place.screen !== 'more' && !isAlone
   const shown = file ? 'file' : link ? 'link' : isWelcome ? 'welcome' : place.screen
   useHeadingFocus(shown, place.screen === SHELF ? SHELF : screenOf(place.screen))
   // What opens from the empty app begins at its top, however far that was scrolled.
@@ -85,12 +90,16 @@ export function App() {
         <SharedPlan key={link} link={link} onDone={leaveLink} />
       </main>
     )
-  if (!openTrip.value && place.screen === SHELF)
+  if (isAlone)
     return (
       <>
         <main class="pane">
           <Notices />
-          <ShelfScreen onClose={() => actions.setPlace({ screen: 'more', detail: null, scrollY: 0 })} />
+          {place.screen === SHELF ? (
+            <ShelfScreen onClose={() => actions.setPlace({ screen: 'more', detail: null, scrollY: 0 })} />
+          ) : (
+            <PacksScreen detail={place.detail} />
+          )}
         </main>
         <div class="foot">
           <UndoBar />
@@ -147,7 +156,7 @@ export function App() {
             {screen === 'trip' ? (shelfIn === 'trip' ? shelf : trip) : null}
             {screen === 'gear' ? (shelfIn === 'gear' ? shelf : gear) : null}
             {screen === 'need' ? <NeedPlace /> : null}
-            {screen === 'packs' ? <PacksScreen detail={place.detail} onDetail={onDetail('packs')} /> : null}
+            {screen === 'packs' ? <PacksScreen detail={place.detail} /> : null}
           </section>
         ))}
       </main>
@@ -207,7 +216,7 @@ function useMedia(query: string): boolean {
   return matches
 }
 
-/** A plan that came in the address. It is taken out of it at once, so that no history keeps it. */
+/** A plan, or packs, that came in the address. It is taken out of it at once, so that no history keeps it. */
 function useLink() {
   const [link, setLink] = useState(takeLink)
   useEffect(() => {
@@ -220,7 +229,7 @@ function useLink() {
 
 function takeLink() {
   const { hash, pathname, search } = location
-  if (!hash.startsWith('#plan=')) return null
+  if (!/^#(plan|packs)=/.test(hash)) return null
   history.replaceState(null, '', pathname + search)
   return hash
 }

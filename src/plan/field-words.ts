@@ -130,6 +130,7 @@ const WORDS = {
   brimKgPerLitre: 'what a full pack weighs',
   lightGramsPerLitre: 'mass a litre of a light pack',
   headroomLitres: 'room to spare',
+  takes: 'pack taken',
   has: 'whether it is yours',
   starred: 'star',
   aside: 'being set aside',

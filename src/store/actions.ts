@@ -6,6 +6,7 @@ import {
   copyName,
   type Draft,
   describeField,
+  emptyDraft,
   fieldWord,
   setField,
   stillTyped,
@@ -86,7 +87,7 @@ export function createActions(state: State, { now, newId }: Clock) {
   /** The world with the open trip as it was edited: what is of the list of packs goes there. */
   function withOpen(world: World, edited: WithDraft): World {
     const trip = world.trips.get(world.open ?? '')
-    if (!trip) return world
+    if (!trip) return withShelf(world, parted(edited, { ...NO_TRIP, shelf: world.shelf }).shelf)
     const { draft, typed, shelf } = parted(edited, { ...trip, shelf: world.shelf })
     const isSame = draft === trip.draft && typed === trip.typed
     const trips = isSame
@@ -193,12 +194,11 @@ export function createActions(state: State, { now, newId }: Clock) {
       commit(next, { label, list: { on: 'order', id, from, to: target } })
     },
 
-    /** One undoable edit of the open trip, named by its label. */
+    /** One undoable edit of the open trip and the packs, named by its label; where none is open, of the packs alone. */
     edit(label: string, fn: (draft: Draft) => Draft) {
-      const trip = state.openTrip.peek()
-      if (!trip) return
-      const draft = fn(trip.draft)
-      commit(withOpen(state.world(), { draft, typed: stillTyped(draft, trip.typed) }), { label })
+      const edited = state.edited.peek()
+      const draft = fn(edited.draft)
+      commit(withOpen(state.world(), { draft, typed: stillTyped(draft, edited.typed) }), { label })
     },
 
     /** One undoable edit of the shelf, named by its label. Typing on at the same `path` within 2 s joins it. */
@@ -217,15 +217,14 @@ export function createActions(state: State, { now, newId }: Clock) {
     },
 
     /**
-     * Writes a field of the open trip: its value (undefined: none) and the text that could not be read as one (null:
+     * Writes a field of the open trip or of a pack: its value (undefined: none) and the text that could not be read as one (null:
      * none). Typing on in the same field within 2 s is one undo step.
      */
     setField(path: string, value: unknown, text: string | null) {
-      const trip = state.openTrip.peek()
-      if (!trip) return
-      const draft = setField(trip.draft, path, value)
-      const next = withOpen(state.world(), { draft, typed: withText(trip.typed, path, text) })
-      commit(next, { label: describeField(draft, path), path: `${trip.id}/${path}` })
+      const edited = state.edited.peek()
+      const draft = setField(edited.draft, path, value)
+      const next = withOpen(state.world(), { draft, typed: withText(edited.typed, path, text) })
+      commit(next, { label: describeField(draft, path), path: `${state.library.peek().open}/${path}` })
     },
 
     /** As `setField`, for a fact of a thing on the shelf: `massKg`, `fuel/boilLitres`. */
@@ -268,6 +267,9 @@ interface AddNote {
   open: boolean
   at?: number
 }
+
+/** What stands in for the trip where none is open. */
+const NO_TRIP = { draft: emptyDraft(), typed: {} }
 
 const nameIn = (draft: Draft | undefined) => (draft?.name ? ` “${draft.name}”` : '')
 

@@ -1,7 +1,7 @@
 // What the screens may use: signals to read, actions to change, and the start of both.
 
 import { computed, type ReadonlySignal } from '@preact/signals'
-import type { Shelf } from '../plan/shelf'
+import type { Shelf, WithDraft } from '../plan/shelf'
 import * as backupSignals from './backup-signals'
 import type { Library, RemovedTrip, TripDocument } from './documents'
 import type { DryStretches } from './dry-stretches'
@@ -28,6 +28,11 @@ export const trips: ReadonlySignal<ReadonlyMap<string, TripDocument>> = state.tr
 export const tripList: ReadonlySignal<TripDocument[]> = state.tripsWithPacks
 /** The open trip, with the list of packs in it. */
 export const openTrip: ReadonlySignal<TripDocument | null> = state.openTrip
+/** What is edited: the open trip, or where none is open the packs alone. */
+export const edited: ReadonlySignal<WithDraft> = state.edited
+/** The packs apart from any trip. */
+export const apart: ReadonlySignal<WithDraft> = state.apart
+export const reckonedApart: ReadonlySignal<OpenReckoned | null> = state.reckonedApart
 /** The open trip settled and reckoned; null while none is open, or the engine is not there yet. */
 export const reckoned: ReadonlySignal<OpenReckoned | null> = state.reckoned
 export const saveState: ReadonlySignal<SaveState> = state.saveState

@@ -2,8 +2,16 @@
 // Only actions.ts and what persists write here; components read.
 
 import { batch, computed, signal } from '@preact/signals'
-import type { Draft, Typed } from '../plan'
-import { emptyShelf, packTexts, type Shelf, same, withList, withListTexts } from '../plan/shelf'
+import { type Draft, emptyDraft, type Typed } from '../plan'
+import {
+  emptyShelf,
+  packTexts,
+  type Shelf,
+  same,
+  type WithDraft,
+  withList,
+  withListTexts,
+} from '../plan/shelf'
 import { emptyLibrary, type Library, type RemovedTrip, type Step, type TripDocument } from './documents'
 import { engine } from './engine'
 import { type Erased, mentions } from './erased'
@@ -90,6 +98,11 @@ export function createState() {
         shownAs(storedOpen.value, draft.value, typed.value)) ??
       null,
   )
+  /** The list by itself, in the place of a trip: what is judged and edited apart from any. */
+  const apart = computed(
+    (): WithDraft => ({ draft: withList(emptyDraft(), packs.value), typed: listTexts.value }),
+  )
+  const reckonedApart = computed(() => engine.value?.reckonOpen(apart.value.draft, apart.value.typed) ?? null)
   const tripsWithPacks = computed(() =>
     tripList.value.map(trip =>
       shownAs(trip, withList(trip.draft, packs.value), withListTexts(trip.typed, listTexts.value)),
@@ -202,6 +215,10 @@ export function createState() {
     /** The open trip as it is shown and edited: with the list of packs in it. */
     openTrip,
     storedOpen,
+    /** What is edited: the open trip, or where there is none the packs alone. */
+    edited: computed((): WithDraft => openTrip.value ?? apart.value),
+    apart,
+    reckonedApart,
     /** As they are stored. */
     tripList,
     tripsWithPacks,

@@ -37,7 +37,7 @@ describe('a long list of packs', () => {
     expect(document.querySelectorAll('.verdict')).toHaveLength(0)
     expect(rows().map(row => row.querySelector('.row-answer')?.textContent)).toHaveLength(9)
     for (const row of rows()) expect(row.querySelector('.row-answer')?.textContent).toMatch(/Does|Can’t tell/)
-    rerender(<PacksScreen detail={`packs/${draft().packs[0]!.id}`} onDetail={() => undefined} />)
+    rerender(<PacksScreen detail={`packs/${draft().packs[0]!.id}`} />)
     expect(rows().filter(row => row.querySelector('.verdict'))).toHaveLength(1)
   })
 

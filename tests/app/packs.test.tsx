@@ -168,7 +168,7 @@ describe('the order of packs', () => {
     openDraft(demoDraft())
     view.value = { ...AS_LISTED, order: 'mass' }
     const carrier = draft().packs[2]!
-    render(<PacksScreen detail={`packs/${carrier.id}`} onDetail={() => undefined} />)
+    render(<PacksScreen detail={`packs/${carrier.id}`} />)
     const before = names()
     actions.setField(`packs/${carrier.id}/setups/${carrier.setups[0]!.id}/massKg`, 0.1, null)
     expect(await screen.findByText(/75.0 L, 100/)).toBeTruthy()

@@ -98,7 +98,7 @@ describe('that no answer judges the fit', () => {
     const { unmount } = render(<PacksScreen {...noDetail} />)
     expect(screen.getAllByText(FIT_LINE)).toHaveLength(1)
     unmount()
-    render(<PacksScreen detail="packs/p" onDetail={() => undefined} />)
+    render(<PacksScreen detail="packs/p" />)
     expect(screen.getAllByText(FIT_LINE)).toHaveLength(2)
   })
 })

@@ -1,10 +1,10 @@
-// A field's value and the text that could not be read as one, by its path in what is being edited: the open trip,
-// unless an `EditedFields` around the fields says otherwise.
+// A field's value and the text that could not be read as one, by its path in what is being edited: the open trip with
+// the packs, unless an `EditedFields` around the fields says otherwise.
 
 import { createContext } from 'preact'
 import { useContext } from 'preact/hooks'
 import { fieldAt } from '../../plan'
-import { actions, library, openTrip } from '../../store'
+import { actions, edited, library } from '../../store'
 
 interface FieldState {
   value: unknown
@@ -24,8 +24,8 @@ export interface Edited {
 }
 
 const theOpenTrip: Edited = {
-  valueAt: path => openTrip.value && fieldAt(openTrip.value.draft, path),
-  unreadAt: path => openTrip.value?.typed[path],
+  valueAt: path => fieldAt(edited.value.draft, path),
+  unreadAt: path => edited.value.typed[path],
   set: (path, value, unread) => actions.setField(path, value, unread),
 }
 
@@ -37,11 +37,11 @@ export const EditedFields = EditedContext.Provider
 export const useEdited = () => useContext(EditedContext)
 
 export function useField(path: string): FieldState {
-  const edited = useEdited()
+  const fields = useEdited()
   return {
-    value: edited.valueAt(path),
-    unread: edited.unreadAt(path),
-    set: (value, unread) => edited.set(path, value, unread ?? null),
+    value: fields.valueAt(path),
+    unread: fields.unreadAt(path),
+    set: (value, unread) => fields.set(path, value, unread ?? null),
   }
 }
 

@@ -2,6 +2,7 @@
 // pasted and shared are told apart. Reads no more of a file than it needs, and none of one that is too large.
 
 import { CAPS, type PlanDocument, parsePlanValue, problemInWords } from '../../plan'
+import { PACKS_FORMAT } from '../pack-list'
 import { BACKUP_CAPS } from './limits'
 import { parseJson } from './parse-json'
 import { backupIn } from './read'
@@ -11,9 +12,11 @@ import { BACKUP_FORMAT, type Backup } from './types'
 export type Looked =
   | { kind: 'plan'; document: PlanDocument }
   | { kind: 'backup'; backup: Backup }
+  /** A list of packs, to be read by its own reader. */
+  | { kind: 'packs'; value: unknown }
   /** To be read by their own readers. */
   | { kind: 'track' | 'table' }
-  /** A shared link: the part of it that carries the plan. */
+  /** A shared link: the part of it that carries something. */
   | { kind: 'link'; fragment: string }
   /** `canTryAgain`: not the file hinders. */
   | { kind: 'unread'; problems: string[]; canTryAgain?: boolean }
@@ -23,7 +26,10 @@ const megabytes = (bytes: number) => `${(bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 
 
 /** How much of a file is looked at to tell what it is. */
 const HEAD_BYTES = 4096
-const OPENS = 'The app opens plan files and backup files (.json), tracks (.gpx) and tables (.csv).'
+/** The part of a shared link that carries something. */
+const LINK = /#(?:plan|packs)=\d[^\s"<>]*/
+const OPENS =
+  'The app opens plan files, lists of packs and backup files (.json), tracks (.gpx) and tables (.csv).'
 
 /** Never rejects: a file that cannot be read is `unread`, with what is wrong in words. */
 export async function lookAt(file: File, readTrip: ReadTrip): Promise<Looked> {
@@ -48,12 +54,8 @@ async function lookInto(file: File, readTrip: ReadTrip): Promise<Looked> {
   if (/^[{[]/.test(head) || ending === 'json') return lookIntoJson(file, readTrip)
   if (/<gpx[\s>]/i.test(head) || ending === 'gpx') return { kind: 'track' }
   if (head.startsWith('<')) return unread(`The file is a web page, or XML of another kind. ${OPENS}`)
-  const link = /#plan=\d[^\s"<>]*/.exec(head)
-  if (link)
-    return {
-      kind: 'link',
-      fragment: /#plan=\d[^\s"<>]*/.exec(await file.slice(0, 4 * HEAD_BYTES).text())![0],
-    }
+  if (LINK.test(head))
+    return { kind: 'link', fragment: LINK.exec(await file.slice(0, 4 * HEAD_BYTES).text())![0] }
   const isTable = ['csv', 'tsv'].includes(ending) || /^[^\n\0]*[\t;,][^\n\0]*\n/.test(head)
   return isTable ? { kind: 'table' } : unread(`The file is of a kind that the app does not know. ${OPENS}`)
 }
@@ -71,6 +73,7 @@ async function lookIntoJson(file: File, readTrip: ReadTrip): Promise<Looked> {
     const read = backupIn(json.value, readTrip)
     return read.ok ? { kind: 'backup', backup: read.backup } : unread(read.message)
   }
+  if (format === PACKS_FORMAT) return { kind: 'packs', value: json.value }
   if (format !== 'pack-reckoner/plan' && !trip && !carrier)
     return unread(`The file is neither a plan nor a backup of Pack Reckoner. ${OPENS}`)
   const parsed = parsePlanValue(json.value, text.length)

@@ -2,5 +2,5 @@
 export { withoutCarrier } from './carrier'
 export { canDeflate, deflate, inflate } from './deflate'
 export { SHARE_CAPS } from './limits'
-export { type SharedLink, shareLink } from './link'
-export { type ReadLink, readLink } from './read'
+export { packsLink, type SharedLink, shareLink } from './link'
+export { type ReadLink, readLink, readPacksLink } from './read'

@@ -1,15 +1,18 @@
-// A plan as a link: the whole of it in the part after "#", which browsers keep to themselves and send to no server.
-// #plan=1.<base64url of: the plan's JSON packed with raw deflate, then the CRC-32 of that JSON in four bytes>
+// A plan or a list of packs as a link: the whole of it in the part after "#", which browsers keep to themselves and send
+// to no server. #plan=1.<base64url of: the JSON packed with raw deflate, then the CRC-32 of that JSON in four bytes>
 
 import type { PlanDocument } from '../../plan'
+import type { PacksDocument } from '../pack-list'
 import { toBase64url } from './base64url'
 import { crc32 } from './crc32'
 import { canDeflate, deflate } from './deflate'
 import { SHARE_CAPS } from './limits'
 import { withShortIds } from './short-ids'
 
-/** What the fragment begins with; the number is the version of the packing, not that of the plan. */
-export const LINK_START = 'plan='
+/** What a link can carry, by what its fragment begins with. */
+export type LinkKind = 'plan' | 'packs'
+
+/** The version of the packing, not that of what is packed. */
 export const LINK_VERSION = 1
 
 export type SharedLink = { ok: true; link: string } | { ok: false; message: string }
@@ -18,13 +21,20 @@ export type SharedLink = { ok: true; link: string } | { ok: false; message: stri
  * The link that carries this plan, to open with the app at `base`, whose own query and fragment are dropped.
  * No link where the plan is too long for one, or where the browser cannot pack: `message` then says what to do.
  */
-export async function shareLink(document: PlanDocument, base: URL): Promise<SharedLink> {
+export const shareLink = (document: PlanDocument, base: URL): Promise<SharedLink> =>
+  linkOf('plan', withShortIds(document), base)
+
+/** As {@link shareLink}, for a list of packs. */
+export const packsLink = (document: PacksDocument, base: URL): Promise<SharedLink> =>
+  linkOf('packs', document, base)
+
+async function linkOf(kind: LinkKind, value: object, base: URL): Promise<SharedLink> {
   if (!canDeflate())
-    return refuse('This browser cannot pack a plan into a link: update it, or save the plan as a file.')
-  const json = new TextEncoder().encode(JSON.stringify(withShortIds(document)))
+    return refuse('This browser cannot pack this into a link: update it, or save a file instead.')
+  const json = new TextEncoder().encode(JSON.stringify(value))
   if (json.length > SHARE_CAPS.unpackedBytes) return refuse(TOO_LONG)
   const packed = await deflate(json)
-  const fragment = `${LINK_START}${LINK_VERSION}.${toBase64url(sealed(packed, crc32(json)))}`
+  const fragment = `${kind}=${LINK_VERSION}.${toBase64url(sealed(packed, crc32(json)))}`
   if (fragment.length > SHARE_CAPS.fragmentChars) return refuse(TOO_LONG)
   const link = new URL(base)
   link.search = ''
@@ -32,7 +42,7 @@ export async function shareLink(document: PlanDocument, base: URL): Promise<Shar
   return { ok: true, link: link.href }
 }
 
-const TOO_LONG = `This plan is too long to share as a link (${SHARE_CAPS.fragmentChars.toLocaleString('en')} characters at most): save it as a file.`
+const TOO_LONG = `This is too long for a link (${SHARE_CAPS.fragmentChars.toLocaleString('en')} characters at most): save it as a file.`
 
 const refuse = (message: string) => ({ ok: false, message }) as const
 

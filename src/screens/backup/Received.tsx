@@ -1,10 +1,12 @@
 // A file from outside, before anything of it is kept: what it is, and the reader it belongs to.
 
 import './backup.css'
-import { useEffect, useRef, useState } from 'preact/hooks'
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { Looked } from '../../files/backup'
+import { readPacks } from '../../files/pack-list'
+import { newId } from '../../store'
 import { lookInWorker } from '../../store/look'
-import { PlanOffer, SharedPlan } from '../share'
+import { PacksOffer, PlanOffer, SharedPlan } from '../share'
 import { OPENERS } from './openers'
 import { Restore } from './Restore'
 import { type OpenerProps, SNAPSHOT_TYPE } from './types'
@@ -14,6 +16,7 @@ const TITLES = {
   backup: 'A backup',
   track: 'A track',
   table: 'A table',
+  packs: 'Packs from a file',
   unread: 'This file opens nothing',
 }
 
@@ -45,6 +48,7 @@ export function Received({ file, onDone }: OpenerProps) {
       <h1 ref={heading} tabIndex={-1}>
         {TITLES[looked.kind]}
       </h1>
+      {looked.kind === 'packs' ? <GivenPacks value={looked.value} name={file.name} onDone={onDone} /> : null}
       {looked.kind === 'plan' ? <PlanOffer document={looked.document} onDone={onDone} /> : null}
       {looked.kind === 'unread' ? (
         <Unread
@@ -56,6 +60,15 @@ export function Received({ file, onDone }: OpenerProps) {
       ) : null}
       {Opener ? <Opener file={file} onDone={onDone} /> : null}
     </div>
+  )
+}
+
+function GivenPacks({ value, name, onDone }: { value: unknown; name: string; onDone: () => void }) {
+  const read = useMemo(() => readPacks(value, newId), [value])
+  return read.ok ? (
+    <PacksOffer packs={read.packs} leftOut={read.leftOut} onDone={onDone} />
+  ) : (
+    <Unread name={name} problems={[read.message]} onTryAgain={null} onDone={onDone} />
   )
 }
 

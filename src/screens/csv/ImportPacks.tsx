@@ -34,9 +34,7 @@ const OFFERED: Offered<PackFieldName> = {
 }
 
 export function ImportPacks({ heading = 'h3' }: { heading?: 'h2' | 'h3' }) {
-  const trip = openTrip.value
-  const [kept, keep] = usePacksSource(trip?.id ?? '')
-  if (!trip) return null
+  const [kept, keep] = usePacksSource(openTrip.value?.id ?? '')
   return (
     <ImportDoor
       title="Import a table of packs"

@@ -18,7 +18,7 @@ import {
 import { CAPS, fieldWord } from '../../plan'
 import { type Formats, formatsIn, valueText } from '../../report'
 import { priceText } from '../../report/compare-packs'
-import { actions, newId, openTrip } from '../../store'
+import { actions, edited, newId } from '../../store'
 import { counted, type System } from '../../units'
 import type { AddedNote } from './Added'
 import { Problems } from './Problems'
@@ -50,7 +50,7 @@ export function PacksRows(props: PacksRowsProps) {
 function ReadPacks({ grid, layout, onAdded }: PacksRowsProps) {
   const system = useSystem()
   const formats = formatsIn(system)
-  const known = openTrip.value?.draft.packs ?? []
+  const known = edited.value.draft.packs
   const [left, setLeft] = useState<ReadonlySet<number>>(new Set())
   const [most, setMost] = useState(SHOWN)
   const read = useMemo(() => readPackRows(grid, layout), [grid, layout])

@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks'
 import { Choice, useSystem } from '../../components/fields'
 import { fileWords, saveFile } from '../../components/files'
 import { gearCsv, type Marks, packsCsv, shelfCsv } from '../../files/csv'
-import { openTrip, shelf } from '../../store'
+import { edited, shelf } from '../../store'
 import './csv.css'
 
 const MARKS = [
@@ -19,21 +19,21 @@ export function SaveTable() {
   const system = useSystem()
   const [marks, setMarks] = useState(usualMarks)
   const [saved, setSaved] = useState<string | null>(null)
-  const draft = openTrip.value?.draft
+  const { draft } = edited.value
   const { things } = shelf.value
-  const name = draft?.name ?? ''
+  const name = draft.name ?? ''
   const tables = [
     {
       label: 'Save the gear',
       file: fileName(name, 'gear'),
-      rows: draft?.gear.length ?? 0,
-      csv: () => gearCsv(draft?.gear ?? [], { system, marks }),
+      rows: draft.gear.length,
+      csv: () => gearCsv(draft.gear, { system, marks }),
     },
     {
       label: 'Save the packs',
       file: fileName(name, 'packs'),
-      rows: draft?.packs.length ?? 0,
-      csv: () => packsCsv(draft?.packs ?? [], marks),
+      rows: draft.packs.length,
+      csv: () => packsCsv(draft.packs, marks),
     },
     {
       label: 'Save the shelf',

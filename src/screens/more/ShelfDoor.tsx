@@ -1,23 +1,26 @@
-// The shelf as seen from all trips: what is on it, and the way there.
+// The shelf and the list of packs as seen from all trips: what is on them, and the way there.
 
 import { toTop } from '../../components/frame'
 import { shelf } from '../../store'
 import { counted } from '../../units'
 
 export function ShelfDoor() {
-  const { things, bases } = shelf.value
-  const open = () => toTop('shelf')
+  const { things, bases, packs } = shelf.value
   return (
     <section>
-      <h2>Shelf</h2>
+      <h2>Shelf and packs</h2>
       <p>
         {things.length === 0
           ? 'Everything you own, each thing kept once for all trips.'
-          : `${counted(things.length, 'thing')}, ${counted(bases.length, 'base')}.`}
+          : `${counted(things.length, 'thing')}, ${counted(bases.length, 'base')}.`}{' '}
+        {packs.length === 0 ? null : `${counted(packs.length, 'pack')}.`}
       </p>
       <div class="actions">
-        <button type="button" class="quiet" onClick={open}>
+        <button type="button" class="quiet" onClick={() => toTop('shelf')}>
           Open the shelf
+        </button>
+        <button type="button" class="quiet" onClick={() => toTop('own-packs')}>
+          My packs
         </button>
       </div>
     </section>

@@ -1,9 +1,18 @@
 // The figures of one pack and its set-ups. A pack with a removable frame has two set-ups, each with its own mass.
 
 import { Field } from '../../components/fields'
-import { addSetup, type DraftPack, type DraftSetup, FIELDS, fieldPath, removeSetup } from '../../plan'
+import {
+  addSetup,
+  type DraftPack,
+  type DraftSetup,
+  FIELDS,
+  fieldPath,
+  removeSetup,
+  withoutOwnFacts,
+} from '../../plan'
 import { FIT_LINE } from '../../report'
 import { actions, newId } from '../../store'
+import { OwnPack } from './OwnPack'
 
 /** As tags have them: the likeliest first. */
 const BODY_FROM = ['stated', 'test-method', 'measured', 'guess']
@@ -36,6 +45,10 @@ export function PackEditor({ pack }: { pack: DraftPack }) {
       >
         Add a set-up (frame taken out)
       </button>
+      <details class="more" open={isSaid(pack)}>
+        <summary>Mine, notes, set aside</summary>
+        <OwnPack pack={pack} />
+      </details>
       <details class="more">
         <summary>Price, fabric, inner size</summary>
         <div class="fields">
@@ -58,6 +71,9 @@ export function PackEditor({ pack }: { pack: DraftPack }) {
     </>
   )
 }
+
+/** Whether the hiker has said anything of it. */
+const isSaid = (pack: DraftPack) => withoutOwnFacts(pack) !== pack
 
 function SetupEditor({ pack, setup, index }: { pack: DraftPack; setup: DraftSetup; index: number }) {
   const at = (field: string) => fieldPath('packs', pack.id, 'setups', setup.id, field)

@@ -3,8 +3,7 @@
 import type { DraftPack } from '../../plan'
 import { ANSWERS, type Formats } from '../../report'
 import type { Comparison } from '../../report/compare-packs'
-import { reckoned } from '../../store'
-import type { Judgement } from './judged'
+import type { Judged } from './judged'
 import { PartlyKnown, partlyKnown } from './Partly'
 import { Verdicts } from './Verdicts'
 import { answerOf, orderFigure, view } from './view'
@@ -29,7 +28,7 @@ export function PackSummary({ pack, name, comparisons, short, formats }: Summary
     : null
   return (
     <>
-      <bdi class="name">{name}</bdi>
+      <PackName pack={pack} name={name} />
       <span class="facts-line" data-figures="typed">
         {answer ? (
           <>
@@ -42,22 +41,35 @@ export function PackSummary({ pack, name, comparisons, short, formats }: Summary
         ) : null}
         {[litres, ...masses].join(', ')}
         {figure ? <span data-figures="why"> · {figure}</span> : null}
+        {pack.aside === undefined ? null : ` · set aside${pack.aside ? `: ${pack.aside}` : ''}`}
       </span>
     </>
   )
 }
 
+/** Struck through where it is set aside, and with what marks it among many. */
+function PackName({ pack, name }: { pack: DraftPack; name: string }) {
+  const marks = [pack.starred ? 'starred' : '', pack.has === 'owned' ? 'mine' : (pack.has ?? '')].filter(
+    Boolean,
+  )
+  return (
+    <span class="name">
+      {pack.aside === undefined ? <bdi>{name}</bdi> : <s>{name}</s>}
+      {marks.length > 0 ? <span class="facts-line"> {marks.join(', ')}</span> : null}
+    </span>
+  )
+}
+
 interface JudgedProps {
   pack: DraftPack
-  settled: Judgement | null
-  comparisons: Comparison[]
+  judged: Judged
   formats: Formats
 }
 
 /** The verdicts; of set-ups that lack their mass or litres, as much as can be said. */
-export function Judged({ pack, settled, comparisons, formats }: JudgedProps) {
-  if (!reckoned.value) return null
-  if (!settled) return <p class="hint verdict">Not judged: the trip’s food does not settle.</p>
+export function PackVerdicts({ pack, judged: { settled, comparisons, isRefused }, formats }: JudgedProps) {
+  if (isRefused) return <p class="hint verdict">Not judged: the trip’s food does not settle.</p>
+  if (!settled) return null
   const { plan, packIds, reckoning } = settled
   const packIndex = packIds.indexOf(pack.id)
   return (

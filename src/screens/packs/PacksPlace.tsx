@@ -1,19 +1,22 @@
-// The packs and the two places reached from them, each fetched when it is first opened.
+// The packs and the places reached from them, each fetched when it is first opened.
 
 import { later } from '../../components/frame'
-import { library } from '../../store'
-import { type PacksProps, PacksScreen } from './PacksScreen'
+import { actions, library } from '../../store'
+import { PacksScreen } from './PacksScreen'
 
 const ShopScreen = later(async () => (await import('../shop')).ShopScreen)
 const AllTripsScreen = later(async () => (await import('../trips')).AllTripsScreen)
 
-export function PacksPlace(props: PacksProps) {
-  switch (library.value.place.screen) {
+export function PacksPlace({ detail }: { detail: string | null }) {
+  const { screen } = library.value.place
+  const onDetail = (to: string | null) =>
+    actions.setPlace({ screen: screen === 'own-packs' ? screen : 'packs', detail: to, scrollY })
+  switch (screen) {
     case 'shop':
       return <ShopScreen />
     case 'all-trips':
       return <AllTripsScreen />
     default:
-      return <PacksScreen {...props} />
+      return <PacksScreen detail={detail} onDetail={onDetail} isApart={screen === 'own-packs'} />
   }
 }

@@ -18,21 +18,23 @@ import {
 } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import { FIT_LINE, type Formats, formatsIn, missingOf, shortCautions } from '../../report'
-import { actions, newId, openTrip } from '../../store'
+import { actions, apart, edited, newId, openTrip } from '../../store'
 import { type Detail, firstId, rowActions } from '../rows'
 import { AnswerCounts } from './Answers'
 import { useJudged } from './judged'
 import { PackEditor } from './PackEditor'
 import { PackPictures } from './PackPictures'
-import { Judged, PackSummary } from './PackSummary'
+import { PackSummary, PackVerdicts } from './PackSummary'
 import './packs.css'
 import { Thresholds } from './Thresholds'
+import { takenWords } from './taken'
 import { ViewChoices } from './ViewChoices'
 import { AS_LISTED, answering, answerOf, inOrder, passes, view } from './view'
 
 const EDITS = { what: 'pack', move: movePack, duplicate: duplicatePack, remove: removePack }
 
 const ImportPacks = later(async () => (await import('../csv')).ImportPacks)
+const GivePacks = later(async () => (await import('../share')).GivePacks)
 const TABLE_DOORS = [{ label: 'Import a table', draw: () => <ImportPacks /> }]
 
 /** Fewer packs than this need no ordering. */
@@ -41,13 +43,13 @@ const WORTH_SORTING = 2
 /** More packs than this are a row each, that opens its card: sixty cards are forty screens of a phone. */
 const MOST_CARDS = 6
 
-export type PacksProps = Detail
-
-export function PacksScreen({ detail, onDetail }: PacksProps) {
+/** `isApart`: apart from any trip, even where one is open. */
+export function PacksScreen({ detail, onDetail, isApart = false }: Detail & { isApart?: boolean }) {
   const system = useSystem()
   const formats = formatsIn(system)
-  const packs = openTrip.value?.draft.packs ?? []
-  const { settled, comparisons } = useJudged()
+  const { packs } = (isApart ? apart : edited).value.draft
+  const judged = useJudged(isApart)
+  const { settled, comparisons } = judged
   // One pack alone has no choices on show that could bring it back.
   const chosen = packs.length >= WORTH_SORTING ? view.value : AS_LISTED
   const editing = packs.find(pack => detail === `packs/${pack.id}`)
@@ -81,7 +83,8 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
   // What is the same list is the same object, so that no scrolling starts anew.
   const order = rows.map(({ id }) => id).join('\n')
   const entries = useMemo(() => rows.map(({ id }) => ({ key: id })), [order])
-  const asListed = chosen.order === 'listed' && rows.length === packs.length
+  const asListed =
+    chosen.order === 'listed' && rows.length === packs.length && packs.every(pack => pack.aside === undefined)
   const add = () => {
     const id = newId()
     actions.edit('Add a pack', draft => addPack(draft, firstId(id)))
@@ -89,23 +92,44 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
   }
   return (
     <div class="screen">
-      <h2>Packs</h2>
+      <div class="heading">
+        <h2>{isApart ? 'My packs' : 'Packs'}</h2>
+        {isApart ? (
+          <button type="button" class="quiet" onClick={() => toTop(openTrip.value ? 'packs' : 'more')}>
+            {openTrip.value ? 'Back to the trip' : 'Close'}
+          </button>
+        ) : null}
+      </div>
       {packs.length === 0 ? (
-        <p>Type a few figures from a pack’s tag to see whether it does for this trip.</p>
+        <p>Type a few figures from a pack’s tag to see what it is good for.</p>
       ) : (
         <p class="hint">{FIT_LINE}</p>
       )}
-      <div class="actions">
-        <button type="button" onClick={() => toTop('shop')}>
-          At the shop
-        </button>
-        <button type="button" onClick={() => toTop('all-trips')}>
-          All my trips
-        </button>
-      </div>
-      {isShort || chosen.answer ? <AnswerCounts answers={packs.map(({ id }) => answerOf(of(id)))} /> : null}
+      {isApart ? null : (
+        <div class="actions">
+          <button type="button" onClick={() => toTop('shop')}>
+            At the shop
+          </button>
+          <button type="button" onClick={() => toTop('all-trips')}>
+            All my trips
+          </button>
+          <button type="button" onClick={() => toTop('own-packs')}>
+            Without a trip
+          </button>
+        </div>
+      )}
+      {isShort || chosen.answer ? (
+        <AnswerCounts
+          answers={packs.flatMap(({ id, aside }) => (aside === undefined ? [answerOf(of(id))] : []))}
+        />
+      ) : null}
       {packs.length >= WORTH_SORTING ? (
-        <ViewChoices shown={rows.length} all={packs.length} {...{ system, price, mass }} />
+        <ViewChoices
+          shown={rows.length}
+          all={packs.length}
+          tags={tagsOf(packs)}
+          {...{ system, price, mass }}
+        />
       ) : null}
       {settled ? (
         <>
@@ -131,10 +155,8 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
               open={detail === path}
               onToggle={() => onDetail(detail === path ? null : path)}
               summary={<PackSummary {...{ pack, name, formats }} comparisons={of(pack.id)} short={isShort} />}
-              below={
-                isShort && detail !== path ? null : <Judged {...{ pack, settled, comparisons, formats }} />
-              }
-              actions={rowActions(EDITS, { id: pack.id, name, ...place })}
+              below={isShort && detail !== path ? null : <PackVerdicts {...{ pack, judged, formats }} />}
+              actions={rowActions(EDITS, { id: pack.id, name, besides: takenWords(pack.id), ...place })}
             >
               <PackEditor pack={pack} />
             </Row>
@@ -144,16 +166,18 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
       <button type="button" class="primary" onClick={add}>
         Add a pack
       </button>
-      <Doors doors={TABLE_DOORS} />
+      <Doors doors={[...TABLE_DOORS, { label: 'Give packs on', draw: () => <GivePacks packs={rows} /> }]} />
       {settled && settled.reckoning.packs.length >= WORTH_SORTING ? (
         <WhenOpen class="more section" summary={<h3>Pictures</h3>}>
           {() => <PackPictures {...settled} formats={formats} />}
         </WhenOpen>
       ) : null}
-      <Thresholds />
+      {isApart ? null : <Thresholds />}
     </div>
   )
 }
+
+const tagsOf = (packs: DraftPack[]) => [...new Set(packs.flatMap(({ tags = [] }) => tags))].sort()
 
 /** The packs in their order; while one of them is being edited they keep the order they had before. */
 function useHeld(ordered: DraftPack[], editing: string | null): DraftPack[] {

@@ -4,17 +4,19 @@ import { useId } from 'preact/hooks'
 import { Choice, LooseField, type Reading } from '../../components/fields'
 import { ANSWERS } from '../../report'
 import type { System } from '../../units'
-import { AS_LISTED, ORDERS, type Order, view } from './view'
+import { AS_LISTED, ORDERS, type Order, OWN, view } from './view'
 
 interface ViewChoicesProps {
   shown: number
   all: number
+  /** All there are. */
+  tags: readonly string[]
   system: System
   price: Reading
   mass: Reading
 }
 
-export function ViewChoices({ shown, all, system, price, mass }: ViewChoicesProps) {
+export function ViewChoices({ shown, all, tags, system, price, mass }: ViewChoicesProps) {
   const id = useId()
   const chosen = view.value
   const set = (part: Partial<typeof chosen>) => {
@@ -52,6 +54,20 @@ export function ViewChoices({ shown, all, system, price, mass }: ViewChoicesProp
             chosen={chosen.frame}
             onChoose={frame => set({ frame })}
           />
+          <Choice
+            label="Whose"
+            options={(Object.keys(OWN) as (keyof typeof OWN)[]).map(value => ({ value, label: OWN[value] }))}
+            chosen={chosen.own}
+            onChoose={own => set({ own })}
+          />
+          {tags.length > 0 ? (
+            <Choice
+              label="Tag"
+              options={['', ...tags].map(tag => ({ value: tag, label: tag || 'Any' }))}
+              chosen={chosen.tag ?? ''}
+              onChoose={tag => set({ tag: tag || null })}
+            />
+          ) : null}
           <label class="toggle">
             <input
               type="checkbox"
@@ -98,12 +114,23 @@ export function ViewChoices({ shown, all, system, price, mass }: ViewChoicesProp
   )
 }
 
-function wordsOf({ order, answer, frame, sealed, priceText, massText }: typeof AS_LISTED): string[] {
+function wordsOf({
+  order,
+  answer,
+  frame,
+  sealed,
+  own,
+  tag,
+  priceText,
+  massText,
+}: typeof AS_LISTED): string[] {
   return [
     answer === null ? '' : ANSWERS[answer].words.toLowerCase(),
     order === 'listed' ? '' : ORDERS[order].toLowerCase(),
     frame === 'any' ? '' : frame === 'framed' ? 'with a frame' : 'without a frame',
     sealed ? 'sealed' : '',
+    own === 'any' ? '' : OWN[own].toLowerCase(),
+    tag === null ? '' : `“${tag}”`,
     priceText.trim() ? `price up to ${priceText.trim()}` : '',
     massText.trim() ? `mass up to ${massText.trim()}` : '',
   ].filter(Boolean)

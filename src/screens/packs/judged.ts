@@ -1,10 +1,10 @@
-// The packs of the open trip, judged.
+// The packs judged, for the open trip or apart from any.
 
 import { useMemo } from 'preact/hooks'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import { type Comparison, comparisonOf } from '../../report/compare-packs'
-import { reckoned } from '../../store'
+import { reckoned, reckonedApart } from '../../store'
 
 export interface Judgement {
   plan: Plan
@@ -12,14 +12,26 @@ export interface Judgement {
   reckoning: Reckoning
 }
 
-/** What the open trip's packs are, and how they compare; null while it is not reckoned. */
-export function useJudged(): { settled: Judgement | null; comparisons: Comparison[] } {
-  const open = reckoned.value
+export interface Judged {
+  /** Null while nothing is reckoned. */
+  settled: Judgement | null
+  comparisons: Comparison[]
+  /** The trip's food does not settle. */
+  isRefused: boolean
+}
+
+/** What the packs are for the open trip, or apart from any, and how they compare. */
+export function useJudged(isApart: boolean): Judged {
+  const open = isApart ? reckonedApart.value : reckoned.value
   return useMemo(() => {
     const none: Comparison[] = []
-    if (!open?.reckoned.ok) return { settled: null, comparisons: none }
+    if (!open?.reckoned.ok) return { settled: null, comparisons: none, isRefused: open !== null }
     const { plan, packIds } = open
     const { reckoning } = open.reckoned
-    return { settled: { plan, packIds, reckoning }, comparisons: comparisonOf(plan, reckoning) }
+    return {
+      settled: { plan, packIds, reckoning },
+      comparisons: comparisonOf(plan, reckoning),
+      isRefused: false,
+    }
   }, [open])
 }

@@ -22,12 +22,24 @@ export type Order = keyof typeof ORDERS
 
 export type PackAnswer = Comparison['answer']
 
+/** Whose packs are shown. */
+export const OWN = {
+  any: 'All',
+  owned: 'Mine',
+  wanted: 'Wanted',
+  starred: 'Starred',
+  aside: 'Set aside',
+} as const
+
 export interface View {
   order: Order
   /** Only packs with this answer. */
   answer: PackAnswer | null
   frame: 'any' | 'framed' | 'frameless'
   sealed: boolean
+  /** Only those of which the hiker says so. */
+  own: keyof typeof OWN
+  tag: string | null
   /** As typed. */
   priceText: string
   massText: string
@@ -38,6 +50,8 @@ export const AS_LISTED: View = {
   answer: null,
   frame: 'any',
   sealed: false,
+  own: 'any',
+  tag: null,
   priceText: '',
   massText: '',
 }
@@ -51,13 +65,24 @@ export interface Bounds {
 }
 
 /** Whether a pack is among those asked for; what is asked about and not known leaves it out. */
-export function passes(pack: DraftPack, { frame, sealed }: View, { price, massKg }: Bounds): boolean {
+export function passes(
+  pack: DraftPack,
+  { frame, sealed, own, tag }: View,
+  { price, massKg }: Bounds,
+): boolean {
   if (sealed && !pack.sealed) return false
+  if (!isOwn(pack, own) || (tag !== null && !pack.tags?.includes(tag))) return false
   if (price !== undefined && !(pack.price !== undefined && pack.price <= price)) return false
   const fits = (setup: DraftSetup) =>
     (frame === 'any' || setup.frame === frame) &&
     (massKg === undefined || (setup.massKg !== undefined && setup.massKg <= massKg))
   return pack.setups.some(fits)
+}
+
+function isOwn(pack: DraftPack, own: View['own']): boolean {
+  if (own === 'any') return true
+  if (own === 'starred') return pack.starred === true
+  return own === 'aside' ? pack.aside !== undefined : pack.has === own
 }
 
 /** Less comes first; what is not known comes last. */
@@ -75,19 +100,23 @@ const KEYS: Record<Exclude<Order, 'listed'>, (c: Comparison) => number | null> =
   'price-rated': c => c.pricePerRatedKg,
 }
 
-/** The packs in order, each by the best of its set-ups; equals stay as listed, packs not judged come last. */
+/**
+ * The packs in order, each by the best of its set-ups; equals stay as listed, packs not judged come after them, and those
+ * set aside last.
+ */
 export function inOrder(
   packs: DraftPack[],
   order: Order,
   comparisonsOf: (id: string) => Comparison[],
 ): DraftPack[] {
-  if (order === 'listed') return packs
+  const isAside = (pack: DraftPack) => Number(pack.aside !== undefined)
+  if (order === 'listed') return packs.toSorted((a, b) => isAside(a) - isAside(b))
   const key = KEYS[order]
   const least = (pack: DraftPack) =>
     Math.min(...comparisonsOf(pack.id).map(c => key(c) ?? Number.POSITIVE_INFINITY), Number.POSITIVE_INFINITY)
   return packs
     .map(pack => ({ pack, at: least(pack) }))
-    .sort((a, b) => (a.at === b.at ? 0 : a.at - b.at))
+    .sort((a, b) => isAside(a.pack) - isAside(b.pack) || (a.at === b.at ? 0 : a.at - b.at))
     .map(({ pack }) => pack)
 }
 

@@ -23,13 +23,15 @@ interface Entry {
   name: string
   index: number
   count: number
+  /** What goes with it when it is deleted, in words. */
+  besides?: string
   /** Moves it as that key does on its grip, where it has one. */
   step?: (key: 'ArrowUp' | 'ArrowDown') => void
 }
 
 /** The actions of entry `index` of `count`, each one undoable step. */
 export function rowActions({ what, move, duplicate, remove }: ListEdits, entry: Entry): RowActions {
-  const { id, name, index, count, step } = entry
+  const { id, name, index, count, besides = '', step } = entry
   const moveBy = (by: 1 | -1) => {
     if (step) return () => step(by < 0 ? 'ArrowUp' : 'ArrowDown')
     return move && (() => actions.edit(`Move ${what} ${name}`, draft => move(draft, id, index + by)))
@@ -39,7 +41,7 @@ export function rowActions({ what, move, duplicate, remove }: ListEdits, entry: 
     moveUp: index > 0 ? moveBy(-1) : undefined,
     moveDown: index < count - 1 ? moveBy(1) : undefined,
     duplicate: () => actions.edit(`Duplicate ${what} ${name}`, draft => duplicate(draft, id, newId)),
-    remove: () => actions.edit(`Delete ${what} ${name}`, draft => remove(draft, id)),
+    remove: () => actions.edit(`Delete ${what} ${name}${besides}`, draft => remove(draft, id)),
   }
 }
 

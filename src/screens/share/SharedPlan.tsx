@@ -1,13 +1,15 @@
-// A plan that came in a link: what it is, before anything of it is kept. It never touches a trip that is here.
+// A plan or packs that came in a link: what it is, before anything of it is kept. It never touches a trip that is here.
 
 import './share.css'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
-import { type ReadLink, readLink } from '../../files/share'
+import type { ReadPacks } from '../../files/pack-list'
+import { type ReadLink, readLink, readPacksLink } from '../../files/share'
 import { completePlan, fromPlanDocument, type PlanDocument, tripName } from '../../plan'
 import { formatsIn } from '../../report'
 import { actions, newId } from '../../store'
 import { counted } from '../../units'
+import { PacksOffer } from './PacksOffer'
 
 interface SharedPlanProps {
   /** The fragment of the address. */
@@ -17,10 +19,10 @@ interface SharedPlanProps {
 }
 
 export function SharedPlan({ link, onDone }: SharedPlanProps) {
-  const [read, setRead] = useState<ReadLink | null>(null)
+  const [read, setRead] = useState<ReadLink | ReadPacks | null>(null)
   const heading = useRef<HTMLHeadingElement>(null)
   useEffect(() => {
-    void readLink(link).then(setRead)
+    void (link.startsWith('#packs=') ? readPacksLink(link, newId) : readLink(link)).then(setRead)
   }, [link])
   useEffect(() => {
     if (read) heading.current?.focus()
@@ -29,9 +31,11 @@ export function SharedPlan({ link, onDone }: SharedPlanProps) {
   return (
     <div class="screen shared-plan">
       <h1 ref={heading} tabIndex={-1}>
-        {read.ok ? 'Someone’s plan' : 'This link opens no plan'}
+        {!read.ok ? 'This link cannot be opened' : 'packs' in read ? 'Someone’s packs' : 'Someone’s plan'}
       </h1>
-      {read.ok ? (
+      {read.ok && 'packs' in read ? (
+        <PacksOffer packs={read.packs} leftOut={read.leftOut} onDone={onDone} />
+      ) : read.ok ? (
         <PlanOffer document={read.document} onDone={onDone} />
       ) : (
         <>
