@@ -74,6 +74,7 @@ const shelfShape = z.object({
   bases: list(thing({ name: z.string(), lines: list(z.looseObject({ thing: z.string() })) })),
   packings: list(thing({ said: z.looseObject({ how: z.string() }) })),
   packs: list(pack),
+  figures: z.optional(z.looseObject({ under: part, measure: part })),
   typed,
 })
 

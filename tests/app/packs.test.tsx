@@ -181,7 +181,7 @@ describe('the order of packs', () => {
   test('never loses or doubles a pack, and puts what is not known last', () => {
     openDraft(demoDraft())
     const { plan, packIds, reckoning } = judged()
-    const comparisons = comparisonOf(plan, reckoning)
+    const comparisons = comparisonOf(plan, reckoning, { massG: 1 })
     const of = (id: string) => comparisons.filter(c => packIds[c.pack] === id)
     const unknown: DraftPack = { id: 'x', setups: [{ id: 'y' }] }
     const orders = Object.keys(ORDERS) as Order[]

@@ -170,15 +170,26 @@ const packing = fc.tuple(fc.boolean(), list).chain(([isOlder, along]) =>
   }),
 )
 
+const figures = fc.option(
+  fc.record(
+    {
+      under: fc.record({ gramsPerLitre: fc.nat(90) }),
+      measure: fc.record({ name, powers: fc.record({ massG: fc.integer({ min: -2, max: 2 }) }) }),
+    },
+    { requiredKeys: [] },
+  ),
+)
+
 /** Any library that the app itself can have come to. */
 export const anyContents: fc.Arbitrary<Contents> = fc.record({
   trips: listOf(trip),
-  shelf: fc.tuple(listOf(thing), listOf(base), listOf(packing), listOf(ownPack), name).map(
-    ([things, bases, packings, packs, text]): ShelfContents => ({
+  shelf: fc.tuple(listOf(thing), listOf(base), listOf(packing), listOf(ownPack), name, figures).map(
+    ([things, bases, packings, packs, text, own]): ShelfContents => ({
       things,
       bases,
       packings,
       packs,
+      ...(own && { figures: own }),
       typed: {
         ...(things[0] && { [`${things[0].id}/massKg`]: text }),
         ...(packs[0] && { [`packs/${packs[0].id}/bodyLitres`]: text }),

@@ -6,6 +6,7 @@ import { CAPS, checkDraft, type DraftPack, withoutOldNo } from '../../plan'
 import {
   type Base,
   factsOf,
+  type OwnFigures,
   ownerIn,
   ownersOf,
   type Packing,
@@ -81,6 +82,12 @@ const packingShape = z.object({
 
 const packShape = z.looseObject({ id, setups: z.array(z.looseObject({ id })) })
 
+const some = z.record(words(40), z.number()).check(z.refine(values => Object.keys(values).length <= 20))
+const figuresShape = z.strictObject({
+  under: opt(some),
+  measure: opt(z.strictObject({ name: words(1000), powers: some })),
+})
+
 const shelfShape = z.object({
   format: z.literal(SHELF_FORMAT),
   version: z.literal([1, 2, SHELF_VERSION]),
@@ -89,6 +96,7 @@ const shelfShape = z.object({
   packings: z.array(z.unknown()),
   // Before version 3 they lay with the trips.
   packs: opt(z.array(z.unknown())),
+  figures: opt(z.unknown()),
   typed: z.record(z.string(), words(1000)),
 })
 
@@ -107,9 +115,13 @@ export function readShelf(record: unknown): { shelf: ShelfContents | null; leftO
     packs: withSoundPacks(readList(packs, packShape, 'Pack', leftOut) as DraftPack[], leftOut),
   }
   const owners = ownersOf(lists)
+  const figures = figuresShape.safeParse(found.data.figures)
+  if (found.data.figures !== undefined && !figures.success)
+    leftOut.push('Your figures for packs cannot be read: they are left out.')
   return {
     shelf: {
       ...lists,
+      ...(figures.success && { figures: figures.data as OwnFigures }),
       typed: Object.fromEntries(Object.entries(typed).filter(([path]) => owners.has(ownerIn(path)))),
     },
     leftOut,

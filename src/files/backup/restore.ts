@@ -109,7 +109,8 @@ function* mergedShelf(
       copy: pack => ({ ...pack, id: newId(), name: fromFile(pack.name || 'Pack') }),
     }),
   }
-  return { ...lists, typed: typedOf({ lists, here, file }) }
+  const figures = choice === 'file' ? (file.figures ?? here.figures) : (here.figures ?? file.figures)
+  return { ...lists, ...(figures && { figures }), typed: typedOf({ lists, here, file }) }
 }
 
 /** Unread text goes with the thing or pack it was typed at. */

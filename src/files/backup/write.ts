@@ -33,12 +33,13 @@ function tripRecord({ format, version, id, demo, changedAt, draft, typed, profil
   return { format, version, id, demo, changedAt, draft, typed, ...(profile && { profile }) }
 }
 
-const shelfRecord = ({ things, bases, packings, packs, typed }: ShelfContents) => ({
+const shelfRecord = ({ things, bases, packings, packs, figures, typed }: ShelfContents) => ({
   format: SHELF_FORMAT,
   version: SHELF_VERSION,
   things,
   bases,
   packings,
   packs,
+  ...(figures && { figures }),
   typed,
 })

@@ -47,6 +47,7 @@ export {
   type BaseLine,
   emptyShelf,
   type Outside,
+  type OwnFigures,
   type Packing,
   type PackingList,
   type Said,

@@ -41,10 +41,18 @@ export function mergeShelves({ base, ours, theirs }: Versions<Shelf>, newId: () 
     asOne: onePack,
   })
   const lists = { things, bases, packings, packs }
-  const contents = { ...lists, typed: mergeTyped({ base, ours, theirs }, lists) }
+  // Of a figure that both have changed ours stands: it is a choice that is seen and made anew in a moment.
+  const versions = { base: base.figures, ours: ours.figures, theirs: theirs.figures }
+  const figures = joined(versions, [], []) as Shelf['figures']
+  const contents = {
+    ...lists,
+    typed: mergeTyped({ base, ours, theirs }, lists),
+    ...(figures && { figures }),
+  }
   const changedAt = Math.max(ours.changedAt, theirs.changedAt)
+  const { figures: _figures, ...withoutFigures } = ours
   return {
-    shelf: { ...ours, ...contents, changedAt, revision: Math.max(ours.revision, theirs.revision) },
+    shelf: { ...withoutFigures, ...contents, changedAt, revision: Math.max(ours.revision, theirs.revision) },
     twice,
   }
 }

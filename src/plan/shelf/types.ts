@@ -65,8 +65,16 @@ export interface PackingList {
   things: PackedThing[]
 }
 
+/** What the hiker goes by among packs; what is left out says nothing. */
+export interface OwnFigures {
+  /** At or under this a figure is good, by the name of the figure. */
+  under?: { [figure in string]?: number }
+  /** A figure of their own: its name, and the power to which each of its parts is in it. */
+  measure?: { name: string; powers: { [part in string]?: number } }
+}
+
 /** The lists of the shelf, each of things with ids. */
-export const SHELF_LISTS = ['things', 'bases', 'packings', 'packs'] as const satisfies (keyof ShelfContents)[]
+export const SHELF_LISTS = ['things', 'bases', 'packings', 'packs'] as const
 
 export const SHELF_FORMAT = 'pack-reckoner/shelf'
 export const SHELF_VERSION = 3
@@ -77,6 +85,7 @@ export interface ShelfContents {
   bases: Base[]
   packings: Packing[]
   packs: DraftPack[]
+  figures?: OwnFigures
   /** Unread text by path: `<thingId>/massKg`, `packs/<packId>/bodyLitres`. */
   typed: Typed
 }

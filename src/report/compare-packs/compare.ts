@@ -8,6 +8,8 @@ import {
   apartFigures,
   contentsLimitKg,
   frontierOf,
+  type Measure,
+  measureOf,
   type Reckoning,
   type SetupReckoning,
 } from '../../reckon'
@@ -40,27 +42,31 @@ export interface Comparison extends Pick<ApartFigures, Ratios> {
   /** What it may carry besides its own mass and a liner; null where no limit is known. */
   bearsKg: number | null
   notBeaten: boolean
+  /** The hiker's own figure; null where there is none, or something in it is not known. */
+  measure: number | null
 }
 
 /** One comparison for each of `reckoning.packs`, in their order. */
-export function comparisonOf(plan: Plan, reckoning: Reckoning): Comparison[] {
+export function comparisonOf(plan: Plan, reckoning: Reckoning, measure: Measure | null = null): Comparison[] {
   const notBeaten = frontierOf(reckoning, plan)
   // Without gear there is no margin to be beaten on.
   const isJudged = !missingOf(plan).gear
   return reckoning.packs.map((setup, i): Comparison => {
     const pack = plan.packs[setup.pack]!
+    const own = pack.setups[setup.index]!
     const { loadLimitKg, ratedAgainstKg } = setup
     return {
-      ...apartFigures(pack, pack.setups[setup.index]!, plan.settings),
+      ...apartFigures(pack, own, plan.settings),
       pack: setup.pack,
       answer: setup.answer,
       standing: standingOf(setup, plan, reckoning),
       carriedKg: setup.carriedKg,
-      massKg: pack.setups[setup.index]!.massKg,
+      massKg: own.massKg,
       price: pack.price,
       spareKg: loadLimitKg === null || !isJudged ? null : loadLimitKg - ratedAgainstKg,
       bearsKg: contentsLimitKg(setup, reckoning.need),
       notBeaten: isJudged && notBeaten[i]!,
+      measure: measure && measureOf(measure, pack, own),
     }
   })
 }

@@ -1,6 +1,15 @@
 export { type Comparison, comparisonOf, NOT_BEATEN, priceText, type Standing } from './compare'
 export { type Help, helpFor, helpQuestion } from './help'
 export { type KnownPack, type Partly, partlyJudged, wholePack } from './known-pack'
+export {
+  MEASURE_WORDS,
+  measureIn,
+  measureWords,
+  OWN_LIMIT_NAMES,
+  OWN_LIMITS,
+  ownWords,
+  POWERS,
+} from './own-figures'
 export { daysText, type ReachInWords, reachInWords, reachText, type StretchInWords } from './reach'
 export { remedyLabel } from './remedy-label'
 export { type Asked, askedBy, ENOUGH_UNTOLD, requirementRows } from './requirement'

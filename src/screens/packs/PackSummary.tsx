@@ -2,7 +2,8 @@
 
 import type { DraftPack } from '../../plan'
 import { ANSWERS, type Formats } from '../../report'
-import type { Comparison } from '../../report/compare-packs'
+import { type Comparison, ownWords } from '../../report/compare-packs'
+import { shelf } from '../../store'
 import type { Judged } from './judged'
 import { PartlyKnown, partlyKnown } from './Partly'
 import { Verdicts } from './Verdicts'
@@ -22,6 +23,7 @@ export function PackSummary({ pack, name, comparisons, short, formats }: Summary
     setup.massKg === undefined ? [] : [formats.gear(setup.massKg)],
   )
   const litres = pack.bodyLitres === undefined ? 'no litres yet' : formats.litres(pack.bodyLitres)
+  const earned = ownWords(comparisons, shelf.value.figures ?? {})
   const answer = short ? answerOf(comparisons) : null
   const figure = short
     ? orderFigure(view.value.order, comparisons, { formats, currency: pack.currency })
@@ -41,6 +43,7 @@ export function PackSummary({ pack, name, comparisons, short, formats }: Summary
         ) : null}
         {[litres, ...masses].join(', ')}
         {figure ? <span data-figures="why"> · {figure}</span> : null}
+        {earned.length > 0 ? ` · ${earned.join(', ')}` : null}
         {pack.aside === undefined ? null : ` · set aside${pack.aside ? `: ${pack.aside}` : ''}`}
       </span>
     </>

@@ -22,6 +22,7 @@ import { actions, apart, edited, newId, openTrip } from '../../store'
 import { type Detail, firstId, rowActions } from '../rows'
 import { AnswerCounts } from './Answers'
 import { useJudged } from './judged'
+import { OwnFigures } from './OwnFigures'
 import { PackEditor } from './PackEditor'
 import { PackPictures } from './PackPictures'
 import { PackSummary, PackVerdicts } from './PackSummary'
@@ -173,6 +174,7 @@ export function PacksScreen({ detail, onDetail, isApart = false }: Detail & { is
         </WhenOpen>
       ) : null}
       {isApart ? null : <Thresholds />}
+      <OwnFigures />
     </div>
   )
 }

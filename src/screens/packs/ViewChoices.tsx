@@ -3,6 +3,8 @@
 import { useId } from 'preact/hooks'
 import { Choice, LooseField, type Reading } from '../../components/fields'
 import { ANSWERS } from '../../report'
+import { measureIn } from '../../report/compare-packs'
+import { shelf } from '../../store'
 import type { System } from '../../units'
 import { AS_LISTED, ORDERS, type Order, OWN, view } from './view'
 
@@ -37,7 +39,7 @@ export function ViewChoices({ shown, all, tags, system, price, mass }: ViewChoic
               value={chosen.order}
               onChange={event => set({ order: event.currentTarget.value as Order })}
             >
-              {Object.entries(ORDERS).map(([value, label]) => (
+              {Object.entries(ordersNow()).map(([value, label]) => (
                 <option key={value} value={value}>
                   {label}
                 </option>
@@ -114,6 +116,14 @@ export function ViewChoices({ shown, all, tags, system, price, mass }: ViewChoic
   )
 }
 
+const ownName = () => shelf.value.figures?.measure?.name.trim() || ORDERS.own.toLowerCase()
+
+/** The orders there are: one's own figure only once there is one, and by its name. */
+function ordersNow(): Partial<Record<Order, string>> {
+  const { own: _own, ...others } = ORDERS
+  return measureIn(shelf.value.figures ?? {}) ? { ...others, own: ownName() } : others
+}
+
 function wordsOf({
   order,
   answer,
@@ -126,7 +136,7 @@ function wordsOf({
 }: typeof AS_LISTED): string[] {
   return [
     answer === null ? '' : ANSWERS[answer].words.toLowerCase(),
-    order === 'listed' ? '' : ORDERS[order].toLowerCase(),
+    order === 'listed' ? '' : order === 'own' ? ownName() : ORDERS[order].toLowerCase(),
     frame === 'any' ? '' : frame === 'framed' ? 'with a frame' : 'without a frame',
     sealed ? 'sealed' : '',
     own === 'any' ? '' : OWN[own].toLowerCase(),

@@ -3,8 +3,8 @@
 import { useMemo } from 'preact/hooks'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import { type Comparison, comparisonOf } from '../../report/compare-packs'
-import { reckoned, reckonedApart } from '../../store'
+import { type Comparison, comparisonOf, measureIn } from '../../report/compare-packs'
+import { reckoned, reckonedApart, shelf } from '../../store'
 
 export interface Judgement {
   plan: Plan
@@ -23,6 +23,7 @@ export interface Judged {
 /** What the packs are for the open trip, or apart from any, and how they compare. */
 export function useJudged(isApart: boolean): Judged {
   const open = isApart ? reckonedApart.value : reckoned.value
+  const { figures } = shelf.value
   return useMemo(() => {
     const none: Comparison[] = []
     if (!open?.reckoned.ok) return { settled: null, comparisons: none, isRefused: open !== null }
@@ -30,8 +31,8 @@ export function useJudged(isApart: boolean): Judged {
     const { reckoning } = open.reckoned
     return {
       settled: { plan, packIds, reckoning },
-      comparisons: comparisonOf(plan, reckoning),
+      comparisons: comparisonOf(plan, reckoning, figures ? measureIn(figures) : null),
       isRefused: false,
     }
-  }, [open])
+  }, [open, figures])
 }

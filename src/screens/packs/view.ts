@@ -17,6 +17,7 @@ export const ORDERS = {
   rated: 'Mass for each kg rated',
   'price-litre': 'Price for each litre',
   'price-rated': 'Price for each kg rated',
+  own: 'Your own figure',
 } as const
 export type Order = keyof typeof ORDERS
 
@@ -98,6 +99,7 @@ const KEYS: Record<Exclude<Order, 'listed'>, (c: Comparison) => number | null> =
   rated: c => c.gramsPerRatedKg,
   'price-litre': c => c.pricePerLitre,
   'price-rated': c => c.pricePerRatedKg,
+  own: c => c.measure,
 }
 
 /**
@@ -162,5 +164,7 @@ export function orderFigure(
       return `${money(least)} for each litre`
     case 'price-rated':
       return `${money(least)} for each kg rated`
+    case 'own':
+      return least.toLocaleString('en', { maximumSignificantDigits: 3 })
   }
 }

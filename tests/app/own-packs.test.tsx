@@ -1,0 +1,198 @@
+import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { type DraftPack, emptyDraft } from '../../src/plan'
+import { PacksScreen } from '../../src/screens/packs'
+import { AS_LISTED, view } from '../../src/screens/packs/view'
+import { PacksOffer } from '../../src/screens/share'
+import { actions, lastLabel, openTrip, shelf } from '../../src/store'
+
+const pack = (id: string, facts: Partial<DraftPack> = {}): DraftPack => ({
+  id,
+  name: `Pack ${id}`,
+  bodyLitres: 50,
+  setups: [{ id: `${id}-s`, name: 'as sold', massKg: 1.2, ratedKg: 14, frame: 'framed' }],
+  ...facts,
+})
+
+const packs = () => shelf.value.packs
+const names = () => [...document.querySelectorAll('.row .name')].map(node => node.textContent?.trim())
+const label = (text: string) => within(document.querySelector<HTMLElement>('.row.open')!).getByLabelText(text)
+
+beforeEach(() => {
+  actions.openTripById(null)
+  actions.setPlace({ screen: 'own-packs', detail: null, scrollY: 0 })
+  view.value = AS_LISTED
+  actions.editShelf('Fill', list => ({ ...list, packs: [pack('a'), pack('b'), pack('c')] }))
+})
+afterEach(cleanup)
+
+describe('the packs with no trip open', () => {
+  test('are listed, edited, added to and undone', () => {
+    render(<PacksScreen detail="packs/b" />)
+    expect(names()).toEqual(['Pack a', 'Pack b', 'Pack c'])
+    fireEvent.input(label('Price'), { target: { value: '120' } })
+    expect(packs()[1]?.price).toBe(120)
+    fireEvent.input(label('Price'), { target: { value: 'cheap' } })
+    expect(shelf.value.typed).toEqual({ 'packs/b/price': 'cheap' })
+    act(() => actions.undo())
+    expect(packs()[1]).toEqual(pack('b'))
+    fireEvent.click(screen.getByRole('button', { name: 'Add a pack' }))
+    expect(packs()).toHaveLength(4)
+    expect(openTrip.value).toBeNull()
+  })
+
+  test('are never called enough, and one whose support could not bear a full load is told', () => {
+    actions.editShelf('Fill', list => ({
+      ...list,
+      packs: [
+        pack('big', { bodyLitres: 50, setups: [{ id: 's', massKg: 0.9, ratedKg: 9, frame: 'frameless' }] }),
+      ],
+    }))
+    render(<PacksScreen detail={null} />)
+    const text = document.querySelector('.verdict')?.textContent ?? ''
+    expect(text).toMatch(/can’t tell/i)
+    expect(text).toMatch(/full/i)
+    expect(screen.queryByText(/^Enough|^Does$/)).toBeNull()
+  })
+})
+
+describe('what the hiker says of a pack', () => {
+  test('is kept with it: whose it is, a star, notes and tags', () => {
+    render(<PacksScreen detail="packs/a" />)
+    fireEvent.click(label('Mine'))
+    fireEvent.click(label('Starred'))
+    fireEvent.input(label('Notes'), { target: { value: 'squeaks' } })
+    fireEvent.input(label('Tags, with commas between'), { target: { value: 'winter, loan,' } })
+    expect(packs()[0]).toMatchObject({
+      has: 'owned',
+      starred: true,
+      notes: 'squeaks',
+      tags: ['winter', 'loan'],
+    })
+    fireEvent.click(label('Just known'))
+    fireEvent.click(label('Starred'))
+    fireEvent.input(label('Notes'), { target: { value: '' } })
+    fireEvent.input(label('Tags, with commas between'), { target: { value: ' ' } })
+    expect(packs()[0]).toEqual(pack('a'))
+  })
+
+  test('sets it aside with a reason: struck through, and last in every order', () => {
+    render(<PacksScreen detail="packs/a" />)
+    fireEvent.click(label('Set aside: listed last'))
+    fireEvent.input(label('Why?'), { target: { value: 'too hot' } })
+    cleanup()
+    render(<PacksScreen detail={null} />)
+    expect(names()).toEqual(['Pack b', 'Pack c', 'Pack a'])
+    expect(document.querySelector('s')?.textContent).toBe('Pack a')
+    expect(screen.getByText(/set aside: too hot/)).toBeTruthy()
+    act(() => {
+      view.value = { ...AS_LISTED, order: 'mass' }
+    })
+    expect(names().at(-1)).toBe('Pack a')
+  })
+
+  test('filters: mine, starred, set aside, a tag', () => {
+    actions.editShelf('Fill', list => ({
+      ...list,
+      packs: [
+        pack('a', { has: 'owned' }),
+        pack('b', { starred: true, tags: ['winter'] }),
+        pack('c', { aside: '' }),
+      ],
+    }))
+    render(<PacksScreen detail={null} />)
+    const shown = (part: Partial<typeof AS_LISTED>) => {
+      act(() => {
+        view.value = { ...AS_LISTED, ...part }
+      })
+      return [...document.querySelectorAll('.row .name :is(bdi, s)')].map(node => node.textContent)
+    }
+    expect(shown({ own: 'owned' })).toEqual(['Pack a'])
+    expect(shown({ own: 'wanted' })).toEqual([])
+    expect(shown({ own: 'starred' })).toEqual(['Pack b'])
+    expect(shown({ own: 'aside' })).toEqual(['Pack c'])
+    expect(shown({ tag: 'winter' })).toEqual(['Pack b'])
+  })
+})
+
+test('a pack that trips take says which, also in the step that deletes it', () => {
+  actions.createTrip({ ...emptyDraft(), name: 'Ridge' })
+  actions.setPlace({ screen: 'packs', detail: null, scrollY: 0 })
+  render(<PacksScreen detail="packs/a" />)
+  fireEvent.click(label('Taken on this trip'))
+  expect(openTrip.value?.draft.takes).toEqual({ pack: 'a', setup: 'a-s' })
+  act(() => void actions.createTrip({ ...emptyDraft(), name: 'Lake' }))
+  expect(screen.getByText('Ridge', { selector: 'bdi' }).closest('p')?.textContent).toBe(
+    'Also taken on: Ridge.',
+  )
+  fireEvent.click(screen.getByRole('button', { name: 'Delete Pack a' }))
+  expect(lastLabel.value).toBe('Delete pack Pack a, taken on “Ridge”')
+  act(() => actions.undo())
+  expect(packs()).toHaveLength(3)
+})
+
+test('packs that are given add what is new, in one step, and say what is there already', () => {
+  const given = [
+    pack('x', { name: 'Pack a' }),
+    pack('y', { name: 'New one' }),
+    pack('z', { name: 'Pack b', bodyLitres: 20 }),
+  ]
+  render(<PacksOffer packs={given} leftOut={[]} onDone={() => undefined} />)
+  expect(document.querySelector('.lead')?.textContent).toBe('3 packs, 1 of them yours already.')
+  fireEvent.click(screen.getByRole('button', { name: 'Add 2 packs' }))
+  expect(packs().map(({ name }) => name)).toEqual(['Pack a', 'Pack b', 'Pack c', 'New one', 'Pack b (given)'])
+  act(() => actions.undo())
+  expect(packs()).toHaveLength(3)
+})
+
+describe('the figures that the hiker goes by', () => {
+  const openFigures = () => {
+    const details = screen.getByText('Your figures').closest('details')!
+    return within(details)
+  }
+
+  test('say in words which packs are light or cheap, at or under the limit, and nothing where none is set', () => {
+    actions.editShelf('Fill', list => ({
+      ...list,
+      packs: [pack('a', { price: 100 }), pack('b', { bodyLitres: 40, price: 100 }), pack('c')],
+    }))
+    render(<PacksScreen detail={null} />)
+    const facts = () => [...document.querySelectorAll('.row .facts-line')].map(node => node.textContent)
+    expect(facts().join()).not.toMatch(/light|cheap/)
+    fireEvent.input(openFigures().getByLabelText(/^Light for its litres: at most/), {
+      target: { value: '24' },
+    })
+    fireEvent.input(openFigures().getByLabelText(/^Cheap for its litres: at most/), {
+      target: { value: '2' },
+    })
+    expect(shelf.value.figures).toEqual({ under: { gramsPerLitre: 24, pricePerLitre: 2 } })
+    // 1200 g over 50, 40 and 50 L; 100 over 50 and 40 L; the third has no price.
+    expect(
+      facts().map(text => text?.match(/light[^,·]*|cheap[^,·]*/g)?.map(word => word.trim()) ?? []),
+    ).toEqual([['light for its litres', 'cheap for its litres'], [], ['light for its litres']])
+    fireEvent.input(openFigures().getByLabelText(/^Light for its litres: at most/), { target: { value: '' } })
+    expect(shelf.value.figures?.under).toEqual({ pricePerLitre: 2 })
+  })
+
+  test('may be one of their own, under their own name, by which packs stand in order', () => {
+    actions.editShelf('Fill', list => ({
+      ...list,
+      packs: [pack('a', { price: 100 }), pack('b', { bodyLitres: 40, price: 50 }), pack('c')],
+    }))
+    render(<PacksScreen detail={null} />)
+    fireEvent.input(openFigures().getByLabelText('Its name'), { target: { value: 'Worth' } })
+    fireEvent.change(openFigures().getByLabelText('Mass'), { target: { value: '1' } })
+    fireEvent.change(openFigures().getByLabelText('Price'), { target: { value: '1' } })
+    fireEvent.change(openFigures().getByLabelText('Main body litres'), { target: { value: '-1' } })
+    expect(shelf.value.figures?.measure).toEqual({
+      name: 'Worth',
+      powers: { massG: 1, price: 1, bodyLitres: -1 },
+    })
+    expect(openFigures().getByRole('status').textContent).toMatch(
+      /^Worth = mass × price ÷ main body litres\./,
+    )
+    fireEvent.change(screen.getByLabelText('Order'), { target: { value: 'own' } })
+    // 1200 × 100 / 50 = 2400, 1200 × 50 / 40 = 1500; without a price there is none.
+    expect(names()).toEqual(['Pack b', 'Pack a', 'Pack c'])
+  })
+})
