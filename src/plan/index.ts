@@ -66,6 +66,7 @@ export { copyName, groupedBy } from './lists'
 export { type MainBody, mainBodyOf, withMainBody } from './main-body'
 export { itemName, tripName } from './names'
 export { withoutOldNo } from './old-no'
+export { tagsIn } from './own-tags'
 export {
   type Parsed,
   parseForeign,

@@ -72,6 +72,18 @@ const COLUMNS = {
     heading: /\bsealed\b|\bwater-?proof(?!.*\brating\b)|\bseams?\b/,
   }),
   fabric: own(pack.fabric, ['pack', 'fabric'], { heading: /\b(?:fabric|material|cloth)\b/ }),
+  tags: {
+    label: 'Tags',
+    reading: { as: 'text' },
+    path: ['pack', 'tags'],
+    heading: /^(?:tags?|categor\w*|types?|kinds?|class|remarks?|season)\b/,
+  },
+  notes: {
+    label: 'Notes',
+    reading: { as: 'text' },
+    path: ['pack', 'notes'],
+    heading: /^(?:notes?|comments?)\b/,
+  },
   removable: {
     label: 'Removable frame',
     reading: { as: 'truth' },

@@ -1,6 +1,6 @@
 // Rows put together as packs: rows of one name and an equal main body are its set-ups, two masses in a row are two.
 
-import { type DraftPack, type DraftSetup, groupedBy, mainBodyOf, withMainBody } from '../../plan'
+import { type DraftPack, type DraftSetup, groupedBy, mainBodyOf, tagsIn, withMainBody } from '../../plan'
 import type { CellValue } from './catalogue'
 import { PACK_FIELD_NAMES, PACK_FIELDS, type PackFieldName, REMOVABLE } from './packs-fields'
 import type { RowProblem } from './types'
@@ -103,7 +103,9 @@ function factsOf(values: PackValues): PackFacts & { totalLitres?: number } {
   const of = { pack: {} as Record<string, unknown>, setup: {} as Record<string, unknown> }
   for (const field of PACK_FIELD_NAMES) {
     const [part, key] = PACK_FIELDS[field].path ?? []
-    if (part && key && values[field] !== undefined) of[part as 'pack' | 'setup'][key] = values[field]
+    const value = values[field]
+    if (part && key && value !== undefined)
+      of[part as 'pack' | 'setup'][key] = field === 'tags' ? tagsIn(String(value)) : value
   }
   return { ...(of.pack as unknown as PackFacts), setups: setupsOf(of.setup as SetupFacts, values) }
 }
@@ -147,19 +149,20 @@ function withBody({ totalLitres, ...pack }: PackFacts & { totalLitres?: number }
 /** Another row of the same pack: its set-ups, and what the rows before have not said of the pack. False: it is a row before. */
 function addSetups(known: TablePack, { setups, ...facts }: PackFacts, row: number): boolean {
   known.rows.push(row)
-  const isThere = (setup: SetupFacts) =>
-    known.pack.setups.some(other => JSON.stringify(other) === JSON.stringify(setup))
+  const isThere = (setup: SetupFacts) => known.pack.setups.some(other => isSame(other, setup))
   if (setups.every(isThere)) return false
   known.pack = { ...facts, ...known.pack, setups: [...known.pack.setups, ...setups] }
   return true
 }
+
+const isSame = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b)
 
 /** What two rows of one pack say otherwise of the pack itself, in words of its columns; null where nothing is. */
 function differingIn(known: PackFacts, { setups: _setups, name: _name, ...facts }: PackFacts): string | null {
   const fields = PACK_FIELD_NAMES.filter(field => {
     const [part, key] = PACK_FIELDS[field].path ?? []
     const [a, b] = [known[key as keyof PackFacts], facts[key as keyof typeof facts]]
-    return part === 'pack' && key !== 'name' && a !== undefined && b !== undefined && a !== b
+    return part === 'pack' && key !== 'name' && a !== undefined && b !== undefined && !isSame(a, b)
   })
   return fields.length > 0 ? fields.map(field => PACK_FIELDS[field].label).join(', ') : null
 }

@@ -37,6 +37,7 @@ const WRITTEN: readonly PackFieldName[] = [
   'innerWidth',
   'innerDepth',
   'section',
+  'tags',
 ]
 
 const RECKONED: readonly [heading: string, figure: keyof ApartFigures][] = [
@@ -84,6 +85,7 @@ function cellOf(name: PackFieldName, { pack, setup, i }: Written): WrittenCell {
         ? tableWord(reading, reading.usual as string)
         : null
   if (typeof value === 'boolean') return yesNo(value)
+  if (Array.isArray(value)) return value.join(', ')
   return typeof value === 'string' || typeof value === 'number' ? value : null
 }
 

@@ -2,6 +2,7 @@ export { type Comparison, comparisonOf, NOT_BEATEN, priceText, type Standing } f
 export { type Help, helpFor, helpQuestion } from './help'
 export { type KnownPack, type Partly, partlyJudged, wholePack } from './known-pack'
 export {
+  MEASURE_NAMES,
   MEASURE_WORDS,
   measureIn,
   measureWords,

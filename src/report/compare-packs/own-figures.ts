@@ -50,6 +50,8 @@ export const MEASURE_WORDS: Readonly<Record<MeasurePart, string>> = {
   price: 'Price',
 }
 
+export const MEASURE_NAMES = Object.keys(MEASURE_WORDS) as MeasurePart[]
+
 export const POWERS = { 2: '× twice', 1: '×', 0: 'not in it', '-1': '÷', '-2': '÷ twice' } as const
 
 /** The hiker's figure as the engine takes it; null while nothing is in it. */

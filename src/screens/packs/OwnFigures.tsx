@@ -3,8 +3,14 @@
 import { useId, useState } from 'preact/hooks'
 import { LooseField, readQuantity, SelectOne, useSystem } from '../../components/fields'
 import type { OwnFigures as Figures } from '../../plan/shelf'
-import { MEASURE_PARTS } from '../../reckon'
-import { MEASURE_WORDS, measureWords, OWN_LIMIT_NAMES, OWN_LIMITS, POWERS } from '../../report/compare-packs'
+import {
+  MEASURE_NAMES,
+  MEASURE_WORDS,
+  measureWords,
+  OWN_LIMIT_NAMES,
+  OWN_LIMITS,
+  POWERS,
+} from '../../report/compare-packs'
 import { actions, shelf } from '../../store'
 import { bareUnitOf, editText } from '../../units'
 
@@ -84,7 +90,7 @@ function OwnMeasure() {
         />
       </div>
       <div class="fields">
-        {MEASURE_PARTS.map(part => (
+        {MEASURE_NAMES.map(part => (
           <SelectOne
             key={part}
             label={MEASURE_WORDS[part]}

@@ -3,7 +3,7 @@
 
 import { useId } from 'preact/hooks'
 import { Choice } from '../../components/fields'
-import { type DraftPack, fieldPath } from '../../plan'
+import { type DraftPack, fieldPath, tagsIn } from '../../plan'
 import { actions, openTrip } from '../../store'
 import { takenOn } from './taken'
 
@@ -140,13 +140,3 @@ function Tags({ tags, onTags }: { tags: string[]; onTags: (tags: string[]) => vo
     </div>
   )
 }
-
-const tagsIn = (text: string) =>
-  [
-    ...new Set(
-      text
-        .split(',')
-        .map(tag => tag.trim())
-        .filter(Boolean),
-    ),
-  ].slice(0, 30)

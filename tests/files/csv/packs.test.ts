@@ -61,13 +61,15 @@ describe('a heading says what its column holds', () => {
     ['Denier', 'denier'],
     ['Brand', 'maker'],
     ['Backpack', null],
+    ['Category', 'tags'],
+    ['Remark', 'tags'],
+    ['Notes', 'notes'],
   ])('%s', (heading, field) => expect(fieldOf(heading)).toBe(field))
 
   it('leaves what is no fact of a pack, or is reckoned from others', () => {
     for (const heading of [
       'Rating',
       'Stars',
-      'Notes',
       'Torso length',
       'g/L',
       'Weight per litre',
