@@ -147,7 +147,11 @@ test('packs that are given add what is new, in one step, and say what is there a
 
 describe('the figures that the hiker goes by', () => {
   const openFigures = () => {
-    const details = screen.getByText('Your figures').closest('details')!
+    const details = screen.getByText(/^Your figures/).closest('details')!
+    act(() => {
+      details.open = true
+      fireEvent(details, new Event('toggle'))
+    })
     return within(details)
   }
 

@@ -2,6 +2,7 @@
 
 import { useId, useState } from 'preact/hooks'
 import { LooseField, readQuantity, SelectOne, useSystem } from '../../components/fields'
+import { WhenOpen } from '../../components/pieces'
 import type { OwnFigures as Figures } from '../../plan/shelf'
 import {
   MEASURE_NAMES,
@@ -18,18 +19,19 @@ const LIMIT = { min: 0.01, max: 1e6, unit: '' }
 
 export function OwnFigures() {
   return (
-    <details class="more section">
-      <summary>
-        <h3>Your figures</h3>
-      </summary>
-      <p class="hint">At or under these, a pack says so in words. Empty: it says nothing.</p>
-      <div class="fields">
-        {OWN_LIMIT_NAMES.map(name => (
-          <Under key={name} name={name} />
-        ))}
-      </div>
-      <OwnMeasure />
-    </details>
+    <WhenOpen class="more" summary="Your figures: light, cheap, one of your own">
+      {() => (
+        <>
+          <p class="hint">At or under these, a pack says so in words. Empty: it says nothing.</p>
+          <div class="fields">
+            {OWN_LIMIT_NAMES.map(name => (
+              <Under key={name} name={name} />
+            ))}
+          </div>
+          <OwnMeasure />
+        </>
+      )}
+    </WhenOpen>
   )
 }
 

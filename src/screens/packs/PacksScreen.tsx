@@ -173,8 +173,7 @@ export function PacksScreen({ detail, onDetail, isApart = false }: Detail & { is
           {() => <PackPictures {...settled} formats={formats} />}
         </WhenOpen>
       ) : null}
-      {isApart ? null : <Thresholds />}
-      <OwnFigures />
+      {isApart ? <OwnFigures /> : <Thresholds />}
     </div>
   )
 }

@@ -1,6 +1,7 @@
 // The hiker's own thresholds: by these, not by ours, a pack is judged.
 
 import { Field } from '../../components/fields'
+import { OwnFigures } from './OwnFigures'
 
 export function Thresholds() {
   return (
@@ -16,6 +17,7 @@ export function Thresholds() {
         <Field path="settings/lightGramsPerLitre" />
         <Field path="settings/headroomLitres" />
       </div>
+      <OwnFigures />
     </details>
   )
 }

@@ -30,6 +30,7 @@ const drawn = fc.record(
     bodyFrom: fc.constantFrom('test-method', 'measured', 'stated', 'guess'),
     sealed: fc.boolean(),
     fabric: fc.constantFrom('laminate', 'nylon; coated'),
+    tags: fc.uniqueArray(fc.constantFrom('winter', 'on loan', 'yes'), { minLength: 1 }),
     denier: fc.integer({ min: 20, max: 1000 }),
     price: fc.integer({ min: 0, max: 90_000 }).map(cents => cents / 100),
     currency: fc.constantFrom('EUR', '$'),
