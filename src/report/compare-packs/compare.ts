@@ -30,7 +30,7 @@ export type Standing = 0 | 1 | 2
 type Ratios = 'gramsPerLitre' | 'gramsPerTotalLitre' | 'gramsPerRatedKg' | 'pricePerLitre' | 'pricePerRatedKg'
 
 /** What a set-up is compared by; null where it is not known. More is better only in `spareKg`. */
-export interface Comparison extends Pick<ApartFigures, Ratios> {
+export interface Comparison extends Pick<ApartFigures, Ratios | 'outgrows'> {
   pack: number
   answer: Answer
   standing: Standing

@@ -15,16 +15,19 @@ interface SummaryProps {
   comparisons: readonly Comparison[]
   /** With its answer and the figure sorted by, since nothing stands below it. */
   short: boolean
+  /** Apart from any trip there is no answer: what it would be when full. */
+  isApart: boolean
   formats: Formats
 }
 
-export function PackSummary({ pack, name, comparisons, short, formats }: SummaryProps) {
+export function PackSummary({ pack, name, comparisons, short, isApart, formats }: SummaryProps) {
   const masses = pack.setups.flatMap(setup =>
     setup.massKg === undefined ? [] : [formats.gear(setup.massKg)],
   )
   const litres = pack.bodyLitres === undefined ? 'no litres yet' : formats.litres(pack.bodyLitres)
   const earned = ownWords(comparisons, shelf.value.figures ?? {})
-  const answer = short ? answerOf(comparisons) : null
+  const answer = short && !isApart ? answerOf(comparisons) : null
+  const isOutgrown = isApart && comparisons.length > 0 && comparisons.every(({ outgrows }) => outgrows)
   const figure = short
     ? orderFigure(view.value.order, comparisons, { formats, currency: pack.currency })
     : null
@@ -43,6 +46,7 @@ export function PackSummary({ pack, name, comparisons, short, formats }: Summary
         ) : null}
         {[litres, ...masses].join(', ')}
         {figure ? <span data-figures="why"> · {figure}</span> : null}
+        {isOutgrown ? ' · full, more than it can carry' : null}
         {earned.length > 0 ? ` · ${earned.join(', ')}` : null}
         {pack.aside === undefined ? null : ` · set aside${pack.aside ? `: ${pack.aside}` : ''}`}
       </span>

@@ -21,6 +21,7 @@ import { FIT_LINE, type Formats, formatsIn, missingOf, shortCautions } from '../
 import { actions, apart, edited, newId, openTrip } from '../../store'
 import { type Detail, firstId, rowActions } from '../rows'
 import { AnswerCounts } from './Answers'
+import { ApartCard } from './ApartCard'
 import { useJudged } from './judged'
 import { OwnFigures } from './OwnFigures'
 import { PackEditor } from './PackEditor'
@@ -49,6 +50,7 @@ export function PacksScreen({ detail, onDetail, isApart = false }: Detail & { is
   const system = useSystem()
   const formats = formatsIn(system)
   const { packs } = (isApart ? apart : edited).value.draft
+  const Card = isApart ? ApartCard : PackVerdicts
   const judged = useJudged(isApart)
   const { settled, comparisons } = judged
   // One pack alone has no choices on show that could bring it back.
@@ -119,7 +121,7 @@ export function PacksScreen({ detail, onDetail, isApart = false }: Detail & { is
           </button>
         </div>
       )}
-      {isShort || chosen.answer ? (
+      {!isApart && (isShort || chosen.answer) ? (
         <AnswerCounts
           answers={packs.flatMap(({ id, aside }) => (aside === undefined ? [answerOf(of(id))] : []))}
         />
@@ -132,7 +134,7 @@ export function PacksScreen({ detail, onDetail, isApart = false }: Detail & { is
           {...{ system, price, mass }}
         />
       ) : null}
-      {settled ? (
+      {settled && !isApart ? (
         <>
           <Cautions cautions={shortCautions(settled.plan, settled.reckoning, formats)} />
           <CannotTell {...{ ...settled, formats }} />
@@ -155,8 +157,14 @@ export function PacksScreen({ detail, onDetail, isApart = false }: Detail & { is
               entry={entryProps(pack.id, at, count)}
               open={detail === path}
               onToggle={() => onDetail(detail === path ? null : path)}
-              summary={<PackSummary {...{ pack, name, formats }} comparisons={of(pack.id)} short={isShort} />}
-              below={isShort && detail !== path ? null : <PackVerdicts {...{ pack, judged, formats }} />}
+              summary={
+                <PackSummary
+                  {...{ pack, name, formats, isApart }}
+                  comparisons={of(pack.id)}
+                  short={isShort}
+                />
+              }
+              below={isShort && detail !== path ? null : <Card {...{ pack, judged, formats }} />}
               actions={rowActions(EDITS, { id: pack.id, name, besides: takenWords(pack.id), ...place })}
             >
               <PackEditor pack={pack} />

@@ -135,6 +135,10 @@ export function answering(comparisons: Comparison[]): Comparison[] {
   return comparisons.filter(each => each.answer === answer)
 }
 
+/** A price for something, to the hundredth. */
+export const money = (value: number, currency: string | undefined): string =>
+  priceText(Math.round(value * 100) / 100, currency ?? null)
+
 /** Of the figure that packs stand in order by, its words for one of them; null where the row has it anyway. */
 export function orderFigure(
   order: Order,
@@ -146,12 +150,11 @@ export function orderFigure(
   const known = comparisons.flatMap(c => key(c) ?? [])
   if (known.length === 0) return comparisons.length > 0 ? 'not known' : null
   const least = Math.min(...known)
-  const money = (value: number) => priceText(Math.round(value * 100) / 100, currency ?? null)
   switch (order) {
     case 'carried':
       return `${formats.kg(least)} carried`
     case 'price':
-      return money(least)
+      return money(least, currency)
     case 'margin':
       return least <= 0 ? `${formats.kg(-least)} to spare` : `${formats.kg(least)} over`
     case 'litre':
@@ -161,9 +164,9 @@ export function orderFigure(
     case 'rated':
       return `${formats.gramsPerKg(least)} rated`
     case 'price-litre':
-      return `${money(least)} for each litre`
+      return `${money(least, currency)} for each litre`
     case 'price-rated':
-      return `${money(least)} for each kg rated`
+      return `${money(least, currency)} for each kg rated`
     case 'own':
       return least.toLocaleString('en', { maximumSignificantDigits: 3 })
   }
