@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { type DraftPack, emptyDraft } from '../../src/plan'
 import { PacksScreen } from '../../src/screens/packs'
 import { AS_LISTED, view } from '../../src/screens/packs/view'
-import { PacksOffer } from '../../src/screens/share'
+import { PacksOffer, usePlanWithPacks } from '../../src/screens/share'
 import { actions, lastLabel, openTrip, shelf } from '../../src/store'
 import { plain } from './compare-packs'
 
@@ -202,4 +202,29 @@ describe('the figures that the hiker goes by', () => {
     // 1200 × 100 / 50 = 2400, 1200 × 50 / 40 = 1500; without a price there is none.
     expect(names()).toEqual(['Pack b', 'Pack a', 'Pack c'])
   })
+})
+
+test('a plan that is given on takes along all packs, the starred, the one taken, or none', () => {
+  actions.editShelf('Fill', list => ({
+    ...list,
+    packs: [pack('a', { starred: true, notes: 'mine alone' }), pack('b'), pack('c', { setups: [] })],
+  }))
+  actions.createTrip({ ...emptyDraft(), name: 'Ridge', takes: { pack: 'b', setup: 'b-s' } })
+  const given: unknown[] = []
+  function Plan() {
+    const plan = usePlanWithPacks()
+    given.push(plan?.document.packs)
+    expect(JSON.stringify(plan?.document)).not.toContain('mine alone')
+    return <>{plan?.choice}</>
+  }
+  render(<Plan />)
+  const chosen = (text: string) => {
+    fireEvent.click(screen.getByLabelText(text))
+    return (given.at(-1) as { name: string }[]).map(({ name }) => name)
+  }
+  expect(chosen('Starred (1)')).toEqual(['Pack a'])
+  expect(chosen('Taken (1)')).toEqual(['Pack b'])
+  expect(chosen('None')).toEqual([])
+  // A pack without a set-up is no part of any plan.
+  expect(chosen('All (3)')).toEqual(['Pack a', 'Pack b'])
 })

@@ -3,13 +3,15 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { FileButton, fileWords, receive, saveFile } from '../../components/files'
 import { fromPlanDocument } from '../../plan'
-import { actions, newId, openTrip, reckoned } from '../../store'
+import { actions, newId, openTrip } from '../../store'
 import { lookInWorker } from '../../store/look'
+import { usePlanWithPacks } from '../share'
 
 export function PlanFiles() {
   const [problems, setProblems] = useState<string[]>([])
   const [isReading, setReading] = useState(false)
   const [saved, setSaved] = useState(false)
+  const plan = usePlanWithPacks()
 
   const reading = useRef<AbortController | null>(null)
   useEffect(() => () => reading.current?.abort(), [])
@@ -32,7 +34,7 @@ export function PlanFiles() {
 
   function save() {
     // What is saved is what is reckoned: a file that this app and the command line both read.
-    const text = JSON.stringify(reckoned.value?.document, null, 1)
+    const text = JSON.stringify(plan?.document, null, 1)
     const name = fileWords(openTrip.value?.draft.name ?? '') || 'trip'
     saveFile(`${name}.json`, text)
     setSaved(true)
@@ -45,6 +47,7 @@ export function PlanFiles() {
   return (
     <section>
       <h2>Plan files</h2>
+      {plan?.choice}
       <div class="actions">
         {openTrip.value ? (
           <button type="button" class="quiet" onClick={save}>

@@ -7,16 +7,18 @@ import { type SharedLink, shareLink, withoutCarrier } from '../../files/share'
 import { completePlan, type PlanDocument } from '../../plan'
 import { type Formats, formatsIn } from '../../report'
 import { reckoned } from '../../store'
+import { type PlanWithPacks, usePlanWithPacks } from './PacksAlong'
 import { Ways } from './Ways'
 
 export function SharePlan() {
-  const document = reckoned.value?.document
-  return document ? <Share document={document} /> : null
+  const plan = usePlanWithPacks()
+  return plan ? <Share {...plan} /> : null
 }
 
-function Share({ document }: { document: PlanDocument }) {
+function Share({ document, choice, chosen }: PlanWithPacks) {
   const [leaveOut, setLeaveOut] = useState(true)
-  const shared = useMemo(() => (leaveOut ? withoutCarrier(document) : document), [document, leaveOut])
+  const whole = reckoned.value?.document
+  const shared = useMemo(() => (leaveOut ? withoutCarrier(document) : document), [whole, chosen, leaveOut])
   const made = useLinkOf(shared)
   const formats = formatsIn(useSystem())
   return (
@@ -34,6 +36,7 @@ function Share({ document }: { document: PlanDocument }) {
         />
         <span>Leave out body mass, height, age and sex</span>
       </label>
+      {choice}
       <p class="hint" data-figures="typed">
         {personWords(shared, leaveOut, formats)}
       </p>

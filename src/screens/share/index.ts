@@ -1,4 +1,5 @@
 export { GivePacks } from './GivePacks'
+export { usePlanWithPacks } from './PacksAlong'
 export { PacksOffer } from './PacksOffer'
 export { PlanOffer, SharedPlan } from './SharedPlan'
 export { SharePlan } from './SharePlan'
