@@ -46,7 +46,7 @@ export function PackSummary({ pack, name, comparisons, short, isApart, formats }
         ) : null}
         {[litres, ...masses].join(', ')}
         {figure ? <span data-figures="why"> · {figure}</span> : null}
-        {isOutgrown ? ' · full, more than it can carry' : null}
+        {isOutgrown ? ' · too heavy when full' : null}
         {earned.length > 0 ? ` · ${earned.join(', ')}` : null}
         {pack.aside === undefined ? null : ` · set aside${pack.aside ? `: ${pack.aside}` : ''}`}
       </span>
