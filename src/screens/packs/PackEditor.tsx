@@ -1,15 +1,7 @@
 // The figures of one pack and its set-ups. A pack with a removable frame has two set-ups, each with its own mass.
 
 import { Field } from '../../components/fields'
-import {
-  addSetup,
-  type DraftPack,
-  type DraftSetup,
-  FIELDS,
-  fieldPath,
-  removeSetup,
-  withoutOwnFacts,
-} from '../../plan'
+import { addSetup, type DraftPack, type DraftSetup, FIELDS, fieldPath, removeSetup } from '../../plan'
 import { FIT_LINE } from '../../report'
 import { actions, newId } from '../../store'
 import { OwnPack } from './OwnPack'
@@ -45,7 +37,7 @@ export function PackEditor({ pack }: { pack: DraftPack }) {
       >
         Add a set-up (frame taken out)
       </button>
-      <details class="more" open={isSaid(pack)}>
+      <details class="more">
         <summary>Mine, notes, set aside</summary>
         <OwnPack pack={pack} />
       </details>
@@ -71,9 +63,6 @@ export function PackEditor({ pack }: { pack: DraftPack }) {
     </>
   )
 }
-
-/** Whether the hiker has said anything of it. */
-const isSaid = (pack: DraftPack) => withoutOwnFacts(pack) !== pack
 
 function SetupEditor({ pack, setup, index }: { pack: DraftPack; setup: DraftSetup; index: number }) {
   const at = (field: string) => fieldPath('packs', pack.id, 'setups', setup.id, field)

@@ -95,6 +95,7 @@ export function PacksScreen({ detail, onDetail, isApart = false }: Detail & { is
   }
   return (
     <div class="screen">
+      {openTrip.value ? null : <h1 class="unseen">Pack Reckoner</h1>}
       <div class="heading">
         <h2>{isApart ? 'My packs' : 'Packs'}</h2>
         {isApart ? (

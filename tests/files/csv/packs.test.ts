@@ -67,15 +67,7 @@ describe('a heading says what its column holds', () => {
   ])('%s', (heading, field) => expect(fieldOf(heading)).toBe(field))
 
   it('leaves what is no fact of a pack, or is reckoned from others', () => {
-    for (const heading of [
-      'Rating',
-      'Stars',
-      'Torso length',
-      'g/L',
-      'Weight per litre',
-      'Price/L',
-      'Score',
-    ])
+    for (const heading of ['Rating', 'Stars', 'Torso length', 'g/L', 'Weight per litre', 'Price/L', 'Score'])
       expect([heading, fieldOf(heading)]).toEqual([heading, null])
     const { grid, layout } = open('Name,Weight (g),Body (L),g / L,Weight per litre\nA,900,45,20,20')
     expect(reckonedHeadings(grid, layout)).toEqual(['g / L', 'Weight per litre'])
