@@ -7,6 +7,8 @@ import { type Reckoned, reckon } from '../reckon'
 /** The open trip as a plan, what had to be left out of it, and what the engine makes of it. */
 export interface OpenReckoned extends Settled {
   reckoned: Reckoned
+  /** The place of the pack that the trip takes in the plan; null where none is taken, or it is not judged. */
+  taken: number | null
 }
 
 export { givenToList } from '../plan/shelf'
@@ -29,5 +31,6 @@ export function reckonOpen(draft: Draft, typed: Typed): OpenReckoned | null {
     return null
   }
   const settled = settle(draft, typed)
-  return { ...settled, reckoned: reckon(settled.plan) }
+  const at = settled.packIds.indexOf(draft.takes?.pack ?? '')
+  return { ...settled, reckoned: reckon(settled.plan), taken: at < 0 ? null : at }
 }

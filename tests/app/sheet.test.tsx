@@ -1,9 +1,9 @@
 // The printed sheet on the demo trip: every figure that matters is on it, and every item once, where it rides.
 
-import { cleanup, render, screen, within } from '@testing-library/preact'
+import { act, cleanup, render, screen, within } from '@testing-library/preact'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import demo from '../../data/demo-plan.json'
-import { fromPlanDocument, type Item, parsePlan } from '../../src/plan'
+import { emptyDraft, fromPlanDocument, type Item, parsePlan } from '../../src/plan'
 import { formatsIn } from '../../src/report'
 import { SheetScreen } from '../../src/screens/sheet'
 import { packedByPlace } from '../../src/screens/sheet/packing'
@@ -114,4 +114,18 @@ describe('the packing list', () => {
     ])
     expect(packedByPlace(gear)).toMatchObject([{ title: 'Main body', rows: [{ item: { id: 'cup' } }] }])
   })
+})
+
+test('the sheet tells of the pack that is taken alone, and of all where none is', () => {
+  const setups = [{ id: 's', massKg: 1, frame: 'framed' as const, ratedKg: 15 }]
+  const packs = ['One', 'Two'].map((name, i) => ({ id: `p${i}`, name, bodyLitres: 50, setups }))
+  act(() => {
+    actions.editShelf('Empty', it => ({ ...it, packs: [] }))
+    actions.createTrip({ ...emptyDraft(), gear: [{ id: 'a', name: 'Rope', massKg: 2, litres: 3 }], packs })
+  })
+  render(<SheetScreen onClose={() => undefined} />)
+  const told = () => [...document.querySelectorAll('.sheet-packs strong bdi')].map(node => node.textContent)
+  expect(told()).toEqual(['One', 'Two'])
+  act(() => actions.edit('Take', draft => ({ ...draft, takes: { pack: 'p1', setup: 's' } })))
+  expect(told()).toEqual(['Two'])
 })

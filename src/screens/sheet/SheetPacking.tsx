@@ -8,7 +8,9 @@ import { type PackedPlace, type PackedRow, packedByPlace } from './packing'
 import type { SheetParts } from './parts'
 import { IN_SIGHT } from './rows'
 
-export function SheetPacking({ plan, reckoning, formats, rows }: SheetParts) {
+type PackingParts = Omit<SheetParts, 'taken'>
+
+export function SheetPacking({ plan, reckoning, formats, rows }: PackingParts) {
   const places = useMemo(() => packedByPlace(plan.gear), [plan.gear])
   if (places.length === 0) return null
   return (
@@ -29,7 +31,7 @@ export function SheetPacking({ plan, reckoning, formats, rows }: SheetParts) {
 const USED_UP = ['water', 'food', 'fuel']
 
 /** Food, fuel and water by what they weigh at the start and after each resupply: the list gives them by the day. */
-function SetOut({ plan, reckoning: { moments }, formats, rows }: SheetParts) {
+function SetOut({ plan, reckoning: { moments }, formats, rows }: PackingParts) {
   const loads = moments.filter(
     ({ stop, phase }, i) => phase === 'depart' && (i === 0 || plan.trip.stops[stop]!.resupply),
   )

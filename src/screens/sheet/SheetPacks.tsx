@@ -1,12 +1,17 @@
-// Each pack's set-ups, a line each: the answer, its weightiest reason, and what else there is in a word.
+// The set-ups of the pack that is taken, else of all packs, those that do first: a line each with the answer, its
+// weightiest reason, and what else there is in a word.
 
 import { ANSWERS, FIT_LINE, setupInWords } from '../../report'
 import type { SheetParts } from './parts'
 
 const MOST = 8
+const ORDER = Object.keys(ANSWERS)
 
-export function SheetPacks({ plan, reckoning, formats }: SheetParts) {
-  const { packs } = reckoning
+export function SheetPacks({ plan, reckoning, formats, taken }: SheetParts) {
+  const packs =
+    taken === null
+      ? reckoning.packs.toSorted((a, b) => ORDER.indexOf(a.answer) - ORDER.indexOf(b.answer))
+      : reckoning.packs.filter(({ pack }) => pack === taken)
   if (packs.length === 0) return null
   const context = { plan, reckoning, formats }
   return (

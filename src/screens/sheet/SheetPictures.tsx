@@ -2,20 +2,26 @@
 
 import { useMemo } from 'preact/hooks'
 import { Cutaway, LoadLine, placeWords } from '../../components/graphics'
-import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import { contentsLimits, isYes, momentIndex } from '../../report'
 import type { SheetParts } from './parts'
 
 const standStill = () => undefined
 
-export function SheetPictures({ plan, reckoning, formats, atLeast }: SheetParts & { atLeast: boolean }) {
+export function SheetPictures({
+  plan,
+  reckoning,
+  formats,
+  taken,
+  atLeast,
+}: SheetParts & { atLeast: boolean }) {
   const { moments, need } = reckoning
-  const limits = useMemo(() => contentsLimits(plan, reckoning), [plan, reckoning])
+  const shown = taken ?? firstThatDoes(reckoning)
+  const limits = useMemo(() => contentsLimits(plan, reckoning, shown), [plan, reckoning, shown])
   const fullest = momentIndex(moments, need.bodyAt)
   const moment = moments[fullest]
   if (!moment) return null
-  const pack = packToShow(plan, reckoning)
+  const pack = plan.packs[shown]
   return (
     <div class="sheet-pictures">
       <LoadLine
@@ -42,8 +48,5 @@ export function SheetPictures({ plan, reckoning, formats, atLeast }: SheetParts 
   )
 }
 
-/** The first pack that will do, or the first there is. */
-function packToShow({ packs }: Plan, reckoning: Reckoning) {
-  const does = reckoning.packs.find(({ answer }) => isYes(answer))
-  return packs[does?.pack ?? 0]
-}
+/** The place of the first pack that will do, or of the first there is. */
+const firstThatDoes = ({ packs }: Reckoning): number => packs.find(({ answer }) => isYes(answer))?.pack ?? 0

@@ -8,6 +8,8 @@ export interface SheetParts {
   plan: Plan
   reckoning: Reckoning
   formats: Formats
+  /** The place of the pack that is taken; null: none is. */
+  taken: number | null
   /** Of every table so many rows are drawn. */
   rows: number
 }
