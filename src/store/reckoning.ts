@@ -1,15 +1,19 @@
 // The open trip settled and reckoned: the engine, fetched once a trip is open, so that the first page need not wait for it.
 
 import { signal } from '@preact/signals'
-import { checkAhead, type Draft, isLongToSettle, type Settled, settle, type Typed } from '../plan'
-import { type Reckoned, reckon } from '../reckon'
+import { checkAhead, type Draft, isLongToSettle, type Plan, type Settled, settle, type Typed } from '../plan'
+import { type OnTheWay, onTheWay, type Reckoned, reckon, takenAlong } from '../reckon'
 
-/** The open trip as a plan, what had to be left out of it, and what the engine makes of it. */
+/** The open trip as a plan of what is taken along, what had to be left out of it, and what the engine makes of it. */
 export interface OpenReckoned extends Settled {
+  /** The plan with what stays at home. */
+  listed: Plan
   reckoned: Reckoned
 }
 
+export { changeBetween, type LastChange } from './change-between'
 export { openDryStretches } from './dry-stretches'
+export { openEffects } from './open-effects'
 
 /** Counts the portions in which very long lists were checked. */
 const portions = signal(0)
@@ -28,5 +32,15 @@ export function reckonOpen(draft: Draft, typed: Typed): OpenReckoned | null {
     return null
   }
   const settled = settle(draft, typed)
-  return { ...settled, reckoned: reckon(settled.plan) }
+  const { plan: listed } = settled
+  return { ...settled, plan: takenAlong(listed), listed, reckoned: reckon(listed) }
+}
+
+/** Resupplies whose missing is looked at: each is a reckoning, and the page waits. */
+const MOST_SKIPPED = 8
+
+/** What should be left on leaving a stop of the open trip; null for a trip that does not settle, and for no stop on the way. */
+export function openOnTheWay({ plan, reckoned }: OpenReckoned, stop: number): OnTheWay | null {
+  const isOnTheWay = stop > 0 && stop < plan.trip.stops.length - 1
+  return reckoned.ok && isOnTheWay ? onTheWay(plan, reckoned.reckoning, stop, MOST_SKIPPED) : null
 }
