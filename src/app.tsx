@@ -22,7 +22,7 @@ const withEngine: typeof later = load =>
     return load()
   })
 
-const TripScreen = withEngine(async () => (await import('./screens/trip')).TripScreen)
+const TripPlace = withEngine(async () => (await import('./screens/trip')).TripPlace)
 const GearScreen = withEngine(async () => (await import('./screens/gear')).GearScreen)
 const NeedPlace = withEngine(async () => (await import('./screens/need')).NeedPlace)
 const PacksScreen = withEngine(async () => (await import('./screens/packs')).PacksScreen)
@@ -52,6 +52,7 @@ const SHOWN_AT: Readonly<Record<string, Screen>> = {
   'all-trips': 'packs',
   [OWN_PACKS]: 'packs',
   calibrate: 'need',
+  'on-the-way': 'trip',
   [SHELF]: 'gear',
 }
 
@@ -144,7 +145,7 @@ export function App() {
   const shelfIn = place.screen === SHELF || shelfStands ? (wide ? 'trip' : 'gear') : null
   const shelfBack = place.screen === SHELF && shelfFrom === 'more' ? 'more' : (shelfIn ?? 'gear')
   const shelf = <ShelfScreen onClose={() => go(shelfBack)} />
-  const trip = <TripScreen detail={place.detail} onDetail={onDetail('trip')} />
+  const trip = <TripPlace detail={place.detail} onDetail={onDetail('trip')} />
   const gear = <GearScreen detail={place.detail} onDetail={onDetail('gear')} />
   return (
     <div class={wide ? 'app wide' : 'app'}>
@@ -243,7 +244,7 @@ function useHeadStart() {
   useEffect(() => {
     if (!isFree) return
     const timer = setTimeout(() => {
-      for (const screen of [TripScreen, GearScreen, NeedPlace, PacksScreen, MoreScreen, ShelfScreen])
+      for (const screen of [TripPlace, GearScreen, NeedPlace, PacksScreen, MoreScreen, ShelfScreen])
         screen.ahead()
     }, 1000)
     return () => clearTimeout(timer)

@@ -4,8 +4,10 @@ import { readFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { decodeTable } from '../files/csv'
 import { type Plan, parsePlanText, pathText } from '../plan'
-import { type Measure, type Reckoning, reckon } from '../reckon'
+import { type Measure, type Reckoning, reckon, takenAlong } from '../reckon'
 import type { System } from '../units'
+import { type Asked, askedReport, askedWith, refusedFor, stopAsked } from './asked'
+import { comparePlans } from './compare'
 import { readMeasure } from './measure'
 import { inFull } from './packs'
 import { FIGURES, type Figure, OF_A_TRIP, packEntries, packsReport } from './packs-apart'
@@ -20,10 +22,14 @@ export interface Streams {
   print: Print
 }
 
-const USAGE = `usage: npm run --silent reckon -- [--json] [--us] plan.json [more.json …]
+const USAGE = `usage: npm run --silent reckon -- [--json] [--us] [--effects] [--from K] plan.json [more.json …]
+       npm run --silent reckon -- [--json] [--us] --compare a.json b.json
        npm run --silent reckon -- --packs table.csv [plan.json] [--by FIGURE] [--down] [--measure PARTS] [--strict]
   --json     print the Reckoning as JSON; with several plans one compact line each
   --us       report in US customary units
+  --effects  what each thing costs: the need without it, less the need with it
+  --from     what should be left on leaving stop K; the start is 0
+  --compare  what differs between two plans
   --packs    judge the packs of a table (CSV), by the plan or apart from any
   --by       sort by a figure: ${FIGURES.slice(0, 9).join(', ')},
              ${FIGURES.slice(9).join(', ')}
@@ -38,6 +44,9 @@ const OPTIONS = {
   help: { type: 'boolean' },
   json: { type: 'boolean' },
   us: { type: 'boolean' },
+  effects: { type: 'boolean' },
+  from: { type: 'string' },
+  compare: { type: 'boolean' },
   packs: { type: 'string' },
   by: { type: 'string' },
   down: { type: 'boolean' },
@@ -50,19 +59,25 @@ const OPTIONS = {
  * code: 0 when reckoned, 2 when a plan or a table is refused, 64 for wrong usage.
  */
 export function run(args: string[], { input, print }: Streams): number {
-  const asked = readArgs(args)
+  const given = readArgs(args)
   const misused = (why: string) => {
     print(2, why ? `${why}\n${USAGE}` : USAGE)
     return 64
   }
-  if ('problem' in asked) return misused(asked.problem)
-  const { values, positionals: files } = asked
+  if ('problem' in given) return misused(given.problem)
+  const { values, positionals: files } = given
   if (values.help) {
     print(1, USAGE)
     return 0
   }
   const system = values.us ? 'us' : 'metric'
+  const from = stopAsked(values.from)
+  if (from === 'wrong')
+    return misused(`--from: "${values.from}" is no stop on the way: count from the start, which is 0`)
+  const asked: Asked = { effects: values.effects === true, from }
+  const plansOnly = (['effects', 'from', 'compare'] as const).find(option => values[option] !== undefined)
   if (values.packs !== undefined) {
+    if (plansOnly) return misused(`--${plansOnly} does not go with --packs`)
     const how = howOf(values, files)
     if ('problem' in how) return misused(how.problem)
     const about = { table: values.packs, plan: files[0], system, json: values.json === true } as const
@@ -71,10 +86,15 @@ export function run(args: string[], { input, print }: Streams): number {
   const lost = (['by', 'down', 'measure', 'strict'] as const).find(option => values[option] !== undefined)
   if (lost) return misused(`--${lost} goes with --packs`)
   if (files.length === 0) return misused('')
-  const results = files.map(file => reckonFile(file, input))
+  if (values.compare) {
+    if (plansOnly !== 'compare') return misused(`--${plansOnly} does not go with --compare`)
+    if (files.length !== 2) return misused('--compare takes two plans')
+  }
+  const results = files.map(file => reckonFile(file, input, asked))
   const refused = results.filter(result => !result.ok)
-  if (values.json) printJson(results, print)
-  else printReports(results, system, print)
+  if (values.compare) printComparison(results, { system, json: values.json === true }, print)
+  else if (values.json) printJson(results, asked, print)
+  else printReports(results, { system, asked }, print)
   return refused.length ? 2 : 0
 }
 
@@ -136,7 +156,7 @@ function judgePacks(
     print(2, lines(problems))
     return 2
   }
-  const read = packEntries(text.text, plan?.plan ?? null, measure)
+  const read = packEntries(text.text, plan && takenAlong(plan.plan), measure)
   print(2, lines([...read.doubts, ...read.problems]))
   if (read.entries.length === 0 && read.problems.length > 0) return 2
   const sorting = { by, down }
@@ -144,7 +164,9 @@ function judgePacks(
   return strict && read.problems.length > 0 ? 2 : 0
 }
 
-type Result = { ok: true; plan: Plan; reckoning: Reckoning } | { ok: false; problems: string[] }
+/** `listed`: with what stays at home; `plan`: what is taken along. */
+type Reckoned = { ok: true; listed: Plan; plan: Plan; reckoning: Reckoning }
+type Result = Reckoned | { ok: false; problems: string[] }
 
 function readText(
   file: string,
@@ -170,36 +192,49 @@ function planIn(
   return { ok: false, problems: parsed.problems.map(({ path, message }) => `${pathText(path)}: ${message}`) }
 }
 
-function reckonFile(file: string, input: Streams['input']): Result {
+function reckonFile(file: string, input: Streams['input'], asked: Asked): Result {
   const read = planIn(file, input)
   if (!read.ok) return read
-  const reckoned = reckon(read.plan)
-  if (reckoned.ok) return { ok: true, plan: read.plan, reckoning: reckoned.reckoning }
+  const { plan: listed } = read
+  const problems = refusedFor(listed, asked)
+  if (problems.length > 0) return { ok: false, problems }
+  const reckoned = reckon(listed)
+  if (reckoned.ok) return { ok: true, listed, plan: takenAlong(listed), reckoning: reckoned.reckoning }
   const { path, message } = reckoned.problem
   return { ok: false, problems: [`${pathText(path)}: ${message}`] }
 }
 
-function printJson(results: Result[], print: Print) {
+function printJson(results: Result[], asked: Asked, print: Print) {
+  const inJson = (result: Reckoned) => ({
+    ...inFull(result.plan, result.reckoning),
+    ...askedWith(result, asked),
+  })
   const [only] = results
   if (results.length === 1 && only) {
-    if (only.ok) print(1, `${JSON.stringify(inFull(only.plan, only.reckoning), null, 1)}\n`)
+    if (only.ok) print(1, `${JSON.stringify(inJson(only), null, 1)}\n`)
     else print(2, lines(only.problems))
     return
   }
   for (const result of results) {
     if (!result.ok) print(2, lines(result.problems))
-    print(
-      1,
-      `${JSON.stringify(result.ok ? inFull(result.plan, result.reckoning) : { refused: result.problems })}\n`,
-    )
+    print(1, `${JSON.stringify(result.ok ? inJson(result) : { refused: result.problems })}\n`)
   }
 }
 
-function printReports(results: Result[], system: System, print: Print) {
+function printReports(results: Result[], how: { system: System; asked: Asked }, print: Print) {
   for (const result of results) {
-    if (result.ok) print(1, `${textReport(result.plan, result.reckoning, system)}\n`)
-    else print(2, lines(result.problems))
+    if (!result.ok) print(2, lines(result.problems))
+    else {
+      const { plan, reckoning } = result
+      print(1, `${textReport(plan, reckoning, how.system)}${askedReport(result, how)}\n`)
+    }
   }
+}
+
+function printComparison(results: Result[], how: { system: System; json: boolean }, print: Print) {
+  print(2, lines(results.flatMap(result => (result.ok ? [] : result.problems))))
+  const [before, after] = results
+  if (before?.ok && after?.ok) print(1, comparePlans(before, after, how))
 }
 
 /** One line each, also where a name holds a line break. */

@@ -35,6 +35,18 @@ function freed(item: DraftItem): DraftItem {
   return rest
 }
 
+/** Leaves things at home, or takes them along. */
+export function setAtHome(draft: Draft, ids: Iterable<string>, atHome: boolean): Draft {
+  const chosen = new Set(ids)
+  if (!draft.gear.some(item => chosen.has(item.id) && (item.atHome ?? false) !== atHome)) return draft
+  const gear = draft.gear.map(item => {
+    if (!chosen.has(item.id)) return item
+    const { atHome: _atHome, ...rest } = item
+    return atHome ? { ...rest, atHome } : rest
+  })
+  return { ...draft, gear }
+}
+
 /** The food that may ride in a container: what is eaten daily, rides in nothing yet and is not worn. */
 export const foodFor = ({ gear }: Draft, containerId: string): DraftItem[] =>
   gear.filter(

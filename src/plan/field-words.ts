@@ -83,6 +83,7 @@ const WORDS = {
   inside: 'container',
   resupplied: 'being bought again',
   optional: 'being optional',
+  atHome: 'being left at home',
   mayRideOutside: 'riding outside',
   massFrom: 'source of the mass',
   litresFrom: 'source of the litres',

@@ -37,6 +37,7 @@ export {
   removePack,
   removeSetup,
   type Start,
+  setAtHome,
 } from './edits'
 export { fieldOf } from './field-of'
 export { fieldAt, fieldPath, hasPlace, pathParts, stillTyped } from './field-path'

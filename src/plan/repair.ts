@@ -59,7 +59,7 @@ export function repair(work: Work, problem: Problem) {
   if (standIn) {
     parent[key] = needed(parent, key) ? standIn.value : 0
     const tell = () => {
-      if (!needed(parent, key)) return
+      if (!needed(parent, key) || parent.atHome === true) return
       work.say(at, why(work, at, value === undefined ? null : message) + standIn.so)
     }
     tell()

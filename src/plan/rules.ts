@@ -86,7 +86,7 @@ function checkMeals({ trip, gear, carrier }: PlanDocument): Problem[] {
     )
   const child = carrier.ageYears !== undefined && carrier.ageYears < 14
   const hasEnergy = gear?.some(
-    i => i.use === 'daily' && (i.kcalPerKg ?? 0) * (i.massKg ?? 0) * (i.count ?? 1) > 0,
+    i => !i.atHome && i.use === 'daily' && (i.kcalPerKg ?? 0) * (i.massKg ?? 0) * (i.count ?? 1) > 0,
   )
   if (trip.meals?.ration === 'energy' && !child && !hasEnergy)
     problems.push(

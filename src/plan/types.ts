@@ -139,6 +139,8 @@ export interface Item {
   widthCm: number | null
   depthCm: number | null
   optional: boolean
+  /** On the list, and left at home: it counts nowhere. */
+  atHome: boolean
   /** Null: nobody said. */
   mayRideOutside: boolean | null
   massFrom: MassFrom

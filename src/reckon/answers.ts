@@ -10,11 +10,11 @@ export const isTripsDoing = (
   { peakLoadFullWaterKg }: Pick<Need, 'peakLoadFullWaterKg'>,
 ): boolean => peakLoadFullWaterKg > carrier.loadShareLimit * carrier.massKg
 
-/** Paths of the figures nobody has said, by item in the plan's order. */
+/** Paths of the figures nobody has said of what is taken along, by item in the plan's order. */
 export function missingFigures({ gear }: Plan): string[] {
   const paths: string[] = []
-  gear.forEach(({ unknownUpTo }, i) => {
-    if (unknownUpTo === null) return
+  gear.forEach(({ unknownUpTo, atHome }, i) => {
+    if (unknownUpTo === null || atHome) return
     if (unknownUpTo.massKg !== null) paths.push(`gear[${i}].massKg`)
     if (unknownUpTo.litres !== null) paths.push(`gear[${i}].litres`)
   })

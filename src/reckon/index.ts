@@ -10,6 +10,7 @@ export {
   MOST_POWER,
   measureOf,
 } from './apart'
+export { takenAlong } from './at-home'
 export { type TooLarge, tooLargeIn } from './box-fit'
 export { handSpreadOf, observedFactor } from './calibration'
 export { compositionAt, type ItemComposition } from './composition'
@@ -30,6 +31,7 @@ export {
   dryStretchesOf,
   dryStretchSteps,
 } from './dry-stretches'
+export { type Effect, effectSteps, effectsOf } from './effects'
 export {
   ADULT_ENERGY_FROM_YEARS,
   ASSUMED as ASSUMED_BODY,
@@ -50,6 +52,13 @@ export {
 export { stowsOf } from './ledger'
 export { rigidInBody } from './need'
 export { normalCdf, SURE_SIGMAS } from './normal'
+export {
+  type FoodSection,
+  type NightlyLeft,
+  type OnTheWay,
+  onTheWay,
+  type Skipped,
+} from './on-the-way'
 export { packedListAt } from './packed-list'
 export { type Provenance, provenanceOf } from './provenance'
 export { stockAtMoments } from './provisions'

@@ -81,7 +81,8 @@ export function stowsOf(gear: Item[]): (item: Item) => Stow {
   return item => (item.inside === null ? item.stow : stows.get(item.inside)!)
 }
 
-function streamOf({ use, resupplied }: Item): Stream {
+/** How a thing's amount changes along the trip. */
+export function streamOf({ use, resupplied }: Item): Stream {
   if (use === 'daily') return resupplied ? 'dailyAgain' : 'dailyOnce'
   if (use === 'nightly') return resupplied ? 'nightlyAgain' : 'nightlyOnce'
   return use

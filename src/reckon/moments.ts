@@ -68,6 +68,7 @@ function momentAt(
       total: totalOf(kg),
     },
     wantedLitres: 0,
+    fullWaterKg: totalOf(kg),
     bodyLitres: roomFor(total.rigidLitres, softLitres, packing).bodyLitres,
     rigidLitres: total.rigidLitres,
     softLitres,

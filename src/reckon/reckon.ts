@@ -3,6 +3,7 @@
 
 import type { Plan } from '../plan/types'
 import { missingFigures, withUnknownsAtMost } from './answers'
+import { takenAlong } from './at-home'
 import { type Body, bodyOf, type Energy, energyOf, rationsFrom, withFuelMass } from './energy'
 import { ratesOf } from './heat'
 import { ledgerOf, stowsOf } from './ledger'
@@ -32,14 +33,18 @@ const SWING_ROUNDS = 10
 const SETTLED_KG = 0.001
 
 /**
- * Reckons a complete plan (see `completePlan`). Pure and deterministic. Refuses only a plan whose energy ration
+ * Reckons what a complete plan (see `completePlan`) takes along. Pure and deterministic. Refuses only a plan whose energy ration
  * does not settle: food so poor in energy that carrying it asks for more of it than it gives.
  */
 export function reckon(plan: Plan): Reckoned {
+  const along = takenAlong(plan)
   // Only set-ups are asked of it.
-  const utmost = plan.packs.length > 0 ? withUnknownsAtMost(plan) : null
+  const utmost = along.packs.length > 0 ? withUnknownsAtMost(along) : null
   const most = utmost && reckonAsSaid(utmost, () => true)
-  return reckonAsSaid(plan, i => most === null || (most.ok && most.reckoning.packs[i]!.suffices))
+  const reckoned = reckonAsSaid(along, i => most === null || (most.ok && most.reckoning.packs[i]!.suffices))
+  if (!reckoned.ok || along === plan) return reckoned
+  // Paths tell places in the whole list.
+  return { ok: true, reckoning: { ...reckoned.reckoning, missing: missingFigures(plan) } }
 }
 
 /** A figure nobody has said counts as 0; `stillSuffices` tells of each set-up whether it would with the most they may be. */
@@ -87,8 +92,9 @@ function reckonAsSaid(plan: Plan, stillSuffices: (setup: number) => boolean): Re
   const fullest = fullestOf(pass.moments)
   const spread = spreadOf({ plan, gear, stowOf, ledger }, pass.moments[fullest]!, pass.stocks[fullest]!)
   const { factor } = spread
-  const moments = withWantedWater(pass, fullWater.pass).map(moment => ({
+  const moments = withWantedWater(pass, fullWater.pass).map((moment, m) => ({
     ...moment,
+    fullWaterKg: fullWater.pass.moments[m]!.kg.total,
     bodyLitres: factor * moment.bodyLitres,
   }))
   const spareRations = spareRationsOf(plan, pass.rations)

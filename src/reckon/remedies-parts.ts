@@ -3,6 +3,7 @@
 // Reckoning, so that many questions share one rebuilding: nothing may be changed in them.
 
 import type { Plan } from '../plan/types'
+import { takenAlong } from './at-home'
 import { insideLitres } from './containers'
 import { withFuelMass } from './energy'
 import { ledgerOf, stowsOf } from './ledger'
@@ -15,8 +16,9 @@ import { waterPlanOf, waterRoomOf } from './water'
 
 const KEPT = new WeakMap<Reckoning, Parts>()
 
-/** `reckoning` must be what `reckon(plan)` gave. */
-export function partsOf(plan: Plan, reckoning: Reckoning): Parts {
+/** Of what is taken along. `reckoning` must be what `reckon(plan)` gave. */
+export function partsOf(listed: Plan, reckoning: Reckoning): Parts {
+  const plan = takenAlong(listed)
   const kept = KEPT.get(reckoning)
   if (kept?.plan === plan) return kept
   const parts = rebuilt(plan, reckoning)

@@ -27,6 +27,8 @@ export interface Moment {
   kg: Shares & { total: number }
   /** Water that is wanted then and that no container holds. */
   wantedLitres: number
+  /** The load then had every source been left with all the water wanted. */
+  fullWaterKg: number
   bodyLitres: number
   rigidLitres: number
   softLitres: number

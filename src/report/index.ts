@@ -1,7 +1,10 @@
 export { ANSWERS, isYes } from './answers'
 export { belongsAtAnswer, type Caution, inFull } from './caution'
 export { cautionsOf, FIT_LINE, GENERAL_LINE, shortCautions } from './cautions'
+export { type Change, changeText, signedText } from './changes'
+export { comparePlansOf, type PlanComparison } from './compare-plans'
 export { contentsLimits } from './contents-limits'
+export { byRoom, changeOf } from './costs'
 export { chanceText, type Formats, formatsIn, marginText } from './formats'
 export { loadThen, safeLoadKg } from './loads'
 export {
@@ -14,6 +17,7 @@ export {
   toldChance,
   withoutText,
 } from './missing'
+export { type LeftLine, leftLines, skipText, untilNext } from './on-the-way'
 export { momentAt, momentIndex, placeText, sharesByName, walkOf } from './places'
 export { remedyInWords, shortfallInWords } from './remedies'
 export { valueText } from './value-text'

@@ -2,11 +2,14 @@
 
 import { computed, type ReadonlySignal } from '@preact/signals'
 import type { Shelf, WithDraft } from '../plan/shelf'
+import type { Effect, OnTheWay } from '../reckon'
 import * as backupSignals from './backup-signals'
 import type { Library, RemovedTrip, TripDocument } from './documents'
 import type { DryStretches } from './dry-stretches'
 import { engine } from './engine'
-import type { OpenReckoned } from './reckoning'
+import { lastDone } from './journal'
+import { lastChangeOf } from './last-change'
+import type { LastChange, OpenReckoned } from './reckoning'
 import { access, actions, flush, loadLazy, newId, startStore, state } from './start'
 import type { CopyState, Damaged, SaveState } from './state'
 import { notReadyText, updateSignals } from './update-signals'
@@ -17,7 +20,7 @@ export type { Library, RemovedTrip, ScreenPlace, System, Theme, TripDocument } f
 export type { DryStretches } from './dry-stretches'
 export { loadEngine } from './engine'
 export { BESIDE, RECEIVED_CACHE } from './places'
-export type { OpenReckoned } from './reckoning'
+export type { LastChange, OpenReckoned } from './reckoning'
 export type { CopyState, Damaged, SaveState } from './state'
 export { within } from './within'
 export { access, actions, flush, newId, startStore }
@@ -35,6 +38,13 @@ export const apart: ReadonlySignal<WithDraft> = state.apart
 export const reckonedApart: ReadonlySignal<OpenReckoned | null> = state.reckonedApart
 /** The open trip settled and reckoned; null while none is open, or the engine is not there yet. */
 export const reckoned: ReadonlySignal<OpenReckoned | null> = state.reckoned
+/** What the last edit of the open trip, or undoing one, has changed. */
+export const lastChange: ReadonlySignal<LastChange | null> = lastChangeOf(() => ({
+  trip: state.openTrip.value?.id,
+  step: lastDone(state.ownSteps.value)?.id,
+  open: state.reckoned.value,
+  changeBetween: engine.value?.changeBetween ?? null,
+}))
 export const saveState: ReadonlySignal<SaveState> = state.saveState
 /** What went wrong with stored records, in words, until `actions.dismissStoreProblem`. */
 export const storeProblem: ReadonlySignal<string | null> = state.storeProblem
@@ -103,3 +113,13 @@ export function* dryStretchSteps(): Generator<DryStretches, void> {
   const open = state.reckoned.peek()
   if (open && engine.value) yield* engine.value.openDryStretches(open)
 }
+
+/** What each thing of the open trip costs, an item a step; nothing while there is none, or no engine. */
+export function* effectSteps(): Generator<Effect, void> {
+  const open = state.reckoned.peek()
+  if (open && engine.value) yield* engine.value.openEffects(open)
+}
+
+/** What should be left on leaving a stop of the open trip, by its index; null where it cannot be told. */
+export const onTheWayAt = (open: OpenReckoned, stop: number): OnTheWay | null =>
+  engine.value?.openOnTheWay(open, stop) ?? null

@@ -102,7 +102,9 @@ export function createState() {
   const apart = computed(
     (): WithDraft => ({ draft: withList(emptyDraft(), packs.value), typed: listTexts.value }),
   )
-  const reckonedApart = computed(() => engine.value?.reckonOpen(apart.value.draft, apart.value.typed) ?? null)
+  const reckonedApart = computed(
+    () => engine.value?.reckonApart(apart.value.draft, apart.value.typed) ?? null,
+  )
   const tripsWithPacks = computed(() =>
     tripList.value.map(trip =>
       shownAs(trip, withList(trip.draft, packs.value), withListTexts(trip.typed, listTexts.value)),

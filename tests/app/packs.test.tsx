@@ -88,11 +88,11 @@ describe('under a set-up that fails', () => {
     fireEvent.click(first)
     expect(await screen.findByText(/^Does(,|$)/)).toBeTruthy()
     expect(screen.queryByText('What would make it do?')).toBeNull()
-    const countOf = () => draft().gear.find(item => item.name === 'Camp shoes')?.count
-    expect(countOf()).toBe(0)
+    const isHome = () => draft().gear.find(item => item.name === 'Camp shoes')?.atHome
+    expect(isHome()).toBe(true)
     fireEvent.click(screen.getByText('Undo'))
     expect(await screen.findByText('Does not')).toBeTruthy()
-    expect(countOf()).not.toBe(0)
+    expect(isHome()).toBeUndefined()
   })
 
   test('it says what pack would do where nothing helps', async () => {

@@ -40,6 +40,7 @@ function moment(over: Partial<Omit<Moment, 'kg'>> & { kg?: Partial<Shares> }): M
     bodyKg: 0,
     loose: { kg: 0, litres: 0 },
     wantedLitres: 0,
+    fullWaterKg: 0,
   }
   const volumes = { rigidLitres: 0, softLitres: 0, outsideLitres: 0, litres: nothing }
   return { ...plain, ...volumes, ...over, kg: { ...kg, total } }

@@ -31,6 +31,7 @@ const at = (
     bodyKg: 0,
     loose: { kg: 0, litres: 0 },
     wantedLitres: 0,
+    fullWaterKg: 0,
     kg: { ...shares, total },
     ...volumes,
   }

@@ -30,6 +30,7 @@ const at = (stop: number, phase: Moment['phase'], km: number): Moment => {
     bodyKg: 0,
     loose: { kg: 0, litres: 0 },
     wantedLitres: 0,
+    fullWaterKg: 0,
   }
   return { stop, phase, km, day: 1, hours: km / 4, kg: { ...shares, total: 9 }, ...volumes }
 }

@@ -5,6 +5,7 @@ import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { openDiffering } from './backups'
 import { at320, at1280, go, journey, openMore, type Place, untilQuiet } from './harness'
+import { openCosts, openOnTheWay } from './places'
 import { enlarge, expectKeepsRules, tooWide } from './sizes'
 
 const PLACES = ['Trip', 'Gear', 'Need', 'Packs'] as const
@@ -26,6 +27,10 @@ describe('on a phone', () => {
       await openPlace(page, place)
       await expectKeepsRules(page, { state: place })
     }
+    await openCosts(page)
+    await expectKeepsRules(page, { state: 'What takes the room' })
+    await openOnTheWay(page)
+    await expectKeepsRules(page, { state: 'On the way' })
     await openMore(page)
     await expectKeepsRules(page, { state: 'More' })
     await openDiffering(page)
@@ -39,6 +44,10 @@ describe('on a phone', () => {
       await openPlace(page, place)
       expect(await tooWide(page), place).toBeLessThanOrEqual(0)
     }
+    await openCosts(page)
+    expect(await tooWide(page), 'What takes the room').toBeLessThanOrEqual(0)
+    await openOnTheWay(page)
+    expect(await tooWide(page), 'On the way').toBeLessThanOrEqual(0)
     await openMore(page)
     await openDiffering(page)
     expect(await tooWide(page)).toBeLessThanOrEqual(0)

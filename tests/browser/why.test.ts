@@ -6,6 +6,7 @@ import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { figuresOn, openReasons, type Seen, unfold } from './figures'
 import { go, journey, openMore, untilQuiet } from './harness'
+import { openCosts, openOnTheWay } from './places'
 import { tooSmall, tooWideAtSmallest } from './sizes'
 
 /** An invented way due north over a hill, 24 km. */
@@ -74,6 +75,14 @@ describe('every figure has its reason within reach', () => {
     await page.getByRole('button', { name: /^Work out .* from the water/ }).click()
     expectReasons(await seenOn(page), 6)
     expect(await withoutOrigin(page)).toEqual([])
+  })
+
+  journey('of what each thing costs, and on the way', async ({ openDemo }) => {
+    const page = await openDemo()
+    await openCosts(page)
+    expectReasons(await seenOn(page), 20)
+    await openOnTheWay(page)
+    expectReasons(await seenOn(page), 10)
   })
 
   journey('of a thing measured and a day’s food mixed', async ({ openDemo }) => {

@@ -5,11 +5,11 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
-import { run as runHere } from '../../src/cli/run'
 import { parsePlan } from '../../src/plan'
 import { reckon } from '../../src/reckon'
 import { differences } from '../engine/agree'
 import workedPlan from '../engine/fixtures/worked-plan.json'
+import { run } from './run-here'
 
 const root = join(import.meta.dirname, '..', '..')
 const folder = mkdtempSync(join(tmpdir(), 'reckon-'))
@@ -19,20 +19,6 @@ function file(name: string, content: unknown): string {
   const path = join(folder, name)
   writeFileSync(path, typeof content === 'string' ? content : JSON.stringify(content))
   return path
-}
-
-/** Runs it here, on the lines of a shell. */
-function run(args: string[], input = '') {
-  const printed = { 1: '', 2: '' }
-  const status = runHere(args, {
-    input: () => input,
-    print: (descriptor, text) => {
-      printed[descriptor] += text
-    },
-  })
-  const [stdout, stderr] = [printed[1], printed[2]]
-  const plain = stdout.replace(/[\u00a0\u202f]/g, ' ')
-  return { status, stdout, plain, stderr, errors: stderr.split('\n').filter(Boolean) }
 }
 
 /** Runs it as a shell does. */

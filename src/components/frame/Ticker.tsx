@@ -3,9 +3,12 @@
 import { formatsIn, missingOf, takesNothing } from '../../report'
 import { reckoned } from '../../store'
 import { useSystem } from '../fields'
+import { isTelling } from './UndoBar'
+import { useLastChange } from './use-last-change'
 
 export function Ticker({ onOpen }: { onOpen: () => void }) {
   const formats = formatsIn(useSystem())
+  const { short: change } = useLastChange()
   const open = reckoned.value
   if (!open?.reckoned.ok) return null
   const { leftOut } = open
@@ -25,6 +28,7 @@ export function Ticker({ onOpen }: { onOpen: () => void }) {
       {mass.length ? 'at least ' : ''}
       <strong>{formats.kg(need.peakLoadFullWaterKg)}</strong> heaviest
       <span class="unseen"> load, open the need</span>
+      {change && !isTelling() ? <span class="ticker-note">Changed: {change}</span> : null}
       {need.waterShortLitres > 0 ? <span class="ticker-note">short of water</span> : null}
       {leftOut.length ? <span class="ticker-note">{leftOut.length} assumed or left out</span> : null}
     </button>

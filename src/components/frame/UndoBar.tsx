@@ -1,23 +1,39 @@
-// What was just taken away, and the way back. No dialog asks first: everything can be undone. After an undo: what it
-// took back, since that may be on another screen.
+// What was just taken away, what that changed, and the way back. No dialog asks first: everything can be undone. After an
+// undo: what it took back, since that may be on another screen.
 
 import { actions, canUndo, justUndone, lastLabel } from '../../store'
+import { useLastChange } from './use-last-change'
 
 export function UndoBar() {
-  if (justUndone.value) return bar(`Undone: ${justUndone.value}`, 'Redo', actions.redo)
-  const taken = canUndo.value ? TAKEN.find(([doing]) => lastLabel.value?.startsWith(doing)) : undefined
-  return taken ? bar(lastLabel.value!.replace(...taken), 'Undo', actions.undo) : null
+  const { full: change } = useLastChange()
+  const said = tellsTaken()
+  if (justUndone.value) return bar(`Undone: ${justUndone.value}`, change, 'Redo', actions.redo)
+  return said ? bar(said, change, 'Undo', actions.undo) : null
 }
+
+/** What was taken away last, in words; null where the last step took nothing. */
+function tellsTaken(): string | null {
+  const taken = canUndo.value ? TAKEN.find(([doing]) => lastLabel.value?.startsWith(doing)) : undefined
+  return taken ? lastLabel.value!.replace(...taken) : null
+}
+
+/** Whether the bar is there, and so tells the last change itself. */
+export const isTelling = () => justUndone.value !== null || tellsTaken() !== null
 
 /** How the labels of what takes something away begin, and how that is told once it is done. */
 const TAKEN: readonly [string, string][] = [
   ['Delete', 'Deleted'],
   ['Withdraw', 'Withdrew'],
+  ['Leave ', 'Left '],
+  ['Take along', 'Taken along:'],
 ]
 
-const bar = (text: string, action: string, act: () => void) => (
+const bar = (text: string, change: string, action: string, act: () => void) => (
   <div class="undo-bar" role="status">
-    <span>{text}</span>
+    <span data-figures="cited">
+      {text}
+      {change ? `: ${change}` : ''}
+    </span>
     <button type="button" onClick={act}>
       {action}
     </button>

@@ -1,5 +1,6 @@
 // The heading of a group among the rows of a long list.
 
+import type { ComponentChildren } from 'preact'
 import { entryProps } from './LongList'
 
 interface GroupHeadingProps {
@@ -8,10 +9,13 @@ interface GroupHeadingProps {
   at: number
   of: number | undefined
   name: string
+  /** A button for all of the group. */
+  aside?: ComponentChildren
 }
 
-export const GroupHeading = ({ id, at, of, name }: GroupHeadingProps) => (
+export const GroupHeading = ({ id, at, of, name, aside }: GroupHeadingProps) => (
   <li class="group" {...entryProps(id, at, of)}>
     <h3>{name || 'Other'}</h3>
+    {aside}
   </li>
 )

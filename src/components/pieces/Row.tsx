@@ -18,6 +18,10 @@ interface RowProps {
   summary: ComponentChildren
   /** Shown under the summary whether open or not. */
   below?: ComponentChildren
+  /** A button of the row's own, after the summary. */
+  aside?: ComponentChildren
+  /** Greyed, and its name struck through: it counts nowhere. */
+  set?: 'aside' | undefined
   /** By which the row is dragged, before the summary. */
   grip?: ComponentChildren
   /** What a list that draws only a part of itself wants on each entry. */
@@ -26,8 +30,26 @@ interface RowProps {
   children: ComponentChildren
 }
 
-export function Row({ id, open, onToggle, summary, below, grip, entry, actions, children }: RowProps) {
-  const classes = ['row', open ? 'open' : '', grip ? 'gripped' : '']
+export function Row({
+  id,
+  open,
+  onToggle,
+  summary,
+  below,
+  aside,
+  set,
+  grip,
+  entry,
+  actions,
+  children,
+}: RowProps) {
+  const classes = [
+    'row',
+    open ? 'open' : '',
+    grip ? 'gripped' : '',
+    aside ? 'has-aside' : '',
+    set ? 'set-aside' : '',
+  ]
   return (
     <li class={classes.filter(Boolean).join(' ')} id={`row-${id}`} {...entry}>
       {grip}
@@ -40,6 +62,7 @@ export function Row({ id, open, onToggle, summary, below, grip, entry, actions, 
       >
         {summary}
       </button>
+      {aside}
       {below}
       {open ? (
         <div class="editor" id={`edit-${id}`}>

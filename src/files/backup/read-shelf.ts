@@ -44,6 +44,7 @@ const baseShape = z.object({
         count: opt(more),
         stow: opt(z.enum(['main-body', 'outside-pocket', 'strapped-on', 'worn'])),
         inside: opt(id),
+        atHome: opt(z.boolean()),
       }),
     )
     .check(z.maxLength(BACKUP_CAPS.lines)),

@@ -2,7 +2,7 @@
 
 import type { Draft, DraftItem } from '../../plan'
 import { itemOfKind, type Kind } from '../../plan/kinds'
-import { type Outside, type Shelf, stamps, type Thing, type ThingFacts } from '../../plan/shelf'
+import { factsOf, type Outside, type Shelf, stamps, type Thing, type ThingFacts } from '../../plan/shelf'
 import { addByGroup } from '../list'
 import type { ReadItem } from './types'
 
@@ -28,7 +28,8 @@ export function addTable(draft: Draft, { rows, same, kindOf }: Adopted, newId: (
 /** The shelf with the rows as things, at its end. */
 export function shelveTable(shelf: Shelf, { rows, kindOf }: Adopted, { newId, now }: Outside): Shelf {
   const made = rows.map(({ item: read, thing }): Thing => {
-    const item = withKind(read, kindOf)
+    // What a table says of a trip, as that a thing stays at home, is no fact of the thing.
+    const item = factsOf({ ...withKind(read, kindOf), id: '' })
     return { ...thing, id: newId(), item, changed: stamps(item, now) }
   })
   return { ...shelf, things: [...shelf.things, ...made] }

@@ -53,7 +53,7 @@ function columnsOf(rows: Readonly<Record<string, FieldRow>>, within?: string): [
 
 /** The order of a table of ours; what is not among these comes after them. */
 const ORDER =
-  'name group count mass massOfAll massUnit litres place worn build use leaves resupplied kcal kcalEach massFrom litresFrom least typical most holdsLitres inside holdsWater length across width depth optional mayRideOutside fuel boiled melted startC altitude efficiency'.split(
+  'name group count mass massOfAll massUnit litres place worn build use leaves resupplied kcal kcalEach massFrom litresFrom least typical most holdsLitres inside holdsWater length across width depth atHome optional mayRideOutside fuel boiled melted startC altitude efficiency'.split(
     ' ',
   )
 const rank = ([name]: [string, Field]) => (ORDER.includes(name) ? ORDER.indexOf(name) : ORDER.length)

@@ -194,6 +194,12 @@ export const item = {
     hint: 'It is then named first where something has to stay.',
     column: { name: 'optional', heading: /^optional\b/ },
   }),
+  atHome: truth({
+    usual: false,
+    label: 'Left at home',
+    hint: 'It stays on the list and counts nowhere.',
+    column: { name: 'atHome', heading: /^(?:left )?(?:at )?home\b/ },
+  }),
   mayRideOutside: truth({
     label: 'May ride outside if need be?',
     hint: 'Not said: soft things may, and long slim ones.',

@@ -51,6 +51,7 @@ export function linesFrom(draft: Draft, shelf: Shelf): BaseLine[] {
       ...(item.count !== undefined && { count: item.count }),
       ...(item.stow && { stow: item.stow }),
       ...(inside && inside !== thing && { inside }),
+      ...(item.atHome && { atHome: true }),
     })
   }
   return [...lines.values()]

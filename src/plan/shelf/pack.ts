@@ -22,13 +22,14 @@ export function packThings(
     return item
   })
   const items = things.map((thing, i): DraftItem => {
-    const { count, stow, inside } = useOf.get(thing.id) ?? {}
+    const { count, stow, inside, atHome } = useOf.get(thing.id) ?? {}
     const container = inside === thing.id ? undefined : itemOf.get(inside ?? '')
     return {
       ...thing.item,
       ...(count !== undefined && { count }),
       ...(stow && { stow }),
       ...(container && { inside: container }),
+      ...(atHome && { atHome }),
       id: ids[i]!,
       shelf: { id: thing.id, at: now },
     }

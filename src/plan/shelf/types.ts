@@ -5,7 +5,7 @@ import type { DraftItem, DraftPack, Typed } from '../draft'
 import type { BodyFrom, PackedThing, Stow } from '../types'
 
 /** A thing's facts: what is true of it wherever it goes, and its usual place. */
-export type ThingFacts = Omit<DraftItem, 'id' | 'inside' | 'shelf'>
+export type ThingFacts = Omit<DraftItem, 'id' | 'inside' | 'shelf' | 'atHome'>
 
 export interface Thing {
   id: string
@@ -25,6 +25,8 @@ export interface BaseLine {
   stow?: Stow
   /** The id of the thing that it rides in. */
   inside?: string
+  /** On the list, and usually left at home. */
+  atHome?: boolean
 }
 
 /** A list one packs from again and again ("three-season base"). */

@@ -2,7 +2,7 @@
 // what a single pack for all would have to be.
 
 import { type Draft, type Pack, type Plan, type Settled, settle, type Typed } from '../../plan'
-import { type Cover, coverOf, type JudgedTrip, reckon } from '../../reckon'
+import { type Cover, coverOf, type JudgedTrip, reckon, takenAlong } from '../../reckon'
 import { ANSWERS } from '../answers'
 import type { Formats } from '../formats'
 import { takesNothing } from '../missing'
@@ -36,7 +36,8 @@ export function* allTripsSteps(trips: TripAsked[], formats: Formats): Generator<
   const settled: (Settled & { trip: TripAsked })[] = []
   for (const trip of trips) {
     yield
-    settled.push({ trip, ...settle(trip.draft, trip.typed) })
+    const { plan, ...rest } = settle(trip.draft, trip.typed)
+    settled.push({ trip, ...rest, plan: takenAlong(plan) })
   }
   const { packs, differing } = shelfOf(settled.map(({ trip, plan }) => ({ name: trip.name, plan })))
   const notes = differing

@@ -10,9 +10,10 @@ import { whyDay } from './day'
 import { whyDayEnergy, whyLegEnergy } from './energy'
 import { whyBaseWeight, whyFacts, whyLoadShare } from './facts'
 import { whyFit } from './fit'
-import { whyDaysFood, whyMeasured, whyTrack } from './found'
+import { whyCosts, whyDaysFood, whyMeasured, whyTrack } from './found'
 import { whyFuel } from './fuel'
 import { whyBodyLitres, whyFree, whyMomentLitres, whyMomentLoad, whyPeakLoad } from './need'
+import { whyOnTheWay } from './on-the-way'
 import { whyPlacing } from './placing'
 import { whyRation } from './ration'
 import { whyReach } from './reach'
@@ -70,6 +71,7 @@ const REASONS: Reasons<Exclude<About, PlanAbout | FoundAbout>['kind']> = {
   'heat-table': (context, { leg }) => whyHeatTable(context, leg),
   sure: context => whySure(context),
   carry: (context, { stop, camps = [] }) => [...carriesOf(context, stop), ...whyCamps(context, stop, camps)],
+  'on-the-way': (context, { left }) => whyOnTheWay(context, left),
   'set-up': (context, { setup }) => whySetup(context, setup),
   fit: (context, about) => whyFit(context, about),
   placing: (context, { pack }) => whyPlacing(context, pack),
@@ -88,6 +90,7 @@ const ALONE: {
   cover: ({ trips }, formats) => whyCover(trips, formats),
   measured: whyMeasured,
   'days-food': whyDaysFood,
+  costs: whyCosts,
   track: whyTrack,
 }
 

@@ -1,7 +1,7 @@
 // Why figures come out as they do that are found before they are part of a plan: a thing measured at home, a day's food
 // mixed from its parts, the legs of a track. Source keys: gum-2008, elementary-geometry, din-33466, our-judgement.
 
-import { formatQuantity } from '../../units'
+import { counted, formatQuantity } from '../../units'
 import type { Formats } from '../formats'
 import { countsText } from '../measuring'
 import { sumOf, told } from './sum'
@@ -162,3 +162,12 @@ export function whyTrack({ legs, pace, days }: Of<'track'>, formats: Formats): E
     ),
   ]
 }
+
+export const whyCosts = ({ things }: Of<'costs'>): Explanation[] => [
+  told({
+    title: 'Each thing reckoned',
+    says: 'The whole trip is reckoned once more without the thing, or with it where it is at home: the heaviest load with all the water wanted, and the likely litres at the fullest moment, less those of the trip as it stands. What a bottle held must still be carried. Two things left at home together may save more or less than each by itself.',
+    inputs: things.map(({ name, text }) => ({ label: name, value: text })),
+    result: { value: things.length, text: counted(things.length, 'time') },
+  }),
+]

@@ -2,7 +2,7 @@
 // Sources are keys of data/sources.json; the panel that shows an explanation fetches their words.
 
 import type { Plan } from '../../plan'
-import type { DryCamp, Reckoning, Remedy } from '../../reckon'
+import type { DryCamp, OnTheWay, Reckoning, Remedy } from '../../reckon'
 import type { KnownPack } from '../compare-packs'
 import type { Formats } from '../formats'
 import type { Method } from '../measuring'
@@ -18,6 +18,7 @@ export type About =
   | { kind: 'heat' | 'heat-table'; leg: number }
   | { kind: 'moment-load' | 'moment-litres'; moment: number; pack?: number }
   | { kind: 'carry'; stop: number; camps?: readonly DryCamp[] }
+  | { kind: 'on-the-way'; left: OnTheWay }
   | { kind: 'set-up' | 'reach'; setup: number }
   | { kind: 'fit'; pack: number; item: string }
   | { kind: 'placing'; pack: number }
@@ -41,6 +42,7 @@ export type FoundAbout =
       /** How much more room bags take than what is in them. */
       packing: number
     }
+  | { kind: 'costs'; things: readonly { name: string; text: string }[] }
   | { kind: 'track'; legs: readonly TrackLeg[]; pace: Plan['trip']['pace']; days: number }
 
 /** A leg of a track, with where along the way it ends; climb and descent null where they are not known. */

@@ -16,16 +16,22 @@ import {
 import { Row } from '../../components/pieces'
 import { Why } from '../../components/why'
 import { addItem, type DraftItem, defaults, duplicateItem, removeItem } from '../../plan'
+import type { Effect } from '../../reckon'
 import { formatsIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import { counted, type System } from '../../units'
 import { type Detail, firstId, rowActions } from '../rows'
+import { HomeButton, HomeWords } from './AtHome'
+import { costText } from './cost-text'
 import { ItemEditor, KindPicker } from './ItemEditor'
 import { itemFacts } from './item-facts'
 import { ListDoors } from './ListDoors'
+import { Order, WhyCosts } from './OrderChoice'
+import { gearOrder, sortedByRoom } from './order'
 import { Packing } from './Packing'
 import { ShelfDoors } from './ShelfDoors'
 import { ShelfOffers } from './ShelfOffers'
+import { useCosts } from './use-costs'
 
 const EDITS = { what: 'item', duplicate: duplicateItem, remove: removeItem }
 
@@ -34,39 +40,64 @@ export function GearScreen({ detail, onDetail }: Detail) {
   const mover = useMover()
   useEffect(() => KindPicker.ahead(), [])
   const gear = openTrip.value?.draft.gear ?? []
-  const entries = useMemo(() => entriesOf(gear), [gear])
+  const costs = useCosts(gearOrder.value === 'room')
+  const entries = useMemo(
+    (): Entry[] => (costs ? sortedByRoom(gear, costs).map(({ id }) => ({ key: id })) : entriesOf(gear)),
+    [gear, costs],
+  )
+  const groups = useMemo(() => groupsIn(entries, gear), [entries, gear])
   const indexOf = useMemo(() => new Map(gear.map(({ id }, index) => [id, index])), [gear])
   const opened = detail?.startsWith('gear/') ? detail.slice('gear/'.length) : null
-  mover.now.moving = { entries, onMove: (id, spot) => move(gear[indexOf.get(id) ?? -1], spot) }
+  mover.now.moving = costs ? null : { entries, onMove: (id, spot) => move(gear[indexOf.get(id) ?? -1], spot) }
   return (
     <div class="screen">
       <h2>Gear</h2>
       <Totals gear={gear} />
       <ShelfOffers />
-      <LongList
-        entries={entries}
-        open={opened}
-        mover={mover}
-        draw={(at, of) => {
-          const { key, heading } = entries[at]!
-          if (heading !== undefined) return <GroupHeading key={key} id={key} name={heading} at={at} of={of} />
-          const index = indexOf.get(key)!
-          return (
-            <ItemRow
-              key={key}
-              item={gear[index]!}
-              at={at}
-              of={of}
-              index={index}
-              count={gear.length}
-              open={opened === key}
-              onDetail={onDetail}
-              system={system}
-              mover={mover}
-            />
-          )
-        }}
-      />
+      {gear.length > 1 ? (
+        <div class="gear-view">
+          <HomeWords gear={gear} />
+          <Order count={gear.length} />
+        </div>
+      ) : null}
+      <div class="costed" data-figures={costs ? 'why' : undefined}>
+        {costs ? <WhyCosts costs={costs} gear={gear} /> : null}
+        <LongList
+          entries={entries}
+          open={opened}
+          mover={mover}
+          draw={(at, of) => {
+            const { key, heading } = entries[at]!
+            if (heading !== undefined)
+              return (
+                <GroupHeading
+                  key={key}
+                  id={key}
+                  name={heading}
+                  at={at}
+                  of={of}
+                  aside={<HomeButton items={groups.get(key)!} name={heading || 'Other'} />}
+                />
+              )
+            const index = indexOf.get(key)!
+            return (
+              <ItemRow
+                key={key}
+                item={gear[index]!}
+                at={at}
+                of={of}
+                index={index}
+                count={gear.length}
+                open={opened === key}
+                onDetail={onDetail}
+                system={system}
+                mover={costs ? null : mover}
+                cost={costs?.get(key)}
+              />
+            )
+          }}
+        />
+      </div>
       <button type="button" class="primary" onClick={() => add(gear, onDetail)}>
         Add an item
       </button>
@@ -85,6 +116,21 @@ function entriesOf(gear: readonly DraftItem[]): Entry[] {
     const row = { key: item.id }
     return isNew ? [{ key: `heading/${item.id}`, heading: group }, row] : [row]
   })
+}
+
+/** The things under each heading, by its key. */
+function groupsIn(entries: readonly Entry[], gear: readonly DraftItem[]): ReadonlyMap<string, DraftItem[]> {
+  const items = new Map(gear.map(item => [item.id, item]))
+  const groups = new Map<string, DraftItem[]>()
+  let last: DraftItem[] = []
+  for (const { key, heading } of entries) {
+    if (heading === undefined) last.push(items.get(key)!)
+    else {
+      last = []
+      groups.set(key, last)
+    }
+  }
+  return groups
 }
 
 /** An item belongs to the group it is moved under. */
@@ -136,7 +182,9 @@ interface ItemRowProps {
   open: boolean
   onDetail: Detail['onDetail']
   system: System
-  mover: Mover
+  /** Null: rows stand in an order of their own, and cannot be moved. */
+  mover: Mover | null
+  cost: Effect | undefined
 }
 
 /** Drawn again only when something of its own changes: lists of thousands stay quick. */
@@ -144,26 +192,30 @@ function ItemRow(props: ItemRowProps) {
   return useMemo(() => <DrawnItemRow {...props} />, Object.values(props))
 }
 
-function DrawnItemRow({ item, at, of, index, count, open, onDetail, system, mover }: ItemRowProps) {
+function DrawnItemRow({ item, at, of, index, count, open, onDetail, system, mover, cost }: ItemRowProps) {
   const path = `gear/${item.id}`
   const name = item.name || `Item ${index + 1}`
-  const step = (key: string) => mover.step({ key: item.id, name }, key)
+  const step = mover ? (key: string) => mover.step({ key: item.id, name }, key) : undefined
   return (
     <Row
       id={item.id}
       open={open}
       onToggle={() => onDetail(open ? null : path)}
-      summary={<Summary item={item} name={name} system={system} />}
-      grip={<Grip mover={mover} id={item.id} name={name} />}
+      summary={<Summary item={item} name={name} system={system} cost={cost} />}
+      aside={<HomeButton items={[item]} name={name} />}
+      set={item.atHome ? 'aside' : undefined}
+      grip={mover ? <Grip mover={mover} id={item.id} name={name} /> : undefined}
       entry={entryProps(item.id, at, of)}
-      actions={rowActions(EDITS, { id: item.id, name, index, count, step })}
+      actions={rowActions(EDITS, { id: item.id, name, index, count, ...(step && { step }) })}
     >
       <ItemEditor item={item} />
     </Row>
   )
 }
 
-function Summary({ item, name, system }: { item: DraftItem; name: string; system: System }) {
+type SummaryProps = Pick<ItemRowProps, 'item' | 'system' | 'cost'> & { name: string }
+
+function Summary({ item, name, system, cost }: SummaryProps) {
   const count = item.count ?? defaults.ITEM.count
   return (
     <>
@@ -172,8 +224,9 @@ function Summary({ item, name, system }: { item: DraftItem; name: string; system
         {name}
       </bdi>
       <span class="facts-line" data-figures="typed">
-        {itemFacts(item, system).join(', ')}
+        {[...itemFacts(item, system), ...(item.atHome ? ['left at home'] : [])].join(', ')}
       </span>
+      {cost ? <span class="cost">{costText(cost, formatsIn(system))}</span> : null}
     </>
   )
 }

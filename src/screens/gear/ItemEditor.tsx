@@ -36,6 +36,7 @@ export function ItemEditor({ item }: { item: DraftItem }) {
       </div>
       {item.litresRange ? <KindLitres item={item} at={at} per={per} /> : null}
       <MeasureIt item={item} path={at('measure')} />
+      {inTrip ? <Field path={at('atHome')} /> : null}
       <Field path={at('stow')} />
       <Field path={at('build')} usual={item.holdsLitres === undefined ? undefined : 'rigid'} />
       <Field path={at('use')} />

@@ -1,7 +1,7 @@
 // A remedy carried out on the draft, as one edit. Gear is found by its id, stops by their place in the trip; what is
 // no longer there changes nothing.
 
-import { type Draft, fieldPath, setField } from '../../plan'
+import { type Draft, fieldPath, setAtHome, setField } from '../../plan'
 import type { Change, ItemChoice, TripChange } from '../../reckon'
 
 /** Another set-up of the same pack changes nothing: set-ups are judged side by side. */
@@ -22,7 +22,7 @@ export function applyRemedyToDraft(draft: Draft, change: Change): Draft {
   }
 }
 
-/** What is left at home stays in the list with a count of none, so that it can be taken along again. */
+/** What is left at home stays in the list, so that it can be taken along again. */
 function withItems(draft: Draft, { move, leave }: ItemChoice): Draft {
   const moved = move.reduce(
     (made, id) =>
@@ -33,7 +33,7 @@ function withItems(draft: Draft, { move, leave }: ItemChoice): Draft {
       ),
     draft,
   )
-  return leave.reduce((made, id) => setField(made, fieldPath('gear', id, 'count'), 0), moved)
+  return setAtHome(moved, leave, true)
 }
 
 function withTrip(draft: Draft, change: TripChange): Draft {

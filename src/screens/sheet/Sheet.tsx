@@ -1,6 +1,6 @@
 // One page of paper: the answer, the pictures, the days, the packs, what to pack where, and what to beware of.
 
-import { type LeftOut, tripName } from '../../plan'
+import { type Item, itemName, type LeftOut, tripName } from '../../plan'
 import {
   leastText,
   type Missing,
@@ -21,6 +21,8 @@ import { SheetCautions, SheetWater } from './SheetWater'
 
 export interface SheetProps extends SheetParts {
   leftOut: LeftOut[]
+  /** What is on the list and not taken. */
+  atHome: readonly Item[]
   /** The day of printing, in words. */
   printed: string
 }
@@ -31,7 +33,7 @@ const UNITS = {
   us: 'Masses in pounds or ounces, room in litres, water in quarts, ways in miles, climbs in feet, heat in °F.',
 } as const
 
-export function Sheet({ leftOut, printed, ...parts }: SheetProps) {
+export function Sheet({ leftOut, atHome, printed, ...parts }: SheetProps) {
   const { plan, formats } = parts
   const missing = missingOf(plan)
   return (
@@ -60,6 +62,7 @@ export function Sheet({ leftOut, printed, ...parts }: SheetProps) {
         <SheetPacks {...parts} />
       </div>
       <SheetPacking {...parts} />
+      {atHome.length > 0 ? <p class="small">Left at home: {atHome.map(itemName).join(', ')}.</p> : null}
       <SheetCautions {...parts} />
     </article>
   )

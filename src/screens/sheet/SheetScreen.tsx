@@ -16,7 +16,7 @@ export function SheetScreen({ onClose }: { onClose: () => void }) {
   const formats = formatsIn(useSystem())
   const open = reckoned.value
   if (!open) return null
-  const { plan, leftOut, reckoned: result, taken } = open
+  const { plan, listed, leftOut, reckoned: result, taken } = open
   return (
     <div class="screen sheet-screen">
       <div class="heading">
@@ -26,7 +26,13 @@ export function SheetScreen({ onClose }: { onClose: () => void }) {
         </button>
       </div>
       {result.ok ? (
-        <Paper plan={plan} reckoning={result.reckoning} formats={formats} {...{ leftOut, taken }} />
+        <Paper
+          plan={plan}
+          atHome={listed.gear.filter(item => item.atHome)}
+          reckoning={result.reckoning}
+          formats={formats}
+          {...{ leftOut, taken }}
+        />
       ) : (
         <p class="problem">{result.problem.said}</p>
       )}

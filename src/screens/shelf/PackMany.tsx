@@ -97,7 +97,7 @@ export function PackMany({ title, lines, onDone, onBack }: PackManyProps) {
 
 interface Line {
   thing: Thing
-  use: { count: number; stow: Stow }
+  use: { count: number; stow: Stow; atHome?: boolean }
 }
 
 function Sum({ rows }: { rows: readonly Line[] }) {
@@ -118,7 +118,11 @@ interface PackLineProps extends Line {
 
 function PackLine({ thing, use, isTaken, isThere, onChoose }: PackLineProps) {
   const name = nameOf(thing)
-  const state = [isThere ? 'in this trip already' : '', thing.retired ? 'retired' : ''].filter(Boolean)
+  const state = [
+    isThere ? 'in this trip already' : '',
+    use.atHome ? 'left at home' : '',
+    thing.retired ? 'retired' : '',
+  ].filter(Boolean)
   return (
     <li class="row pack-line">
       <label class="toggle">

@@ -2,6 +2,7 @@
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { Field, useSystem } from '../../components/fields'
+import { toTop } from '../../components/frame'
 import { entryProps, LongList } from '../../components/long-list'
 import { Row } from '../../components/pieces'
 import { addStop, type DraftStop, duplicateStop, moveStop, removeStop } from '../../plan'
@@ -25,6 +26,11 @@ export function TripScreen({ detail, onDetail }: Detail) {
     <div class="screen">
       <h2>Trip</h2>
       <Field path="name" />
+      {stops.length > 2 ? (
+        <button type="button" onClick={() => toTop('on-the-way')}>
+          On the way
+        </button>
+      ) : null}
       {stops.length < 2 ? (
         <>
           <QuickStart />

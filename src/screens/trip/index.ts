@@ -1,2 +1,3 @@
 export { FromTrack } from './FromTrack'
+export { TripPlace } from './TripPlace'
 export { TripScreen } from './TripScreen'

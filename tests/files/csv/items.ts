@@ -85,6 +85,7 @@ const loose = fc.record({
   widthCm: opt(figure(LIMITS.item.widthCm)),
   depthCm: opt(figure(LIMITS.item.depthCm)),
   optional: opt(truth),
+  atHome: opt(truth),
   mayRideOutside: opt(truth),
   massFrom: opt(fc.constantFrom('scale' as const, 'stated', 'guess')),
   litresFrom: opt(fc.constantFrom('filled' as const, 'dimensions', 'stated', 'guess')),

@@ -15,7 +15,7 @@ import {
   shelveTable,
 } from '../../../src/files/csv'
 import { type DraftItem, emptyDraft } from '../../../src/plan'
-import { emptyShelf, type Thing } from '../../../src/plan/shelf'
+import { emptyShelf, factsOf, type Thing } from '../../../src/plan/shelf'
 import { gearLists, words } from './items'
 
 const someMarks = fc.constantFrom<Marks>('commas', 'semicolons')
@@ -138,7 +138,7 @@ describe('the shelf written as a table', () => {
     )
     .map(list =>
       list.map(([[first], note, weighedOn, retired], i) => {
-        const { id: _id, inside: _inside, ...item } = first!
+        const item = factsOf(first!)
         return {
           id: `i${i}`,
           item,

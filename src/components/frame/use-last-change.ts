@@ -1,0 +1,25 @@
+// What the last edit has changed, in words.
+
+import { ANSWERS, changeText, formatsIn } from '../../report'
+import { lastChange } from '../../store'
+import { counted } from '../../units'
+import { useSystem } from '../fields'
+
+/** `short`: "−0.6 kg, −2.8 L, 1 other answer"; `full`: with the pack and its answer. Empty where nothing is to be seen. */
+export function useLastChange(): { short: string; full: string } {
+  const formats = formatsIn(useSystem())
+  const change = lastChange.value
+  if (!change) return { short: '', full: '' }
+  const figures = changeText(change, formats)
+  const [first, ...others] = change.answers
+  const told = first ? `${first.name} now: ${ANSWERS[first.answer].words.toLowerCase()}` : ''
+  return {
+    short: joined([figures, first ? counted(change.answers.length, 'other answer') : ''], ', '),
+    full: joined(
+      [figures, told, others.length > 0 ? `${counted(others.length, 'more answer')} changed` : ''],
+      '. ',
+    ),
+  }
+}
+
+const joined = (parts: string[], by: string) => parts.filter(Boolean).join(by)

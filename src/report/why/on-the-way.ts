@@ -1,0 +1,38 @@
+// Why so much should be left on leaving a stop, and what missing a resupply changes. Source key: our-judgement.
+
+import type { OnTheWay } from '../../reckon'
+import { leftLines, skipText, untilNext } from '../on-the-way'
+import { told } from './sum'
+import type { Explanation, WhyContext } from './types'
+
+/** The lines as the screen shows them, with how they are reckoned. */
+export function whyOnTheWay(context: WhyContext, left: OnTheWay): Explanation[] {
+  const { plan, formats } = context
+  const { stops } = plan.trip
+  const { to, rows } = untilNext(left, context)
+  return [
+    told({
+      title: `Leaving ${stops[left.stop]!.name}`,
+      says: 'Figures of the whole trip at this departure. Food: every meal from the pack until it is bought again or the trip ends, and the spare days. Nights: those with meals from the pack. Water: what the legs to the next source use, dry camps on the way and the reserve, as far as the containers hold. The load is without the pack.',
+      inputs: leftLines(left, plan, formats).map(({ what, amount }) => ({ label: what, value: amount })),
+      result: { value: left.loadKg, text: formats.kg(left.loadKg) },
+    }),
+    told({
+      title: `Until ${stops[to]!.name}`,
+      says: 'At each departure on the way: the load without the pack, the water in the containers and the food.',
+      inputs: rows.map(({ stop, says }) => ({ label: stops[stop]!.name, value: says })),
+      result: { value: left.foodKg, text: formats.kg(left.foodKg) },
+    }),
+    ...left.ifSkipped.map(skipped =>
+      told({
+        title: `Without ${stops[skipped.stop]!.name}`,
+        says: 'The whole trip is reckoned once more without this resupply, its food carried from the one before. The changes are those of the heaviest load and the fullest main body from here on.',
+        inputs: [{ label: 'Then', value: skipText(skipped, left, formats) }],
+        result: {
+          value: skipped.foodKg ?? 0,
+          text: skipped.foodKg === null ? 'not possible' : `${formats.kg(skipped.foodKg)} of food from here`,
+        },
+      }),
+    ),
+  ]
+}

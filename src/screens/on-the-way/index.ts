@@ -1,0 +1,1 @@
+export { OnTheWayScreen } from './OnTheWayScreen'
