@@ -27,7 +27,7 @@ const GearScreen = withEngine(async () => (await import('./screens/gear')).GearS
 const NeedPlace = withEngine(async () => (await import('./screens/need')).NeedPlace)
 const PacksScreen = withEngine(async () => (await import('./screens/packs')).PacksScreen)
 const MoreScreen = withEngine(async () => (await import('./screens/more')).MoreScreen)
-const ShelfScreen = later(async () => (await import('./screens/shelf')).ShelfScreen)
+const ShelfScreen = withEngine(async () => (await import('./screens/shelf')).ShelfScreen)
 const SheetScreen = withEngine(async () => (await import('./screens/sheet')).SheetScreen)
 const Received = later(async () => (await import('./screens/backup')).Received)
 const SharedPlan = later(async () => (await import('./screens/share')).SharedPlan)

@@ -5,9 +5,7 @@ import type { ProfilePoint } from '../files'
 import {
   copyName,
   type Draft,
-  describeField,
   emptyDraft,
-  fieldWord,
   setField,
   stillTyped,
   TRIP_FORMAT,
@@ -16,6 +14,7 @@ import {
 } from '../plan'
 import { parted, type Shelf, setThingFact, thingPath, type WithDraft } from '../plan/shelf'
 import type { ScreenPlace, StepPart, System, Theme, TripDocument } from './documents'
+import { describeField, engine } from './engine'
 import { erasedNote } from './erased'
 import {
   bringBack,
@@ -235,7 +234,7 @@ export function createActions(state: State, { now, newId }: Clock) {
       const made = setThingFact(before, id, { field, value, now: now() })
       const typed = withText(before.typed, thingPath(id, field), text)
       const shelf = typed === before.typed ? made : { ...made, typed }
-      const label = `${thing.item.name?.trim() || 'Unnamed thing'}, ${fieldWord(field)} (on the shelf)`
+      const label = `${thing.item.name?.trim() || 'Unnamed thing'}, ${engine.peek()?.fieldWord(field) ?? 'change'} (on the shelf)`
       commit(withShelf(state.world(), shelf), { label, path: `shelf/${thingPath(id, field)}` })
     },
 

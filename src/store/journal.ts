@@ -35,6 +35,12 @@ export const shelfContentsOf = ({
   ...contents
 }: Shelf) => contents satisfies ShelfContents
 
+/** The shelf with other contents. */
+export const withShelfContents = (
+  { format, version, changedAt, revision }: Shelf,
+  contents: ShelfContents,
+): Shelf => ({ format, version, changedAt, revision, ...contents })
+
 const doneIn = (journal: Journal) => journal.filter(({ undone }) => !undone)
 export const lastDone = (journal: Journal): Step | undefined => doneIn(journal).at(-1)
 /** What was undone last: the oldest of what was. */
@@ -119,7 +125,7 @@ function takePart(world: OpenWorld, part: StepPart, way: Way, now: number): bool
     case 'shelf': {
       const made = patched(shelfContentsOf(world.shelf), part.patch, way)
       if (made === REFUSED) return false
-      world.shelf = touched({ ...world.shelf, ...(made as ShelfContents) }, now)
+      world.shelf = touched(withShelfContents(world.shelf, made as ShelfContents), now)
       return true
     }
     case 'order':

@@ -1,7 +1,8 @@
 // What the reader is told when storage fails: what is at stake, and what to do.
 
-import { type Draft, describeField } from '../plan'
+import type { Draft } from '../plan'
 import { faultOf } from './database'
+import { describeField } from './engine'
 import { PROFILE } from './merge-trips'
 
 export const nameOf = (error: unknown) => (error instanceof Error && error.name) || String(error)

@@ -13,6 +13,7 @@ export interface OpenReckoned extends Settled {
   taken: number | null
 }
 
+export { describeField, fieldWord } from '../plan'
 export { givenToList } from '../plan/shelf'
 export { changeBetween, type LastChange } from './change-between'
 export { openDryStretches } from './dry-stretches'

@@ -14,6 +14,7 @@ import {
   touched,
   tripParts,
   type World,
+  withShelfContents,
 } from './journal'
 import { withUnread } from './library'
 
@@ -67,7 +68,7 @@ export function* takingIn(
     parts.push(...tripParts(listed, document))
   }
   const isSameShelf = same(shelfContentsOf(start.shelf), shelf)
-  const nextShelf = isSameShelf ? start.shelf : touched({ ...start.shelf, ...shelf }, now)
+  const nextShelf = isSameShelf ? start.shelf : touched(withShelfContents(start.shelf, shelf), now)
   parts.push(...shelfParts(start.shelf, nextShelf))
   return { world: { trips: next, removed, shelf: nextShelf, order, open }, parts }
 }

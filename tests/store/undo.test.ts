@@ -5,11 +5,15 @@ import { beforeEach, describe, expect, test } from 'vitest'
 import { addItem, emptyDraft, moveItem, removeItem } from '../../src/plan'
 import { addThing, moveThing, packThings, removeThings, setThing, shelveItems } from '../../src/plan/shelf'
 import { createActions } from '../../src/store/actions'
+import { loadEngine } from '../../src/store/engine'
 import { createState } from '../../src/store/state'
 import { counter, wholeDraft } from '../plan/drafts'
 
 let time = 0
 let newId = counter('t')
+// The words of fields come with it.
+await loadEngine()
+
 function fresh() {
   time = 1000
   newId = counter('t')
