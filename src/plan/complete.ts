@@ -1,24 +1,57 @@
 // Fills a checked document's gaps with the defaults: what the engine reads.
 
 import * as defaults from './defaults'
-import type { ItemDocument, PackDocument, PackingDocument, PlanDocument, StopDocument } from './fields'
+import type {
+  ItemDocument,
+  PackDocument,
+  PackingDocument,
+  PartyDocument,
+  PersonDocument,
+  PlanDocument,
+  StopDocument,
+  WrittenPlan,
+} from './fields'
 import { withMainBody } from './main-body'
-import type { Item, LitresRange, Pack, PastPacking, Plan, Stop } from './types'
+import type { Carrier, Item, LitresRange, Pack, PartyPlan, PastPacking, Person, Plan, Stop } from './types'
 
 /**
  * The plan with every default in place. The document must have passed {@link parsePlan}; `gear` holds its items where
  * they are complete already.
  */
-export function completePlan(document: PlanDocument, gear = (document.gear ?? []).map(completeItem)): Plan {
-  const { carrier, trip, settings } = document
-  const ageYears = carrier.ageYears ?? null
+export function completePlan(document: PlanDocument, gear?: Item[]): Plan {
+  return { ...completeRest(document, gear), carrier: completeCarrier(document.carrier) }
+}
+
+/** As {@link completePlan}, for a plan of several people. */
+export function completeParty(document: PartyDocument, gear?: Item[]): PartyPlan {
+  return {
+    ...completeRest(document, gear),
+    people: document.people.map(completePerson),
+    split: { ...defaults.SPLIT, ...document.split },
+  }
+}
+
+function completeCarrier(carrier: PlanDocument['carrier']): Carrier {
+  const loadShareLimit = defaults.loadShareLimitFor(carrier.ageYears ?? null)
+  return { ...defaults.CARRIER, loadShareLimit, ...carrier }
+}
+
+function completePerson({ pack, ...person }: PersonDocument): Person {
+  return {
+    ...defaults.PERSON,
+    ...completeCarrier(person),
+    ...person,
+    pack: pack ? { ...defaults.PACK_CHOICE, ...pack } : null,
+  }
+}
+
+function completeRest(
+  document: Omit<WrittenPlan, 'carrier' | 'people' | 'split'>,
+  gear = (document.gear ?? []).map(completeItem),
+): Omit<Plan, 'carrier'> {
+  const { trip, settings } = document
   return {
     name: document.name ?? '',
-    carrier: {
-      ...defaults.CARRIER,
-      loadShareLimit: defaults.loadShareLimitFor(ageYears),
-      ...carrier,
-    },
     trip: {
       stops: trip.stops.map(completeStop),
       pace: { ...defaults.PACE, ...trip.pace },

@@ -55,17 +55,23 @@ export {
   PACKING_FACTOR,
   type PackDocument,
   type PackingDocument,
+  type PartyDocument,
   type PlanDocument,
   type SetupDocument,
   type StopDocument,
   tableWord,
+  type WrittenPlan,
 } from './fields'
 export { copyName, groupedBy } from './lists'
 export { type MainBody, mainBodyOf, withMainBody } from './main-body'
 export { itemName, tripName } from './names'
 export { withoutOldNo } from './old-no'
 export {
+  isParty,
   type Parsed,
+  type ParsedAny,
+  parseAny,
+  parseAnyText,
   parseForeign,
   parsePlan,
   parsePlanText,
@@ -73,9 +79,9 @@ export {
   pathText,
   problemInWords,
 } from './parse'
+export type { Problem } from './problem'
 export { QUICK_DAY, type QuickTrip, quickTrip } from './quick-trip'
 export { type LeftOut, MASS_KG as STAND_IN_MASS_KG } from './repair'
-export type { Problem } from './rules'
 export { setField } from './set-field'
 export { type Settled, settle } from './settle'
 export { keepTag, type Rating, readRating, type Tag } from './tag'

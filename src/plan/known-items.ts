@@ -1,10 +1,21 @@
 // A document checked as `parsePlan` does it, but each item only once: of thousands of items, one keystroke changes one.
 
 import { CAPS } from './caps'
-import { completeItem, completePlan } from './complete'
+import { completeItem } from './complete'
 import type { ItemDocument } from './fields'
-import { checkKind, type Parsed, parsePlan, problemsOf, refusedFor, tooMuchIn, withoutNulls } from './parse'
-import { checkRules, type Problem } from './rules'
+import {
+  checkKind,
+  completeAny,
+  ofOneHiker,
+  type Parsed,
+  parsePlan,
+  problemsOf,
+  refusedFor,
+  tooMuchIn,
+  withoutNulls,
+} from './parse'
+import type { Problem } from './problem'
+import { checkRules } from './rules'
 import { itemSchema, planSchema } from './schema'
 import type { Item } from './types'
 
@@ -64,5 +75,5 @@ export function parseWithKnown(document: { gear: readonly object[] }): Parsed {
   const whole = { ...rest.data, gear: items }
   const broken = checkRules(whole)
   if (broken.length > 0) return refusedFor(broken)
-  return { ok: true, document: whole, plan: completePlan(whole, complete) }
+  return ofOneHiker({ ok: true, document: whole, plan: completeAny(whole, complete) })
 }
