@@ -3,12 +3,13 @@
 import { readFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { decodeTable } from '../files/csv'
-import { type Plan, parsePlanText, pathText } from '../plan'
-import { type Measure, type Reckoning, reckon } from '../reckon'
+import { isParty, type PartyPlan, type Plan, parseAnyText, pathText } from '../plan'
+import { type Measure, type PartyReckoning, type Reckoning, reckon, reckonParty } from '../reckon'
 import type { System } from '../units'
 import { readMeasure } from './measure'
 import { inFull } from './packs'
 import { FIGURES, type Figure, OF_A_TRIP, packEntries, packsReport } from './packs-apart'
+import { partyReport } from './party-report'
 import { textReport } from './report'
 
 /** Writes to standard output (1) or standard error (2). */
@@ -130,7 +131,7 @@ function judgePacks(
   { input, print }: Streams,
 ): number {
   const text = readText(table, input, bytes => decodeTable(new Uint8Array(bytes)).text)
-  const plan = planFile === undefined ? null : planIn(planFile, input)
+  const plan = planFile === undefined ? null : onePlanIn(planFile, input)
   const problems = [...(text.ok ? [] : [`table: ${text.why}`]), ...(plan && !plan.ok ? plan.problems : [])]
   if (!text.ok || (plan && !plan.ok)) {
     print(2, lines(problems))
@@ -144,7 +145,11 @@ function judgePacks(
   return strict && read.problems.length > 0 ? 2 : 0
 }
 
-type Result = { ok: true; plan: Plan; reckoning: Reckoning } | { ok: false; problems: string[] }
+type Refused = { ok: false; problems: string[] }
+type Result =
+  | { ok: true; plan: Plan; reckoning: Reckoning }
+  | { ok: true; plan: PartyPlan; party: PartyReckoning }
+  | Refused
 
 function readText(
   file: string,
@@ -159,45 +164,66 @@ function readText(
   }
 }
 
-function planIn(
-  file: string,
-  input: Streams['input'],
-): { ok: true; plan: Plan } | { ok: false; problems: string[] } {
+function planIn(file: string, input: Streams['input']): { ok: true; plan: Plan | PartyPlan } | Refused {
   const read = readText(file, input)
   if (!read.ok) return { ok: false, problems: [`plan: ${read.why}`] }
-  const parsed = parsePlanText(read.text)
+  const parsed = parseAnyText(read.text)
   if (parsed.ok) return { ok: true, plan: parsed.plan }
   return { ok: false, problems: parsed.problems.map(({ path, message }) => `${pathText(path)}: ${message}`) }
+}
+
+/** Packs apart are judged by one hiker. */
+function onePlanIn(file: string, input: Streams['input']): { ok: true; plan: Plan } | Refused {
+  const read = planIn(file, input)
+  if (!read.ok) return read
+  const { plan } = read
+  if (!isParty(plan)) return { ok: true, plan }
+  const why = 'people: a table of packs is judged by the load of one: give a plan with carrier'
+  return { ok: false, problems: [why] }
 }
 
 function reckonFile(file: string, input: Streams['input']): Result {
   const read = planIn(file, input)
   if (!read.ok) return read
-  const reckoned = reckon(read.plan)
-  if (reckoned.ok) return { ok: true, plan: read.plan, reckoning: reckoned.reckoning }
-  const { path, message } = reckoned.problem
-  return { ok: false, problems: [`${pathText(path)}: ${message}`] }
+  const { plan } = read
+  if (isParty(plan)) {
+    const reckoned = reckonParty(plan)
+    return reckoned.ok ? { ok: true, plan, party: reckoned.party } : refusal(reckoned.problem)
+  }
+  const reckoned = reckon(plan)
+  return reckoned.ok ? { ok: true, plan, reckoning: reckoned.reckoning } : refusal(reckoned.problem)
 }
+
+const refusal = ({ path, message }: { path: string[]; message: string }): Refused => ({
+  ok: false,
+  problems: [`${pathText(path)}: ${message}`],
+})
+
+/** Of a party `need` and `packs` are each person's. */
+const asJson = (result: Exclude<Result, Refused>) =>
+  'party' in result ? { need: null, packs: null, ...result.party } : inFull(result.plan, result.reckoning)
+
+const asReport = (result: Exclude<Result, Refused>, system: System) =>
+  'party' in result
+    ? partyReport(result.plan, result.party, system)
+    : textReport(result.plan, result.reckoning, system)
 
 function printJson(results: Result[], print: Print) {
   const [only] = results
   if (results.length === 1 && only) {
-    if (only.ok) print(1, `${JSON.stringify(inFull(only.plan, only.reckoning), null, 1)}\n`)
+    if (only.ok) print(1, `${JSON.stringify(asJson(only), null, 1)}\n`)
     else print(2, lines(only.problems))
     return
   }
   for (const result of results) {
     if (!result.ok) print(2, lines(result.problems))
-    print(
-      1,
-      `${JSON.stringify(result.ok ? inFull(result.plan, result.reckoning) : { refused: result.problems })}\n`,
-    )
+    print(1, `${JSON.stringify(result.ok ? asJson(result) : { refused: result.problems })}\n`)
   }
 }
 
 function printReports(results: Result[], system: System, print: Print) {
   for (const result of results) {
-    if (result.ok) print(1, `${textReport(result.plan, result.reckoning, system)}\n`)
+    if (result.ok) print(1, `${asReport(result, system)}\n`)
     else print(2, lines(result.problems))
   }
 }
