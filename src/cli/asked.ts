@@ -24,7 +24,7 @@ export function stopAsked(text: string | undefined): Asked['from'] | 'wrong' {
 }
 
 /** Why a plan cannot be asked that; empty where it can. */
-export function refusedFor({ trip: { stops } }: Plan, { from }: Asked): string[] {
+export function refusedFor({ trip: { stops } }: Pick<Plan, 'trip'>, { from }: Asked): string[] {
   const last = stops.length - 1
   if (from === null || from < last) return []
   if (last < 2) return ['trip.stops: no stop lies between start and end: --from has none to name']

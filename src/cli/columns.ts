@@ -1,4 +1,4 @@
-// Rows of words as aligned columns.
+// Rows of words as aligned columns, and lines that end before column 78.
 
 /** Each row as a line, its cells as wide as the widest of their column. */
 export function aligned(rows: readonly (readonly string[])[]): string[] {
@@ -9,4 +9,17 @@ export function aligned(rows: readonly (readonly string[])[]): string[] {
       .join('  ')
       .trimEnd(),
   )
+}
+
+/** Breaks a line at spaces before column 78; lines after the first are indented. */
+export function wrap(line: string, indent: number): string[] {
+  const lines: string[] = []
+  let rest = line
+  while (rest.length > 78) {
+    const at = rest.lastIndexOf(' ', 78)
+    if (at <= indent) break
+    lines.push(rest.slice(0, at))
+    rest = ' '.repeat(indent) + rest.slice(at + 1)
+  }
+  return [...lines, rest]
 }

@@ -28,7 +28,7 @@ import {
 import { helpQuestion, reachText } from '../report/compare-packs'
 import { basisOf, enoughText, likelyText } from '../report/confidence'
 import type { System } from '../units'
-import { aligned } from './columns'
+import { aligned, wrap } from './columns'
 import { lookedInto, type PackInFull } from './packs'
 
 export function textReport(plan: Plan, reckoning: Reckoning, system: System = 'metric'): string {
@@ -167,16 +167,3 @@ const signed = (value: number, format: (value: number) => string, isOpen: boolea
   value < 0
     ? `short by ${isOpen ? 'at least ' : ''}${format(-value)}`
     : `${isOpen ? 'at most ' : ''}+${format(value)}`
-
-/** Breaks a line at spaces before column 78; lines after the first are indented. */
-function wrap(line: string, indent: number): string[] {
-  const lines: string[] = []
-  let rest = line
-  while (rest.length > 78) {
-    const at = rest.lastIndexOf(' ', 78)
-    if (at <= indent) break
-    lines.push(rest.slice(0, at))
-    rest = ' '.repeat(indent) + rest.slice(at + 1)
-  }
-  return [...lines, rest]
-}

@@ -3,14 +3,23 @@
 import { readFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { decodeTable } from '../files/csv'
-import { type Plan, parsePlanText, pathText } from '../plan'
-import { type Measure, type Reckoning, reckon, takenAlong } from '../reckon'
+import { isParty, type PartyPlan, type Plan, parseAnyText, pathText } from '../plan'
+import {
+  type Measure,
+  type PartyReckoning,
+  personAlone,
+  type Reckoning,
+  reckon,
+  reckonParty,
+  takenAlong,
+} from '../reckon'
 import type { System } from '../units'
 import { type Asked, askedReport, askedWith, refusedFor, stopAsked } from './asked'
 import { comparePlans } from './compare'
 import { readMeasure } from './measure'
 import { inFull } from './packs'
 import { FIGURES, type Figure, OF_A_TRIP, packEntries, packsReport } from './packs-apart'
+import { partyReport } from './party-report'
 import { textReport } from './report'
 
 /** Writes to standard output (1) or standard error (2). */
@@ -91,12 +100,14 @@ export function run(args: string[], { input, print }: Streams): number {
     if (files.length !== 2) return misused('--compare takes two plans')
   }
   const results = files.map(file => reckonFile(file, input, asked))
-  const refused = results.filter(result => !result.ok)
-  if (values.compare) printComparison(results, { system, json: values.json === true }, print)
-  else if (values.json) printJson(results, asked, print)
+  if (values.compare)
+    return printComparison(results.map(ofOne), { system, json: values.json === true }, print)
+  if (values.json) printJson(results, asked, print)
   else printReports(results, { system, asked }, print)
-  return refused.length ? 2 : 0
+  return codeOf(results)
 }
+
+const codeOf = (results: readonly { ok: boolean }[]) => (results.every(({ ok }) => ok) ? 0 : 2)
 
 function readArgs(args: string[]) {
   // The parser's own messages are for programmers.
@@ -150,7 +161,7 @@ function judgePacks(
   { input, print }: Streams,
 ): number {
   const text = readText(table, input, bytes => decodeTable(new Uint8Array(bytes)).text)
-  const plan = planFile === undefined ? null : planIn(planFile, input)
+  const plan = planFile === undefined ? null : onePlanIn(planFile, input)
   const problems = [...(text.ok ? [] : [`table: ${text.why}`]), ...(plan && !plan.ok ? plan.problems : [])]
   if (!text.ok || (plan && !plan.ok)) {
     print(2, lines(problems))
@@ -164,9 +175,11 @@ function judgePacks(
   return strict && read.problems.length > 0 ? 2 : 0
 }
 
+type Refused = { ok: false; problems: string[] }
 /** `listed`: with what stays at home; `plan`: what is taken along. */
-type Reckoned = { ok: true; listed: Plan; plan: Plan; reckoning: Reckoning }
-type Result = Reckoned | { ok: false; problems: string[] }
+type OfOne = { ok: true; listed: Plan; plan: Plan; reckoning: Reckoning }
+type OfParty = { ok: true; plan: PartyPlan; party: PartyReckoning }
+type Result = OfOne | OfParty | Refused
 
 function readText(
   file: string,
@@ -181,60 +194,96 @@ function readText(
   }
 }
 
-function planIn(
-  file: string,
-  input: Streams['input'],
-): { ok: true; plan: Plan } | { ok: false; problems: string[] } {
+function planIn(file: string, input: Streams['input']): { ok: true; plan: Plan | PartyPlan } | Refused {
   const read = readText(file, input)
   if (!read.ok) return { ok: false, problems: [`plan: ${read.why}`] }
-  const parsed = parsePlanText(read.text)
+  const parsed = parseAnyText(read.text)
   if (parsed.ok) return { ok: true, plan: parsed.plan }
   return { ok: false, problems: parsed.problems.map(({ path, message }) => `${pathText(path)}: ${message}`) }
+}
+
+/** Packs apart are judged by one hiker. */
+function onePlanIn(file: string, input: Streams['input']): { ok: true; plan: Plan } | Refused {
+  const read = planIn(file, input)
+  if (!read.ok) return read
+  const { plan } = read
+  if (!isParty(plan)) return { ok: true, plan }
+  const why = 'people: a table of packs is judged by the load of one: give a plan with carrier'
+  return { ok: false, problems: [why] }
 }
 
 function reckonFile(file: string, input: Streams['input'], asked: Asked): Result {
   const read = planIn(file, input)
   if (!read.ok) return read
-  const { plan: listed } = read
-  const problems = refusedFor(listed, asked)
+  const { plan } = read
+  const problems = refusedFor(plan, asked)
   if (problems.length > 0) return { ok: false, problems }
-  const reckoned = reckon(listed)
-  if (reckoned.ok) return { ok: true, listed, plan: takenAlong(listed), reckoning: reckoned.reckoning }
-  const { path, message } = reckoned.problem
-  return { ok: false, problems: [`${pathText(path)}: ${message}`] }
+  if (isParty(plan)) {
+    const reckoned = reckonParty(plan)
+    return reckoned.ok ? { ok: true, plan, party: reckoned.party } : refusal(reckoned.problem)
+  }
+  const reckoned = reckon(plan)
+  return reckoned.ok
+    ? { ok: true, listed: plan, plan: takenAlong(plan), reckoning: reckoned.reckoning }
+    : refusal(reckoned.problem)
+}
+
+const refusal = ({ path, message }: { path: string[]; message: string }): Refused => ({
+  ok: false,
+  problems: [`${pathText(path)}: ${message}`],
+})
+
+/** Of a party `need` and `packs` are each person's, and so is what is asked beyond. */
+function asJson(result: OfOne | OfParty, asked: Asked) {
+  if (!('party' in result)) return { ...inFull(result.plan, result.reckoning), ...askedWith(result, asked) }
+  const { plan, party } = result
+  const people = party.people.map((person, who) => {
+    const { plan: listed, reckoning } = personAlone(plan, party, who)
+    return { ...person, ...askedWith({ listed, reckoning }, asked) }
+  })
+  return { need: null, packs: null, ...party, people }
+}
+
+function asReport(result: OfOne | OfParty, how: { system: System; asked: Asked }): string {
+  if ('party' in result) return partyReport(result.plan, result.party, how.system)
+  return textReport(result.plan, result.reckoning, how.system) + askedReport(result, how)
 }
 
 function printJson(results: Result[], asked: Asked, print: Print) {
-  const inJson = (result: Reckoned) => ({
-    ...inFull(result.plan, result.reckoning),
-    ...askedWith(result, asked),
-  })
   const [only] = results
   if (results.length === 1 && only) {
-    if (only.ok) print(1, `${JSON.stringify(inJson(only), null, 1)}\n`)
+    if (only.ok) print(1, `${JSON.stringify(asJson(only, asked), null, 1)}\n`)
     else print(2, lines(only.problems))
     return
   }
   for (const result of results) {
     if (!result.ok) print(2, lines(result.problems))
-    print(1, `${JSON.stringify(result.ok ? inJson(result) : { refused: result.problems })}\n`)
+    print(1, `${JSON.stringify(result.ok ? asJson(result, asked) : { refused: result.problems })}\n`)
   }
 }
 
 function printReports(results: Result[], how: { system: System; asked: Asked }, print: Print) {
   for (const result of results) {
-    if (!result.ok) print(2, lines(result.problems))
-    else {
-      const { plan, reckoning } = result
-      print(1, `${textReport(plan, reckoning, how.system)}${askedReport(result, how)}\n`)
-    }
+    if (result.ok) print(1, `${asReport(result, how)}\n`)
+    else print(2, lines(result.problems))
   }
 }
 
-function printComparison(results: Result[], how: { system: System; json: boolean }, print: Print) {
+/** Two parties share out anew: nothing of one need be in the other. */
+const ofOne = (result: Result): OfOne | Refused =>
+  'party' in result
+    ? { ok: false, problems: ['people: plans of one hiker are compared: give plans with carrier'] }
+    : result
+
+function printComparison(
+  results: (OfOne | Refused)[],
+  how: { system: System; json: boolean },
+  print: Print,
+): number {
   print(2, lines(results.flatMap(result => (result.ok ? [] : result.problems))))
   const [before, after] = results
   if (before?.ok && after?.ok) print(1, comparePlans(before, after, how))
+  return codeOf(results)
 }
 
 /** One line each, also where a name holds a line break. */

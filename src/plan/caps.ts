@@ -10,6 +10,7 @@ export const CAPS = {
   packs: 1000,
   setups: 20,
   packings: 50,
+  people: 8,
   nameLength: 200,
   depth: 20,
   /** Of any one part: an item has some thirty. */

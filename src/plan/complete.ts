@@ -1,27 +1,60 @@
 // Fills a checked document's gaps with the defaults: what the engine reads.
 
 import * as defaults from './defaults'
-import type { ItemDocument, PackDocument, PackingDocument, PlanDocument, StopDocument } from './fields'
+import type {
+  ItemDocument,
+  PackDocument,
+  PackingDocument,
+  PartyDocument,
+  PersonDocument,
+  PlanDocument,
+  StopDocument,
+  WrittenPlan,
+} from './fields'
 import { withMainBody } from './main-body'
-import type { Item, LitresRange, Pack, PastPacking, Plan, Stop } from './types'
+import type { Carrier, Item, LitresRange, Pack, PartyPlan, PastPacking, Person, Plan, Stop } from './types'
+
+/** Items and packs that are complete already. */
+export type Known = Partial<Pick<Plan, 'gear' | 'packs'>>
 
 /**
  * The plan with every default in place. The document must have passed {@link parsePlan}; `known` holds its items and
  * packs where they are complete already.
  */
-export function completePlan(
-  document: PlanDocument,
-  known: Partial<Pick<Plan, 'gear' | 'packs'>> = {},
-): Plan {
-  const { carrier, trip, settings } = document
-  const ageYears = carrier.ageYears ?? null
+export function completePlan(document: PlanDocument, known?: Known): Plan {
+  return { ...completeRest(document, known), carrier: completeCarrier(document.carrier) }
+}
+
+/** As {@link completePlan}, for a plan of several people. */
+export function completeParty(document: PartyDocument, known?: Known): PartyPlan {
+  return {
+    ...completeRest(document, known),
+    people: document.people.map(completePerson),
+    split: { ...defaults.SPLIT, ...document.split },
+  }
+}
+
+function completeCarrier(carrier: PlanDocument['carrier']): Carrier {
+  const loadShareLimit = defaults.loadShareLimitFor(carrier.ageYears ?? null)
+  return { ...defaults.CARRIER, loadShareLimit, ...carrier }
+}
+
+function completePerson({ pack, ...person }: PersonDocument): Person {
+  return {
+    ...defaults.PERSON,
+    ...completeCarrier(person),
+    ...person,
+    pack: pack ? { ...defaults.PACK_CHOICE, ...pack } : null,
+  }
+}
+
+function completeRest(
+  document: Omit<WrittenPlan, 'carrier' | 'people' | 'split'>,
+  known: Known = {},
+): Omit<Plan, 'carrier'> {
+  const { trip, settings } = document
   return {
     name: document.name ?? '',
-    carrier: {
-      ...defaults.CARRIER,
-      loadShareLimit: defaults.loadShareLimitFor(ageYears),
-      ...carrier,
-    },
     trip: {
       stops: trip.stops.map(completeStop),
       pace: { ...defaults.PACE, ...trip.pace },

@@ -14,6 +14,15 @@ const WORDS = {
   name: 'name',
   sex: 'sex',
   carrier: 'hiker',
+  people: 'people',
+  split: 'way to share out',
+  by: 'way to share out',
+  owner: 'owner',
+  carriedBy: 'word on who carries it',
+  shareable: 'being carried by others',
+  person: 'person',
+  waterShare: 'share of the water',
+  setup: 'set-up',
   trip: 'trip',
   stops: 'stops',
   pace: 'pace',
@@ -141,6 +150,8 @@ const WORDS = {
 
 const THINGS: Readonly<Record<string, string>> = {
   carrier: 'Hiker',
+  people: 'People',
+  split: 'Sharing out',
   pace: 'Walking pace',
   water: 'Water habits',
   meals: 'Meals',
@@ -190,6 +201,7 @@ export const describeField = (draft: Draft, path: string): string =>
 
 /** Lists of a plan, and what one of their entries is called. */
 const ENTRIES: Readonly<Record<string, string>> = {
+  people: 'Person',
   stops: 'Stop',
   gear: 'Item',
   packs: 'Pack',

@@ -57,10 +57,12 @@ export {
   PACKING_FACTOR,
   type PackDocument,
   type PackingDocument,
+  type PartyDocument,
   type PlanDocument,
   type SetupDocument,
   type StopDocument,
   tableWord,
+  type WrittenPlan,
 } from './fields'
 export { TRIP_FORMAT, TRIP_VERSION } from './format'
 export { copyName, groupedBy } from './lists'
@@ -69,7 +71,11 @@ export { itemName, tripName } from './names'
 export { withoutOldNo } from './old-no'
 export { tagsIn } from './own-tags'
 export {
+  isParty,
   type Parsed,
+  type ParsedAny,
+  parseAny,
+  parseAnyText,
   parseForeign,
   parsePlan,
   parsePlanText,
@@ -77,9 +83,9 @@ export {
   pathText,
   problemInWords,
 } from './parse'
+export type { Problem } from './problem'
 export { QUICK_DAY, type QuickTrip, quickTrip } from './quick-trip'
 export { type LeftOut, MASS_KG as STAND_IN_MASS_KG } from './repair'
-export type { Problem } from './rules'
 export { setField } from './set-field'
 export { type Settled, settle } from './settle'
 export { keepTag, type Rating, readRating, type Tag } from './tag'

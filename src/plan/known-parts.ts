@@ -3,9 +3,20 @@
 
 import type { z } from 'zod/mini'
 import { CAPS } from './caps'
-import { completeItem, completePack, completePlan } from './complete'
-import { checkKind, type Parsed, parsePlan, problemsOf, refusedFor, tooMuchIn, withoutNulls } from './parse'
-import { checkRules, type Problem } from './rules'
+import { completeItem, completePack } from './complete'
+import {
+  checkKind,
+  completeAny,
+  ofOneHiker,
+  type Parsed,
+  parsePlan,
+  problemsOf,
+  refusedFor,
+  tooMuchIn,
+  withoutNulls,
+} from './parse'
+import type { Problem } from './problem'
+import { checkRules } from './rules'
 import { itemSchema, packSchema, planSchema } from './schema'
 
 type Checked<D, C> =
@@ -62,8 +73,8 @@ export function parseWithKnown(document: { gear: readonly object[]; packs: reado
   const whole = { ...rest.data, gear: items.documents, packs: sacks.documents }
   const broken = checkRules(whole)
   if (broken.length > 0) return refusedFor(broken)
-  const plan = completePlan(whole, { gear: items.complete, packs: sacks.complete })
-  return { ok: true, document: whole, plan }
+  const plan = completeAny(whole, { gear: items.complete, packs: sacks.complete })
+  return ofOneHiker({ ok: true, document: whole, plan })
 }
 
 /** The parts that are right; what is wrong with the others goes to the problems, each at its place. */

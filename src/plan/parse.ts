@@ -3,25 +3,34 @@
 import type { z } from 'zod/mini'
 import { CAPS } from './caps'
 import { cleanText, cleanWords, shortName } from './clean-words'
-import { completePlan } from './complete'
+import { completeParty, completePlan, type Known } from './complete'
 import { placeInWords } from './field-words'
-import type { PlanDocument } from './fields'
+import type { PlanDocument, WrittenPlan } from './fields'
 import { PLAN_FORMAT, PLAN_VERSION } from './format'
-import { checkRules, type Problem } from './rules'
+import type { Problem } from './problem'
+import { checkRules } from './rules'
 import { planSchema } from './schema'
-import type { Plan } from './types'
+import type { PartyPlan, Plan } from './types'
 
-export type Parsed =
-  | { ok: true; document: PlanDocument; plan: Plan }
-  | { ok: false; problems: [Problem, ...Problem[]] }
+interface Refused {
+  ok: false
+  problems: [Problem, ...Problem[]]
+}
 
-const refuse = (message: string, path: Problem['path'] = [], said = message): Parsed => ({
+export type Parsed = { ok: true; document: PlanDocument; plan: Plan } | Refused
+/** Of one hiker or of several people. */
+export type ParsedAny = { ok: true; document: WrittenPlan; plan: Plan | PartyPlan } | Refused
+
+const refuse = (message: string, path: Problem['path'] = [], said = message): Refused => ({
   ok: false,
   problems: [said === message ? { path, message } : { path, message, said }],
 })
 
 /** Reads a plan file's text. Never throws: a file that is no plan comes back as problems. */
-export function parsePlanText(text: string): Parsed {
+export const parsePlanText = (text: string): Parsed => ofOneHiker(parseAnyText(text))
+
+/** As {@link parsePlanText}, also of several people. */
+export function parseAnyText(text: string): ParsedAny {
   const tooLong = refusedByLength(text.length)
   if (tooLong) return tooLong
   let value: unknown
@@ -33,15 +42,15 @@ export function parsePlanText(text: string): Parsed {
     if (text.includes('\0')) return refuse('is not UTF-8 text: save it as UTF-8, or export it anew')
     return refuse(`is not JSON (${cleanText(oneLine(error))}): mend it or export it anew`)
   }
-  return withFewProblems(parseForeign(value))
+  return withFewProblems(parseAnyForeign(value))
 }
 
 /** As {@link parsePlanText}, for what JSON has made of a text of so many characters. */
 export const parsePlanValue = (value: unknown, chars: number): Parsed =>
-  refusedByLength(chars) ?? withFewProblems(parseForeign(value))
+  refusedByLength(chars) ?? ofOneHiker(withFewProblems(parseAnyForeign(value)))
 
 // UTF-16 units are at most the UTF-8 bytes, so this cap never refuses a file under it.
-const refusedByLength = (chars: number): Parsed | null =>
+const refusedByLength = (chars: number): Refused | null =>
   chars > CAPS.fileBytes
     ? refuse(`is larger than ${CAPS.fileBytes / 1e6} MB: split the plan or remove what it does not need`)
     : null
@@ -49,7 +58,7 @@ const refusedByLength = (chars: number): Parsed | null =>
 /** As many as somebody might mend by hand; the rest is only counted. */
 const MOST_PROBLEMS = 100
 
-function withFewProblems(parsed: Parsed): Parsed {
+function withFewProblems(parsed: ParsedAny): ParsedAny {
   if (parsed.ok || parsed.problems.length <= MOST_PROBLEMS) return parsed
   const more = parsed.problems.length - MOST_PROBLEMS
   const [first, ...rest] = parsed.problems
@@ -58,9 +67,9 @@ function withFewProblems(parsed: Parsed): Parsed {
 }
 
 /** As {@link parsePlan}, for a plan that somebody else may have written: its words are cleaned before they are checked. */
-export function parseForeign(value: unknown): Parsed {
-  return checkKind(value) ?? parsePlan(cleanWords(value))
-}
+export const parseForeign = (value: unknown): Parsed => ofOneHiker(parseAnyForeign(value))
+
+const parseAnyForeign = (value: unknown): ParsedAny => checkKind(value) ?? parseAny(cleanWords(value))
 
 /** What the parser says of the place, without its verdict on the whole. */
 const oneLine = (error: unknown) =>
@@ -70,22 +79,48 @@ const oneLine = (error: unknown) =>
     .slice(0, 200)
 
 /** Checks a value against the plan's schema and rules, and fills in the defaults. */
-export function parsePlan(value: unknown): Parsed {
+export const parsePlan = (value: unknown): Parsed => ofOneHiker(parseAny(value))
+
+/** What cannot share out what is carried says so, and takes nothing apart. */
+export function ofOneHiker(parsed: ParsedAny): Parsed {
+  if (!parsed.ok) return parsed
+  const { document, plan } = parsed
+  if (!isParty(plan) && isOfOne(document)) return { ok: true, document, plan }
+  const words =
+    'a plan of several people: the command line reckons it; this app does not yet, so open it there or give one carrier'
+  const said =
+    'this is a plan of several people: the command line reckons it, this app does not yet; choose a plan of one hiker'
+  return refuse(words, ['people'], said)
+}
+
+export const isParty = (plan: Plan | PartyPlan): plan is PartyPlan => 'people' in plan
+
+const isOfOne = (document: WrittenPlan): document is WrittenPlan & PlanDocument =>
+  document.people === undefined
+
+/** As {@link parsePlan}, also of several people. */
+export function parseAny(value: unknown): ParsedAny {
   const wrongKind = checkKind(value)
   if (wrongKind) return wrongKind
   const result = planSchema.safeParse(withoutNulls(value))
   if (!result.success) return refusedFor(result.error.issues.flatMap(problemsOf))
   const broken = checkRules(result.data)
   if (broken.length > 0) return refusedFor(broken)
-  return { ok: true, document: result.data, plan: completePlan(result.data) }
+  return { ok: true, document: result.data, plan: completeAny(result.data) }
 }
 
-export function refusedFor([first, ...rest]: Problem[]): Parsed {
+/** The rules hold that a plan without people has a carrier. */
+export const completeAny = (document: WrittenPlan, known?: Known): Plan | PartyPlan =>
+  document.people
+    ? completeParty({ ...document, people: document.people }, known)
+    : completePlan(document as PlanDocument, known)
+
+export function refusedFor([first, ...rest]: Problem[]): Refused {
   return first ? { ok: false, problems: [first, ...rest] } : refuse('is not a plan')
 }
 
 /** What keeps a value from being looked at by the schema at all; null if nothing does. */
-export function checkKind(value: unknown): Parsed | null {
+export function checkKind(value: unknown): Refused | null {
   if (typeof value !== 'object' || value === null || Array.isArray(value))
     return refuse('is not a plan: write an object in braces')
   if (depthOf(value, CAPS.depth) > CAPS.depth)
@@ -169,7 +204,9 @@ export function problemsOf(issue: z.core.$ZodIssue): Problem[] {
 function saidOf(issue: z.core.$ZodIssue): string | null {
   // A number, or a word for "worked out".
   if (issue.code === 'invalid_union') return issue.message.replace(/, or ".*"$/, '')
-  const isWritten = issue.code === 'invalid_type' && issue.expected !== 'number'
+  // A part that is not there at all.
+  const isMissing = issue.code === 'custom' && issue.path.join() === 'carrier'
+  const isWritten = isMissing || (issue.code === 'invalid_type' && issue.expected !== 'number')
   return isWritten || issue.code === 'invalid_value' ? 'it cannot be read: choose it anew' : null
 }
 

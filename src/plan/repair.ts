@@ -5,7 +5,7 @@ import { type Branch, copied, entries, isBranch, isCopyOf } from './copies'
 import type { Draft, Typed } from './draft'
 import { fieldPath } from './field-path'
 import { fieldWord, nameOf } from './field-words'
-import type { Problem } from './rules'
+import type { Problem } from './problem'
 
 export interface LeftOut {
   /** The field path, as `fieldPath` writes it. */

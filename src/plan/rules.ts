@@ -10,23 +10,15 @@ import {
   PACKING_FACTOR,
   type PackDocument,
   type PackingDocument,
-  type PlanDocument,
+  type WrittenPlan,
 } from './fields'
 import { withMainBody } from './main-body'
+import { checkParty, givesEnergy } from './party-rules'
+import { type Problem, problem } from './problem'
 
-export interface Problem {
-  path: (string | number)[]
-  /** For who writes the file: it may name fields as the file does. */
-  message: string
-  /** The same for people who see no file, where the message would name fields. */
-  said?: string
-}
-
-const problem = (path: Problem['path'], message: string, said?: string): Problem =>
-  said === undefined ? { path, message } : { path, message, said }
-
-export function checkRules(plan: PlanDocument): Problem[] {
+export function checkRules(plan: WrittenPlan): Problem[] {
   return [
+    ...checkParty(plan),
     ...checkStops(plan),
     ...checkMeals(plan),
     ...checkGear(plan.gear ?? []),
@@ -35,7 +27,7 @@ export function checkRules(plan: PlanDocument): Problem[] {
   ]
 }
 
-function checkStops({ trip: { stops } }: PlanDocument): Problem[] {
+function checkStops({ trip: { stops } }: WrittenPlan): Problem[] {
   const problems: Problem[] = []
   const last = stops.length - 1
   stops.forEach((stop, i) => {
@@ -60,7 +52,7 @@ function checkStops({ trip: { stops } }: PlanDocument): Problem[] {
 }
 
 /** The stops with more nights than are left of the trip's; without theirs the rest is within the cap. */
-function checkNights(stops: PlanDocument['trip']['stops']): Problem[] {
+function checkNights(stops: WrittenPlan['trip']['stops']): Problem[] {
   let sum = 0
   return stops.flatMap(({ nights = 0 }, i) => {
     const before = sum
@@ -73,7 +65,7 @@ function checkNights(stops: PlanDocument['trip']['stops']): Problem[] {
   })
 }
 
-function checkMeals({ trip, gear, carrier }: PlanDocument): Problem[] {
+function checkMeals({ trip, gear, carrier, people }: WrittenPlan): Problem[] {
   const problems: Problem[] = []
   const { breakfast, trail, supper } = { ...MEALS, ...trip.meals }
   const sum = breakfast + trail + supper
@@ -84,10 +76,9 @@ function checkMeals({ trip, gear, carrier }: PlanDocument): Problem[] {
         `breakfast, trail and supper add up to ${+sum.toFixed(3)}: change them so that they make 1`,
       ),
     )
-  const child = carrier.ageYears !== undefined && carrier.ageYears < 14
-  const hasEnergy = gear?.some(
-    i => !i.atHome && i.use === 'daily' && (i.kcalPerKg ?? 0) * (i.massKg ?? 0) * (i.count ?? 1) > 0,
-  )
+  // Children under 14 years eat rations of 1, whatever else is said.
+  const child = (people ?? [carrier]).every(hiker => (hiker?.ageYears ?? 14) < 14)
+  const hasEnergy = gear?.some(givesEnergy)
   if (trip.meals?.ration === 'energy' && !child && !hasEnergy)
     problems.push(
       problem(

@@ -10,8 +10,8 @@ import {
   type ItemDocument,
   type Limit,
   type PackDocument,
-  type PlanDocument,
   type Rows,
+  type WrittenPlan,
 } from './fields'
 import { PLAN_FORMAT, PLAN_VERSION } from './format'
 
@@ -134,14 +134,21 @@ const pack = record(shapeOf(FIELDS.pack)).check(
   }),
 )
 
+/** A plan is of one hiker or of several people. */
 const plan = record({
   format: z.literal(PLAN_FORMAT, { error: `write "${PLAN_FORMAT}"` }),
   version: z.literal(PLAN_VERSION, { error: `write ${PLAN_VERSION}` }),
   ...shapeOf(FIELDS.plan),
-})
+}).check(
+  z.refine(({ carrier, people }) => carrier !== undefined || people !== undefined, {
+    path: ['carrier'],
+    error: 'is missing: write an object in braces, or give people instead',
+    when: ({ value }) => isWithout(value, 'carrier', 'people'),
+  }),
+)
 
 // What they let pass is what the rows say, which is where the types of documents come from.
 type SchemaOf<T> = z.ZodMiniType<T> & Pick<typeof plan, 'def' | 'shape'>
 export const itemSchema = item as unknown as SchemaOf<ItemDocument>
 export const packSchema = pack as unknown as SchemaOf<PackDocument>
-export const planSchema = plan as unknown as SchemaOf<PlanDocument>
+export const planSchema = plan as unknown as SchemaOf<WrittenPlan>

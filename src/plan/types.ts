@@ -24,6 +24,27 @@ export interface Carrier {
   loadShareLimit: number
 }
 
+/** What a person of a party would carry: indices of a pack of the plan and of its set-up. */
+export interface PackChoice {
+  pack: number
+  setup: number
+}
+
+/** One of several who walk together. */
+export interface Person extends Carrier {
+  id: string
+  name: string
+  /** Times the water habits of the trip. */
+  waterShare: number
+  pack: PackChoice | null
+}
+
+/** How things are shared out. */
+export interface SplitWish {
+  /** `limit`: by each one's share of their own limit; `mass`: by what each carries; or the id of one to be spared. */
+  by: string
+}
+
 export interface Leg {
   km: number
   ascentM: number
@@ -60,6 +81,8 @@ export interface WaterHabits {
   campLitres: number
   reserveLitres: number
   trustDoubtful: boolean
+  /** Of what heat and effort ask for, so much is drunk; left out: all of it. */
+  heatShare?: number
 }
 
 /** What stands for every leg that does not say its own. */
@@ -141,6 +164,10 @@ export interface Item {
   optional: boolean
   /** On the list, and left at home: it counts nowhere. */
   atHome: boolean
+  /** Of a party: whose it is by id, null: everybody's; who is to carry it; and whether others than its owner may. */
+  owner: string | null
+  carriedBy: string | null
+  shareable: boolean
   /** Null: nobody said. */
   mayRideOutside: boolean | null
   massFrom: MassFrom
@@ -215,6 +242,8 @@ export interface PackedThing {
 export interface PastPacking {
   /** YYYY-MM-DD. */
   date: string
+  /** Who of a party packed, by id; left out: the first. */
+  person?: string
   /** How full: 1 to the brim, more where it would not close. */
   p: number
   /** Packings of one name are of one pack. */
@@ -236,4 +265,10 @@ export interface Plan {
   packs: Pack[]
   packings: PastPacking[]
   settings: Settings
+}
+
+/** A plan of people who share out what they carry. */
+export interface PartyPlan extends Omit<Plan, 'carrier'> {
+  people: Person[]
+  split: SplitWish
 }

@@ -11,7 +11,7 @@ export const isTripsDoing = (
 ): boolean => peakLoadFullWaterKg > carrier.loadShareLimit * carrier.massKg
 
 /** Paths of the figures nobody has said of what is taken along, by item in the plan's order. */
-export function missingFigures({ gear }: Plan): string[] {
+export function missingFigures({ gear }: Pick<Plan, 'gear'>): string[] {
   const paths: string[] = []
   gear.forEach(({ unknownUpTo, atHome }, i) => {
     if (unknownUpTo === null || atHome) return

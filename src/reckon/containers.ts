@@ -2,8 +2,6 @@
 // after the other as there is more of it, so they stand in that order with running sums: a moment looks up how many are
 // full, however many there are.
 
-import { SUPPLIES } from './provisions'
-
 /** What a container holds of one supply: an index of `SUPPLIES`, and litres per unit of it. */
 export interface Content {
   supply: number
@@ -70,7 +68,7 @@ function runningSums(numbers: number[]): number[] {
 
 /** What does not fit rides in the main body as soft litres: how much of each of `SUPPLIES`, at a stock of so many units. */
 export function overflowAt(alikes: readonly Alike[], units: number[]): number[] {
-  const over = SUPPLIES.map(() => 0)
+  const over = units.map(() => 0)
   for (const { mix, fullAt, litres, roomLitres } of alikes) {
     let amount = 0
     for (const content of mix) amount += units[content.supply]! * content.litres

@@ -83,7 +83,7 @@ export function energyOf(plan: Plan, route: Route, moments: Moment[], body: Body
 }
 
 /** Full rations that each day's energy asks for, less the share the hiker goes without. */
-export function rationsFrom({ gear, trip }: Plan, { days }: Energy): number[] {
+export function rationsFrom({ gear, trip }: Pick<Plan, 'gear' | 'trip'>, { days }: Energy): number[] {
   const kcalPerRation = gear.reduce(
     (sum, item) => (item.use === 'daily' ? sum + item.massKg * item.count * (item.kcalPerKg ?? 0) : sum),
     0,

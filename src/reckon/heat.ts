@@ -56,12 +56,12 @@ export interface Rate {
 
 /** One rate a leg. */
 export function ratesOf(plan: Plan, route: Route, energy: Energy | null): Rate[] {
-  const { litresPerHour } = plan.trip.water
+  const { litresPerHour, heatShare = 1 } = plan.trip.water
   return route.legs.map((_, leg) => {
     if (litresPerHour !== 'from-heat') return { litresPerHour, capped: false, airAssumed: false }
     const air = airOfLeg(plan, leg)
     const rate = heatRateAt(air, wattsOf(energy, leg))
-    return { litresPerHour: rate.litresPerHour, capped: rate.capped, airAssumed: air.assumed }
+    return { litresPerHour: rate.litresPerHour * heatShare, capped: rate.capped, airAssumed: air.assumed }
   })
 }
 

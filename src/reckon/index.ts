@@ -60,6 +60,14 @@ export {
   type Skipped,
 } from './on-the-way'
 export { packedListAt } from './packed-list'
+export {
+  type PartyReckoning,
+  type PersonReckoning,
+  personAlone,
+  type ReckonedParty,
+  reckonParty,
+  type SplitReckoning,
+} from './party'
 export { type Provenance, provenanceOf } from './provenance'
 export { stockAtMoments } from './provisions'
 export { type ReachBasis, reachBasisOf } from './reach-basis'
@@ -77,7 +85,7 @@ export { remediesBy } from './remedies'
 export { applyRemedy } from './remedies-apply'
 export { isMended } from './remedies-candidate'
 export { remediesFor } from './remedies-for'
-export { suffersOutside } from './remedies-purpose'
+export { isShelter, suffersOutside } from './remedies-purpose'
 export { type Requirement, requirementOf, type Shortfall, shortfallOf } from './remedies-shortfall'
 export { type Choosing, type Chosen, leastChoice } from './remedies-solve'
 export type * from './remedies-types'

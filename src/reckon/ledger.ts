@@ -3,12 +3,12 @@
 
 import type { Item, Stow } from '../plan/types'
 import { type Alike, alikeContainers, type Container, type Content } from './containers'
-import { STREAMS, type Stock, type Stream, SUPPLIES } from './provisions'
+import { STREAMS, type Stock, type Stream, SUPPLIES, type Supply } from './provisions'
 
 /** Where the two supplies of a stream stand in `SUPPLIES`. */
 const PLACES = Object.fromEntries(
   STREAMS.map((stream, i) => [stream, { left: 2 * i, used: 2 * i + 1 }]),
-) as Record<Stream, Record<keyof Stock, number>>
+) as Record<Stream, Record<Supply['state'], number>>
 
 /** Sums over the items of one supply, per unit of it; or over all of them at one stock. */
 export interface Account {
@@ -23,7 +23,7 @@ export interface Account {
 }
 
 export interface Ledger {
-  /** One for each of `SUPPLIES`. */
+  /** One for each of `SUPPLIES`, and then as many for each other owner. */
   accounts: Account[]
   containers: Map<string, Container>
   /** The same, as they fill along the way. */
@@ -39,15 +39,17 @@ const emptyAccount = (): Account => ({
   pocketLitres: 0,
 })
 
-export function ledgerOf(gear: Item[], stowOf: (item: Item) => Stow): Ledger {
-  const accounts = SUPPLIES.map(emptyAccount)
+/** `others`: owners of food in the gear whose rations are not the carrier's. */
+export function ledgerOf(gear: Item[], stowOf: (item: Item) => Stow, others: readonly string[] = []): Ledger {
+  const accounts = [null, ...others].flatMap(() => SUPPLIES.map(emptyAccount))
   const containers = new Map<string, Container>()
   for (const { id, holdsLitres, count } of gear)
     if (holdsLitres !== null) containers.set(id, { roomLitres: holdsLitres * count, contents: [] })
   for (const item of gear) {
     const { left, used } = PLACES[streamOf(item)]
-    enter(item, left, 1)
-    if (item.leaves > 0) enter(item, used, item.leaves)
+    const from = (others.indexOf(item.owner ?? '') + 1) * SUPPLIES.length
+    enter(item, from + left, 1)
+    if (item.leaves > 0) enter(item, from + used, item.leaves)
   }
   return { accounts, containers, filling: alikeContainers(containers.values()) }
 
@@ -91,7 +93,8 @@ export function streamOf({ use, resupplied }: Item): Stream {
 /** Units of a thing in play: what is left of it and the rubbish it has left since the last bin. */
 export function unitsInPlay(item: Item, stock: Stock): number {
   const stream = streamOf(item)
-  return stock.left[stream] + item.leaves * stock.used[stream]
+  const { left, used } = (item.owner !== null && stock.of?.get(item.owner)) || stock
+  return left[stream] + item.leaves * used[stream]
 }
 
 /** All accounts together at a stock of so many `units`, rubbish included. */

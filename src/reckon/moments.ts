@@ -81,7 +81,12 @@ function momentAt(
 
 /** The shares of what each of `SUPPLIES` comes to. */
 function sharesOf(amounts: number[], water: number): Shares {
-  const of = (places: readonly number[]) => places.reduce((sum, place) => sum + amounts[place]!, 0)
+  const of = (places: readonly number[]) => {
+    let sum = 0
+    for (let from = 0; from < amounts.length; from += SUPPLIES.length)
+      for (const place of places) sum += amounts[from + place]!
+    return sum
+  }
   return {
     kept: of(MADE_OF.kept),
     daily: of(MADE_OF.daily),

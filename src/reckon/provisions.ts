@@ -12,12 +12,14 @@ export type Stream = (typeof STREAMS)[number]
 export interface Stock {
   left: Record<Stream, number>
   used: Record<Stream, number>
+  /** Of others' food that is carried with it, by the owner: their rations are not the carrier's. */
+  of?: ReadonlyMap<string, Stock>
 }
 
 /** A stream as it is (`left`), or the rubbish it leaves when it is used (`used`). */
 export interface Supply {
   stream: Stream
-  state: keyof Stock
+  state: 'left' | 'used'
 }
 
 /** Every supply, in the order in which accounts and amounts are listed. */
@@ -26,9 +28,10 @@ export const SUPPLIES: readonly Supply[] = STREAMS.flatMap(stream => [
   { stream, state: 'used' } as const,
 ])
 
-/** How many units of each of `SUPPLIES` a stock has. */
+/** How many units of each of `SUPPLIES` a stock has, and then of those of each other owner. */
 export function unitsOf(stock: Stock): number[] {
-  return SUPPLIES.map(({ stream, state }) => stock[state][stream])
+  const units = SUPPLIES.map(({ stream, state }) => stock[state][stream])
+  return stock.of ? [...units, ...[...stock.of.values()].flatMap(unitsOf)] : units
 }
 
 /** The stock at each of the route's moments, when day `d` eats `rations[d]` full rations. */

@@ -45,10 +45,12 @@ export function reachOf(waterLitres: number, parts: Parts): (limits: Limits) => 
 function stockFor(days: number, { stocks, spareRations }: Pick<Parts, 'stocks' | 'spareRations'>): Stock {
   const first = stocks[0]!
   const rations = days + spareRations
-  return {
-    left: { ...first.left, dailyAgain: rations, dailyOnce: rations, nightlyAgain: days },
-    used: first.used,
-  }
+  const full = ({ left, used }: Stock): Stock => ({
+    left: { ...left, dailyAgain: rations, dailyOnce: rations, nightlyAgain: days },
+    used,
+  })
+  if (!first.of) return full(first)
+  return { ...full(first), of: new Map([...first.of].map(([id, stock]) => [id, full(stock)])) }
 }
 
 /** A figure that grows evenly: so much at the start, and so much more each day. */

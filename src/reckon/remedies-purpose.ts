@@ -40,6 +40,12 @@ export const isNeeded = (item: Item): boolean => item.use !== 'kept' || namesNee
 /** Whether rain or a tear outside would spoil a meal or a night: food, sleeping and insulated things. */
 export const suffersOutside = (item: Item): boolean => item.use === 'daily' || SPOILT_WET.test(said(item))
 
+/** What one sleeps under. */
+const SHELTER = /\b(?:tent|tarp|shelter|biv|hammock)/i
+
+/** Whether it is called a shelter, or a part of one. */
+export const isShelter = (item: Item): boolean => SHELTER.test(said(item))
+
 /** Long and slim enough to be strapped: our judgement. */
 const SLIM_CM = 30
 const SLIM_RATIO = 3

@@ -143,7 +143,8 @@ function energyCautions({ carrier: { ageYears }, trip: { meals } }: Plan, { perc
   return cautions
 }
 
-function foodCautions({ trip, gear }: Plan): Caution[] {
+/** The gear of all who eat together. */
+export function foodCautions({ trip, gear }: Pick<Plan, 'trip' | 'gear'>): Caution[] {
   const sleepsOut = trip.stops.some(s => s.nights > 0 && s.meals === 'carried')
   if (!gear.some(item => item.use === 'daily')) return missingFood(trip, sleepsOut)
   if (!sleepsOut) return []

@@ -27,6 +27,7 @@ const KEYS: Record<string, keyof typeof sources> = {
   'water/reserveLitres': 'our-judgement',
   'meals/spareDays': 'our-judgement',
   'carrier/loadShareLimit': 'common-practice',
+  'person/loadShareLimit': 'common-practice',
   'settings/framelessCeilingKg': 'frameless-ceiling',
   'settings/roomyRatio': 'our-judgement',
   'settings/handSpread': 'our-judgement',

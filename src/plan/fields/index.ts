@@ -11,21 +11,26 @@ import { pack, setup } from './pack'
 import { type Amount, type DocumentOf, type Field, type Limit, list, part, type RowsFor, text } from './rows'
 import { packing, settings } from './settings'
 
-import { carrier, leg, meals, pace, stop, trip, water, weather } from './trip'
+import { carrier, leg, meals, pace, packChoice, person, split, stop, trip, water, weather } from './trip'
 
 const plan = {
   name: text({ label: 'Name of the trip' }),
-  carrier: part(carrier, { need: true }),
+  carrier: part(carrier),
+  people: list(person, { least: 1, most: CAPS.people, what: 'people' }),
+  split: part(split),
   trip: part(trip, { need: true }),
   gear: list(item, { most: CAPS.items, what: 'items' }),
   packs: list(pack, { most: CAPS.packs, what: 'packs' }),
   packings: list(packing, { most: CAPS.packings, what: 'packings' }),
   settings: part(settings),
-} satisfies RowsFor<types.Plan>
+} satisfies RowsFor<types.Plan & types.PartyPlan>
 
 export const FIELDS = {
   plan,
   carrier,
+  person,
+  packChoice,
+  split,
   trip,
   stop,
   leg,
@@ -75,11 +80,20 @@ export const LIMITS = Object.fromEntries(
   ]),
 ) as unknown as Limits
 
-/** A plan as written, with what is left to the defaults still absent. */
-export type PlanDocument = {
+/** A plan as written, with what is left to the defaults still absent: of one hiker or of a party. */
+export type WrittenPlan = {
   format: typeof PLAN_FORMAT
   version: typeof PLAN_VERSION
 } & DocumentOf<Fields['plan']>
+/** One of one hiker. */
+export type PlanDocument = Omit<WrittenPlan, 'carrier' | 'people' | 'split'> & {
+  carrier: NonNullable<WrittenPlan['carrier']>
+}
+/** One of a party. */
+export type PartyDocument = Omit<WrittenPlan, 'carrier' | 'people'> & {
+  people: NonNullable<WrittenPlan['people']>
+}
+export type PersonDocument = DocumentOf<Fields['person']>
 export type StopDocument = DocumentOf<Fields['stop']>
 export type ItemDocument = DocumentOf<Fields['item']>
 export type PackDocument = DocumentOf<Fields['pack']>

@@ -205,6 +205,9 @@ export const item = {
     hint: 'Not said: soft things may, and long slim ones.',
     column: { name: 'mayRideOutside', label: 'May ride outside' },
   }),
+  owner: text({ filled: true }),
+  carriedBy: text({ filled: true }),
+  shareable: truth({ usual: false }),
   massFrom: choice(
     { scale: 'Weighed', stated: 'Stated', guess: 'A guess' },
     { usual: 'stated', label: 'The mass is', column: { name: 'massFrom' } },

@@ -16,6 +16,7 @@ const packedThing = {
 
 export const packing = {
   date: day,
+  person: text({ filled: true }),
   p: amount('share', 0.3, 1.5, 'of the main body'),
   overLitres: amount('volume', 0, 100, 'L'),
   pack: text({ filled: true }),

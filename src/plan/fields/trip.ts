@@ -17,6 +17,25 @@ export const carrier = {
   }),
 } satisfies RowsFor<types.Carrier>
 
+const FROM_0 = 'counted from 0'
+
+export const packChoice = {
+  pack: amount('count', 0, CAPS.packs - 1, FROM_0, { whole: true, need: true }),
+  setup: amount('count', 0, CAPS.setups - 1, FROM_0, { whole: true, usual: 0 }),
+} satisfies RowsFor<types.PackChoice>
+
+export const person = {
+  id: text(named),
+  name: text({ usual: '', label: 'Name' }),
+  ...carrier,
+  waterShare: amount('share', 0, 5, 'times the habits of the trip', { usual: 1, label: 'Drinks' }),
+  pack: part(packChoice),
+} satisfies RowsFor<types.Person>
+
+export const split = {
+  by: text({ filled: true, usual: 'limit' }),
+} satisfies RowsFor<types.SplitWish>
+
 export const leg = {
   km: amount('distance', 0, 500, 'km', { need: true, label: 'Distance' }),
   ascentM: amount('climb', 0, 20000, 'm', { usual: 0, label: 'Climb' }),
@@ -61,7 +80,7 @@ export const water = {
   campLitres: amount('volume', 0, 50, 'L', { usual: 3, origin: PRACTICE, label: 'For a night in camp' }),
   reserveLitres: amount('volume', 0, 50, 'L', { usual: 0.5, origin: JUDGEMENT, label: 'Reserve' }),
   trustDoubtful: truth({ usual: false, label: 'Count on doubtful sources' }),
-} satisfies RowsFor<types.WaterHabits>
+} satisfies RowsFor<Omit<types.WaterHabits, 'heatShare'>>
 
 export const meals = {
   breakfast: amount('share', 0, 1, 'of a day', { usual: 0.25, label: 'Breakfast' }),

@@ -10,8 +10,11 @@ const firstOf = (text: string) => {
   return readRows(grid, guessLayout(grid, { target: 'trip', system: 'metric' })).items[0]!.item
 }
 
-/** Fields of an item that no cell holds by themselves: an id is the document's own, a container is named by its name. */
-const WITHOUT_PATH = ['id', 'inside']
+/**
+ * Fields of an item that no cell holds by themselves: an id is the document's own, a container is named by its name, and
+ * whose a thing is belongs to one party.
+ */
+const WITHOUT_PATH = ['id', 'inside', 'owner', 'carriedBy', 'shareable']
 
 describe('the columns of a table', () => {
   test('are there for each field of an item', () => {

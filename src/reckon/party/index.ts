@@ -1,0 +1,3 @@
+export { personAlone } from './person-alone'
+export { type ReckonedParty, reckonParty } from './reckon-party'
+export type * from './types'

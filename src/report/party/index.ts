@@ -1,0 +1,2 @@
+export { partyCautions } from './cautions'
+export { childrenFirst, fairnessLines, loadLine, nameIn } from './words'

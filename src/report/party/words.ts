@@ -1,0 +1,103 @@
+// What a party carries, in words: each one's load on their own scale, and how fair the choice is.
+
+import { itemName, type PartyPlan } from '../../plan'
+import type { PartyReckoning, PersonReckoning } from '../../reckon'
+import { counted } from '../../units'
+import { listText } from '../caution'
+import { type Formats, percentOver } from '../formats'
+
+/** Strains that differ by no more are the same. */
+const SAME = 1e-9
+
+const ADULT_FROM_YEARS = 18
+
+/** A person by name, or by place while they have none. */
+export function nameIn({ people }: Pick<PartyPlan, 'people'>, who: number): string {
+  return people[who]?.name.trim() || `Person ${who + 1}`
+}
+
+/** "12.4 kg with the pack, 18 % of body mass, limit 20 %". */
+export function loadLine(
+  { people }: PartyPlan,
+  { id, carriedKg, pack }: PersonReckoning,
+  formats: Formats,
+): string {
+  const { massKg, loadShareLimit } = people.find(person => person.id === id)!
+  const share = carriedKg / massKg
+  const with_ = pack ? 'with the pack' : 'without a pack'
+  const of = percentOver(share, loadShareLimit, formats)
+  return `${formats.kg(carriedKg)} ${with_}, ${of} of body mass, limit ${formats.percent(loadShareLimit)}`
+}
+
+/** Those under 18 years: whether their limit is kept comes before anything else. */
+export function childrenFirst(plan: PartyPlan, party: PartyReckoning, formats: Formats): string[] {
+  return plan.people.flatMap(({ ageYears, massKg, loadShareLimit }, who) => {
+    if (ageYears === null || ageYears >= ADULT_FROM_YEARS) return []
+    const { limitShare, carriedKg } = party.people[who]!
+    const name = nameIn(plan, who)
+    const load = `${formats.kg(carriedKg)} of at most ${formats.kg(loadShareLimit * massKg)}`
+    if (limitShare <= 1 + SAME) return [`${name} stays within the limit: ${load}.`]
+    const none = party.split.proven
+      ? 'No share keeps everybody young within their limit'
+      : 'No share that does was found'
+    const told = `${formats.kg(carriedKg)} where ${formats.kg(loadShareLimit * massKg)} is the most`
+    return [
+      `${name} carries too much: ${told}. ${none}: leave something at home, walk shorter stretches, or let an adult carry twice.`,
+    ]
+  })
+}
+
+/** How fair it is, which packs do not do, and what is carried by another than its owner. */
+export function fairnessLines(
+  plan: PartyPlan,
+  { people, split }: PartyReckoning,
+  formats: Formats,
+): string[] {
+  if (people.length < 2) return []
+  const failing = people.flatMap(({ pack }, who) =>
+    pack && !pack.suffices ? [`${nameIn(plan, who)}’s`] : [],
+  )
+  const packs = split.proven ? 'No share makes every pack do' : 'No share that makes every pack do was found'
+  return [
+    fairness(plan, split, formats),
+    ...(failing.length > 0 ? [`${packs}: ${listText(failing)} does not.`.replace(PLURAL, '$1 do not.')] : []),
+    ...handedOn(plan, people),
+    ...(plan.trip.meals.ration === 'energy'
+      ? ['Shared out for rations of 1; the figures are for each one’s own rations.']
+      : []),
+  ]
+}
+
+/** More than one subject. */
+const PLURAL = /( and \S+) does not\.$/
+
+function fairness(plan: PartyPlan, split: PartyReckoning['split'], { percent }: Formats): string {
+  const spared = plan.people.findIndex(({ id }) => id === plan.split.by)
+  const [best, than] =
+    spared >= 0
+      ? [`Nothing better can be done for ${nameIn(plan, spared)}.`, 'the best there can be']
+      : plan.split.by === 'mass'
+        ? ['No share is more even.', 'the most even']
+        : ['No fairer share exists.', 'the fairest']
+  if (split.proven) return best
+  // Where each one's energy decides the rations, the bound is that of other loads; of one who is spared it is not theirs.
+  const isBound = split.boundStrain > 0 && plan.trip.meals.ration !== 'energy' && spared < 0
+  if (!isBound) return `The best that was found; it may not be ${than}.`
+  const gap = split.worstStrain / split.boundStrain - 1
+  return `At most ${gap < 0.001 ? percent(0.001, 1) : percent(gap, 1)} from ${than}.`
+}
+
+function handedOn({ people, gear }: PartyPlan, carried: PersonReckoning[]): string[] {
+  const named = (id: string) =>
+    nameIn(
+      { people },
+      people.findIndex(person => person.id === id),
+    )
+  const things = gear.flatMap(item => {
+    const carrier = carried.find(({ carries }) => carries.includes(item.id))!
+    const isHandedOn = item.inside === null && item.owner !== null && item.owner !== carrier.id
+    return isHandedOn ? [`${itemName(item)} (${named(item.owner!)}’s, with ${named(carrier.id)})`] : []
+  })
+  if (things.length === 0) return []
+  return [`Carried by another than its owner: ${counted(things.length, 'thing')}: ${listText(things)}.`]
+}
