@@ -58,7 +58,10 @@ export function walkersOf(plans: readonly Plan[], ids: readonly string[]): Walke
     const id = ids[own]
     const food =
       id === undefined ? gear : plans.flatMap(each => each.gear).filter(({ owner }) => owner === id)
-    const hasEnergy = food.some(item => isDaily(item) && item.massKg * item.count * (item.kcalPerKg ?? 0) > 0)
+    // Who has no food of their own eats nothing that could settle; a hiker's own plan without any cannot be answered.
+    const isFed =
+      id === undefined ||
+      food.some(item => isDaily(item) && item.massKg * item.count * (item.kcalPerKg ?? 0) > 0)
     const others = gear.flatMap(item => (isDaily(item) && item.owner !== id ? [item.owner] : []))
     const eaters = new Map(ids.flatMap((each, at) => (others.includes(each) ? [[each, at] as const] : [])))
     return {
@@ -69,7 +72,7 @@ export function walkersOf(plans: readonly Plan[], ids: readonly string[]): Walke
       ledger: ledgerOf(gear, stowOf, [...eaters.keys()]),
       room: waterRoomOf(gear, stowOf),
       body,
-      food: plan.trip.meals.ration === 'energy' && body && hasEnergy ? food : null,
+      food: plan.trip.meals.ration === 'energy' && body && isFed ? food : null,
       eaters,
     }
   })

@@ -78,7 +78,7 @@ function reckonPeople(party: PartyPlan, carried: number[][]) {
   for (const group of groupsOf(party, carried)) {
     const reckoned = reckonTogether(
       group.map(who => plans[who]!),
-      group.length > 1 ? group.map(who => party.people[who]!.id) : [],
+      group.map(who => party.people[who]!.id),
     )
     if (!reckoned.ok) return reckoned
     group.forEach((who, i) => {
