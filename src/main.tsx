@@ -5,6 +5,7 @@ import './style.css'
 import './components/components.css'
 import './components/rows.css'
 import './screens/screens.css'
+import './screens/desk.css'
 
 /** The engine's answer is waited for no longer than this. */
 const ENGINE_MS = 3000
