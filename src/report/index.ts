@@ -1,8 +1,10 @@
 export { ANSWERS, isYes } from './answers'
-export { belongsAtAnswer, type Caution, inFull } from './caution'
+export { type CarriedPart, carriedAt } from './carried'
+export { belongsAtAnswer, type Caution, inFull, isOfThisTrip } from './caution'
 export { cautionsOf, FIT_LINE, GENERAL_LINE, shortCautions } from './cautions'
 export { contentsLimits } from './contents-limits'
 export { chanceText, type Formats, formatsIn, marginText } from './formats'
+export { framelessLimit } from './limit-names'
 export { loadThen, safeLoadKg } from './loads'
 export {
   leastText,
