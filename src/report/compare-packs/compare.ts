@@ -40,6 +40,8 @@ export interface Comparison extends Pick<ApartFigures, Ratios> {
   /** What it may carry besides its own mass and a liner; null where no limit is known. */
   bearsKg: number | null
   notBeaten: boolean
+  /** Not beaten, where that tells it from most others. */
+  standsOut: boolean
 }
 
 /** One comparison for each of `reckoning.packs`, in their order. */
@@ -47,6 +49,8 @@ export function comparisonOf(plan: Plan, reckoning: Reckoning): Comparison[] {
   const notBeaten = frontierOf(reckoning, plan)
   // Without gear there is no margin to be beaten on.
   const isJudged = !missingOf(plan).gear
+  const suitable = reckoning.packs.filter(({ suffices }) => suffices).length
+  const isRare = notBeaten.filter(Boolean).length * 2 <= suitable
   return reckoning.packs.map((setup, i): Comparison => {
     const pack = plan.packs[setup.pack]!
     const { loadLimitKg, ratedAgainstKg } = setup
@@ -61,6 +65,7 @@ export function comparisonOf(plan: Plan, reckoning: Reckoning): Comparison[] {
       spareKg: loadLimitKg === null || !isJudged ? null : loadLimitKg - ratedAgainstKg,
       bearsKg: contentsLimitKg(setup, reckoning.need),
       notBeaten: isJudged && notBeaten[i]!,
+      standsOut: isJudged && isRare && notBeaten[i]!,
     }
   })
 }

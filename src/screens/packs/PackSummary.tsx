@@ -57,7 +57,12 @@ interface JudgedProps {
 /** The verdicts; of set-ups that lack their mass or litres, as much as can be said. */
 export function Judged({ pack, settled, comparisons, formats }: JudgedProps) {
   if (!reckoned.value) return null
-  if (!settled) return <p class="hint verdict">Not judged: the trip’s food does not settle.</p>
+  if (!settled)
+    return (
+      <p class="hint verdict">
+        Not judged: the food has too little energy for its mass; change it under Food.
+      </p>
+    )
   const { plan, packIds, reckoning } = settled
   const packIndex = packIds.indexOf(pack.id)
   return (
@@ -65,7 +70,7 @@ export function Judged({ pack, settled, comparisons, formats }: JudgedProps) {
       {packIndex < 0 ? null : (
         <Verdicts
           {...{ packIndex, plan, reckoning, formats }}
-          notBeaten={comparisons.map(c => c.notBeaten && comparisons.length > 1)}
+          notBeaten={comparisons.map(c => c.standsOut)}
         />
       )}
       {partlyKnown(pack).map(setup => (
