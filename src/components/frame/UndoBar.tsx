@@ -12,7 +12,7 @@ export function UndoBar() {
 /** How the labels of what takes something away begin, and how that is told once it is done. */
 const TAKEN: readonly [string, string][] = [
   ['Delete', 'Deleted'],
-  ['Withdraw', 'Withdrew'],
+  ['Remove', 'Removed'],
 ]
 
 const bar = (text: string, action: string, act: () => void) => (

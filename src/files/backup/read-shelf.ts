@@ -85,12 +85,12 @@ export function readShelf(record: unknown): { shelf: ShelfContents | null; leftO
   if (!found.success) return { shelf: null, leftOut: ['The shelf cannot be read: yours stays as it is.'] }
   const leftOut: string[] = []
   const { things, bases, packings, typed } = found.data
-  const known = readList(things, thingShape, 'Thing', leftOut) as unknown as Thing[]
+  const known = readList(things, thingShape, 'Item', leftOut) as unknown as Thing[]
   const ids = new Set(known.map(thing => thing.id))
   return {
     shelf: {
       things: withSoundFacts(known, leftOut),
-      bases: readList(bases, baseShape, 'Base', leftOut) as Base[],
+      bases: readList(bases, baseShape, 'Kit', leftOut) as Base[],
       packings: readList(packings, packingShape, 'Packing', leftOut) as Packing[],
       typed: Object.fromEntries(Object.entries(typed).filter(([path]) => ids.has(pathParts(path)[0] ?? ''))),
     },

@@ -42,7 +42,7 @@ export function whyMeasured({ method, readings, soft }: Of<'measured'>, { system
           label,
           value: formatQuantity(kind, readings[key] ?? usual ?? 0, { system }),
         })),
-        { label: 'Give or take, two times in three', value: show(sigmaLitres) },
+        { label: 'Plus or minus, two times in three', value: show(sigmaLitres) },
         { label: 'In the plan', value: countsText(outcome.value, method) },
         ...rolled,
       ],

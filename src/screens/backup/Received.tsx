@@ -14,7 +14,7 @@ const TITLES = {
   backup: 'A backup',
   track: 'A track',
   table: 'A table',
-  unread: 'This file opens nothing',
+  unread: 'This file cannot be opened',
 }
 
 /** Shows the file, or what hinders; `onDone` when it was taken in or left. */

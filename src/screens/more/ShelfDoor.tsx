@@ -12,8 +12,8 @@ export function ShelfDoor() {
       <h2>Shelf</h2>
       <p>
         {things.length === 0
-          ? 'Everything you own, each thing kept once for all trips.'
-          : `${counted(things.length, 'thing')}, ${counted(bases.length, 'base')}.`}
+          ? 'Everything you own, each item kept once for all trips.'
+          : `${counted(things.length, 'item')}, ${counted(bases.length, 'kit')}.`}
       </p>
       <div class="actions">
         <button type="button" class="quiet" onClick={open}>

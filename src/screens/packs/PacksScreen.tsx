@@ -91,7 +91,7 @@ export function PacksScreen({ detail, onDetail }: PacksProps) {
     <div class="screen">
       <h2>Packs</h2>
       {packs.length === 0 ? (
-        <p>Type a few figures from a pack’s tag to see whether it does for this trip.</p>
+        <p>Type a few figures from a pack’s tag to see whether it is suitable for this trip.</p>
       ) : (
         <p class="hint">{FIT_LINE}</p>
       )}
