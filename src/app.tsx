@@ -1,7 +1,8 @@
-// The frame: four places at the bottom of a phone, side by side on a wide screen, the answer always in view.
+// The frame: four places at the bottom of a phone; at a desk answer and places in a column at the side, the chosen place
+// over the rest. The answer is always in view.
 
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { incoming, nextIncoming, useIncoming } from './components/files'
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks'
+import { incoming, nextIncoming, useIncoming, useLink } from './components/files'
 import {
   Header,
   later,
@@ -9,6 +10,7 @@ import {
   Ticker,
   UndoBar,
   useHeadingFocus,
+  useMedia,
   useScrollBack,
   useUndoKeys,
 } from './components/frame'
@@ -25,6 +27,7 @@ const withEngine: typeof later = load =>
 const TripPlace = withEngine(async () => (await import('./screens/trip')).TripPlace)
 const GearScreen = withEngine(async () => (await import('./screens/gear')).GearScreen)
 const NeedPlace = withEngine(async () => (await import('./screens/need')).NeedPlace)
+const SideAnswer = withEngine(async () => (await import('./screens/need')).SideAnswer)
 const PacksScreen = withEngine(async () => (await import('./screens/packs')).PacksScreen)
 const MoreScreen = withEngine(async () => (await import('./screens/more')).MoreScreen)
 const ShelfScreen = withEngine(async () => (await import('./screens/shelf')).ShelfScreen)
@@ -40,7 +43,7 @@ const PLACES = [
 ] as const
 type Screen = (typeof PLACES)[number]['screen']
 
-/** Reached from the gear and shown in its place; on a wide screen in the trip's, beside the gear that it fills. */
+/** Reached from the gear and shown in its place; at a desk beside the gear that it fills. */
 const SHELF = 'shelf'
 
 /** The packs apart from any trip. */
@@ -56,7 +59,15 @@ const SHOWN_AT: Readonly<Record<string, Screen>> = {
   [SHELF]: 'gear',
 }
 
-const WIDE = '(min-width: 75rem)'
+/** What opens from a place, and is listed beneath the places at a desk. */
+const FROM_PLACES = [
+  { screen: 'shop', label: 'At the shop' },
+  { screen: 'all-trips', label: 'All my trips' },
+  { screen: SHELF, label: 'Shelf' },
+  { screen: 'calibrate', label: 'Your own packing' },
+] as const
+
+const WIDE = '(min-width: 56.25rem)'
 
 export function App() {
   const wide = useMedia(WIDE)
@@ -67,7 +78,7 @@ export function App() {
   useIncoming()
   const [link, leaveLink] = useLink()
   const { place } = library.value
-  const shelfStands = useShelfBeside(wide)
+  const [shelfStands, closeBeside] = useShelfBeside(wide)
   const [file] = incoming.value
   const isAlone = !openTrip.value && [SHELF, OWN_PACKS].includes(place.screen)
   const isWelcome = !openTrip.value && place.screen !== 'more' && !isAlone
@@ -141,45 +152,71 @@ export function App() {
       </main>
     )
 
-  const shownScreens = wide ? PLACES : PLACES.filter(({ screen }) => screen === screenOf(place.screen))
-  const shelfIn = place.screen === SHELF || shelfStands ? (wide ? 'trip' : 'gear') : null
-  const shelfBack = place.screen === SHELF && shelfFrom === 'more' ? 'more' : (shelfIn ?? 'gear')
-  const shelf = <ShelfScreen onClose={() => go(shelfBack)} />
-  const trip = <TripPlace detail={place.detail} onDetail={onDetail('trip')} />
-  const gear = <GearScreen detail={place.detail} onDetail={onDetail('gear')} />
+  const here = screenOf(place.screen)
+  const shelfBack = place.screen === SHELF && shelfFrom === 'more' ? 'more' : 'gear'
+  const closeShelf = () => {
+    closeBeside()
+    go(shelfBack)
+  }
+  const hasShelf = place.screen === SHELF || shelfStands
+  const hasGear = here === 'gear' && (wide || !hasShelf)
   return (
     <div class={wide ? 'app wide' : 'app'}>
       <Header onMore={() => go('more')} />
       <Notices />
-      <main class="panes">
-        {shownScreens.map(({ screen }) => (
-          <section key={screen} class="pane" aria-label={screen === shelfIn ? SHELF : screen}>
-            {screen === 'trip' ? (shelfIn === 'trip' ? shelf : trip) : null}
-            {screen === 'gear' ? (shelfIn === 'gear' ? shelf : gear) : null}
-            {screen === 'need' ? <NeedPlace /> : null}
-            {screen === 'packs' ? <PacksScreen detail={place.detail} /> : null}
-          </section>
-        ))}
-      </main>
+      <div class={wide ? 'desk' : undefined}>
+        {wide ? (
+          <aside class="side" aria-label="Answer and places">
+            <SideAnswer />
+            <Places here={here} onGo={go} />
+            <nav class="side-more" aria-label="More places">
+              {FROM_PLACES.map(({ screen, label }) => (
+                <button key={screen} type="button" class="link" onClick={() => go(screen)}>
+                  {label}
+                </button>
+              ))}
+            </nav>
+          </aside>
+        ) : null}
+        <main class={hasShelf && hasGear ? 'panes two' : 'panes'}>
+          {hasShelf ? (
+            <section class="pane" aria-label={SHELF}>
+              <ShelfScreen onClose={closeShelf} />
+            </section>
+          ) : null}
+          {hasShelf && !hasGear ? null : (
+            <section key={here} class="pane" aria-label={here}>
+              {here === 'trip' ? <TripPlace detail={place.detail} onDetail={onDetail('trip')} /> : null}
+              {here === 'gear' ? <GearScreen detail={place.detail} onDetail={onDetail('gear')} /> : null}
+              {here === 'need' ? <NeedPlace isDesk={wide} /> : null}
+              {here === 'packs' ? <PacksScreen detail={place.detail} /> : null}
+            </section>
+          )}
+        </main>
+      </div>
       <div class="foot">
         <UndoBar />
         {wide || place.screen === 'need' ? null : <Ticker onOpen={() => go('need')} />}
-        {wide ? null : (
-          <nav class="tabs" aria-label="Places">
-            {PLACES.map(({ screen, label }) => (
-              <button
-                key={screen}
-                type="button"
-                aria-current={screen === screenOf(place.screen) ? 'page' : undefined}
-                onClick={() => go(screen)}
-              >
-                {label}
-              </button>
-            ))}
-          </nav>
-        )}
+        {wide ? null : <Places here={here} onGo={go} />}
       </div>
     </div>
+  )
+}
+
+function Places({ here, onGo }: { here: Screen; onGo: (screen: Screen) => void }) {
+  return (
+    <nav class="tabs" aria-label="Places">
+      {PLACES.map(({ screen, label }) => (
+        <button
+          key={screen}
+          type="button"
+          aria-current={screen === here ? 'page' : undefined}
+          onClick={() => onGo(screen)}
+        >
+          {label}
+        </button>
+      ))}
+    </nav>
   )
 }
 
@@ -187,13 +224,16 @@ export function App() {
 const screenOf = (stored: string): Screen =>
   SHOWN_AT[stored] ?? PLACES.find(({ screen }) => screen === stored)?.screen ?? 'trip'
 
-/** Side by side the shelf stays open while something else is looked at, until it is closed or the trip is. */
-function useShelfBeside(wide: boolean): boolean {
+/** At a desk the shelf stays open beside the gear until it is closed or another place is looked at. */
+function useShelfBeside(wide: boolean) {
   const stands = useRef(false)
   const { screen } = library.value.place
-  if (screen === SHELF) stands.current = true
-  else if (!wide || screen === 'trip') stands.current = false
-  return stands.current
+  if (screen === SHELF) stands.current = wide
+  else if (!wide || screenOf(screen) !== 'gear') stands.current = false
+  const close = () => {
+    stands.current = false
+  }
+  return [stands.current, close] as const
 }
 
 /** The screen that a screen was opened from, last time. */
@@ -204,35 +244,6 @@ function useBefore(of: string): string {
   if (screen === of && last.current !== of) before.current = last.current
   last.current = screen
   return before.current
-}
-
-function useMedia(query: string): boolean {
-  const list = useMemo(() => matchMedia(query), [query])
-  const [matches, setMatches] = useState(list.matches)
-  useEffect(() => {
-    const onChange = () => setMatches(list.matches)
-    list.addEventListener('change', onChange)
-    return () => list.removeEventListener('change', onChange)
-  }, [list])
-  return matches
-}
-
-/** A plan, or packs, that came in the address. It is taken out of it at once, so that no history keeps it. */
-function useLink() {
-  const [link, setLink] = useState(takeLink)
-  useEffect(() => {
-    const take = () => setLink(before => takeLink() ?? before)
-    addEventListener('hashchange', take)
-    return () => removeEventListener('hashchange', take)
-  }, [])
-  return [link, () => setLink(null)] as const
-}
-
-function takeLink() {
-  const { hash, pathname, search } = location
-  if (!/^#(plan|packs)=/.test(hash)) return null
-  history.replaceState(null, '', pathname + search)
-  return hash
 }
 
 /**

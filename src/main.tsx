@@ -6,6 +6,7 @@ import './components/components.css'
 import './components/rows.css'
 import './screens/screens.css'
 import './screens/on-the-way/on-the-way.css'
+import './screens/desk.css'
 
 /** The engine's answer is waited for no longer than this. */
 const ENGINE_MS = 3000

@@ -52,12 +52,12 @@ function needLines(plan: Plan, reckoning: Reckoning, formats: Formats): string[]
   const heaviest = momentAt(reckoning, need.peakFullWaterAt).kg
   const peak = [
     ...sharesByName(heaviest),
-    { name: 'water without a container', amount: need.peakLoadFullWaterKg - heaviest.total },
+    { name: 'water without a bottle', amount: need.peakLoadFullWaterKg - heaviest.total },
   ]
     .filter(part => kg(part.amount) !== kg(0))
     .map(part => `${part.name} ${kg(part.amount)}`)
   const sizes = [
-    need.longestCm === null ? [] : [`longest rigid thing ${formats.cm(need.longestCm)}`],
+    need.longestCm === null ? [] : [`longest rigid item ${formats.cm(need.longestCm)}`],
     need.widestCm === null ? [] : [`widest ${formats.cm(need.widestCm)}`],
   ].flat()
   return [
@@ -72,7 +72,7 @@ function needLines(plan: Plan, reckoning: Reckoning, formats: Formats): string[]
     ...wrap(
       missing.mass.length
         ? `Load       at least ${kg(need.peakLoadFullWaterKg)} without the pack; ${notInItText(missing, 'mass')}`
-        : `Load       ${kg(need.peakLoadFullWaterKg)} at the heaviest, without the pack; at most ${kg(safeLoadKg(need))} in about 9 of 10 cases`,
+        : `Load       ${kg(need.peakLoadFullWaterKg)} heaviest load, without the pack; at most ${kg(safeLoadKg(need))} in about 9 of 10 cases`,
       11,
     ),
     ...wrap(`           ${placeText(need.peakFullWaterAt, moments)}: ${peak.join(', ')}`, 11),
@@ -125,7 +125,7 @@ function packSections(plan: Plan, reckoning: Reckoning, formats: Formats): strin
       `room ${signed(setup.bodyMarginLitres, formats.litres, noLitres)}`,
       setup.ratedMarginKg === null ? [] : `rating ${signed(setup.ratedMarginKg, formats.kg, noMass)}`,
       `carried ${leastText(missing, 'mass', formats.kg(setup.carriedKg))}`,
-      chance === null ? [] : `fits ${chance}`,
+      chance === null ? [] : `${chance} that it fits`,
       formats.gramsPerLitre(setup.gramsPerLitre),
       setup.gramsPerRatedKg === null ? [] : `${formats.gramsPerKg(setup.gramsPerRatedKg)} rated`,
       setup.reachDays === null ? [] : `reach ${reachText(setup.reachDays, missing)} of food`,

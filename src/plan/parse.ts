@@ -87,9 +87,9 @@ export function ofOneHiker(parsed: ParsedAny): Parsed {
   const { document, plan } = parsed
   if (!isParty(plan) && isOfOne(document)) return { ok: true, document, plan }
   const words =
-    'a plan of several people: the command line reckons it; this app does not yet, so open it there or give one carrier'
+    'a plan of several people: the command line calculates it; this app does not yet, so open it there or give one carrier'
   const said =
-    'this is a plan of several people: the command line reckons it, this app does not yet; choose a plan of one hiker'
+    'this is a plan of several people: the command line calculates it, this app does not yet; choose a plan of one hiker'
   return refuse(words, ['people'], said)
 }
 

@@ -14,7 +14,7 @@ export function checkParty(plan: WrittenPlan): Problem[] {
   const both = problem(
     ['people'],
     'stands in for carrier, which is given as well: remove one of the two',
-    'the command line reckons several people, this app does not yet: take them out',
+    'the command line calculates for several people, this app does not yet: take them out',
   )
   return [
     ...(carrier ? [both] : []),
@@ -179,7 +179,7 @@ function checkRations({ trip, gear = [], people = [] }: WrittenPlan): Problem[] 
     return [
       problem(
         at,
-        `"energy" needs each daily thing to have an owner, and gear[${shared}] has none: give it one, or write "fixed"`,
+        `"energy" needs each daily item to have an owner, and gear[${shared}] has none: give it one, or write "fixed"`,
         'food of all has no one’s ration: say whose each food is, or eat the same each day',
       ),
     ]

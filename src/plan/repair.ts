@@ -113,7 +113,7 @@ export function why({ typed }: Work, at: string, message: string | null): string
 
 /** The second half: what is done without an optional value. */
 export function instead(kind: string, key: string): string {
-  if (key === 'inside') return 'it rides on its own'
+  if (key === 'inside') return 'it is carried on its own'
   if (key === 'ascentM' || key === 'descentM') return 'it is counted as 0 m'
   if (key === 'count') return 'it is counted once'
   // No air temperature is usual.

@@ -171,7 +171,7 @@ function containerProblem(item: ItemDocument, byId: Map<string, ItemDocument>): 
       'its container has no room inside: give it some, or choose another',
     ]
   if (container.inside !== undefined || item.holdsLitres !== undefined)
-    return ['a container cannot ride in a container: take one of them out']
+    return ['a container cannot go into a container: take one of them out']
   return null
 }
 
@@ -196,7 +196,7 @@ function checkPackings(packings: readonly PackingDocument[]): Problem[] {
   return packings.flatMap((packing, i) => {
     const at = (...rest: Problem['path']) => ['packings', i, ...rest]
     const problems = fullnessProblems(packing).map(({ path, message }) => problem(at(...path), message))
-    if (packing.W <= 0) problems.push(problem(at('W'), 'nothing was packed: give the litres the things took'))
+    if (packing.W <= 0) problems.push(problem(at('W'), 'nothing was packed: give the litres the items took'))
     const seen = new Set<string>()
     packing.things.forEach(({ id }, thing) => {
       if (seen.has(id))
@@ -231,7 +231,7 @@ function fullnessProblems({ p, overLitres, packLitres, W }: PackingDocument): Pr
   return [
     problem(
       ['W'],
-      `the things took ${told(F)} times what W says, outside ${factor.min} to ${factor.max}: one of p, packLitres and W is wrong`,
+      `the items took ${told(F)} times what W says, outside ${factor.min} to ${factor.max}: one of p, packLitres and W is wrong`,
     ),
   ]
 }

@@ -76,7 +76,7 @@ function reckonAsSaid(
     const message =
       'does not settle: the food gives too little energy for its weight; raise kcalPerKg, or write "fixed"'
     const said =
-      'The food gives too little energy for its weight, so the rations never settle: choose food with more energy, or eat the same each day.'
+      'The food has too little energy for its mass. Change it under Food, or eat the same each day.'
     return { ok: false, problem: { path: ['trip', 'meals', 'ration'], message, said } }
   }
   return {

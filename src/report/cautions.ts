@@ -7,7 +7,7 @@ import type { Plan } from '../plan'
 import { ADULT_ENERGY_FROM_YEARS, type Reckoning, type WaterCarry } from '../reckon'
 import { counted } from '../units'
 import { type Caution, ITS_FIGURES, itsFigures, lightestSetup, listText } from './caution'
-import { type Formats, percentOver } from './formats'
+import { type Formats, marginText, percentOver } from './formats'
 import { fuelCautions } from './fuel-cautions'
 import { heatCautions } from './heat-cautions'
 import { framelessLimitSentence } from './limit-names'
@@ -22,7 +22,7 @@ export const GENERAL_LINE =
 export const FIT_LINE = 'No answer here judges how a pack fits your back and hips: try it on, loaded.'
 
 const WATER_LINE =
-  'Ask the land manager about every source before you leave, and plan for one that is dry. Room to carry is not a drinking target: drink to thirst, and eat salty food on long hot days.'
+  'Ask the land manager about every water source before you leave, and plan for one that is dry. Room to carry is not a drinking target: drink to thirst, and eat salty food on long hot days.'
 
 /** As much energy as a hiker may choose to go without before it is said: judgement of ours. */
 const MOST_DEFICIT = 0.2
@@ -49,12 +49,15 @@ function waterCautions(plan: Plan, reckoning: Reckoning, formats: Formats): Caut
     cautions.push({
       signal: 'WARNING',
       about: 'water',
-      text: `You count on ${listText(trusted.map(s => s.name))}, marked doubtful. A source that is dry when you reach it can leave you without water. Confirm it before you leave, or stop trusting doubtful sources.`,
+      short: `You count on doubtful water: ${listText(trusted.map(s => s.name))}`,
+      at: trusted.map(stop => stops.indexOf(stop)),
+      text: `You count on ${listText(trusted.map(s => s.name))}, marked doubtful. A water source that is dry when you reach it can leave you without water. Confirm it before you leave, or stop trusting doubtful water sources.`,
     })
   if (typeof habits.litresPerHour === 'number' && habits.litresPerHour > maxLitresPerHour)
     cautions.push({
       signal: 'WARNING',
       about: 'water',
+      short: `Drinking ${water(habits.litresPerHour)} an hour can kill`,
       text: `You plan on ${water(habits.litresPerHour)} an hour. Drinking more than about ${water(maxLitresPerHour)} an hour can bring on overhydration, which can kill. Drink to thirst, eat salty food, and change hour, pace or route: salt does not undo drinking too much.`,
     })
   cautions.push({
@@ -82,7 +85,9 @@ export function shortCautions({ trip }: Plan, { carries }: Reckoning, { water }:
         figure: others.length === 0 ? ITS_FIGURES : `Figures from ${between(c)}`,
         about: { kind: 'carry', stop: c.stop },
       })),
-      text: `Your containers hold ${owned(worst)} wanted from ${between(worst)}${others.length ? `, and too little on ${counted(others.length, 'more stretch', 'more stretches')}` : ''}. Running dry can end in heat illness or collapse: carry more, or camp at water.`,
+      short: `${marginText(worst.shortLitres, water)} of water short`,
+      at: short.map(c => c.stop),
+      text: `Your bottles hold ${owned(worst)} of water needed from ${between(worst)}${others.length ? `, and too little on ${counted(others.length, 'more stretch', 'more stretches')}` : ''}. Running dry can end in heat illness or collapse: carry more, or camp at water.`,
       more: others.map(c => `From ${between(c)}: ${owned(c)}.`),
     },
   ]
@@ -102,20 +107,24 @@ function loadCautions(plan: Plan, reckoning: Reckoning, formats: Formats): Cauti
       signal: 'CAUTION',
       about: 'load',
       asks: itsFigures({ kind: 'load-share', ...(lightest === null ? {} : { setup: lightest }) }),
-      text: `${kg(carriedKg)} ${placeText(need.peakFullWaterAt, moments)} is ${percentOver(carriedKg / massKg, loadShareLimit, formats)} of your body mass, over the ${percent(loadShareLimit)} you set out from. Heavier packs are linked with more strain and probably more injury. Lighten it, or shorten the stretch between resupplies or sources.`,
+      short: `Load is ${percentOver(carriedKg / massKg, loadShareLimit, formats)} of your body mass`,
+      at: [need.peakFullWaterAt.stop],
+      text: `${kg(carriedKg)} ${placeText(need.peakFullWaterAt, moments)}, is ${percentOver(carriedKg / massKg, loadShareLimit, formats)} of your body mass, over your limit of ${percent(loadShareLimit)}. Heavier packs are linked with more strain and probably more injury. Carry less, or resupply or find water more often.`,
     })
   if (ageYears !== null && ageYears < 18)
     cautions.push({
       signal: 'CAUTION',
       about: 'load',
       atAnswer: true,
-      text: 'Children and young people: common guidance is 10 to 15 % of body mass, and stop well before 20 %. Let adults carry the shared gear, and ask a doctor if in doubt.',
+      short: 'Young people carry less',
+      text: 'Children and young people: common guidance is 10 to 15 % of body mass, and stop well before 20 %. Let adults carry the shared gear, and ask a doctor if unsure.',
     })
   if (packs.some(p => p.verdicts.includes('frameless-overloaded')))
     cautions.push({
       signal: 'CAUTION',
       about: 'load',
-      text: `Without a frame the shoulders bear it all. ${framelessLimitSentence(plan, formats.kg)}; a lower one of its maker comes first.`,
+      short: 'Too heavy for a pack without a frame',
+      text: `Without a frame your shoulders carry it all. ${framelessLimitSentence(plan, formats.kg)}; a lower one of its maker comes first.`,
     })
   cautions.push({
     signal: 'CAUTION',
@@ -132,13 +141,15 @@ function energyCautions({ carrier: { ageYears }, trip: { meals } }: Plan, { perc
     cautions.push({
       signal: 'CAUTION',
       about: 'energy',
+      short: `You eat ${percent(meals.deficit)} too little`,
       text: `You plan to go without ${percent(meals.deficit)} of your energy. For days on end that costs strength, warmth and judgement: carry more food, or walk shorter days.`,
     })
   if (ageYears !== null && ageYears >= ADULT_ENERGY_FROM_YEARS && ageYears < 18)
     cautions.push({
       signal: 'NOTICE',
       about: 'energy',
-      text: 'The energy equations know adults only: between 14 and 17 years they are a rough guide, and who grows may need more.',
+      short: 'Energy figures are for adults',
+      text: 'The energy equations are for adults. From 14 to 17 years they are a rough guide: growing bodies may need more.',
     })
   return cautions
 }
@@ -165,7 +176,8 @@ function missingFood({ stops, meals }: Plan['trip'], sleepsOut: boolean): Cautio
     {
       signal: 'NOTICE',
       about: 'food',
-      text: 'No food is in the gear, so none is counted: litres and load are those without it. Add one full day of it to the gear, with “Daily (food)” as its use.',
+      short: 'No food in the gear',
+      text: 'There is no food in the gear, so none is counted. Add one full day of food to the gear, with “Daily (food)” as its use.',
     },
   ]
 }

@@ -3,7 +3,7 @@
 import type { Plan } from '../plan'
 import { contentsLimitKg, type Reckoning } from '../reckon'
 
-/** The lines there is room for, the chosen pack's (its index in the plan) first. */
+/** The lines there is room for: the chosen pack's (its index in the plan) first, then those nearest to the load. */
 const MOST_LINES = 3
 
 export function contentsLimits(
@@ -19,6 +19,10 @@ export function contentsLimits(
       const ending = plan.packs[pack]!.setups.length > 1 ? `, ${setup}` : undefined
       return kg !== null && kg > 0 ? [{ label: name + (ending ?? ''), ending, kg, pack }] : []
     })
-    .sort((a, b) => Number(b.pack === chosen) - Number(a.pack === chosen))
+    .sort(
+      (a, b) =>
+        Number(b.pack === chosen) - Number(a.pack === chosen) ||
+        Math.abs(a.kg - need.peakLoadFullWaterKg) - Math.abs(b.kg - need.peakLoadFullWaterKg),
+    )
     .slice(0, MOST_LINES)
 }

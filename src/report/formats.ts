@@ -40,6 +40,9 @@ function formattersFor(system: System) {
 
 const FORMATS: Record<System, Formats> = { metric: formattersFor('metric'), us: formattersFor('us') }
 
+/** A figure without its unit, where the unit follows: "6.0" of "6.0 L". */
+export const bareNumber = (figure: string): string => figure.replace(/\s\D+$/, '')
+
 /** A margin that rounds to nothing is still a margin: "0.0 kg over" would contradict its own verdict. */
 export function marginText(margin: number, format: (value: number) => string): string {
   const size = Math.abs(margin)
@@ -53,7 +56,8 @@ export function percentOver(share: number, limit: number, { percent }: Formats):
 
 /** A chance as a count out of ten, the form that people read right. */
 export function chanceText(chance: number): string {
-  if (chance < 0.05) return 'in fewer than 1 of 20 cases'
-  if (chance >= 0.95) return 'in more than 19 of 20 cases'
-  return `in about ${Math.round(chance * 10)} of 10 cases`
+  if (chance < 0.05) return 'less than 1 chance in 20'
+  if (chance >= 0.95) return 'more than 19 chances in 20'
+  const tenths = Math.round(chance * 10)
+  return `about ${tenths} ${tenths === 1 ? 'chance' : 'chances'} in 10`
 }

@@ -12,12 +12,14 @@ export function fuelCautions({ gear }: Plan): Caution[] {
     cautions.push({
       signal: 'WARNING',
       about: 'fuel',
+      short: 'Methanol is poisonous',
       text: `${listText(methanol.map(itemName))}: methanol is poisonous. A mouthful can blind or kill, and so can its fumes and what soaks through skin: mark the bottle and keep it away from what you drink.`,
     })
   if (melting.length)
     cautions.push({
       signal: 'WARNING',
       about: 'fuel',
+      short: 'No fuel, no water',
       text: 'You melt snow to drink. Where snow is the only water, no fuel means no water: carry some to spare and a second way to light it.',
     })
   return cautions

@@ -1,11 +1,13 @@
 export { ANSWERS, isYes } from './answers'
-export { belongsAtAnswer, type Caution, inFull } from './caution'
+export { type CarriedPart, carriedAt } from './carried'
+export { belongsAtAnswer, type Caution, inFull, isOfThisTrip } from './caution'
 export { cautionsOf, FIT_LINE, GENERAL_LINE, shortCautions } from './cautions'
 export { type Change, changeText, signedText } from './changes'
 export { comparePlansOf, type PlanComparison } from './compare-plans'
 export { contentsLimits } from './contents-limits'
 export { byRoom, changeOf } from './costs'
 export { chanceText, type Formats, formatsIn, marginText } from './formats'
+export { framelessLimit } from './limit-names'
 export { loadThen, safeLoadKg } from './loads'
 export {
   leastText,

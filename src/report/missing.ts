@@ -42,7 +42,7 @@ export function missingOf({ gear }: Pick<Plan, 'gear'>): Missing {
 export function withoutText(missing: Missing, of: Figure): string {
   const count = missing[of].length
   if (count === 0) return ''
-  return `${counted(count, 'thing')} without ${of === 'litres' ? 'litres' : 'a mass'}`
+  return `${counted(count, 'item')} without ${of === 'litres' ? 'litres' : 'a mass'}`
 }
 
 /** "3 things without litres are not in it"; empty where there are none. */
@@ -56,7 +56,7 @@ export const leastText = (missing: Missing, of: Figure, text: string): string =>
   missing[of].length > 0 ? `at least ${text}` : text
 
 /**
- * "in about 9 of 10 cases", of a chance from 0 to 1; null where none can be told, because there is no gear, because
+ * "about 9 chances in 10", of a chance from 0 to 1; null where none can be told, because there is no gear, because
  * things have no litres or because it is open whether the set-up does. `answer`: of the set-up; left out for one that is not judged yet.
  */
 export const toldChance = (

@@ -27,7 +27,8 @@ function worded(
         {
           signal: 'NOTICE',
           about: 'water',
-          text: 'No item in the gear list holds water: all of it is counted inside the main body, without limit. Add your bottles or bags with what they hold.',
+          short: 'No bottles in the gear',
+          text: 'No item in the gear holds water, so all of it is counted inside the main body, without limit. Add your bottles with what they hold.',
         },
       ]
     case 'resting-assumed':
@@ -36,6 +37,7 @@ function worded(
           signal: 'NOTICE',
           about: 'energy',
           asks: itsFigures({ kind: 'resting-energy' }),
+          short: 'Height or age not given',
           text: `Where height or age is not given, energy figures assume ${formats.cm(ASSUMED_BODY.heightCm)} and ${ASSUMED_BODY.ageYears} years: give yours.`,
         },
       ]
@@ -44,7 +46,8 @@ function worded(
         {
           signal: 'NOTICE',
           about: 'energy',
-          text: 'No energy figures under 14 years: the equations know adults only. Ask a health professional about a child’s food.',
+          short: 'No energy figures under 14 years',
+          text: 'No energy figures under 14 years: the equations are for adults. Ask a health professional about a child’s food.',
         },
       ]
     case 'energy-out-of-range': {
@@ -54,6 +57,7 @@ function worded(
         {
           signal: 'NOTICE',
           about: 'energy',
+          short: 'Faster or steeper than was studied',
           text: `${capital(legsText(legs))} ${is} faster or steeper than the energy equation was made for; ${its} energy is computed at the equation’s limit.`,
         },
       ]
@@ -68,6 +72,7 @@ function worded(
             figure: legs.length === 1 ? ITS_FIGURES : `Figures of the leg to ${name}`,
             about: { kind: 'heat', leg },
           })),
+          short: 'Air temperature not given',
           text: `No air temperature for ${legsText(legs)}: ${formats.degrees(ASSUMED_AIR_C)} is assumed. Hotter air asks for more water: give it under Weather.`,
         },
       ]
@@ -77,6 +82,7 @@ function worded(
         {
           signal: 'WARNING',
           about: 'heat',
+          short: 'Too hot to drink enough',
           text: `On ${legsText(all(code))} the body would lose more than drinking can replace. Change hour, pace or route; do not just drink more.`,
         },
       ]
@@ -94,6 +100,7 @@ function worded(
             figure: days.length === 1 ? ITS_FIGURES : `Figures of day ${day}`,
             about: { kind: 'day', day: day - 1 },
           })),
+          short: 'More water a day than a body can take',
           text: `${capital(listText([first!, ...others]))}, more than a body should take in a day. Change hour, pace or route; do not just drink more.`,
         },
       ]
@@ -106,6 +113,7 @@ function worded(
           signal: 'CAUTION',
           about: 'water',
           asks: itsFigures({ kind: 'heat-table', leg: thirstiest.leg }),
+          short: 'Too little water for this heat',
           text: `You plan on ${formats.flow(thirstiest.litresPerHour)}. On ${legsText(legs)} the heat table asks for ${legs.length > 1 ? 'up to ' : ''}${formats.flow(thirstiest.tableLitresPerHour)} at that effort: raise it, or let the app work it out from heat.`,
         },
       ]
@@ -119,7 +127,8 @@ function worded(
           about: 'load',
           atAnswer: true,
           asks: itsFigures({ kind: 'load-share', ...(lightest === null ? {} : { setup: lightest }) }),
-          text: `${lightest === null ? 'Without a pack the load' : 'With the lightest pack the load'} is ${percentOver(share, limit, formats)} of your body mass; common practice, with no source behind it, stops at ${formats.percent(limit)}. Heavier packs are linked with more strain and probably more injury: leave things at home, share the load, or shorten the stretch between resupplies or sources.`,
+          short: `Load is ${percentOver(share, limit, formats)} of your body mass`,
+          text: `${lightest === null ? 'Without a pack the load' : 'With the lightest pack the load'} is ${percentOver(share, limit, formats)} of your body mass; common practice, with no source behind it, stops at ${formats.percent(limit)}. Heavier packs are linked with more strain and probably more injury: leave items at home, share the load, or resupply or find water more often.`,
         },
       ]
     }

@@ -13,10 +13,10 @@ export function momentIndex(moments: Moment[], { stop, phase }: Place): number {
 export const momentAt = ({ moments }: Reckoning, place: Place): Moment =>
   moments[momentIndex(moments, place)]!
 
-/** "leaving Larch Spring, day 2". */
+/** "when you leave Larch Spring, day 2". */
 export function placeText(place: Place, moments: Moment[]): string {
-  const way = place.phase === 'depart' ? 'leaving' : 'reaching'
-  return `${way} ${place.name}, day ${moments[momentIndex(moments, place)]?.day ?? 1}`
+  const way = place.phase === 'depart' ? 'leave' : 'reach'
+  return `when you ${way} ${place.name}, day ${moments[momentIndex(moments, place)]?.day ?? 1}`
 }
 
 /** The parts of a load as the pictures and reasons name them. */
@@ -24,7 +24,7 @@ export const SHARES = [
   ['kept', 'gear'],
   ['daily', 'food'],
   ['nightly', 'fuel'],
-  ['spread', 'things used up'],
+  ['spread', 'used-up items'],
   ['water', 'water'],
   ['rubbish', 'rubbish'],
 ] as const

@@ -21,13 +21,14 @@ export function densityNotices({ settings }: Plan, reckoning: Reckoning, formats
   const { min, max } = plausible
   const look =
     kgPerLitre < min
-      ? 'a thing with too many litres, or with grams where kilograms were meant'
-      : 'a thing with too few litres, or with too much mass'
+      ? 'an item with too many litres, or with grams where kilograms were meant'
+      : 'an item with too few litres, or with too much mass'
   return [
     {
       signal: 'NOTICE',
       about: 'model',
-      text: `The soft things inside come to ${formats.density(kgPerLitre)}: ${formats.kg(kg)} in ${formats.litres(packedLitres)}. Soft goods packed by hand are about ${formats.density(softCargo.typicalKgPerLitre)}; under ${formats.density(min)} or over ${formats.density(max)} an amount may be typed wrong. Look for ${look}.`,
+      short: 'Check an amount in the gear',
+      text: `The soft items inside come to ${formats.density(kgPerLitre)}: ${formats.kg(kg)} in ${formats.litres(packedLitres)}. Soft goods packed by hand are about ${formats.density(softCargo.typicalKgPerLitre)}; under ${formats.density(min)} or over ${formats.density(max)} an amount may be typed wrong. Look for ${look}.`,
     } as const,
   ]
 }

@@ -19,7 +19,7 @@ interface Context {
   formats: Formats
 }
 
-/** "Move Rain jacket to a pocket: then 41.2 L are needed, and it fits in about 9 of 10 cases." And what to mind. */
+/** "Move Rain jacket to a pocket: then 41.2 L are needed, and about 9 chances in 10 that it fits." And what to mind. */
 export function remedyInWords(remedy: Remedy, context: Context): string {
   const sentence = `${changeText(remedy, context)}: then ${afterText(remedy, context)}.`
   return [sentence, ...mindText(remedy, context)].join(' ')
@@ -30,7 +30,7 @@ function mindText(remedy: Remedy, { plan }: Context): string[] {
   const { move } = itemsOf(remedy)
   const toWrap = plan.gear.filter(item => move.includes(item.id) && suffersOutside(item)).map(itemName)
   return [
-    ...(toWrap.length ? [`Wrap ${listText(toWrap)} well: rain and branches reach what rides outside.`] : []),
+    ...(toWrap.length ? [`Wrap ${listText(toWrap)} well: rain and branches reach what is outside.`] : []),
     ...(trip.kind === 'trust-doubtful' ? [sourcesText(trip.stops.length > 1)] : []),
     ...(trip.kind === 'fewer-spare-rations' ? ['You then have less to eat if a day goes wrong.'] : []),
   ]
@@ -85,7 +85,7 @@ function tripText(change: TripChange, { plan, formats }: Context): string {
     case 'trust-doubtful':
       return `count on ${listText(change.stops.map(name))}, marked doubtful`
     case 'camp-at-water':
-      return `spend the ${change.nights > 1 ? `${change.nights} nights` : 'night'} at ${name(change.to)}, a source, instead of ${name(change.from)} (the longest day is then ${formats.hours(change.longestDayHours)})`
+      return `spend the ${change.nights > 1 ? `${change.nights} nights` : 'night'} at ${name(change.to)}, a water source, instead of ${name(change.from)} (the longest day is then ${formats.hours(change.longestDayHours)})`
     case 'resupply':
       return `resupply at ${name(change.stop)} as well${change.shop ? '' : ', if there is a shop'}`
   }
@@ -96,17 +96,17 @@ function afterText({ kind, after }: Remedy, { plan, formats }: Context): string 
   const { mends, bodyLitres, carriedKg, fitChance, collarChance } = after
   const missing = missingOf(plan)
   const chance = toldChance(collarChance ?? fitChance, { missing })
-  const inIt = collarChance === null ? 'it' : 'with the collar raised it'
-  const fits = chance === null ? `${inIt} holds what is counted` : `${inIt} fits ${chance}`
+  const collar = collarChance === null ? '' : ' with the collar raised'
+  const fits = chance === null ? `it holds what is counted${collar}` : `${chance} that it fits${collar}`
   const room = `${leastText(missing, 'litres', formats.litres(bodyLitres))} are needed, and ${fits}`
   const load = `${leastText(missing, 'mass', formats.kg(carriedKg))} are carried`
   if (kind === 'other-setup') {
-    if (mends.includes('load')) return `${load}, which it bears, and ${fits}`
-    return chance === null ? fits : `it does, and ${fits}`
+    if (mends.includes('load')) return `${load}, which it can carry, and ${fits}`
+    return chance === null ? fits : `it is suitable, and ${fits}`
   }
   if (mends.includes('room') && mends.includes('load')) return `${load}, ${room}`
   if (mends.includes('room')) return room
-  if (mends.includes('load')) return `${load}, which it bears`
+  if (mends.includes('load')) return `${load}, which it can carry`
   return 'everything goes in'
 }
 
@@ -131,9 +131,9 @@ export function shortfallInWords(
     ...(wanted.innerHeightCm === null ? [] : [`${cm(wanted.innerHeightCm)} of height inside`]),
     ...(wanted.innerWidthCm === null ? [] : [`${cm(wanted.innerWidthCm)} of width`]),
   ]
-  const look = `No small change makes it do${noLitres ? '' : ' nine times in ten'}. Look for ${listText(asks)}.`
+  const look = `No small change makes this pack work${noLitres ? '' : ' nine times in ten'}. Look for ${listText(asks)}.`
   return missing.mass.length > 0 && !wanted.frame
-    ? `${look} Some things have no mass yet, so it can’t be told whether it takes a frame.`
+    ? `${look} Some items have no mass yet, so it can’t be told whether it takes a frame.`
     : look
 }
 

@@ -125,8 +125,8 @@ export const CODE_WORDS: Readonly<Record<VerdictCode, (on: OnSetup) => Words | n
         ? `its rating of ${kg(chosen.ratedKg ?? 0)}`
         : `${kg(setup.loadLimitKg ?? 0)}, ${limitWithoutFrame(plan)}`
     return said(
-      'More space than support:',
-      `More space than support: filled to the brim with things like these it would come to ${kg(setup.brimLoadKg ?? 0)}, over ${limit}: leave room empty.`,
+      'Full, it would be overloaded:',
+      `Full, it would be overloaded: filled to the brim with items like these it comes to ${kg(setup.brimLoadKg ?? 0)}, over ${limit}: leave room empty.`,
     )
   },
   'rating-unknown': on => {
@@ -134,7 +134,7 @@ export const CODE_WORDS: Readonly<Record<VerdictCode, (on: OnSetup) => Words | n
     return said(
       'Rating unknown:',
       loadLimitKg === null
-        ? `Rating unknown: ask its maker whether it bears ${ratedLoad(on)}.`
+        ? `Rating unknown: ask its maker whether it can carry ${ratedLoad(on)}.`
         : `Rating unknown: ${ratedLoad(on)}, held to ${limitWithoutFrame(on.plan)}, ${on.formats.kg(loadLimitKg)}.`,
     )
   },
@@ -146,7 +146,7 @@ export const CODE_WORDS: Readonly<Record<VerdictCode, (on: OnSetup) => Words | n
     const by = least(on, 'litres', outsideLitres - holds)
     return said(
       'Pockets too small',
-      `Pockets too small by ${by}: ${litres(holds)} for ${leastText(missing, 'litres', litres(outsideLitres))} of things meant for them. The rest is counted inside.`,
+      `Pockets too small by ${by}: ${litres(holds)} for ${leastText(missing, 'litres', litres(outsideLitres))} of items meant for them. The rest is counted inside.`,
     )
   },
   'too-long': on => tooLargeWords('too-long', { ...on, need: on.reckoning.need }),
@@ -180,8 +180,8 @@ export function bearsWords(on: OnSetup): Words {
       : `${formats.kg(setup.loadLimitKg ?? 0)}, ${limitWithoutFrame(on.plan)}`
   const against = `${ratedLoad(on)} against ${limit}`
   return missing.mass.length > 0
-    ? said('Bears the load so far:', `Bears the load so far: ${against}.`)
-    : said('Bears the load:', `Bears the load: ${against}.`)
+    ? said('Carries the load so far:', `Carries the load so far: ${against}.`)
+    : said('Carries the load:', `Carries the load: ${against}.`)
 }
 
 /** What a full main body comes to where no gear is told; null where no limit is known. */
@@ -223,8 +223,8 @@ const loadAgainstRating = (on: OnSetup) =>
 
 const fitChance = (on: OnSetup) => chanceWords(on.setup.fitChance, on)
 
-/** "; it fits in about 9 of 10 cases", where that can be told. */
+/** "; about 9 chances in 10 that it fits", where that can be told. */
 function chanceWords(chance: number, { setup: { answer }, missing }: OnSetup): string {
   const told = toldChance(chance, { missing, answer })
-  return told === null ? '' : `; it fits ${told}`
+  return told === null ? '' : `; ${told} that it fits`
 }

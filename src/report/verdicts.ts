@@ -98,13 +98,17 @@ function openWords({ setup, missing }: OnSetup): Verdict[] {
 const OPEN = {
   litres: {
     code: 'litres-missing',
-    open: ' if large, it would not do.',
+    open: ' if large, the pack would be too small.',
     sure: ' even if large, it does.',
   },
-  mass: { code: 'mass-missing', open: ' if heavy, it would not do.', sure: ' even if heavy, it does.' },
+  mass: {
+    code: 'mass-missing',
+    open: ' if heavy, the pack would be overloaded.',
+    sure: ' even if heavy, it does.',
+  },
   both: {
     code: 'both-missing',
-    open: ' if large or heavy, it may not do.',
+    open: ' if large or heavy, the pack may be too small or overloaded.',
     sure: ' even if large and heavy, it does.',
   },
 } as const

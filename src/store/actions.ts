@@ -234,7 +234,7 @@ export function createActions(state: State, { now, newId }: Clock) {
       const made = setThingFact(before, id, { field, value, now: now() })
       const typed = withText(before.typed, thingPath(id, field), text)
       const shelf = typed === before.typed ? made : { ...made, typed }
-      const label = `${thing.item.name?.trim() || 'Unnamed thing'}, ${engine.peek()?.fieldWord(field) ?? 'change'} (on the shelf)`
+      const label = `${thing.item.name?.trim() || 'Unnamed item'}, ${engine.peek()?.fieldWord(field) ?? 'change'} (on the shelf)`
       commit(withShelf(state.world(), shelf), { label, path: `shelf/${thingPath(id, field)}` })
     },
 

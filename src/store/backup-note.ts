@@ -65,7 +65,7 @@ export function createBackupNotes({ use, now }: { use: UseStore; now: () => numb
       if (note.day && (await sha256(await fileOf(backupPieces(contents, note.day)))) === note.hash)
         return null
       const days = Math.floor((now() - note.at) / DAY_MS)
-      return `The last backup file is ${days} days old, and things have changed since. More → “Backup” saves one.`
+      return `The last backup file is ${days} days old, and there are changes since. More → “Backup” saves one.`
     },
   }
 }

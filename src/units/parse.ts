@@ -71,7 +71,7 @@ const settle = (kind: Quantity, s: string): string => {
   return kind === 'duration' ? s.replace(/^(\d+):([0-5]\d)(?!\d)/, '$1h$2') : s
 }
 
-const unreadable = (s: string, at: number): string => `: I cannot read "${s.slice(at, at + 20).trim()}"`
+const unreadable = (s: string, at: number): string => `: cannot read "${s.slice(at, at + 20).trim()}"`
 
 type Reading = { bare: Measure; commaGroups: boolean }
 
@@ -85,7 +85,7 @@ const readSum = (kind: Quantity, s: string, { bare, commaGroups }: Reading): Sum
     const word = readUnit(s, number.end, dimension)
     if ('unknown' in word) {
       if (!word.unknown) return unreadable(s, number.end)
-      return dimension ? `: the unit "${word.unknown}" is not one I know` : ': the number stands alone here'
+      return dimension ? `: the unit "${word.unknown}" is not known here` : ': the number stands alone here'
     }
     const implied = sum ? IMPLIED[sum.measure.unit] : bare.unit
     const measure = word.measure ?? (implied === undefined ? implied : measureOf(implied as Unit))

@@ -64,7 +64,7 @@ describe('the trips compared', () => {
   test('are worked out one after the other where there is much to reckon', async () => {
     const gear = Array.from({ length: 1600 }, (_, i) => ({
       id: `i${i}`,
-      name: `Thing ${i}`,
+      name: `Item ${i}`,
       massKg: 0.01,
       litres: 0.01,
     }))
@@ -145,7 +145,7 @@ describe('the fewest packs', () => {
     openDraft({ ...withOnePack(20, 8), name: 'Too much' })
     openDraft({ ...dayOut(), name: 'Day' })
     render(<AllTripsScreen />)
-    expect(screen.getByText(/^No pack does for/).textContent).toContain('Too much')
+    expect(screen.getByText(/^No pack is suitable for/).textContent).toContain('Too much')
   })
 
   test('a single pack for all is asked for the most that any trip asks', () => {

@@ -32,8 +32,8 @@ function show(more: Partial<DraftPack>) {
 }
 const shownText = () => plain(document.body.textContent ?? '')
 async function openReasons() {
-  openDetails(screen.getByText('All reasons and figures'))
-  return within(await screen.findByRole('region', { name: 'Rigid things in it' }))
+  fireEvent.click(screen.getByText('All reasons and figures'))
+  return within(await screen.findByRole('region', { name: 'Rigid items in it' }))
 }
 
 test('nothing is said at once while every rigid thing stands; each is in the list with its numbers', async () => {
@@ -57,7 +57,7 @@ test('a pack without its inner sizes is not judged, and leads to the field', asy
   show({ innerHeightCm: 61 })
   const things = await openReasons()
   expect(
-    things.getByText(/Not judged: the pack’s inner width and depth are not known\. 4 things have a size/),
+    things.getByText(/Not judged: the pack’s inner width and depth are not known\. 4 items have a size/),
   ).toBeTruthy()
   fireEvent.click(things.getByText('Give the pack’s inner size'))
   expect(library.value.place).toMatchObject({ screen: 'packs', detail: 'packs/p' })
@@ -66,11 +66,11 @@ test('a pack without its inner sizes is not judged, and leads to the field', asy
 test('the placing is worked out on opening: both moments, the same as a table, the caution', async () => {
   show(inner)
   expect(shownText()).not.toContain('N·m')
-  openDetails(screen.getByText('Where heavy things go'))
+  openDetails(screen.getByText('Where heavy items go'))
   expect(await screen.findByText(/standing upright/)).toBeTruthy()
   const picture = screen.getByRole('img', { name: /from the side\. At the heaviest/ })
   expect(within(picture).getAllByText(/N·m/)).toHaveLength(2)
-  expect(screen.getByRole('rowheader', { name: 'Heavy things close' })).toBeTruthy()
+  expect(screen.getByRole('rowheader', { name: 'Heavy items close' })).toBeTruthy()
   expect(screen.getByText(/High or low: studies disagree/)).toBeTruthy()
   expect(screen.getByText('CAUTION')).toBeTruthy()
 })

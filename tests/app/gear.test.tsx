@@ -122,16 +122,16 @@ describe('kinds', () => {
 
 describe('a pasted list', () => {
   const LIST = 'Rain jacket 300 g\n2 x tent peg 14g\nSleeping mat 450 g\n300 g\nTotal 778 g'
-  const paste = (text: string) => type('One thing a line, with its mass', text)
+  const paste = (text: string) => type('One item a line, with its mass', text)
   /** The clear lines stand in one: this opens it. */
   const openClear = () => openDetails(screen.getByText(/clear lines?/))
-  const text = () => screen.getByLabelText<HTMLTextAreaElement>('One thing a line, with its mass').value
+  const text = () => screen.getByLabelText<HTMLTextAreaElement>('One item a line, with its mass').value
 
   test('far too long to be drawn does not come into the field, which stays as it is', () => {
     tripWith()
     render(<PasteList />)
-    type(/One thing a line/, 'Mug 90 g')
-    const field = screen.getByLabelText<HTMLTextAreaElement>(/One thing a line/)
+    type(/One item a line/, 'Mug 90 g')
+    const field = screen.getByLabelText<HTMLTextAreaElement>(/One item a line/)
     const paste = (text: string) =>
       fireEvent.paste(field, { clipboardData: { getData: () => text } as unknown as DataTransfer })
     expect(paste('Spoon 10 g\n')).toBe(true)
@@ -262,7 +262,7 @@ describe('a pasted list', () => {
       ['Food', box!.id],
       ['Hat', undefined],
     ])
-    expect(document.activeElement?.textContent).toBe('The food rides in Bear canister.')
+    expect(document.activeElement?.textContent).toBe('The food is carried in Bear canister.')
     actions.undo()
     expect(gear().map(({ inside }) => inside)).toEqual([undefined, undefined, undefined])
   })
@@ -383,7 +383,7 @@ describe('a measure', () => {
     ],
     ['In water', [['The water', '3000 ml']], 3, 'filled'],
   ] as const)('as %s comes to its litres', (label, readings, litres, litresFrom) => {
-    tripWith({ id: 'a', name: 'Thing', build: 'rigid' })
+    tripWith({ id: 'a', name: 'Item', build: 'rigid' })
     render(<Live part={Measure} />)
     way(label)
     for (const [field, text] of readings) type(new RegExp(`^${field}`), text)
@@ -419,7 +419,7 @@ describe('a measure', () => {
   })
 
   test('says what it counts as, and counts for less where it is too small for the way', () => {
-    tripWith({ id: 'a', name: 'Thing' })
+    tripWith({ id: 'a', name: 'Item' })
     render(<Live part={Measure} />)
     way('In water')
     type(/^The water/, '3')
@@ -433,7 +433,7 @@ describe('a measure', () => {
   })
 
   test('that cannot be read says so and offers nothing', () => {
-    tripWith({ id: 'a', name: 'Thing' })
+    tripWith({ id: 'a', name: 'Item' })
     render(<Live part={Measure} />)
     type(/^Around it/, '5000')
     fireEvent.blur(screen.getByLabelText(/^Around it/))

@@ -45,7 +45,7 @@ test('the sheet of very many things lays out the first of each place, and has al
   const gear = Array.from({ length: 450 }, (_, i) => ({
     ...item!,
     id: `i${i}`,
-    name: `Thing ${i}`,
+    name: `Item ${i}`,
     stow: 'worn' as const,
   }))
   actions.createTrip({ ...wholeDraft(), gear })
@@ -56,7 +56,7 @@ test('the sheet of very many things lays out the first of each place, and has al
   await screen.findByRole('button', { name: 'Print' })
   expect(drawn('.places tbody tr')).toBe(450)
   expect(drawn('.places tbody:not(.on-paper-only) tr')).toBe(300)
-  screen.getByText('Here the first 300 things of each place are shown. All are printed.')
+  screen.getByText('Here the first 300 items of each place are shown. All are printed.')
 })
 
 test('of very many trips More draws the first, and the open one', () => {

@@ -83,7 +83,7 @@ test('what is not known makes it a lower bound, and says so', () => {
   expect(screen.queryByText(/^At least:/)).toBeNull()
   const { id } = openTrip.value!.draft.gear[0]!
   act(() => actions.setField(`gear/${id}/massKg`, undefined, null))
-  expect(screen.getByText('At least: 1 thing without a mass is not in it.')).toBeTruthy()
+  expect(screen.getByText('At least: 1 item without a mass is not in it.')).toBeTruthy()
 })
 
 test('every figure shown is named by the reason', () => {

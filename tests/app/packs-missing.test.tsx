@@ -36,7 +36,7 @@ describe('while things have no litres and no mass', () => {
     openDraft({ ...gaps(), packs: withOnePack(60, 40).packs })
     render(<PacksScreen {...noDetail} />)
     openDetails(screen.getByText('How far it reaches'))
-    expect(await screen.findByText('At most: things without litres or a mass are not counted.')).toBeTruthy()
+    expect(await screen.findByText('At most: items without litres or a mass are not counted.')).toBeTruthy()
     expect(plain(document.querySelector('figure.chart')!.textContent!)).toContain('within reach so far')
   })
 })

@@ -80,14 +80,14 @@ describe('under a set-up that fails', () => {
     openDraft(withOnePack(42, 20))
     render(<PacksScreen {...noDetail} />)
     expect(screen.queryByText('Do it')).toBeNull()
-    openDetails(screen.getByText('What would make it do?'))
+    openDetails(screen.getByText('What would make this pack work?'))
     const first = await screen.findByRole('button', { name: /^Do it: .*leave Camp shoes at home/ })
     expect(
       screen.getByText(/^Move .*Rain jacket to pockets and leave Camp shoes at home: then /),
     ).toBeTruthy()
     fireEvent.click(first)
     expect(await screen.findByText(/^Does(,|$)/)).toBeTruthy()
-    expect(screen.queryByText('What would make it do?')).toBeNull()
+    expect(screen.queryByText('What would make this pack work?')).toBeNull()
     const isHome = () => draft().gear.find(item => item.name === 'Camp shoes')?.atHome
     expect(isHome()).toBe(true)
     fireEvent.click(screen.getByText('Undo'))
@@ -98,8 +98,10 @@ describe('under a set-up that fails', () => {
   test('it says what pack would do where nothing helps', async () => {
     openDraft(withOnePack(10, 3))
     render(<PacksScreen {...noDetail} />)
-    openDetails(screen.getByText('What would make it do?'))
-    expect(await screen.findByText(/^No small change makes it do nine times in ten. Look for/)).toBeTruthy()
+    openDetails(screen.getByText('What would make this pack work?'))
+    expect(
+      await screen.findByText(/^No small change makes this pack work nine times in ten. Look for/),
+    ).toBeTruthy()
   })
 
   test('the warning stands with a remedy that trusts a doubtful source', async () => {
@@ -120,7 +122,7 @@ describe('under a set-up that fails', () => {
     const packs = [{ ...pack!, setups: [{ ...pack!.setups[0]!, ratedKg }] }]
     openDraft({ ...start, packs })
     render(<PacksScreen {...noDetail} />)
-    openDetails(screen.getByText('What would make it do?'))
+    openDetails(screen.getByText('What would make this pack work?'))
     expect(await screen.findByText(/You would count on Goat Well, marked doubtful/)).toBeTruthy()
     expect(screen.getAllByText('WARNING').length).toBeGreaterThan(0)
   })
@@ -222,10 +224,31 @@ describe('the filter', () => {
 })
 
 describe('side by side', () => {
-  test('the set-ups that no other beats are marked in words, as many as the engine finds', () => {
+  test('the set-ups that no other beats are marked in words where that tells them from most others', () => {
     openDraft(demoDraft())
     const { plan, reckoning } = judged()
-    const marked = comparisonOf(plan, reckoning).filter(c => c.notBeaten).length
+    expect(comparisonOf(plan, reckoning).filter(c => c.notBeaten)).toHaveLength(
+      reckoning.packs.filter(({ suffices }) => suffices).length,
+    )
+    render(<PacksScreen {...noDetail} />)
+    // Said of every one that is suitable it would tell none from the others.
+    expect(screen.queryByText(NOT_BEATEN)).toBeNull()
+    cleanup()
+
+    const draft = demoDraft()
+    const best = draft.packs.at(-1)!
+    const heavier = [1, 2, 3].map(more => ({
+      ...best,
+      id: `heavier-${more}`,
+      name: `Heavier ${more}`,
+      setups: best.setups.map(setup => ({
+        ...setup,
+        id: `${setup.id}-${more}`,
+        massKg: setup.massKg! + more / 10,
+      })),
+    }))
+    openDraft({ ...draft, packs: [...draft.packs, ...heavier] })
+    const marked = comparisonOf(judged().plan, judged().reckoning).filter(c => c.notBeaten).length
     expect(marked).toBeGreaterThan(0)
     render(<PacksScreen {...noDetail} />)
     expect(screen.getAllByText(NOT_BEATEN)).toHaveLength(marked)

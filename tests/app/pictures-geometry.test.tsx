@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest'
 import { bandLabels } from '../../src/components/graphics/band-labels'
 import { edgesOf, LOAD_BANDS, layersOf } from '../../src/components/graphics/bands'
 import { areaOf, fillHeight, heapOn, type Level, shapeOf } from '../../src/components/graphics/body-shape'
+import { overlaps } from '../../src/components/graphics/boxes'
 import { amountsOf, planCutaway } from '../../src/components/graphics/cutaway-plan'
 import { cut, guessWidth, wrap } from '../../src/components/graphics/fit-text'
 import { cutLabel, labelLimits } from '../../src/components/graphics/limit-labels'
@@ -208,10 +209,11 @@ describe('the load line laid out', () => {
     ]
     const shown = shownOf(moments)
     expect(planLoadLine(shown, room(800)).peak.lines).toEqual([
-      '14.7 kg leaving \u2068Place number 0\u2069, day 1',
+      '14.7 kg when you leave \u2068Place number 0\u2069, day 1',
     ])
     const small = planLoadLine(shown, room(240)).peak.lines.join(' ')
-    expect(small).toMatch(/^14\.7 kg leaving \u2068P.*…\u2069, day 1$/)
+    expect(small).toMatch(/^14\.7 kg when you leave \u2068P.*…\u2069, day 1$/)
+    expect(planLoadLine({ ...shown, isPeakTold: false }, room(240)).peak.lines).toEqual([])
   })
 
   it('measures few names of hundreds of stops that lie close', () => {
@@ -237,7 +239,7 @@ describe('the load line laid out', () => {
     ]
     const plan = planLoadLine(shownOf(moments, limits), room(328))
     expect(plan.limits[0]!.y).toBeCloseTo(yOf(12, plan.plot), 6)
-    expect(plan.limits[1]).toMatchObject({ y: null, text: '↑ \u2068far\u2069, 50.0 kg' })
+    expect(plan.limits[1]).toMatchObject({ y: null, text: '↑ \u2068far\u2069 50.0 kg' })
   })
 
   it('says that nothing is carried, instead of a peak of nothing', () => {
@@ -254,7 +256,7 @@ describe('the load line laid out', () => {
     const shown = shownOf(moments)
     const format = { ...shown.format, kg: (v: number) => `${(v / lb).toFixed(1)} lb`, unitKg: lb }
     const texts = planLoadLine({ ...shown, format }, room(328)).rules.map(rule => rule.text)
-    expect(texts).toEqual(['10.0 lb', '20.0 lb', '30.0 lb'])
+    expect(texts).toEqual(['10 lb', '20 lb', '30 lb'])
   })
 
   it('does without figures at the side when type is so large that they would take the room', () => {
@@ -275,17 +277,59 @@ describe('words on the picture', () => {
     expect(cutTo(20, '')).toBe('Two-way with r…frame')
   })
 
-  it('labels of limits lie over no line and over no other label', () => {
-    const line = fc.double({ min: 60, max: 200, noNaN: true })
+  it('labels of limits lie over no line, over no other label and not over the load', () => {
+    const height = fc.double({ min: 60, max: 200, noNaN: true })
+    const limit = fc.record({ y: fc.option(height), widthPx: fc.double({ min: 20, max: 260, noNaN: true }) })
+    const heights = fc.array(height, { minLength: 2, maxLength: 20 })
     fc.assert(
-      fc.property(fc.array(line, { minLength: 1, maxLength: 3 }), ys => {
-        const middles = labelLimits(ys, { linePx: 17, top: 50, bottom: 220 })
-        for (const middle of middles) for (const y of ys) expect(Math.abs(middle - y)).toBeGreaterThan(8.5)
-        middles.forEach((middle, i) => {
-          for (const other of middles.slice(0, i)) expect(Math.abs(other - middle)).toBeGreaterThanOrEqual(16)
+      fc.property(fc.array(limit, { minLength: 1, maxLength: 3 }), heights, (limits, ys) => {
+        const crest = ys.map((y, i) => [40 + ((i >> 1) / (ys.length >> 1)) * 280, y] as const)
+        const labels = labelLimits(limits, { left: 40, right: 320, top: 50, linePx: 17, crest })
+        labels.forEach((label, i) => {
+          expect(label.right).toBeLessThanOrEqual(320.001)
+          for (const { y } of limits) if (y !== null) expect(y <= label.top || y >= label.bottom).toBe(true)
+          for (const other of labels.slice(0, i)) expect(overlaps(label, other)).toBe(false)
+          for (const [x, y] of crest)
+            if (x > label.left && x < label.right) expect(y).toBeGreaterThanOrEqual(label.bottom)
         })
       }),
     )
+  })
+
+  it('a limit is named on its own line where the load leaves room, and above the load with a leader where not', () => {
+    const around = { left: 40, right: 320, top: 50, linePx: 17 }
+    const low = [[40, 150] as const, [320, 150] as const]
+    const [near] = labelLimits([{ y: 100, widthPx: 80 }], { ...around, crest: low })
+    expect(near).toMatchObject({ right: 320, bottom: 97, isApart: false })
+    const [far] = labelLimits([{ y: 180, widthPx: 80 }], { ...around, crest: low })
+    expect(far).toMatchObject({ right: 320, bottom: 147, isApart: true })
+  })
+
+  it('marks of a stop stand side by side where there is room, and a row a kind where not', () => {
+    const rows = (stops: number) => {
+      const moments = Array.from({ length: stops }, (_, i) => moment({ stop: i, km: i * 5 }))
+      const shown = {
+        ...shownOf(moments),
+        stops: shownOf(moments).stops.map(s => ({ ...s, nights: 1, resupply: true })),
+      }
+      const { marks } = planLoadLine(shown, room(328)).strip
+      return new Set(marks.map(mark => mark.y)).size
+    }
+    expect(rows(4)).toBe(1)
+    expect(rows(40)).toBe(3)
+  })
+
+  it('a warning is marked where it waits, inside the picture', () => {
+    const moments = [
+      moment({ kg: { kept: 10 } }),
+      moment({ stop: 1, phase: 'arrive', km: 9, kg: { kept: 9 } }),
+      moment({ stop: 1, km: 9, kg: { kept: 12 } }),
+      moment({ stop: 2, phase: 'arrive', km: 12, kg: { kept: 9 } }),
+    ]
+    const { warnings, xs, plot } = planLoadLine({ ...shownOf(moments), warnings: [2] }, room(328))
+    expect(warnings).toHaveLength(1)
+    expect(Math.abs(warnings[0]!.x - xs[2]!)).toBeLessThan(14)
+    expect(warnings[0]!.y).toBeGreaterThan(plot.top)
   })
 
   it('labels moved apart keep their order, do not overlap and stay above the floor', () => {

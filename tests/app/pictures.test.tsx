@@ -60,7 +60,7 @@ describe('the load line', () => {
   it('tells in one sentence what it shows', () => {
     show()
     expect(screen.getByRole('img').getAttribute('aria-label')).toBe(
-      'The load carried along the trip: 9.78 kg leaving \u2068Mill Bridge\u2069, day 1; most, 10.96 kg, leaving ' +
+      'The load carried along the trip: 9.78 kg when you leave \u2068Mill Bridge\u2069, day 1; most, 10.96 kg, when you leave ' +
         '\u2068Larch Spring\u2069, day 2; 6.90 kg at the end, \u2068Quarry Halt\u2069, at 25.0 km. ' +
         'Limits: \u2068With stays\u2069 15.90 kg.',
     )
@@ -72,7 +72,7 @@ describe('the load line', () => {
     expect(slider.getAttribute('aria-valuenow')).toBe('2')
     expect(slider.getAttribute('aria-valuemax')).toBe('4')
     expect(slider.getAttribute('aria-valuetext')).toBe(
-      '7.99 kg reaching \u2068Larch Spring\u2069, day 1, at 10.0 km, of it 6.00 kg gear, 0.08 kg used-up things, ' +
+      '7.99 kg when you reach \u2068Larch Spring\u2069, day 1, at 10.0 km, of it 6.00 kg gear, 0.08 kg used up, ' +
         '0.12 kg fuel, 1.25 kg food, 0.04 kg rubbish, 0.50 kg water',
     )
   })
@@ -211,6 +211,25 @@ describe('the cutaway', () => {
     )
   })
 
+  it('has its layers touched and gone through by keys, each told in words', () => {
+    const onChoose = vi.fn()
+    const layers = [
+      { band: 'kept', litres: 30 },
+      { band: 'water', litres: 18 },
+    ] as const
+    const hand = { chosen: 0, onChoose, textOf: (index: number) => ['Sleep, 30 L', 'Water, 18 L'][index]! }
+    cutaway({ layers, hand, isBare: true })
+    const slider = screen.getByRole('slider', { name: 'Layer in the pack' })
+    expect(slider.getAttribute('aria-valuetext')).toBe('Sleep, 30 L')
+    fireEvent.keyDown(slider, { key: 'ArrowUp' })
+    fireEvent.keyDown(slider, { key: 'ArrowDown' })
+    expect(onChoose.mock.calls).toEqual([[1], [0]])
+    const lower = document.querySelectorAll('.layer')[0]!
+    fireEvent.click(slider, { clientY: Number(lower.getAttribute('y')) + 1 })
+    expect(onChoose).toHaveBeenLastCalledWith(0)
+    expect(document.querySelector('.layer-chosen')).not.toBeNull()
+  })
+
   it('names what does not fit', () => {
     const { container } = cutaway({ bodyLitres: 44.6 })
     expect(container.textContent).toContain('48.0 L in a body of 44.6 L, 3.4 L over the brim.')
@@ -254,7 +273,7 @@ describe('the cutaway', () => {
       'Likely need, from': 45.4,
       'Likely need, to': 50.6,
     })
-    const layers = ['Water', 'Rubbish', 'Food', 'Fuel', 'Used-up things', 'Gear'].map(word => cells[word]!)
+    const layers = ['Water', 'Rubbish', 'Food', 'Fuel', 'Used up', 'Gear'].map(word => cells[word]!)
     expect(layers.reduce((sum, value) => sum + value, 0)).toBeCloseTo(48, 0)
     expect(layers.every(value => value >= 0)).toBe(true)
   })
@@ -273,7 +292,7 @@ describe('the cutaway', () => {
       need: { bodyLitres: 0, bodyLitresSafe: 0, sigmaV: 0 },
       moment: { ...moments[2]!, bodyLitres: 0 },
     })
-    expect(container.textContent).toContain('add gear and it fills here')
+    expect(container.textContent).toContain('Add gear to fill it')
     expect(container.querySelector('[role="img"]')).toBeNull()
   })
 })

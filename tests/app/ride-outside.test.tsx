@@ -13,7 +13,7 @@ const item = () => openTrip.value!.draft.gear[0]!
 function Live() {
   return <ItemEditor item={item()} />
 }
-const choices = () => within(screen.getByRole('group', { name: 'May ride outside if need be?' }))
+const choices = () => within(screen.getByRole('group', { name: 'May be carried outside?' }))
 const chosen = () => choices().getByRole('radio', { checked: true }).parentElement!.textContent
 const choose = (name: string) => fireEvent.click(choices().getByRole('radio', { name }))
 

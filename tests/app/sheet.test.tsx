@@ -66,7 +66,7 @@ describe('the sheet', () => {
   test('prints every warning in full, and the line that holds for all', () => {
     const text = sheet().textContent ?? ''
     expect(text).toMatch(
-      /WARNING Your containers hold .* of .* wanted from .*and too little on 1 more stretch\. .*From .* to .*: .* of .*\./,
+      /WARNING Your bottles hold .* of .* of water needed from .*and too little on 1 more stretch\. .*From .* to .*: .* of .*\./,
     )
     expect(text).toMatch(/not medical advice/)
   })

@@ -95,7 +95,7 @@ describe('the list', () => {
     const search = /Search/
     type(search, 'KITCH fur')
     expect(names()).toEqual(['Mug'])
-    expect(screen.getByText('1 of 3 things')).toBeTruthy()
+    expect(screen.getByText('1 of 3 items')).toBeTruthy()
     type(search, 'nothing like it')
     expect(screen.getByText(/^Nothing on the shelf has all of these words/)).toBeTruthy()
     press('Clear')
@@ -191,7 +191,7 @@ describe('a thing', () => {
   test('may not ride inside another, which only a trip knows', () => {
     put({ name: 'Box', holdsLitres: 8 }, MUG)
     openShelf('thing/t1')
-    expect(screen.queryByLabelText('Rides inside')).toBeNull()
+    expect(screen.queryByLabelText('Carried inside')).toBeNull()
   })
 
   test('is moved by its grip with the arrow keys, also into the next group', () => {
@@ -282,13 +282,13 @@ describe('several things', () => {
     type('Group', 'Hut trips')
     press('Set the group')
     expect(things().map(({ item }) => item.group)).toEqual(['Hut trips', 'Hut trips', 'Kitchen'])
-    expect(screen.getByText('2 things put in Hut trips.')).toBeTruthy()
+    expect(screen.getByText('2 items put in Hut trips.')).toBeTruthy()
   })
 
   test.each([
     ['Enter', () => fireEvent.keyDown(screen.getByLabelText('Group'), { key: 'Enter' }), 1],
     ['another action', () => press('Pocket'), 2],
-    ['a base made of them', () => press('Make the base'), 2],
+    ['a kit made of them', () => press('Make the kit'), 2],
   ])('are put in the group that is typed by %s', (_by, go, steps) => {
     openShelf('choose')
     tick(/^Mug/)
@@ -298,7 +298,7 @@ describe('several things', () => {
     type('Group', 'Hut trips')
     go()
     expect(things().map(({ item }) => item.group)).toEqual(['Hut trips', 'Hut trips', 'Kitchen'])
-    expect(document.activeElement?.textContent).toMatch(/^2 things put in Hut trips\./)
+    expect(document.activeElement?.textContent).toMatch(/^2 items put in Hut trips\./)
     for (let step = 0; step < steps; step++) act(() => actions.undo())
     expect(things()).toEqual(before)
   })
@@ -307,9 +307,9 @@ describe('several things', () => {
     openShelf('choose')
     tick(/^Mug/)
     press('Change')
-    expect(document.activeElement?.textContent).toBe('Change 1 thing')
-    press('Make the base')
-    expect(document.activeElement?.textContent).toBe('Base 1 is a base now.')
+    expect(document.activeElement?.textContent).toBe('Change 1 item')
+    press('Make the kit')
+    expect(document.activeElement?.textContent).toBe('Kit 1 is a kit now.')
   })
 
   test('are packed with a count and a place of this trip, and stay linked', () => {
@@ -319,12 +319,12 @@ describe('several things', () => {
     press('Pack')
     type('How many of Mug', '2')
     fireEvent.change(screen.getByLabelText('Where Tent rides'), { target: { value: 'main-body' } })
-    press('Pack 2 things')
+    press('Pack 2 items')
     expect(gear().map(({ name, count, stow, shelf }) => [name, count, stow, shelf?.id])).toEqual([
       ['Mug', 2, 'main-body', 't0'],
       ['Tent', 1, 'main-body', 't1'],
     ])
-    expect(screen.getByText('2 things packed into Ford walk.')).toBeTruthy()
+    expect(screen.getByText('2 items packed into Ford walk.')).toBeTruthy()
     expect(thing('Tent').item.stow).toBe('strapped-on')
   })
 
@@ -334,7 +334,7 @@ describe('several things', () => {
     press('Pack')
     type('How many of Mug', 'two')
     expect(screen.getByText(/write a whole number from 0 to 1000/)).toBeTruthy()
-    expect((screen.getByRole('button', { name: 'Pack 1 thing' }) as HTMLButtonElement).disabled).toBe(true)
+    expect((screen.getByRole('button', { name: 'Pack 1 item' }) as HTMLButtonElement).disabled).toBe(true)
   })
 
   test('that are in the trip already are said so, and not packed twice unasked', () => {
@@ -345,7 +345,7 @@ describe('several things', () => {
     press('Pack')
     expect((screen.getByRole('checkbox', { name: /Mug/ }) as HTMLInputElement).checked).toBe(false)
     expect(screen.getByText('in this trip already')).toBeTruthy()
-    press('Pack 1 thing')
+    press('Pack 1 item')
     expect(gear().map(({ name }) => name)).toEqual(['Mug', 'Pot'])
   })
 })
@@ -356,10 +356,10 @@ describe('bases', () => {
     tick(/^Mug/)
     tick(/^Tent/)
     press('Change')
-    type('Its name', 'Three-season base')
-    press('Make the base')
-    fireEvent.click(screen.getByRole('radio', { name: '1 base' }))
-    press(/^Three-season base/)
+    type('Its name', 'Three-season kit')
+    press('Make the kit')
+    fireEvent.click(screen.getByRole('radio', { name: '1 kit' }))
+    press(/^Three-season kit/)
     type('Name', 'Summer base')
     type('How many of Mug', '3')
     expect(shelf.value.bases[0]).toMatchObject({
@@ -367,7 +367,7 @@ describe('bases', () => {
       lines: [{ thing: 't0', count: 3 }, { thing: 't1' }],
     })
     press('Pack into this trip: Summer base')
-    press('Pack 2 things')
+    press('Pack 2 items')
     expect(gear().map(({ name, count }) => [name, count])).toEqual([
       ['Mug', 3],
       ['Tent', 1],
@@ -377,7 +377,7 @@ describe('bases', () => {
   test('are made of the trip, whose gear goes on the shelf in the same step', () => {
     tripWith({ id: 'a', name: 'Mug', count: 2 }, { id: 'b', name: 'Lamp' })
     openShelf('bases')
-    press('Make a base of this trip')
+    press('Save this trip’s gear as a kit')
     expect(shelf.value.bases[0]).toMatchObject({ name: 'Ford walk', lines: [{ thing: 't0', count: 2 }, {}] })
     expect(thing('Lamp')).toBeTruthy()
     act(() => actions.undo())
@@ -418,7 +418,7 @@ describe('the trip’s gear', () => {
     expect(screen.queryByText(/changed on the shelf/)).toBeNull()
     changeMug()
     expect(gear()[0]!.massKg).toBe(0.06)
-    const details = screen.getByText('2 things changed on the shelf').closest('details')!
+    const details = screen.getByText('2 items changed on the shelf').closest('details')!
     unfold(details)
     expect(within(details).getByText(/mass: from 60.g to/)).toBeTruthy()
     press('Take over Mug')
@@ -428,14 +428,14 @@ describe('the trip’s gear', () => {
     expect(gear()[1]!.massKg).toBe(0.13)
     expect(screen.queryByText(/changed on the shelf/)).toBeNull()
     act(() => actions.undo())
-    expect(screen.getByText('1 thing changed on the shelf')).toBeTruthy()
+    expect(screen.getByText('1 item changed on the shelf')).toBeTruthy()
   })
 
   test('takes all that is offered in one step', () => {
     tripWith(linked(), { ...POT, id: 'b', shelf: { id: 't2', at: 5 } })
     changeMug()
     render(<GearScreen {...noDetail} />)
-    const details = screen.getByText('2 things changed on the shelf').closest('details')!
+    const details = screen.getByText('2 items changed on the shelf').closest('details')!
     unfold(details)
     press('Take over all 2')
     expect(gear().map(({ massKg }) => massKg)).toEqual([0.07, 0.07])
@@ -453,7 +453,7 @@ describe('the trip’s gear', () => {
     expect(thing('Mug').item).toMatchObject({ massKg: 0.08, stow: 'outside-pocket' })
     expect(screen.getByText(/the same here as there/)).toBeTruthy()
     act(() => actions.undo())
-    press('Take over from the shelf')
+    press('Update from the shelf')
     expect(gear()[0]).toMatchObject({ massKg: 0.06 })
     expect(gear()[0]!.stow).toBeUndefined()
   })

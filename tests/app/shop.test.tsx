@@ -77,9 +77,9 @@ describe('a tag', () => {
     const body = field(/Main body/) as HTMLInputElement
     fireEvent.focus(body)
     fireEvent.input(body, { target: { value: '45 litrs' } })
-    expect(screen.queryByText(/is not one I know/)).toBeNull()
+    expect(screen.queryByText(/is not known here/)).toBeNull()
     fireEvent.blur(body)
-    expect(screen.getByText(/is not one I know/)).toBeTruthy()
+    expect(screen.getByText(/is not known here/)).toBeTruthy()
     expect(body.value).toBe('45 litrs')
   })
 

@@ -57,7 +57,7 @@ function holdUp() {
 
 function pasteTwo() {
   render(<PasteList />)
-  fireEvent.input(screen.getByLabelText(/One thing a line/), { target: { value: 'Mug 90 g\nSpoon 10 g' } })
+  fireEvent.input(screen.getByLabelText(/One item a line/), { target: { value: 'Mug 90 g\nSpoon 10 g' } })
 }
 
 async function offerBackup() {
@@ -136,7 +136,7 @@ test('a backup that cannot be stored is said not to be saved', async () => {
 
 test('a long table is read in portions, and comes in whole', async () => {
   render(<ImportTable />)
-  const value = `Name,Mass (g)\n${Array.from({ length: 1500 }, (_, i) => `Thing ${i},90`).join('\n')}\n`
+  const value = `Name,Mass (g)\n${Array.from({ length: 1500 }, (_, i) => `Item ${i},90`).join('\n')}\n`
   fireEvent.input(screen.getByLabelText(/paste/i), { target: { value } })
   expect(isThere(/Reading 1,50\d rows…/)).toBe(true)
   fireEvent.click(await screen.findByRole('button', { name: 'Add 1,500 items' }, { timeout: 5000 }))

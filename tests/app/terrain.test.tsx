@@ -185,7 +185,10 @@ describe('the terrain as people meet it', () => {
     expect(screen.getByRole('img').getAttribute('aria-label')).toMatch(
       / Below it the terrain, from 100 m to 500 m, not known everywhere\.$/,
     )
-    expect(screen.getByText(/reaching .*Col.*, day 1, at 4\.0 km, 300 m high/)).toBeTruthy()
+    expect(screen.getByText(/^day 1 · .* kg · 300 m high$/)).toBeTruthy()
+    expect(screen.getByRole('slider').getAttribute('aria-valuetext')).toMatch(
+      /when you reach .*Col.*, day 1, at 4\.0 km, 300 m high/,
+    )
   })
 
   it('has the elevation of each stop in the table, and says where it is not known', () => {

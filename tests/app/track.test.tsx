@@ -87,14 +87,14 @@ describe('the terrain in the need', () => {
   test('can be forgotten once it fits no more; without a track nothing is said of one', () => {
     keep(tripKm() * 2)
     need()
-    fireEvent.click(screen.getByText('Forget this terrain'))
+    fireEvent.click(screen.getByText('Remove this elevation profile'))
     expect(openTrip.value).not.toHaveProperty('profile')
     expect(screen.queryByText(/since the track was read/)).toBeNull()
   })
 })
 
 describe('between sources', () => {
-  const section = () => screen.getByText('Between sources').closest('details')!
+  const section = () => screen.getByText('Water between sources').closest('details')!
   const open = () => {
     act(() => {
       section().open = true
@@ -104,13 +104,13 @@ describe('between sources', () => {
   const rows = () => [...section().querySelectorAll('.stretch')].map(row => row.textContent!)
 
   /** All camps are reckoned: nothing says that more are to come. */
-  const done = () => waitFor(() => expect(section().textContent).not.toContain('Reckoning'))
+  const done = () => waitFor(() => expect(section().textContent).not.toContain('Calculating'))
 
   test('says nothing before it is opened, then each stretch with what the engine finds', async () => {
     need()
     expect(rows()).toEqual([])
     open()
-    expect(section().textContent).toMatch(/Reckoning 2 more dry camps…$/)
+    expect(section().textContent).toMatch(/Calculating 2 more dry camps…$/)
     await done()
     const found = dryStretchesOf(reckon, openReckoned())
     expect(found.flatMap(({ camps }) => camps).length).toBeGreaterThan(0)
@@ -144,7 +144,7 @@ describe('between sources', () => {
     act(() => actions.edit('No bottles', draft => ({ ...draft, gear: [] })))
     need()
     open()
-    expect(section().textContent).toContain('No item in the gear list holds water')
+    expect(section().textContent).toContain('No item in the gear holds water')
     expect(rows().some(row => row.includes('falls short'))).toBe(false)
   })
 })

@@ -1,4 +1,4 @@
-// "Why?" on the screens: it opens into the panel, its inputs lead to their fields, and what it offers to do is done.
+// Figures that are asked why: a sheet opens with the panel, its inputs lead to their fields, and what it offers to do is done.
 
 import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
@@ -21,13 +21,16 @@ afterEach(cleanup)
 const stop = (index: number) => openTrip.value!.draft.trip.stops[index]!
 const nothing = () => undefined
 
-/** Opens the "Why?" of a figure and waits for its panel, which is fetched on its first opening. */
-async function ask(figure: RegExp, within_: HTMLElement = document.body) {
-  const details = within(within_).getByText(figure, { selector: '.why-figure' }).closest('details')!
-  details.open = true
-  fireEvent(details, new Event('toggle'))
+const button = (figure: RegExp, within_: HTMLElement = document.body) =>
+  within(within_).getByText(figure, { selector: '.ask' })
+
+/** Taps a figure and waits for its panel, which is fetched on its first opening. */
+async function ask(figure: RegExp, within_?: HTMLElement) {
+  const { nextElementSibling: before } = button(figure, within_)
+  expect(before?.tagName).not.toBe('DIALOG')
+  fireEvent.click(button(figure, within_))
   return waitFor(() => {
-    const panel = details.querySelector<HTMLElement>('.why-panel')
+    const panel = button(figure, within_).nextElementSibling?.querySelector<HTMLElement>('.why-panel')
     if (!panel) throw new Error('no panel yet')
     return panel
   })
@@ -47,23 +50,20 @@ describe('a figure that is asked why', () => {
     expect(within(panel).getByText('12.5 km')).toBeTruthy()
   })
 
-  test('closes on Escape and gives the focus back', async () => {
+  test('opens a sheet that is named, and its button closes it and gives the focus back', async () => {
     render(<Why about={{ kind: 'walking-time', leg: 0 }} figure="Walking" />)
-    const panel = await ask(/Walking/)
-    const details = panel.closest('details')!
-    within(panel)
-      .getByRole('button', { name: /^Distance/ })
-      .focus()
-    fireEvent.keyDown(document.activeElement!, { key: 'Escape' })
-    expect(details.open).toBe(false)
-    expect(document.activeElement?.tagName).toBe('SUMMARY')
+    await ask(/Walking/)
+    const sheet = screen.getByRole('dialog', { name: 'Walking' })
+    fireEvent.click(within(sheet).getByRole('button', { name: 'Close' }))
+    await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull())
+    expect(document.activeElement).toBe(button(/Walking/))
   })
 
   test('leads to the screen and the entry of a field of its own accord', async () => {
     actions.setPlace({ screen: 'need', detail: null, scrollY: 0 })
     render(<Why about={{ kind: 'base-weight' }} figure="Base weight" />)
     const panel = await ask(/Base weight/)
-    const [largest] = within(panel).getAllByRole('button')
+    const [largest] = within(panel).getAllByRole('button', { name: /change it$/ })
     fireEvent.click(largest!)
     expect(library.value.place.screen).toBe('gear')
     expect(library.value.place.detail).toMatch(/^gear\//)
@@ -123,7 +123,7 @@ describe('the need', () => {
     render(<NeedScreen />)
     const days = reckoned.value?.reckoned.ok ? reckoned.value.reckoned.reckoning.days.length : 0
     expect(days).toBeGreaterThan(2)
-    expect(screen.getAllByText(/^Energy .* to .* kcal$/, { selector: '.why-figure' })).toHaveLength(days)
+    expect(screen.getAllByText(/^Energy .* to .* kcal$/, { selector: '.ask' })).toHaveLength(days)
     expect(screen.getAllByText(/^Eats .* of a full ration$/)).toHaveLength(days)
   })
 })

@@ -145,7 +145,7 @@ describe('a file that is not whole, or no backup', () => {
     ]
     for (const [open, message] of cases) {
       await open()
-      await page.getByRole('heading', { name: 'This file opens nothing' }).waitFor()
+      await page.getByRole('heading', { name: 'This file cannot be opened' }).waitFor()
       await page.getByText(message).waitFor()
       await page.getByRole('button', { name: 'Go on without it' }).click()
     }

@@ -10,6 +10,7 @@ import { expectAccessible } from './axe'
 import { drop, goOn, openDiffering, openFile, paste, preview, savedBackup } from './backups'
 import {
   at1280,
+  go,
   journey,
   lookAtDemo,
   newContext,
@@ -103,7 +104,7 @@ describe('snapshots', () => {
       await page.clock.fastForward(20_000)
       const look = page.getByRole('button', { name: /^Look at it: the snapshot/ })
       await look.waitFor()
-      await page.getByText(/1 trip, 0 things, \d+ kB/).waitFor()
+      await page.getByText(/1 trip, 0 items, \d+ kB/).waitFor()
       await expectAccessible(page)
       await page.getByRole('button', { name: /^Delete trip/ }).click()
       await look.click()
@@ -134,6 +135,7 @@ describe('a file from outside', () => {
       await paste(page, 'just some words')
       await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
       // In a field it is text like any other.
+      await go(page, 'Trip')
       const field = page.getByLabel('Name of the trip')
       await field.evaluate((input, text) => {
         const clipboardData = new DataTransfer()

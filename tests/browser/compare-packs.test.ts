@@ -36,7 +36,7 @@ describe('my pack is too small, what now?', () => {
     await go(page, 'Packs')
     const row = page.locator('.row').last()
     await row.getByText('Too small').waitFor()
-    await row.locator('summary', { hasText: 'What would make it do?' }).click()
+    await row.locator('summary', { hasText: 'What would make this pack work?' }).click()
     await row
       .getByRole('button', { name: /^Do it: / })
       .first()
@@ -50,7 +50,7 @@ describe('my pack is too small, what now?', () => {
   journey('where another set-up of the same pack does, it leads there', async ({ openDemo }) => {
     const page = await toPacks(openDemo)
     const row = page.locator('.row').nth(1)
-    await row.locator('summary', { hasText: 'What would make it do?' }).click()
+    await row.locator('summary', { hasText: 'What would make this pack work?' }).click()
     await row.getByRole('button', { name: 'Show the other set-up' }).click()
     const focused = () => page.evaluate(() => document.activeElement?.textContent?.slice(0, 11))
     await expect.poll(focused).toBe('◐ frame in:')
@@ -119,7 +119,7 @@ describe('all my trips', () => {
     await go(page, 'Packs')
     await page.getByRole('button', { name: 'All my trips' }).click()
     const boxes = page.getByRole('checkbox')
-    await page.getByRole('heading', { name: 'The fewest packs that do' }).waitFor()
+    await page.getByRole('heading', { name: 'The fewest suitable packs' }).waitFor()
     // The copy is a trip of one's own; the invented demo is left out until it is asked for.
     expect(await boxes.evaluateAll(all => all.map(it => (it as HTMLInputElement).checked))).toEqual([
       false,
@@ -127,7 +127,7 @@ describe('all my trips', () => {
     ])
     await boxes.first().check()
     await expect.poll(() => page.getByRole('columnheader').count()).toBe(3)
-    const fewest = page.getByRole('region', { name: 'The fewest packs that do' })
+    const fewest = page.getByRole('region', { name: 'The fewest suitable packs' })
     expect(await fewest.getByRole('listitem').count()).toBe(1)
     await fewest.getByText('Big old carrier').waitFor()
     await page.getByRole('heading', { name: 'One pack for all of them' }).waitFor()
@@ -142,7 +142,7 @@ describe('the rules of every screen', () => {
         await keepSmallPack(page)
         await page.getByRole('button', { name: 'Back to packs' }).click()
         await open(page, 'Sort and filter')
-        await page.locator('summary', { hasText: 'What would make it do?' }).last().click()
+        await page.locator('summary', { hasText: 'What would make this pack work?' }).last().click()
         await page
           .getByRole('button', { name: /^Do it/ })
           .first()

@@ -5,10 +5,14 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { go, journey, lookAtDemo, profileOf, saved, untilDrawn } from './harness'
+import { openLine } from './lines'
 import { expectKeepsRules, tooWide } from './sizes'
 
+const openSure = (page: Page) => openLine(page, 'How sure it is')
+
 const openCalibration = async (page: Page) => {
-  await page.getByRole('button', { name: 'Reckon with your own packing', exact: true }).click()
+  await openSure(page)
+  await page.getByRole('button', { name: 'Use your own packing', exact: true }).click()
   await page.getByRole('heading', { name: 'Your own packing', level: 2 }).waitFor()
 }
 
@@ -16,12 +20,13 @@ async function keepPacking(page: Page) {
   await page.getByLabel('Which pack').selectOption({ index: 1 })
   await page.getByLabel('How full').fill('85')
   await page.getByRole('button', { name: 'Add this packing' }).click()
-  await page.getByText('Added. This trip reckons with it now.').waitFor()
+  await page.getByText('Added. This trip uses it now.').waitFor()
 }
 
 describe('the greatest doubt', () => {
   journey('is one tap from its measuring, and measured it is none any more', async ({ openDemo }) => {
     const page = await openDemo()
+    await openSure(page)
     const first = page.locator('.to-measure button').first()
     const name = (await first.locator('.name').textContent())!
     await first.tap()
@@ -32,7 +37,7 @@ describe('the greatest doubt', () => {
     await page.getByLabel('The water rises by').fill('3')
     await page.getByRole('button', { name: /^Use 3/ }).click()
     await go(page, 'Need')
-    await page.getByRole('heading', { name: 'How sure it is' }).waitFor()
+    await openSure(page)
     expect(await page.locator('.to-measure .name').allTextContents()).not.toContain(name)
   })
 })
@@ -48,20 +53,21 @@ describe('one’s own packing', () => {
     await page.getByRole('heading', { name: 'Your packings' }).waitFor()
     expect(await page.locator('.packing').count()).toBe(1)
     await page.getByRole('button', { name: 'Back to need' }).click()
+    await openSure(page)
     await page
-      .getByText(/^Rests on one packing of your own/)
+      .getByText(/^Based on one packing of your own/)
       .first()
       .waitFor()
     await go(page, 'Packs')
     await page
       .locator('.verdict')
-      .getByText(/^Rests on one packing of your own/)
+      .getByText(/^Based on one packing of your own/)
       .first()
       .waitFor()
     await page.getByRole('button', { name: /^Undo/ }).first().click()
     await page
       .locator('.verdict')
-      .getByText(/^Rests on the general packing model/)
+      .getByText(/^Based on average packing/)
       .first()
       .waitFor()
     await go(page, 'Need')
@@ -88,14 +94,17 @@ describe('the trial', () => {
       await lookAtDemo(page)
       await profileOf(page).setOffline(true)
       const worker = page.waitForEvent('worker')
-      await page.getByRole('button', { name: 'Check by trial' }).click()
+      await openSure(page)
+      await page.getByRole('button', { name: 'Check by simulation' }).click()
       await worker
-      await page.getByText(/^Formula and trial (agree|differ)/).waitFor()
-      const rows = page.getByRole('table', { name: 'Main body, by formula and by trial' }).getByRole('row')
+      await page.getByText(/^Formula and simulation (agree|differ)/).waitFor()
+      const rows = page
+        .getByRole('table', { name: 'Main body, by formula and by simulation' })
+        .getByRole('row')
       expect(await rows.count()).toBeGreaterThanOrEqual(5)
       const seed1 = await rows.allTextContents()
-      await page.getByRole('button', { name: 'Try again with other draws' }).click()
-      await page.getByText('Draws of seed 2').waitFor()
+      await page.getByRole('button', { name: 'Run again' }).click()
+      await page.getByText('Run 2.').waitFor()
       expect(await rows.allTextContents()).not.toEqual(seed1)
       await expectAccessible(page)
       expect(await tooWide(page)).toBeLessThanOrEqual(0)
@@ -104,7 +113,8 @@ describe('the trial', () => {
       await page.getByRole('button', { name: /^Sleeping bag/ }).click()
       await page.getByLabel('Packed volume, each').fill('9')
       await go(page, 'Need')
-      await page.getByRole('button', { name: 'Check by trial' }).waitFor()
+      await openSure(page)
+      await page.getByRole('button', { name: 'Check by simulation' }).waitFor()
     },
   )
 
@@ -121,11 +131,13 @@ describe('the trial', () => {
         }
       }
     })
-    await page.getByRole('button', { name: 'Check by trial' }).click()
+    await openSure(page)
+    await page.getByRole('button', { name: 'Check by simulation' }).click()
     await page.getByRole('button', { name: 'Cancel', exact: true }).click()
-    await page.getByText('Trial cancelled.').waitFor()
+    await page.getByText('Simulation cancelled.').waitFor()
     await expect.poll(() => page.workers().length).toBe(0)
-    await page.getByRole('button', { name: 'Check by trial' }).click()
-    await page.getByText(/^Formula and trial (agree|differ)/).waitFor()
+    await openSure(page)
+    await page.getByRole('button', { name: 'Check by simulation' }).click()
+    await page.getByText(/^Formula and simulation (agree|differ)/).waitFor()
   })
 })

@@ -42,11 +42,11 @@ describe('a table', () => {
     await atTheDoor(page)
     await picker(page).setInputFiles(file(TABLE))
     await page
-      .getByText('Read as Windows-1252 (Western), parted by semicolons, columns named in row 2')
+      .getByText('Read as Windows-1252 (Western), separated by semicolons, columns named in row 2')
       .waitFor()
-    await page.getByText('1 row left out, to be mended in the table').waitFor()
+    await page.getByText('1 row left out, to be corrected in the table').waitFor()
     expect(await page.locator('.table-import .left-out li').textContent()).toMatch(
-      /^Row 5, Weight \(g\), .?heavy.?: I cannot read "heavy"/,
+      /^Row 5, Weight \(g\), .?heavy.?: Cannot read "heavy"/,
     )
     await page.locator('summary', { hasText: 'Columns used' }).click()
     expect(await page.getByLabel(/^Price/).inputValue()).toBe('')
@@ -80,8 +80,8 @@ describe('a table', () => {
     await page.getByLabel('Add them too').check()
     await button(page, 'Add 2 items').waitFor()
     await page.getByLabel('The shelf', { exact: true }).check()
-    await button(page, 'Add 2 things').click()
-    await page.getByText('2 things added to the shelf.').waitFor()
+    await button(page, 'Add 2 items').click()
+    await page.getByText('2 items added to the shelf.').waitFor()
   })
 
   journey('that is dropped anywhere is shown before anything of it is kept', async ({ open }) => {
@@ -94,7 +94,7 @@ describe('a table', () => {
       dispatchEvent(new DragEvent('drop', { dataTransfer, cancelable: true }))
     })
     await page.getByRole('heading', { name: 'A table', exact: true }).waitFor()
-    await page.getByText('2 things to add to the shelf').waitFor()
+    await page.getByText('2 items to add to the shelf').waitFor()
     await expectAccessible(page)
     await button(page, 'Make a new trip for it').click()
     await button(page, 'Add 2 items').click()

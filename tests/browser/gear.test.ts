@@ -39,7 +39,7 @@ async function planned(page: Page) {
   await go(page, 'Gear')
 }
 
-const pasteInto = (page: Page, text: string) => page.getByLabel('One thing a line, with its mass').fill(text)
+const pasteInto = (page: Page, text: string) => page.getByLabel('One item a line, with its mass').fill(text)
 
 /** Opens each panel in turn with something in it, and calls back at each. */
 async function throughPanels(page: Page, look: (panel: string) => Promise<void>) {
@@ -85,10 +85,10 @@ describe('twenty-five names and grams', () => {
     await page.getByText(/^25 items/).waitFor()
     await tap('Add 25 items')
     expect(await page.locator('.row .facts-line').filter({ hasText: 'by kind' }).count()).toBe(25)
-    expect(await page.getByLabel('One thing a line, with its mass').inputValue()).toBe('')
+    expect(await page.getByLabel('One item a line, with its mass').inputValue()).toBe('')
     taps++
     await go(page, 'Need')
-    const likely = await page.getByText(/^Likely \d+ to \d+\sL/).textContent()
+    const likely = await page.getByText(/^likely \d+ to \d+\sL/).textContent()
     const [low = 0, high = 0] = likely!.match(/\d+/g)!.map(Number)
     // Typical litres from memory leave the need open by several litres; a narrow range would not be honest.
     expect(high - low).toBeGreaterThanOrEqual(5)
@@ -111,7 +111,7 @@ describe('twenty-five names and grams', () => {
       await page.getByText('25 items added to the gear.').waitFor()
       await page.locator('.added').getByRole('button', { name: 'Undo' }).click()
       expect(await page.locator('.row .facts-line').filter({ hasText: 'by kind' }).count()).toBe(0)
-      expect(await page.getByLabel('One thing a line, with its mass').inputValue()).toBe(LIST)
+      expect(await page.getByLabel('One item a line, with its mass').inputValue()).toBe(LIST)
     },
   )
 })

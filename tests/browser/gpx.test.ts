@@ -3,6 +3,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { go, journey, saved, untilDrawn } from './harness'
+import { openLine } from './lines'
 import { expectKeepsRules } from './sizes'
 
 /** A metre of latitude, degrees: near enough for an invented way due north. */
@@ -65,8 +66,9 @@ describe('a track file', () => {
       expect(await line.getByRole('img').getAttribute('aria-label')).toMatch(
         /terrain, from 600\sm to 1000\sm\.$/,
       )
-      await line.getByText('The same as a table').click()
-      await line.getByRole('columnheader', { name: 'Elevation' }).waitFor()
+      await openLine(page, 'Figures')
+      await page.getByText('The same as a table').click()
+      await page.getByRole('columnheader', { name: 'Elevation' }).waitFor()
 
       // It is kept: a reload without a network draws it again.
       await saved(page)
@@ -111,7 +113,7 @@ describe('what the route decides', () => {
     await panel.getByRole('button', { name: 'Use these stops' }).click()
     await page.getByRole('heading', { name: 'Stops', exact: true }).waitFor()
     await go(page, 'Need')
-    await page.getByText('Between sources').click()
+    await openLine(page, 'Water between sources')
     await page.locator('.stretch').getByText('With water at').waitFor()
     await page.locator('.terrain .ridge').waitFor()
     await expectKeepsRules(page, { state: 'the need', touchedWithin: '.stretches' })

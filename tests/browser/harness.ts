@@ -256,7 +256,7 @@ export const saved = (page: Page): Promise<void> =>
 export const untilQuiet = (page: Page) =>
   page.waitForFunction(
     () =>
-      !/Working it out…|Opening…|Reading…|Reckoning .* more dry camp/.test(document.body.textContent ?? ''),
+      !/Working it out…|Opening…|Reading…|Calculating .* more dry camp/.test(document.body.textContent ?? ''),
   )
 
 /**

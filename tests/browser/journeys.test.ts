@@ -41,7 +41,8 @@ describe('from nothing to a verdict', () => {
       .waitFor()
     // 1800 cubic inches of soft things at 95 %, and the water that nothing holds yet.
     await go(page, 'Need')
-    await page.getByText('No item in the gear list holds water').waitFor()
+    await page.getByRole('button', { name: /more$|caution/ }).click()
+    await page.getByRole('dialog').getByText('No item in the gear holds water').waitFor()
   })
 
   journey('the demo shows what the engine reckons', async ({ open }) => {
@@ -210,7 +211,7 @@ describe('on the trail', () => {
 
   journey('the load line is read out moment by moment with the keyboard', async ({ openDemo }) => {
     const page = await openDemo()
-    const slider = page.getByRole('slider')
+    const slider = page.getByRole('slider', { name: 'Moment of the trip' })
     await slider.focus()
     const before = await slider.getAttribute('aria-valuetext')
     await page.keyboard.press('ArrowRight')

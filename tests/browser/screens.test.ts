@@ -55,10 +55,19 @@ describe('on a phone', () => {
 })
 
 describe('on a desk', () => {
-  journey('the four places stand side by side and keep the rules', async ({ openDemo }) => {
+  journey('each place stands over the rest, beside the answer, and keeps the rules', async ({ openDemo }) => {
     const page = await openDemo(at1280())
-    for (const place of PLACES) await page.getByRole('heading', { name: place, level: 2 }).waitFor()
-    await expectAccessible(page)
-    expect(await tooWide(page)).toBeLessThanOrEqual(0)
+    const side = page.getByRole('complementary', { name: 'Answer and places' })
+    const sideTop = () => side.evaluate(element => element.getBoundingClientRect().top)
+    for (const place of PLACES) {
+      await go(page, place)
+      await untilQuiet(page)
+      await side.getByRole('heading', { name: 'Heaviest load' }).waitFor()
+      const top = await sideTop()
+      await page.evaluate(() => scrollBy(0, 200))
+      expect(await sideTop(), place).toBe(top)
+      await expectAccessible(page)
+      expect(await tooWide(page), place).toBeLessThanOrEqual(0)
+    }
   })
 })

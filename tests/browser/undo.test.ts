@@ -93,14 +93,14 @@ describe('three tabs on one shelf', () => {
     for (const tab of tabs) {
       await go(tab, 'Gear')
       await tab.getByRole('button', { name: /shelf/i }).first().click()
-      await tab.getByRole('button', { name: 'Add a thing' }).waitFor()
+      await tab.getByRole('button', { name: 'Add an item' }).waitFor()
     }
     const wanted = tabs.flatMap((_, i) => [1, 2, 3].map(n => `Tab ${i} thing ${n}`))
     await Promise.all(
       tabs.map(async (tab, i) => {
         for (const n of [1, 2, 3]) {
           // What the others add moves the button about.
-          await tab.getByRole('button', { name: 'Add a thing' }).dispatchEvent('click')
+          await tab.getByRole('button', { name: 'Add an item' }).dispatchEvent('click')
           await tab.getByLabel('Name', { exact: true }).last().fill(`Tab ${i} thing ${n}`)
         }
       }),

@@ -1,10 +1,10 @@
-// "Why?" within reach of every figure that the app reckons: walked over every screen of the demo trip, at 360 px, with
-// everything unfolded and every reason open.
+// A reason within reach of every figure that the app reckons: walked over every screen of the demo trip, at 360 px, with
+// everything unfolded and every figure asked.
 
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
-import { figuresOn, openReasons, type Seen, unfold } from './figures'
+import { askAll, figuresOn, type Seen, unfold } from './figures'
 import { go, journey, openMore, untilQuiet } from './harness'
 import { openCosts, openOnTheWay } from './places'
 import { tooSmall, tooWideAtSmallest } from './sizes'
@@ -16,12 +16,12 @@ const track = `<gpx version="1.1" xmlns="http://www.topografix.com/GPX/1/1"><trk
     `<trkpt lat="${(46 + i / 1112).toFixed(6)}" lon="7"><ele>${Math.round(900 + 500 * Math.sin(i / 40))}</ele></trkpt>`,
 ).join('')}</trkseg></trk></gpx>`
 
-/** Everything in view that is a figure, once all is unfolded and every reason is open. */
+/** Everything in view that is a figure, once all is unfolded and every figure was asked. */
 async function seenOn(page: Page): Promise<Seen[]> {
   await unfold(page)
   await untilQuiet(page)
-  await openReasons(page)
-  return figuresOn(page)
+  const inSheets = await askAll(page)
+  return [...(await figuresOn(page)), ...inSheets]
 }
 
 const without = (seen: Seen[]) =>
@@ -145,8 +145,9 @@ describe('every figure has its reason within reach', () => {
 describe('where nothing is reckoned', () => {
   journey('figures are typed or name their source: more, and one’s own packing', async ({ openDemo }) => {
     const page = await openDemo()
+    await page.getByRole('heading', { name: 'How sure it is' }).click()
     await page
-      .getByRole('button', { name: /your own packing|^I packed this list/i })
+      .getByRole('button', { name: /your own packing|^Packed it/i })
       .first()
       .click()
     await page.getByRole('heading', { name: 'Heaviest load' }).waitFor({ state: 'detached' })
@@ -177,30 +178,46 @@ describe('the walk over the figures', () => {
 describe('a reason', () => {
   journey('opens by key, leads to its field, and gives the focus back on Escape', async ({ openDemo }) => {
     const page = await openDemo()
-    const summary = page.locator('.answer').first().locator('summary').first()
-    await summary.focus()
+    const figure = page.locator('.answer .ask').first()
+    const isFocused = () => figure.evaluate(element => element === document.activeElement)
+    await figure.focus()
+    const before = await page.evaluate(() => scrollY)
     await page.keyboard.press('Enter')
-    await page.locator('.answer').first().locator('.why-panel').waitFor()
+    await page.locator('dialog .why-panel').waitFor()
     await page.keyboard.press('Tab')
     await page.keyboard.press('Escape')
-    await expect.poll(() => page.locator('.why-panel').count()).toBe(0)
-    expect(await summary.evaluate(element => element === document.activeElement)).toBe(true)
+    await expect.poll(() => page.locator('dialog').count()).toBe(0)
+    expect(await isFocused()).toBe(true)
+    expect(await page.evaluate(() => scrollY)).toBe(before)
 
     await page.keyboard.press('Enter')
-    await page.getByRole('button', { name: /^Soft things fill of the gaps, .*: change it$/ }).click()
+    await page.getByRole('button', { name: /^Soft items fill of the gaps, .*: change it$/ }).click()
     const field = () => page.evaluate(() => document.activeElement?.getAttribute('data-path'))
     await expect.poll(field).toBe('settings/fillEfficiency')
+    expect(await page.locator('dialog').count()).toBe(0)
+  })
+
+  journey('is closed by the way back, which leaves the page where it was', async ({ openDemo }) => {
+    const page = await openDemo()
+    await page.evaluate(() => scrollTo(0, 80))
+    await page
+      .locator('.answer .ask')
+      .nth(1)
+      .evaluate(button => (button as HTMLElement).click())
+    await page.locator('dialog .why-panel').waitFor()
+    await page.goBack()
+    await expect.poll(() => page.locator('dialog').count()).toBe(0)
+    await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
+    expect(await page.evaluate(() => scrollY)).toBe(80)
   })
 
   journey('keeps the rules, and fits 320 px with every line of it open', async ({ openDemo }) => {
     const page = await openDemo()
-    // The reasons of the two answers, with every line of theirs, stand for all: they are one design.
-    await page.evaluate(() => {
-      for (const why of document.querySelectorAll<HTMLDetailsElement>('.answer .why-details')) why.open = true
-    })
-    await page.locator('.answer .why-panel').nth(1).waitFor()
+    // The reason of the load, with every line of it, stands for all: they are one design.
+    await page.locator('.answer .ask').nth(1).click()
+    await page.locator('dialog .why-panel').waitFor()
     await expectAccessible(page)
-    expect(await tooSmall(page, ':is(.why-details, .why-panel)')).toEqual([])
+    expect(await tooSmall(page, 'dialog')).toEqual([])
     await page.evaluate(() => {
       for (const details of document.querySelectorAll<HTMLDetailsElement>('.why-panel details'))
         details.open = true

@@ -124,9 +124,9 @@ describe('one packing', () => {
   })
 
   it('tells its effect in words', () => {
-    expect(plain(effectText(1.08))).toBe('8 % more than reckoned')
-    expect(plain(effectText(0.9))).toBe('10 % less than reckoned')
-    expect(effectText(1.004)).toBe('as much as reckoned')
+    expect(plain(effectText(1.08))).toBe('8 % more than calculated')
+    expect(plain(effectText(0.9))).toBe('10 % less than calculated')
+    expect(effectText(1.004)).toBe('as much as calculated')
   })
 
   it('is said to be odd beyond 30 % of the others, or of the model where there are none, and never else', () => {
@@ -229,7 +229,7 @@ describe('a trial in words', () => {
     const plan = planFor(many, { personalFactorSpread: 0.05 })
     const words = simulationInWords(simulated(plan), plan, formats)
     expect(words.agrees).toBe(true)
-    expect(words.verdict).toMatch(/^Formula and trial agree/)
+    expect(words.verdict).toMatch(/^Formula and simulation agree/)
     expect(words.rows).toHaveLength(4)
     expect(words.reasons).toEqual([])
     expect(plain(words.shapes)).toMatch(/Your packing factor is drawn from a bell shape of ± 5 %/)
@@ -243,7 +243,7 @@ describe('a trial in words', () => {
     expect(simulation.otherTermShare).toBeGreaterThan(0.1)
     const words = simulationInWords(simulation, plan, formats)
     expect(words.agrees).toBe(false)
-    expect(words.verdict).toMatch(/^Formula and trial differ by more than chance makes/)
+    expect(words.verdict).toMatch(/^Formula and simulation differ by more than chance makes/)
     expect(words.rows.some(({ said }) => said?.endsWith('further apart than chance makes'))).toBe(true)
     expect(words.reasons.join(' ')).toMatch(/other rule of the packing model/)
   })
@@ -253,7 +253,7 @@ describe('a trial in words', () => {
     const plan = planFor(gear)
     const words = simulationInWords(simulated(plan), plan, formats)
     expect(words.agrees).toBe(true)
-    expect(words.verdict).toMatch(/^Formula and trial agree to .*, less than the rounding\.$/)
+    expect(words.verdict).toMatch(/^Formula and simulation agree to .*, less than the rounding\.$/)
     expect(words.reasons[0]).toMatch(/^It is more than chance makes in 20,?.?000 packings\.$/)
   })
 
@@ -263,7 +263,7 @@ describe('a trial in words', () => {
       return plain(simulationInWords(simulated(plan), plan, formats).shapes)
     }
     expect(shapes({})).toMatch(
-      /bell shape of ± 8 %, how well soft things fill the gaps evenly from not at all/,
+      /bell shape of ± 8 %, how well soft items fill the gaps evenly from not at all/,
     )
     expect(shapes({ fillEfficiency: 0.8 })).toMatch(/gaps from not at all to wholly, 60 % on average/)
     const packed = { date: '2026-05-02', p: 1, pack: null, packLitres: 4, packFrom: 'stated' } as const

@@ -84,7 +84,7 @@ describe('what the need stands on', () => {
     expect(kg.stated).toBeCloseTo(daily + rubbish, 9)
     expect(sum(kg)).toBeCloseTo(peakLoadFullWaterKg, 9)
     const { load } = basisOf({ plan, reckoning, formats })
-    expect(plain(load)).toMatch(/^Rests on masses: 1\.1 of 9\.0 kg weighed, .* water, (0\.9|1\.0) stated/)
+    expect(plain(load)).toMatch(/^Based on masses: 1\.1 of 9\.0 kg weighed, .* water, (0\.9|1\.0) stated/)
   })
 
   it('does not count what is worn as carried', () => {
@@ -144,7 +144,7 @@ describe('what to measure next', () => {
       ['tent', 'gear/tent/measure'],
       ['bag', 'gear/bag/measure'],
     ])
-    expect(things[0]!.share).toBe('three fifths of the doubt')
+    expect(things[0]!.share).toBe('three fifths of the uncertainty')
     expect(together).not.toBe(now)
   })
 
@@ -195,18 +195,18 @@ describe('what a verdict rests on', () => {
 
   it('is the general model until one’s own packings are reckoned with, and says how many', () => {
     expect(plain(restsOf({}).litres)).toBe(
-      'Rests on the general packing model, not yet on your own packing; 10 of 18 L measured, 8 guessed.',
+      'Based on average packing, not yet on yours; 10 of 18 L measured, 8 guessed.',
     )
-    expect(restsOf({}, 3).litres).toMatch(/^Rests on your own three packings; /)
-    expect(restsOf({}, 1).litres).toMatch(/^Rests on one packing of your own; /)
+    expect(restsOf({}, 3).litres).toMatch(/^Based on your own three packings; /)
+    expect(restsOf({}, 1).litres).toMatch(/^Based on one packing of your own; /)
     const own = { personalFactor: 1.1, personalFactorSpread: 0.03 }
-    expect(plain(restsOf(own).litres)).toMatch(/this trip’s own packing factor, 1\.10, give or take 3 %/)
-    expect(restsOf({ personalFactor: 1.1 }).litres).toMatch(/general packing model times 1\.10, set by hand/)
+    expect(plain(restsOf(own).litres)).toMatch(/this trip’s own packing factor, 1\.10, plus or minus 3 %/)
+    expect(restsOf({ personalFactor: 1.1 }).litres).toMatch(/average packing times 1\.10, set by hand/)
   })
 
   it('is masses for a verdict about the load, sizes for one about length', () => {
     const basis = restsOf({})
-    expect(plain(basisFor('overloaded', basis))).toBe('Rests on masses: 1.0 of 2.0 kg weighed, 1.0 stated.')
+    expect(plain(basisFor('overloaded', basis))).toBe('Based on masses: 1.0 of 2.0 kg weighed, 1.0 stated.')
     expect(basisFor('too-long', basis)).toBe(basis.sizes)
     expect(basisFor('outside-short', basis)).toBe(basis.pockets)
     for (const code of ['undersized', 'tight', 'roomy', 'fits'] as const)

@@ -23,7 +23,7 @@ const pack: PackDocument = {
 }
 const thing = (sizes: Partial<ItemDocument>, more: Partial<ItemDocument> = {}): ItemDocument => ({
   id: 'thing',
-  name: 'Thing',
+  name: 'Item',
   massKg: 1,
   litres: 30,
   build: 'rigid',
@@ -67,7 +67,7 @@ describe('a rigid thing in a pack of 60 × 32 × 24 cm, oval', () => {
     expect(told).toMatch(
       /^fits only lying: 29 cm lie across where there is room for 30\.5 cm\. .*30 cm of height inside/,
     )
-    expect(verdict('fitting')).toMatch(/^Fits only lying: Thing, 29 cm lie across/)
+    expect(verdict('fitting')).toMatch(/^Fits only lying: Item, 29 cm lie across/)
     expect(suffices).toBe(true)
   })
 
@@ -77,7 +77,7 @@ describe('a rigid thing in a pack of 60 × 32 × 24 cm, oval', () => {
       /^fits only aslant: 62 cm in a height of 59 cm; leaning, up to \d+(\.\d)? cm .*counted as too long/,
     )
     expect(verdict('too-long')).toBe(
-      'Something is too long: Thing, 62 cm in a main body that is 60 cm high. It would go in only aslant, with nothing else in its way.',
+      'Something is too long: Item, 62 cm in a main body that is 60 cm high. It would go in only aslant, with nothing else in its way.',
     )
     expect(suffices).toBe(false)
   })
@@ -85,7 +85,7 @@ describe('a rigid thing in a pack of 60 × 32 × 24 cm, oval', () => {
   it('will deform the back, and is counted as too wide', () => {
     const { told, verdict } = judged([thing({ diameterCm: 26, lengthCm: 30 })])
     expect(told).toMatch(
-      /^will deform the back: 26 cm across where .* 23 cm\. 81\.7 cm around it .* 85\.\d cm/,
+      /^bulges the pack’s back panel: 26 cm across where .* 23 cm\. 81\.7 cm around it .* 85\.\d cm/,
     )
     expect(told).toMatch(/It would stand with 27 cm of width and depth inside\. Or carry it outside\./)
     expect(verdict('too-wide')).toMatch(
@@ -110,7 +110,7 @@ describe('a rigid thing in a pack of 60 × 32 × 24 cm, oval', () => {
     const inside = { section: 'rectangle', innerHeightCm: 50, innerWidthCm: 30, innerDepthCm: 20 } as const
     const { told, verdict } = judged([box], inside)
     expect(verdict('too-long')).toBe(
-      'Something is too long: Thing, 70 cm in a main body that is 50 cm high. It goes in no other way either.',
+      'Something is too long: Item, 70 cm in a main body that is 50 cm high. It goes in no other way either.',
     )
     expect(verdict('too-wide')).toBeNull()
     expect(told).toMatch(/^does not fit: 70 cm long; even aslant/)
@@ -118,8 +118,8 @@ describe('a rigid thing in a pack of 60 × 32 × 24 cm, oval', () => {
 
   it('is told twice where it is both too long and too wide', () => {
     const { verdict } = judged([thing({ diameterCm: 26, lengthCm: 62 })])
-    expect(verdict('too-long')).toMatch(/Thing, 62 cm in/)
-    expect(verdict('too-wide')).toMatch(/Thing, 26 cm across/)
+    expect(verdict('too-long')).toMatch(/Item, 62 cm in/)
+    expect(verdict('too-wide')).toMatch(/Item, 26 cm across/)
   })
 
   it('is not judged while sizes are missing, of it or of the pack', () => {
@@ -142,7 +142,7 @@ describe('two round things in a pack', () => {
   it('stand side by side up to 15.4 cm each with the clearance taken off', () => {
     const two = (diameterCm: number, lengthCm: number) =>
       pairs([thing({ diameterCm, lengthCm }, { count: 2 })])
-    expect(two(15.4, 40)).toEqual(['Two of Thing stand side by side.'])
+    expect(two(15.4, 40)).toEqual(['Two of Item stand side by side.'])
     expect(two(16.2, 28)[0]).toMatch(/only one above the other: side/)
     expect(two(22, 40)[0]).toMatch(/do not go in together/)
     expect(two(7, 20)).toEqual([])
@@ -151,9 +151,9 @@ describe('two round things in a pack', () => {
   it('stand side by side with less than 1 cm to spare, as a single thing is let pass', () => {
     const two = (lengthCm: number, innerHeightCm: number) =>
       pairs([thing({ diameterCm: 16, lengthCm }, { count: 2 })], { innerHeightCm })
-    expect(two(14, 20)).toEqual(['Two of Thing stand side by side, with less than 1 cm to spare.'])
+    expect(two(14, 20)).toEqual(['Two of Item stand side by side, with less than 1 cm to spare.'])
     expect(pairs([thing({ diameterCm: 22, lengthCm: 29.8 }, { count: 2 })])).toEqual([
-      'Two of Thing go in only one above the other, with less than 1 cm to spare: side by side they are too wide.',
+      'Two of Item go in only one above the other, with less than 1 cm to spare: side by side they are too wide.',
     ])
   })
 
@@ -164,7 +164,7 @@ describe('two round things in a pack', () => {
     ]
     expect(pairs(gear(25))).toEqual([])
     const { verdict, words } = judged(gear(45))
-    expect(verdict('fitting-pair')).toMatch(/^Not both: Thing and Other do not go in together/)
+    expect(verdict('fitting-pair')).toMatch(/^Not both: Item and Other do not go in together/)
     expect(words.verdicts.find(({ code }) => code === 'fitting-pair')!.weight).toBe('warns')
   })
 })
@@ -198,7 +198,7 @@ describe('the fit of any plan', () => {
     const { plan } = judged([thing({ diameterCm: 26, lengthCm: 30 })])
     const context = { ...contextOf(plan), packIds: [{ id: 'p', setupIds: ['s'] }] }
     const [why] = explain({ kind: 'fit', pack: 0, item: 'thing' }, context)
-    expect(why!.result.text).toBe('will deform the back')
+    expect(why!.result.text).toBe('bulges the pack’s back panel')
     expect(why!.inputs.map(({ path }) => path)).toEqual([
       'gear/thing/lengthCm',
       'gear/thing/diameterCm',

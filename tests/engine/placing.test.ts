@@ -55,8 +55,8 @@ describe('the load of a main body', () => {
     const placing = placingOf(plan, reckoning, plan.packs[0]!)!
     expect(placing.moment).toBe(momentIndex(moments, need.peakFullWaterAt))
     const words = placingWords(placing, { plan, reckoning, formats: formatsIn('metric') })
-    expect(words.now).toContain('leaving Spring, day 2')
-    expect(words.basis).toContain('water your containers do not hold')
+    expect(words.now).toContain('when you leave Spring, day 2')
+    expect(words.basis).toContain('water your bottles do not hold')
   })
 
   it('is moved by what is denser than the whole only, three things at most, the heaviest first', () => {

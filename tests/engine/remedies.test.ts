@@ -351,10 +351,10 @@ describe('what may ride outside', () => {
 
   it('is said with what rain and branches do to food and to the night’s sleep', () => {
     expect(wordsOf(nightWith([{ ...shirt, name: 'Sleeping bag' }], 0.5))[0]).toMatch(
-      /^Move Sleeping bag to a pocket: .*\. Wrap Sleeping bag well: rain and branches reach what rides outside\.$/,
+      /^Move Sleeping bag to a pocket: .*\. Wrap Sleeping bag well: rain and branches reach what is outside\.$/,
     )
     expect(wordsOf(nightWith([{ ...shirt, name: 'Rice', use: 'daily' }], 0.5))[0]).toMatch(
-      /Wrap Rice well: rain and branches reach what rides outside\.$/,
+      /Wrap Rice well: rain and branches reach what is outside\.$/,
     )
     expect(wordsOf(nightWith([shirt], 0.5))[0]).not.toContain('Wrap')
   })
@@ -439,7 +439,7 @@ describe('a remedy in words', () => {
     const [first] = remediesOf(plan)
     const { bodyLitres } = first!.after
     expect(remedyInWords(first!, { plan, formats: formatsIn('metric') }).replace(/\u00a0/g, ' ')).toBe(
-      `Move Rain coat to a pocket: then ${bodyLitres.toFixed(1)} L are needed, and it fits in about 9 of 10 cases.`,
+      `Move Rain coat to a pocket: then ${bodyLitres.toFixed(1)} L are needed, and about 9 chances in 10 that it fits.`,
     )
   })
 

@@ -52,7 +52,7 @@ describe('the readable report of the worked plan', () => {
     expect(text).toContain('Main body  49 L')
     expect(text).toContain('55 L is enough in about 9 of 10')
     expect(text).toMatch(/Load {7}16\.7\s*kg/)
-    expect(text).toContain('leaving Larch Spring, day 2')
+    expect(text).toContain('when you leave Larch Spring, day 2')
   })
 
   it('gives every day and every set-up with its answer', () => {
@@ -77,7 +77,7 @@ describe('the readable report of the worked plan', () => {
 
   it('warns of the water that falls short, with where and how much', () => {
     expect(text.replace(/\s+/g, ' ')).toMatch(
-      /WARNING: Your containers hold 6\.0 ?L of 8\.0 ?L wanted from Larch Spring to .*, and too little on 1 more stretch\. .* From Ferry Village to .*: 6\.0 ?L of 7\.7 ?L/,
+      /WARNING: Your bottles hold 6\.0 ?L of 8\.0 ?L of water needed from Larch Spring to .*, and too little on 1 more stretch\. .* From Ferry Village to .*: 6\.0 ?L of 7\.7 ?L/,
     )
   })
 
@@ -178,13 +178,13 @@ describe('cautions', () => {
       stops: [{ name: 'A' }, { name: 'B', leg: { km: 1, hours: 7 } }],
       water: { litresPerHour: 0.1, reserveLitres: 0.5 },
       gear: [{ id: 'bottle', massKg: 0.1, litres: 1, stow: 'outside-pocket', holdsWaterLitres: 1.2 }],
-    }).filter(caution => caution.text.includes('containers hold'))
+    }).filter(caution => caution.text.includes('bottles hold'))
     expect(short).toEqual([])
   })
 })
 
 describe('food', () => {
-  const noFood = (small: Small) => signalsOf(small).filter(({ text }) => text.startsWith('No food'))
+  const noFood = (small: Small) => signalsOf(small).filter(({ text }) => text.startsWith('There is no food'))
   const trip = (meals: 'carried' | 'provided') => [
     { name: 'Start' },
     { name: 'Hut', nights: 1, meals, leg: { km: 10 } },
@@ -194,7 +194,7 @@ describe('food', () => {
   it('that is missing is said over several days with a carried meal, and on paper too', () => {
     expect(noFood({ stops: trip('carried') })).toMatchObject([{ signal: 'NOTICE', about: 'food' }])
     expect(noFood({ stops: trip('provided') })).toHaveLength(1)
-    expect(reportOf({ stops: trip('carried') })).toContain('NOTICE: No food is in the gear')
+    expect(reportOf({ stops: trip('carried') })).toContain('NOTICE: There is no food in the gear')
   })
 
   it('is not missed where it is there, on a day’s walk, or where every meal is provided', () => {
@@ -221,10 +221,10 @@ describe('warnings of one cause', () => {
 
   it('are told once, worst first, each stretch with its own reason', () => {
     const small = { stops, water: { litresPerHour: 1, reserveLitres: 0 }, gear: [bottle] }
-    const [warned, ...more] = signalsOf(small).filter(({ text }) => text.includes('containers hold'))
+    const [warned, ...more] = signalsOf(small).filter(({ text }) => text.includes('bottles hold'))
     expect(more).toEqual([])
     expect(plainSpaces(warned!.text)).toMatch(
-      /^Your containers hold 1\.0 L of 6\.0 L wanted from Ridge to End, and too little on 3 more stretches\./,
+      /^Your bottles hold 1\.0 L of 6\.0 L of water needed from Ridge to End, and too little on 3 more stretches\./,
     )
     expect(warned!.more!.map(plainSpaces)[0]).toBe('From Pass to Ridge: 1.0 L of 5.0 L.')
     expect(warned!.asks!.map(({ about }) => about)).toEqual(
@@ -247,8 +247,10 @@ describe('a chance in words', () => {
   it('is a count out of ten that never says certain', () => {
     const chances = Array.from({ length: 101 }, (_, percent) => chanceText(percent / 100))
     for (const text of chances)
-      expect(text).toMatch(/^in (about [1-9] of 10|fewer than 1 of 20|more than 19 of 20) cases$/)
-    expect(chanceText(0.7)).toBe('in about 7 of 10 cases')
-    expect(chanceText(1)).toBe('in more than 19 of 20 cases')
+      expect(text).toMatch(
+        /^(about [1-9] chances? in 10|less than 1 chance in 20|more than 19 chances in 20)$/,
+      )
+    expect(chanceText(0.7)).toBe('about 7 chances in 10')
+    expect(chanceText(1)).toBe('more than 19 chances in 20')
   })
 })

@@ -180,8 +180,9 @@ describe('fuel', () => {
 })
 
 describe('the young', () => {
-  it('from 14 to 17 years are told that the equations know adults', () => {
-    const at = (ageYears: number) => having(/know adults only: between/, { carrier: { ageYears } }).length
+  it('from 14 to 17 years are told that the equations are for adults', () => {
+    const at = (ageYears: number) =>
+      having(/are for adults\. From 14 to 17/, { carrier: { ageYears } }).length
     expect([13, 14, 17, 18].map(at)).toEqual([0, 1, 1, 0])
     expect(having(/No energy figures under 14/, { carrier: { ageYears: 13 } })).toHaveLength(1)
   })
@@ -218,7 +219,7 @@ describe('a load over common practice', () => {
       /^With the lightest pack the load is 34 % of .*; common practice, with no source behind it, stops at 30 %\./,
     )
     expect(caution!.asks).toMatchObject([{ about: { kind: 'load-share', setup: 0 } }])
-    expect(having(/of your body mass/, small)[0]!.text).toMatch(/you set out from/)
+    expect(having(/of your body mass/, small)[0]!.text).toMatch(/over your limit of/)
   })
 
   it('without packs is that of the contents, and its reason names the share it stops at', () => {

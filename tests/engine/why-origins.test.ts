@@ -75,7 +75,7 @@ describe('the origin of a default', () => {
     const ceilingIn = (framelessCeilingKg: number) => {
       const plan = smallPlan({ packs: [pack as never], settings: { framelessCeilingKg } })
       const all = explain({ kind: 'set-up', setup: 0 }, contextOf(plan))
-      return all.flatMap(each => each.inputs).find(input => input.label === 'Most without a frame')?.from
+      return all.flatMap(each => each.inputs).find(input => input.label === 'My limit without a frame')?.from
     }
     expect(ceilingIn(defaults.SETTINGS.framelessCeilingKg)).toBe('common practice, no source')
     expect(ceilingIn(12)).toBe('yours')

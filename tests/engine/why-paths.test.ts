@@ -27,9 +27,9 @@ describe('the path of a fact', () => {
   const context = contextOf(smallPlan({ gear: [bottle] }))
 
   it.each([
-    ['Containers hold', 'holdsWaterLitres'],
-    ['Longest rigid thing inside', 'lengthCm'],
-    ['Widest rigid thing inside', 'diameterCm'],
+    ['Bottles hold', 'holdsWaterLitres'],
+    ['Longest rigid item inside', 'lengthCm'],
+    ['Widest rigid item inside', 'diameterCm'],
   ])('“%s” is that of the field, for an id with a blank in it too', (title, field) => {
     expect(pathsUnder(title, context)).toEqual([`gear/my bottle 100%/${field}`])
   })
@@ -38,7 +38,7 @@ describe('the path of a fact', () => {
     const tent: ItemDocument = { id: 'tent', massKg: 1, litres: 4, build: 'soft', lengthCm: 25 }
     const pole: ItemDocument = { ...bottle, id: 'pole', stow: 'strapped-on' }
     const both = contextOf(smallPlan({ gear: [tent, pole, bottle] }))
-    expect(pathsUnder('Longest rigid thing inside', both)).toEqual(['gear/my bottle 100%/lengthCm'])
+    expect(pathsUnder('Longest rigid item inside', both)).toEqual(['gear/my bottle 100%/lengthCm'])
   })
 })
 

@@ -86,7 +86,7 @@ function figuresAre(context: WhyContext) {
   one(/^Worn/, need.wornKg)
   one(/^Room in pockets/, need.outsideLitres)
   one(/share of body mass/, need.peakLoadFullWaterKg / plan.carrier.massKg)
-  if (need.waterCapacityLitres !== null) one(/^Containers/, need.waterCapacityLitres)
+  if (need.waterCapacityLitres !== null) one(/^Bottles hold/, need.waterCapacityLitres)
   if (need.packedDensity !== null) one(/^Packed density/, need.packedDensity)
   reckoning.moments.forEach(({ kg, wantedLitres, bodyLitres, day }, moment) => {
     near(explain({ kind: 'moment-load', moment }, context)[0]!.result.value, kg.total + wantedLitres)
@@ -114,14 +114,14 @@ function packsAre(context: WhyContext) {
     // Of what is open no chance is told.
     const isOpen = judged.answer === 'cannot-tell' || reckoning.missing.some(path => path.endsWith('.litres'))
     one(/^How likely/, isOpen ? null : judged.fitChance)
-    one(/^Carried at the heaviest/, judged.carriedKg)
+    one(/^Heaviest load, /, judged.carriedKg)
     one(/^Against its rating/, judged.ratedMarginKg)
     one(/^Filled to the brim/, judged.brimLoadKg)
     one(/^Share of body mass/, judged.bodyMassShare)
     one(/^Pack mass for each litre/, judged.gramsPerLitre)
     one(/^Pack mass for each kg/, judged.gramsPerRatedKg)
     one(/^Price for each litre/, judged.pricePerLitre)
-    one(/^Holds and bears/, judged.reachDays)
+    one(/^Can carry food/, judged.reachDays)
     const { frame } = plan.packs[judged.pack]!.setups[judged.index]!
     if (frame === 'frameless') {
       const [ceiling] = valuesOf(all, /ceiling without a frame/)
@@ -252,6 +252,6 @@ describe('a sum whose shown parts do not add up', () => {
     const gear = Array.from({ length: 40 }, (_, i) => ({ id: `g${i}`, massKg: 0.1 + i / 1000, litres: 0 }))
     const [base] = explain({ kind: 'base-weight' }, contextOf(smallPlan({ gear })))
     expect(base!.parts).toHaveLength(13)
-    expect(base!.parts!.some(part => part.label === '28 lesser things')).toBe(true)
+    expect(base!.parts!.some(part => part.label === '28 lesser items')).toBe(true)
   })
 })

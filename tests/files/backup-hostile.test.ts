@@ -117,9 +117,9 @@ describe('damaged entries', () => {
       'Trip 3 is damaged (it is not what its place asks for): it is left out.',
       'Trip 4 “Ridge” is in the file twice: it is left out.',
       'Trip 5 “Ridge” is damaged (draft/gear/0): it is left out.',
-      'Thing 2 is damaged (item): it is left out.',
-      'Thing 3 is in the file twice: it is left out.',
-      'Base 2 “No id” is damaged (id): it is left out.',
+      'Item 2 is damaged (item): it is left out.',
+      'Item 3 is in the file twice: it is left out.',
+      'Kit 2 “No id” is damaged (id): it is left out.',
       'Packing 1 “Torn” is damaged (at): it is left out.',
       '“extra” is no part of a backup.',
     ])

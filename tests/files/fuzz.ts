@@ -10,26 +10,17 @@ import { readGpx } from '../../src/files/gpx/read'
 import { proposeStops } from '../../src/files/gpx/split'
 import { measureFile } from '../../src/files/gpx/track'
 import { addListed, readList } from '../../src/files/list'
-import { givenPacks, readPacks } from '../../src/files/pack-list'
 import { readLink } from '../../src/files/share'
 import { toBase64url } from '../../src/files/share/base64url'
 import { crc32 } from '../../src/files/share/crc32'
 import { sealed } from '../../src/files/share/link'
-import {
-  type Draft,
-  defaults,
-  emptyDraft,
-  fromPlanDocument,
-  type PlanDocument,
-  parseForeign,
-  parsePlanText,
-  settle,
-} from '../../src/plan'
+import { type Draft, defaults, emptyDraft, parseForeign, parsePlanText, settle } from '../../src/plan'
 import { readRating } from '../../src/plan/tag'
 import { editText, formatQuantity, parseQuantity, type Quantity } from '../../src/units'
 import worked from '../engine/fixtures/worked-plan.json'
 import { anyDraft, anyTyped } from '../plan/drafts'
 import { type Door, expectPlanOrProblems, expectReckons, expectWellSaid, unfinite } from '../tools/doors'
+import { packList } from './fuzz-packs'
 import { mutated, mutatedObject, NASTY_TEXT, nastyText } from './nasty'
 
 /** Small enough to be tried many times: what comes in is real, but there is less of it. */
@@ -82,31 +73,6 @@ const link: Door = {
       else expectWellSaid(read.message, fragment.startsWith('#plan=1.') ? 'invalid' : fragment)
     },
   ),
-}
-
-const given = [
-  givenPacks(fromPlanDocument(small as unknown as PlanDocument, () => 'x').packs, { withNotes: true }),
-  {
-    ...{ format: 'pack-reckoner/packs', version: 1 },
-    packs: [
-      {
-        name: 'Big',
-        notes: 'squeaks',
-        tags: ['winter'],
-        aside: '',
-        setups: [{ massKg: 1, frame: 'framed' }],
-      },
-    ],
-  },
-]
-
-const packList: Door = {
-  name: 'a list of packs with other values in its fields',
-  property: fc.property(mutatedObject(given), value => {
-    const read = readPacks(value, () => 'id')
-    if (!read.ok) return expectWellSaid(read.message, JSON.stringify(value))
-    expectReckons(settle({ ...emptyDraft(), packs: read.packs }).document)
-  }),
 }
 
 const tracks = new URL('../hostile/gpx/', import.meta.url)

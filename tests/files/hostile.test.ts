@@ -82,7 +82,7 @@ const plans: Record<string, string | RegExp> = {
   text: /write an object in braces/,
   number: /write an object in braces/,
   'web-page': NOT_JSON,
-  'inside-a-circle': /^gear\[1\]\.inside: a container cannot ride in a container/,
+  'inside-a-circle': /^gear\[1\]\.inside: a container cannot go into a container/,
   'inside-itself': /^gear\[1\]\.inside: an item cannot be inside itself/,
   'same-id-twice': /^gear\[2\]\.id: "food" is used twice/,
   'ids-same-once-cleaned': /^gear\[2\]\.id: "food" is used twice/,

@@ -13,7 +13,7 @@ import collection from './soft-cargo.values.json'
 const model = (gear: ItemDocument[]) => {
   const plan = smallPlan({ gear, water: noWater })
   return cautionsOf(plan, reckoned(plan), formatsIn('metric'))
-    .filter(({ about, text }) => about === 'model' && text.startsWith('The soft things'))
+    .filter(({ about, text }) => about === 'model' && text.startsWith('The soft items'))
     .map(({ text }) => text.replace(/[\u00a0\u202f]/g, ' '))
 }
 const soft = (massKg: number, litres: number): ItemDocument => ({ id: 'soft', massKg, litres })
@@ -58,6 +58,6 @@ describe('the soft things of a plan', () => {
     const parsed = parsePlan(demo)
     if (!parsed.ok) throw new Error('the demo plan is refused')
     const texts = cautionsOf(parsed.plan, reckoned(parsed.plan), formatsIn('metric')).map(({ text }) => text)
-    expect(texts.filter(text => text.startsWith('The soft things'))).toEqual([])
+    expect(texts.filter(text => text.startsWith('The soft items'))).toEqual([])
   })
 })

@@ -174,7 +174,7 @@ describe('the reminder to save a backup file', () => {
     await kept.backups.noteSaved(await kept.backups.file())
     expect(await dueAfter(kept, 30)).toBeNull()
     rename(kept, 'Changed')
-    expect(await dueAfter(kept, 0)).toMatch(/last backup file is 30 days old, and things have changed/)
+    expect(await dueAfter(kept, 0)).toMatch(/last backup file is 30 days old, and there are changes since/)
     await kept.backups.noteSaved(await kept.backups.file())
     expect(dueBackup.value).toBeNull()
     expect(await kept.backups.lastFile()).toBe(kept.clock.at)

@@ -71,7 +71,7 @@ describe('a trial', () => {
     const { state, startWorker } = fakeWorker(() => stop.abort())
     expect(await runSimulation(asked(startWorker, stop.signal))).toEqual({
       ok: false,
-      message: 'Trial cancelled.',
+      message: 'Simulation cancelled.',
     })
     expect(state.terminated).toBe(1)
     expect(await runSimulation(asked(startWorker, stop.signal))).toMatchObject({ ok: false })

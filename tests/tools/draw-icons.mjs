@@ -3,6 +3,7 @@
 import { readFile, writeFile } from 'node:fs/promises'
 import { chromium } from 'playwright-core'
 import { chromiumFlags, chromiumPath } from './chromium.mjs'
+import { smallPng } from './small-png.mjs'
 
 const folder = new URL('../../public/', import.meta.url)
 const art = await readFile(new URL('icon.svg', folder), 'utf8')
@@ -23,12 +24,25 @@ try {
     const page = await browser.newPage({ viewport: { width: size, height: size } })
     await page.setContent(`<style>*{margin:0}svg{display:block;inline-size:${size}px}</style>${art}`)
     if (toTheEdge) await page.evaluate(fillToTheEdge, SAFE_RADIUS)
-    await writeFile(new URL(file, folder), await page.screenshot({ omitBackground: true }))
+    const drawn = await page.screenshot({ omitBackground: true })
+    const pixels = await page.evaluate(pixelsOf, { base64: drawn.toString('base64'), size })
+    await writeFile(new URL(file, folder), smallPng(Buffer.from(pixels, 'base64'), size))
     await page.close()
     console.log(`public/${file}`)
   }
 } finally {
   await browser.close()
+}
+
+/** Runs in the page: the pixels of a picture, red, green, blue and alpha. */
+async function pixelsOf({ base64, size }) {
+  const bytes = Uint8Array.from(atob(base64), character => character.charCodeAt(0))
+  const canvas = new OffscreenCanvas(size, size).getContext('2d')
+  canvas.drawImage(await createImageBitmap(new Blob([bytes], { type: 'image/png' })), 0, 0)
+  const { data } = canvas.getImageData(0, 0, size, size)
+  let text = ''
+  for (let at = 0; at < data.length; at += 8192) text += String.fromCharCode(...data.subarray(at, at + 8192))
+  return btoa(text)
 }
 
 /** Runs in the page: squares the ground, drops the contours, centres and shrinks the art into the safe circle. */

@@ -14,9 +14,9 @@ export function OwnOffer() {
     <button
       type="button"
       class="quiet"
-      onClick={() => actions.edit('Reckon with your own packing', draft => reckonWith(draft, own))}
+      onClick={() => actions.edit('Use your own packing', draft => reckonWith(draft, own))}
     >
-      Reckon with your own packing ({counted(count, 'packing')})
+      Use your own packing ({counted(count, 'packing')})
     </button>
   )
 }

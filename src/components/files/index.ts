@@ -1,4 +1,5 @@
 export { FileButton } from './FileButton'
 export { incoming, nextIncoming, receive } from './queue'
 export { fileWords, saveFile } from './save-file'
+export { useLink } from './use-link'
 export { useIncoming } from './useIncoming'

@@ -26,8 +26,8 @@ export function Header({ onMore }: { onMore: () => void }) {
       </div>
       <div class="head-actions">
         <UndoRedo />
-        <button type="button" class="quiet" onClick={onMore}>
-          More
+        <button type="button" class="quiet icon" aria-label="More" onClick={onMore}>
+          ⋯
         </button>
       </div>
     </header>

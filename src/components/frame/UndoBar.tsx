@@ -23,7 +23,7 @@ export const isTelling = () => justUndone.value !== null || tellsTaken() !== nul
 /** How the labels of what takes something away begin, and how that is told once it is done. */
 const TAKEN: readonly [string, string][] = [
   ['Delete', 'Deleted'],
-  ['Withdraw', 'Withdrew'],
+  ['Remove', 'Removed'],
   ['Leave ', 'Left '],
   ['Take along', 'Taken along:'],
 ]

@@ -1,6 +1,7 @@
 // Names written into the bands of the load line, wherever a band is thick enough for as long as its name is wide.
 
 import { type Band, LOAD_BANDS } from './bands'
+import { type Box, overlaps } from './boxes'
 import type { Measure } from './fit-text'
 
 export interface BandLabel {
@@ -10,16 +11,6 @@ export interface BandLabel {
   /** Middle of the text. */
   y: number
 }
-
-export interface Box {
-  left: number
-  right: number
-  top: number
-  bottom: number
-}
-
-const overlaps = (a: Box, b: Box): boolean =>
-  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom
 
 /** At most one label a band, in its roomiest place; a band without room, or only behind `taken`, has none. */
 export function bandLabels(

@@ -5,12 +5,20 @@ import type { Shares } from '../../reckon'
 
 /** The shares of a load, and the water wanted that no container holds. */
 export type Layers = Shares & { wanted?: number }
-export type Band = keyof Layers
+export type LoadBand = keyof Layers
+
+/** The fills of the gear by its groups, so many as there are layers of it: the first is that of all gear. */
+const GEAR_BANDS = ['kept', 'kept1', 'kept2', 'kept3'] as const
+export type Band = LoadBand | (typeof GEAR_BANDS)[number]
+
+/** The fill of a part of the load; of gear that of its group. */
+export const bandOf = (share: LoadBand, nth: number): Band =>
+  share === 'kept' ? GEAR_BANDS[Math.min(nth, GEAR_BANDS.length - 1)]! : share
 
 /** What is aboard. */
 export const BANDS: readonly { band: keyof Shares; word: string }[] = [
   { band: 'kept', word: 'Gear' },
-  { band: 'spread', word: 'Used-up things' },
+  { band: 'spread', word: 'Used up' },
   { band: 'nightly', word: 'Fuel' },
   { band: 'daily', word: 'Food' },
   { band: 'rubbish', word: 'Rubbish' },
@@ -18,9 +26,9 @@ export const BANDS: readonly { band: keyof Shares; word: string }[] = [
 ]
 
 /** What a load is told by: what is aboard, and above it what is wanted. */
-export const LOAD_BANDS: readonly { band: Band; word: string }[] = [
+export const LOAD_BANDS: readonly { band: LoadBand; word: string }[] = [
   ...BANDS,
-  { band: 'wanted', word: 'Water wanted' },
+  { band: 'wanted', word: 'Water short' },
 ]
 
 /** The bands as a key lists them: top band first. */
@@ -46,5 +54,5 @@ export function layersOf(litres: Shares, bodyLitres: number): Shares {
 }
 
 /** The bands that hold anything in one of the shares, bottom to top. */
-export const bandsIn = (all: readonly Layers[]): Band[] =>
+export const bandsIn = (all: readonly Layers[]): LoadBand[] =>
   LOAD_BANDS.filter(({ band }) => all.some(shares => (shares[band] ?? 0) > 0)).map(({ band }) => band)

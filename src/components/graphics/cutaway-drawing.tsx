@@ -4,7 +4,15 @@ import type { CutawayPlan } from './cutaway-plan'
 import { fillOf } from './patterns'
 import { px } from './scale'
 
-export function CutawayDrawing({ plan, of, known }: { plan: CutawayPlan; of: string; known: boolean }) {
+interface CutawayDrawingProps {
+  plan: CutawayPlan
+  of: string
+  known: boolean
+  /** The layer that is singled out. */
+  chosen: number | null
+}
+
+export function CutawayDrawing({ plan, of, known, chosen }: CutawayDrawingProps) {
   const { outlines, range, brimY, levelY, left, right, floorY, widthPx, linePx } = plan
   const inside = `${of}-inside`
   const reach = `${of}-reach`
@@ -21,7 +29,7 @@ export function CutawayDrawing({ plan, of, known }: { plan: CutawayPlan; of: str
           <path class="range-hatch" d="M-2 6L2 10M-2-2L10 10M6-2L10 2" />
         </pattern>
       </defs>
-      <Harness plan={plan} />
+      {plan.hasHarness ? <Harness plan={plan} /> : null}
       <path class="body-paper" d={outlines.body} />
       <g clip-path={`url(#${inside})`}>
         {plan.layers.map(({ band, y, height }) => (
@@ -35,6 +43,15 @@ export function CutawayDrawing({ plan, of, known }: { plan: CutawayPlan; of: str
             fill={fillOf(of, band)}
           />
         ))}
+        {chosen !== null && plan.layers[chosen] ? (
+          <rect
+            class="layer-chosen"
+            x={px(left)}
+            width={px(right - left)}
+            y={px(plan.layers[chosen].y)}
+            height={px(plan.layers[chosen].height)}
+          />
+        ) : null}
       </g>
       {range.bottom > range.top && (
         <g clip-path={`url(#${reach})`}>

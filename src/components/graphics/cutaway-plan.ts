@@ -1,7 +1,7 @@
 // Where everything in the cutaway goes: one pure function from what is shown and the room there is, to px.
 
 import type { Moment, Need } from '../../reckon'
-import { BANDS, type Band, edgesOf, layersOf } from './bands'
+import { BANDS, type Band, layersOf } from './bands'
 import { areaOf, type BodyShape, fillHeight, heapOn, type Level, shapeOf, usualHeight } from './body-shape'
 import { wrap } from './fit-text'
 import { clamp, px } from './scale'
@@ -16,6 +16,13 @@ export interface Body {
   need: Pick<Need, 'bodyLitres' | 'bodyLitresSafe' | 'sigmaV'>
   moment: Moment
   scaleLitres: number
+  /** What fills it, bottom to top; by what it is if absent. Together they are the moment's litres. */
+  layers?: readonly Layer[]
+}
+
+export interface Layer {
+  band: Band
+  litres: number
 }
 
 export interface Amounts {
@@ -48,6 +55,13 @@ export function amountsOf({ bodyLitres, collarLitres, need, moment }: Body): Amo
   }
 }
 
+/** Bottom to top; what the layers of a moment are by itself. */
+const layersIn = ({ layers, moment }: Body): readonly Layer[] =>
+  layers ?? layersByBand(layersOf(moment.litres, moment.bodyLitres))
+
+const layersByBand = (shares: Moment['litres']): Layer[] =>
+  BANDS.map(({ band }) => ({ band, litres: shares[band] })).filter(({ litres }) => litres > 0)
+
 export interface CutawayPlan {
   widthPx: number
   heightPx: number
@@ -55,6 +69,7 @@ export interface CutawayPlan {
   shape: BodyShape
   /** Area that stands for one litre; the same for all cutaways of one scale in equally wide boxes. */
   pxPerLitre: number
+  hasHarness: boolean
   /** Closed outlines: the body, its collar, what is heaped above, and how high the likely need may reach. */
   outlines: { body: string; collar: string; heap: string; reach: string }
   layers: { band: Band; y: number; height: number }[]
@@ -76,6 +91,8 @@ export interface CutawayPlan {
   }[]
 }
 
+const LEAST_HARNESS_PX = 170
+
 /** Lays the cutaway out; null where there is nothing to draw, neither pack nor need. */
 export function planCutaway(
   body: Body,
@@ -92,9 +109,14 @@ export function planCutaway(
   // One scale for all bodies that are shown together: it may depend on nothing that differs between them.
   const largest = Math.max(body.scaleLitres, brimLitres + collarLitres, highLitres)
   const tallCm = usualHeight(largest) * 1.25
-  const beltCm = usualHeight(largest) * 0.11
+  // A small drawing is of the body alone.
+  const hasHarness = widthPx >= LEAST_HARNESS_PX
+  const beltCm = usualHeight(largest) * (hasHarness ? 0.11 : 0)
   const wideCm = Math.sqrt(areaOf(largest) * 0.75) + 2 * beltCm
-  const scale = Math.min(clamp(widthPx, 170, 340) / tallCm, (widthPx - column - 16) / wideCm)
+  const scale = Math.min(
+    clamp(hasHarness ? widthPx : widthPx * 1.6, 170, 340) / tallCm,
+    (widthPx - column - 24) / wideCm,
+  )
 
   const topLevel = shape.collar.at(-1) ?? shape.body.at(-1)!
   const heap = heapOn(topLevel, amounts.overCollarLitres)
@@ -106,10 +128,12 @@ export function planCutaway(
   const at = (cm: number) => floorY - cm * scale
   const outline = (levels: readonly Level[]) => outlineOf(levels, { middle, floorY, scale })
 
-  const heights = edgesOf(amounts.layers).map(litres => fillHeight(shape, litres))
-  const layers = BANDS.flatMap(({ band }, i) => {
-    const height = (heights[i + 1]! - heights[i]!) * scale
-    return height > 0 ? [{ band, y: at(heights[i + 1]!), height }] : []
+  let filled = 0
+  const layers = layersIn(body).map(({ band, litres }) => {
+    const from = fillHeight(shape, filled)
+    filled += litres
+    const to = fillHeight(shape, filled)
+    return { band, y: at(to), height: (to - from) * scale }
   })
   const range = { top: at(fillHeight(shape, highLitres)), bottom: at(fillHeight(shape, lowLitres)) }
   const levelY = at(fillHeight(shape, inLitres))
@@ -137,6 +161,7 @@ export function planCutaway(
     linePx,
     shape,
     pxPerLitre: areaOf(1) * scale ** 2,
+    hasHarness,
     outlines: {
       body: outline(shape.body),
       collar: outline(shape.collar),

@@ -6,7 +6,8 @@ import { BANDS, bandsIn } from './bands'
 import { PROPORTION } from './body-shape'
 import { CutawayDrawing } from './cutaway-drawing'
 import { type Amounts, amountsOf, type Body, planCutaway } from './cutaway-plan'
-import { cutawayWords, type LitreFormat } from './cutaway-words'
+import { type CutawayWords, cutawayWords, type LitreFormat } from './cutaway-words'
+import { LayerHand } from './layer-hand'
 import { BandKey } from './load-key'
 import { Patterns } from './patterns'
 import { PictureTable } from './picture-table'
@@ -20,6 +21,10 @@ export interface CutawayProps extends Body {
   /** Something is not counted: the need is a lower bound. */
   atLeast?: boolean
   format: LitreFormat
+  /** Name, sentence, key and table stand elsewhere. */
+  isBare?: boolean
+  /** Layers can be chosen: which is, how it is told, and what follows. */
+  hand?: { chosen: number | null; onChoose(index: number): void; textOf(index: number): string }
 }
 
 /**
@@ -27,7 +32,7 @@ export interface CutawayProps extends Body {
  * width, then draw a litre equally large.
  */
 export function Cutaway(props: CutawayProps) {
-  const { name, moment, format, bodyLitres, atLeast = false } = props
+  const { name, moment, format, bodyLitres, atLeast = false, isBare = false, hand } = props
   // A lower bound has no range to draw or to tell.
   const { bodyLitres: mostLitres } = props.need
   const need = atLeast ? { bodyLitres: mostLitres, bodyLitresSafe: mostLitres, sigmaV: 0 } : props.need
@@ -46,26 +51,53 @@ export function Cutaway(props: CutawayProps) {
   })
   const plan = planCutaway(body, words, room)
   const bands = bandsIn([amounts.layers])
+  const filled = props.layers ? props.layers.map(({ band }) => band) : bands
   const height = plan?.shape.heightKnown
     ? 'The height is the one stated.'
     : `The height is drawn from the litres: about ${PROPORTION} times as wide as high.`
   return (
     <figure class="picture cutaway">
-      <figcaption>
-        <bdi>{name}</bdi>
-      </figcaption>
+      {isBare ? null : (
+        <figcaption>
+          <bdi>{name}</bdi>
+        </figcaption>
+      )}
       <div class="drawing" ref={ref}>
         {plan ? (
           <svg width={plan.widthPx} height={plan.heightPx} role="img" aria-label={words.all}>
             <defs>
-              <Patterns of={of} bands={bands} />
+              <Patterns of={of} bands={filled} />
             </defs>
-            <CutawayDrawing plan={plan} of={of} known={known} />
+            <CutawayDrawing plan={plan} of={of} known={known} chosen={hand?.chosen ?? null} />
           </svg>
         ) : (
-          <p>Nothing rides in the main body yet: add gear and it fills here.</p>
+          <p>Nothing is in the main body yet. Add gear to fill it.</p>
         )}
+        {plan && hand && plan.layers.length > 0 ? <LayerHand layers={plan.layers} {...hand} /> : null}
       </div>
+      {isBare ? null : (
+        <Told {...{ name, of, words, bands, amounts, known, mostLitres, format }} height={height} />
+      )}
+    </figure>
+  )
+}
+
+interface ToldProps {
+  name: string
+  of: string
+  words: CutawayWords
+  bands: ReturnType<typeof bandsIn>
+  amounts: Amounts
+  known: boolean
+  mostLitres: number
+  format: LitreFormat
+  height: string
+}
+
+/** The picture in a sentence, its key, and its table. */
+function Told({ name, of, words, bands, amounts, known, mostLitres, format, height }: ToldProps) {
+  return (
+    <>
       <p dir="auto">
         {words.now} {words.most}
       </p>
@@ -77,7 +109,7 @@ export function Cutaway(props: CutawayProps) {
         rows={rowsOf(amounts, known, mostLitres).map(([what, value]) => [what, format.litres(value)])}
         note={`Equal areas are equal litres. ${height}`}
       />
-    </figure>
+    </>
   )
 }
 

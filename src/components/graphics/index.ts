@@ -1,9 +1,11 @@
 // The load line and the cutaway, and plots of marks and edges between two measures.
 
+export { bandOf } from './bands'
 export { Cutaway, type CutawayProps } from './cutaway'
-export { LoadLine, type LoadLineProps } from './load-line'
+export { LoadLine, type LoadLineProps, LoadLineTable } from './load-line'
 export type { LoadFormat, LoadLimit, PictureStop } from './load-picture'
 export { letters } from './mark-letters'
+export { Patterns, Swatch } from './patterns'
 export { PictureTable } from './picture-table'
 export type { Mark, MarkShape } from './plot-marks'
 export { ReachPicture, type ReachRun } from './ReachPicture'

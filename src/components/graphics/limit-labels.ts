@@ -1,8 +1,10 @@
-// Where the name of a limit goes: on its own line, or under it, or, among lines too close for either, above them all;
-// and how it is cut to the room there is.
+// Where the name of a limit goes: on its own line or under it, clear of the load, of the other lines and names; where
+// there is no such place, above the load with a leader to its line; and how it is cut to the room there is.
 
+import { type Box, overlaps } from './boxes'
 import type { Measure } from './fit-text'
 import type { LoadLimit } from './load-picture'
+import { clamp } from './scale'
 
 /** The label cut to `widthPx`: in its middle, and in its ending only where nothing before that would be left. */
 export function cutLabel(
@@ -40,32 +42,70 @@ function cutMiddle(text: string, keep: number): string {
     .trimStart()}`
 }
 
+export interface LimitLabel extends Box {
+  /** It lies away from its line. */
+  isApart: boolean
+}
+
+interface Around {
+  left: number
+  right: number
+  top: number
+  linePx: number
+  /** The top of the load, in order of x. */
+  crest: readonly (readonly [x: number, y: number])[]
+}
+
+/** Steps in which a free place is looked for, px. */
+const STEP_PX = 8
+const GAP_PX = 3
+
 /**
- * Middles of the labels for level lines at `ys`, in their order: no label lies over a line or another label. May rise
- * above `top`: the caller makes room. A line of null (off the picture) has its label at the very top.
+ * Boxes of the labels for level lines at `ys`, in their order, none of them over the load, a line or another label. May
+ * rise above `top`: the caller makes room. A line of null (off the picture) has its label above the load.
  */
 export function labelLimits(
-  ys: readonly (number | null)[],
-  { linePx, top, bottom }: { linePx: number; top: number; bottom: number },
-): number[] {
-  const gap = 4
-  const lines = ys.filter(y => y !== null)
-  const placed: number[] = []
-  const free = (middle: number) =>
-    middle + linePx / 2 <= bottom &&
-    lines.every(y => Math.abs(y - middle) >= linePx / 2 + 1) &&
-    placed.every(other => Math.abs(other - middle) >= linePx - 1)
-  const place = (y: number | null): number => {
-    const wishes = y === null ? [top + linePx / 2] : [y - gap - linePx / 2, y + gap + linePx / 2]
-    const wish = wishes.find(free)
-    if (wish !== undefined) return wish
-    return Math.min(...lines.map(line => line - gap), ...placed.map(other => other - linePx / 2)) - linePx / 2
-  }
-  const middles = ys.map(() => 0)
-  const order = ys.map((_, i) => i).sort((a, b) => (ys[a] ?? -1) - (ys[b] ?? -1))
+  limits: readonly { y: number | null; widthPx: number }[],
+  { left, right, top, linePx, crest }: Around,
+): LimitLabel[] {
+  const lines = limits.flatMap(({ y }) => (y === null ? [] : [{ left, right, top: y - 1, bottom: y + 1 }]))
+  const placed: Box[] = []
+  const labels: LimitLabel[] = []
+  const order = limits.map((_, i) => i).sort((a, b) => (limits[a]!.y ?? -1) - (limits[b]!.y ?? -1))
   for (const i of order) {
-    middles[i] = place(ys[i]!)
-    placed.push(middles[i]!)
+    const label = place(limits[i]!)
+    labels[i] = label
+    placed.push(label)
   }
-  return middles
+  return labels
+
+  function place({ y, widthPx }: { y: number | null; widthPx: number }): LimitLabel {
+    const last = Math.max(left, right - widthPx)
+    const xs = Array.from({ length: Math.floor((last - left) / STEP_PX) + 1 }, (_, i) => last - i * STEP_PX)
+    const tops = y === null ? [top] : [y - GAP_PX - linePx, y + GAP_PX]
+    for (const at of tops)
+      for (const x of [...xs, left]) {
+        const box = { left: x, right: x + widthPx, top: at, bottom: at + linePx }
+        const isFree = ![...lines, ...placed].some(other => overlaps(box, other))
+        if (isFree && box.bottom < highest(box)) return { ...box, isApart: false }
+      }
+    const box = { left: last, right: last + widthPx }
+    const above = [...lines, ...placed].filter(other => other.left < box.right && other.right > box.left)
+    const bottom = Math.min(highest(box), ...above.map(other => other.top)) - GAP_PX
+    return { ...box, top: bottom - linePx, bottom, isApart: y !== null }
+  }
+
+  /** The highest the load comes between two places. */
+  function highest({ left: from, right: to }: Pick<Box, 'left' | 'right'>): number {
+    let most = Number.POSITIVE_INFINITY
+    crest.forEach(([x, y], i) => {
+      if (x >= from && x <= to) most = Math.min(most, y)
+      const next = crest[i + 1]
+      if (!next || next[0] < from || x > to) return
+      const slope = next[0] > x ? (next[1] - y) / (next[0] - x) : 0
+      for (const edge of [clamp(from, x, next[0]), clamp(to, x, next[0])])
+        most = Math.min(most, y + slope * (edge - x))
+    })
+    return most
+  }
 }

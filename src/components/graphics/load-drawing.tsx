@@ -47,16 +47,21 @@ export function LoadWords({ plan }: { plan: LoadPlan }) {
       {plan.limits.map((limit, i) => (
         <LimitLine key={i} limit={limit} nth={i} plan={plan} />
       ))}
-      <path class="leader" d={`M${px(peak.x)} ${px(linePx * peak.lines.length)}V${px(peak.y)}`} />
+      {peak.lines.length > 0 && (
+        <path class="leader" d={`M${px(peak.x)} ${px(linePx * peak.lines.length)}V${px(peak.y)}`} />
+      )}
       <circle class="peak" cx={px(peak.x)} cy={px(peak.y)} r="4" />
       {peak.lines.map((line, i) => (
         <text key={i} x={px(peak.textX)} y={px(firstLine + i * linePx)} class="mid strong">
           {line}
         </text>
       ))}
+      {plan.warnings.map(({ x, y }, i) => (
+        <WarningMark key={i} x={x} y={y} size={plan.markPx} />
+      ))}
       {strip.marks.map(({ kind, y, stops }) =>
-        stops.map(stop => (
-          <Mark key={`${kind}${stop}`} kind={kind} x={strip.stopXs[stop]!} y={y} size={strip.markPx} />
+        stops.map(({ stop, x }) => (
+          <Mark key={`${kind}${stop}`} kind={kind} x={x} y={y} size={strip.markPx} />
         )),
       )}
       {strip.names.map(({ stop, x, y, at, row, text }) => (
@@ -75,25 +80,31 @@ export function LoadWords({ plan }: { plan: LoadPlan }) {
 }
 
 function LimitLine({ limit, nth, plan }: { limit: DrawnLimit; nth: number; plan: LoadPlan }) {
-  const { y, labelY, end, text, widthPx } = limit
+  const { y, label, text } = limit
   const { left, right } = plan.plot
-  const edge = end === 'left' ? left : right
-  const inward = end === 'left' ? 1 : -1
-  const moved = y !== null && Math.abs(y - labelY) > plan.linePx
   return (
     <g>
       {y !== null && <path class={`limit limit-${nth}`} d={`M${px(left)} ${px(y)}H${px(right)}`} />}
-      {moved && <path class="leader" d={`M${px(edge)} ${px(y)}V${px(labelY)}h${inward * 5}`} />}
-      <rect
-        class="patch"
-        x={px(end === 'left' ? edge + 5 : edge - 11 - widthPx)}
-        y={px(labelY - plan.linePx / 2)}
-        width={px(widthPx + 6)}
-        height={px(plan.linePx)}
-      />
-      <text x={px(edge + inward * 8)} y={px(labelY)} class={`halo${end === 'left' ? '' : ' end'}`}>
+      {y !== null && label.isApart && (
+        <path class="leader" d={`M${px(right)} ${px(y)}V${px(label.bottom)}`} />
+      )}
+      <text x={px(label.right - 2)} y={px((label.top + label.bottom) / 2)} class="halo end">
         {text}
       </text>
+    </g>
+  )
+}
+
+/** The sign for a danger, where it waits. */
+function WarningMark({ x, y, size }: { x: number; y: number; size: number }) {
+  const half = size / 2
+  return (
+    <g>
+      <path class="warning-mark" d={`M${px(x)} ${px(y - half)}l${px(half)} ${px(size)}h${px(-size)}Z`} />
+      <path
+        class="warning-bang"
+        d={`M${px(x)} ${px(y - half * 0.35)}v${px(half * 0.6)}m0 ${px(half * 0.4)}v0.1`}
+      />
     </g>
   )
 }

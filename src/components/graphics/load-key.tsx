@@ -1,6 +1,6 @@
 // The key of the load line: each band with what it weighs at the chosen moment, then the marks of the stops.
 
-import { type Band, type Layers, TOP_DOWN } from './bands'
+import { type Layers, type LoadBand, TOP_DOWN } from './bands'
 import { Mark } from './mark'
 import { Swatch } from './patterns'
 import type { MarkKind } from './stop-strip'
@@ -19,7 +19,7 @@ export function BandKey({
   format,
 }: {
   of: string
-  shown: readonly Band[]
+  shown: readonly LoadBand[]
   values: Layers
   format(value: number): string
 }) {

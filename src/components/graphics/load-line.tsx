@@ -11,7 +11,7 @@ import { BandKey, MarkKey } from './load-key'
 import { type LoadPicture, withWantedWater } from './load-picture'
 import { planLoadLine } from './load-plan'
 import { LoadTable } from './load-table'
-import { loadSummary, momentInFull, momentSentence } from './load-words'
+import { loadSummary, momentInFull, momentLines } from './load-words'
 import { Patterns } from './patterns'
 import { clamp, px } from './scale'
 import { useRoom } from './use-drawing'
@@ -21,6 +21,8 @@ export interface LoadLineProps extends Omit<LoadPicture, 'moments'> {
   /** Index of the moment under the cursor; held to the moments there are. */
   moment: number
   onMoment(index: number): void
+  /** Key and table stand elsewhere. */
+  isBare?: boolean
 }
 
 /** `moments`, `stops`, `limits`, `format` and `profile` should keep their identity between renders: the drawing is kept by it. */
@@ -28,20 +30,32 @@ export function LoadLine(props: LoadLineProps) {
   return props.moments.length > 0 ? <Drawn {...props} /> : null
 }
 
-function Drawn({ moments: all, stops, limits, format, profile, moment, onMoment }: LoadLineProps) {
+type TableProps = Omit<LoadPicture, 'moments'> & Pick<LoadLineProps, 'moments'>
+
+/** All that the load line plots, where it stands apart from the picture. */
+export function LoadLineTable({ moments, ...picture }: TableProps) {
+  return (
+    <div class="picture">
+      <LoadTable {...picture} moments={moments.map(withWantedWater)} />
+    </div>
+  )
+}
+
+function Drawn({ moments: all, moment, onMoment, isBare = false, ...picture }: LoadLineProps) {
+  const { stops, limits, format, profile, warnings, isPeakTold } = picture
   const moments = useMemo(() => all.map(withWantedWater), [all])
   const of = useId()
   const { ref, room, isMeasured } = useRoom()
   const [heard, setHeard] = useState(false)
   const shown = useMemo(
-    () => ({ moments, stops, limits, format, profile }),
-    [moments, stops, limits, format, profile],
+    () => ({ moments, stops, limits, format, profile, warnings, isPeakTold }),
+    [moments, stops, limits, format, profile, warnings, isPeakTold],
   )
   const bands = useMemo(() => bandsIn(moments.map(m => m.kg)), [moments])
   const plan = useMemo(() => (isMeasured ? planLoadLine(shown, room) : null), [shown, room])
   const under = useMemo(() => plan && <LoadBands plan={plan} of={of} />, [plan, of])
   const over = useMemo(() => plan && <LoadWords plan={plan} />, [plan])
-  const table = useMemo(() => <LoadTable {...shown} />, [shown])
+  const table = useMemo(() => (isBare ? null : <LoadTable {...shown} />), [shown, isBare])
   if (!plan)
     return (
       <figure class="picture load-line">
@@ -50,6 +64,7 @@ function Drawn({ moments: all, stops, limits, format, profile, moment, onMoment 
     )
   const index = clamp(Math.trunc(moment) || 0, 0, moments.length - 1)
   const { plot, terrain } = plan
+  const [head, then] = momentLines(index, shown)
   const x = px(plan.xs[index]!)
   const groundY = terrain?.stopYs[moments[index]!.stop] ?? null
   const step = (by: number) => () => {
@@ -90,7 +105,7 @@ function Drawn({ moments: all, stops, limits, format, profile, moment, onMoment 
         </button>
         {/* The slider speaks its own value; this line speaks only for the two buttons. */}
         <p dir="auto" aria-live={heard ? 'polite' : 'off'}>
-          {momentSentence(index, shown)}
+          <strong>{head}</strong> <span class="then">{then}</span>
         </p>
         <button
           type="button"
@@ -101,8 +116,12 @@ function Drawn({ moments: all, stops, limits, format, profile, moment, onMoment 
           ›
         </button>
       </div>
-      <BandKey of={of} shown={bands} values={moments[index]!.kg} format={format.kg} />
-      <MarkKey kinds={plan.strip.marks.map(mark => mark.kind)} />
+      {isBare ? null : (
+        <>
+          <BandKey of={of} shown={bands} values={moments[index]!.kg} format={format.kg} />
+          <MarkKey kinds={plan.strip.marks.map(mark => mark.kind)} />
+        </>
+      )}
       {table}
     </figure>
   )

@@ -58,4 +58,8 @@ export interface LoadPicture {
   format: LoadFormat
   /** The terrain, in order from km 0; drawn under the load where the trip is measured in km. */
   profile?: readonly ProfilePoint[] | undefined
+  /** The moments that a warning is about, by index. */
+  warnings?: readonly number[] | undefined
+  /** The peak is told on the picture too, as on paper. */
+  isPeakTold?: boolean | undefined
 }

@@ -1,7 +1,8 @@
 // Where everything in the load line goes: one pure function from what is shown and the room there is, to px.
 // Top to bottom: the peak in words, the plot with its limits, the terrain, marks of the stops, their names, a scale bar.
 
-import { type BandLabel, type Box, bandLabels } from './band-labels'
+import { type BandLabel, bandLabels } from './band-labels'
+import type { Box } from './boxes'
 import { cut, type Measure, wrap } from './fit-text'
 import { type DrawnLimit, drawLimits, topOf } from './limits'
 import type { LoadPicture } from './load-picture'
@@ -28,14 +29,23 @@ export interface LoadPlan {
   rules: { y: number; text: string }[]
   limits: DrawnLimit[]
   peak: { x: number; y: number; textX: number; lines: string[] }
+  /** Middles of the marks of warnings, and their size. */
+  warnings: { x: number; y: number }[]
+  markPx: number
   bands: BandLabel[]
   terrain: Terrain | null
   strip: Strip
   bar: { from: number; to: number; y: number; text: string } | null
 }
 
+/** Narrower pictures do without a scale bar, and with fewer limits. */
+const LEAST_WIDE_EM = 36
+const MOST_NARROW_LIMITS = 2
+
 /** Lays the load line out in the room there is. Needs at least one moment. */
-export function planLoadLine(shown: LoadPicture, room: Room): LoadPlan {
+export function planLoadLine(picture: LoadPicture, room: Room): LoadPlan {
+  const isNarrow = room.widthPx < room.emPx * LEAST_WIDE_EM
+  const shown = isNarrow ? { ...picture, limits: picture.limits.slice(0, MOST_NARROW_LIMITS) } : picture
   const { moments } = shown
   const { widthPx, emPx, measure, measureBold } = room
   const linePx = Math.ceil(emPx * 1.3)
@@ -54,23 +64,23 @@ export function planLoadLine(shown: LoadPicture, room: Room): LoadPlan {
 
   const lines = peakLines(shown, peakIndex, widthPx, measureBold)
   const top = lines.length * linePx + emPx * 0.6
-  const plot = { ...sides, top, bottom: top + clamp(widthPx * 0.5, 170, 300), topKg }
+  const heightPx = clamp(widthPx * 0.45, 150, 360)
   const peakX = xs[peakIndex]!
-  const limits = drawLimits(shown, { plot, peakX, peakKg, linePx }, room)
-  const lift = Math.max(0, ...limits.map(({ labelY }) => top - (labelY - linePx / 2)))
-  plot.top += lift
-  plot.bottom += lift
-  for (const limit of limits) {
-    limit.labelY += lift
-    if (limit.y !== null) limit.y += lift
+  const layOut = (from: number) => {
+    const plot = { ...sides, top: from, bottom: from + heightPx, topKg }
+    const ys = edgeYs(moments, plot)
+    const crest = xs.map((x, i) => [x, ys[i]!.at(-1)!] as const)
+    const warnings = warningSpots(shown, crest, emPx)
+    return { plot, ys, warnings, limits: drawLimits(shown, { plot, peakKg, linePx, crest }, room) }
   }
-
-  const ys = edgeYs(moments, plot)
+  const wished = layOut(top)
+  const highest = Math.min(top, ...wished.limits.map(({ label }) => label.top))
+  const { plot, ys, warnings, limits } = highest < top ? layOut(top + (top - highest)) : wished
   // Drops stand on the highest ground: they keep clear of the load's own axis.
   const terrain = layTerrain(shown, { ...sides, top: plot.bottom + emPx * 1.1, linePx, ruled })
   const strip = layStrip(shown, { xs, top: (terrain ?? plot).bottom + 4, linePx, peak }, room)
-  const half = Math.max(...lines.map(measureBold)) / 2
-  const bar = scaleBar(shown, sides, strip.bottom + emPx * 0.9)
+  const half = Math.max(0, ...lines.map(measureBold)) / 2
+  const bar = isNarrow ? null : scaleBar(shown, sides, strip.bottom + emPx * 0.9)
   return {
     widthPx,
     heightPx: Math.ceil(strip.bottom + (bar ? emPx * 1.6 : 4)),
@@ -86,8 +96,15 @@ export function planLoadLine(shown: LoadPicture, room: Room): LoadPlan {
     bands: bandLabels(xs, ys, {
       measure,
       emPx,
-      taken: limits.flatMap(takenBy(plot, linePx, text => measure(text) + emPx)),
+      taken: [
+        ...warnings.map(({ x, y }) => boxAround(x, y, emPx)),
+        ...limits.flatMap(({ y, label }): Box[] =>
+          y === null ? [label] : [label, { ...sides, top: y - 1, bottom: y + 1 }],
+        ),
+      ],
     }),
+    warnings,
+    markPx: emPx,
     terrain,
     strip,
     bar,
@@ -103,32 +120,38 @@ function rulesUpTo(topKg: number, { format }: LoadPicture, widthPx: number) {
   const unitKg = format.unitKg ?? 1
   const step = roundStep(topKg / unitKg, widthPx > 600 ? 5 : 4) * unitKg
   const rules: { kg: number; text: string }[] = []
-  for (let kg = step; kg <= topKg * (1 + 1e-9); kg += step) rules.push({ kg, text: format.kg(kg) })
+  for (let kg = step; kg <= topKg * (1 + 1e-9); kg += step)
+    rules.push({ kg, text: format.kg(kg).replace(/[.,]0+(?=\D|$)/, '') })
   return rules
 }
 
-/** The room that a limit's line and label keep free of names of bands. */
-const takenBy =
-  ({ left, right }: Plot, linePx: number, measure: Measure) =>
-  ({ y, labelY, end, text }: DrawnLimit): Box[] => {
-    const from = end === 'left' ? left : right - measure(text)
-    const label = {
-      left: from,
-      right: from + measure(text),
-      top: labelY - linePx / 2,
-      bottom: labelY + linePx / 2,
-    }
-    return y === null ? [label] : [label, { left, right, top: y - 1, bottom: y + 1 }]
-  }
+/** In the load where it begins, clear of the knob of the cursor and of what is written above. */
+const warningSpots = (
+  { warnings = [] }: LoadPicture,
+  crest: readonly (readonly [x: number, y: number])[],
+  emPx: number,
+) =>
+  warnings.map(moment => {
+    const [x, y] = crest[moment]!
+    return { x: Math.min(x, crest.at(-1)![0] - emPx * 2) + emPx, y: y + emPx * 1.4 }
+  })
+
+const boxAround = (x: number, y: number, sizePx: number): Box => ({
+  left: x - sizePx,
+  right: x + sizePx,
+  top: y - sizePx,
+  bottom: y + sizePx,
+})
 
 function peakLines(
-  { moments, stops, format }: LoadPicture,
+  { moments, stops, format, isPeakTold = true }: LoadPicture,
   peak: number,
   widthPx: number,
   measure: Measure,
 ): string[] {
   const moment = moments[peak]!
   if (!(moment.kg.total > 0)) return wrap('Nothing is carried yet', widthPx, measure)
+  if (!isPeakTold) return []
   const say = (name: string) => `${format.kg(moment.kg.total)} ${placeWords(moment, stops, isolate(name))}`
   // A long name gives way until the sentence fits one line, but keeps a third of the width.
   const nameRoom = Math.max(widthPx - measure(say('')), widthPx / 3)

@@ -17,13 +17,28 @@ function farWords(moment: LoadMoment, moments: readonly LoadMoment[], format: Lo
 
 export type LoadStory = Omit<LoadPicture, 'limits'>
 
-/** "14.7 kg leaving Larch Spring, day 2, at 13.5 km"; over known terrain also ", 640 m high". */
-export function momentSentence(index: number, story: LoadStory): string {
+/** "14.7 kg when you leave Larch Spring, day 2, at 13.5 km"; over known terrain also ", 640 m high". */
+function momentSentence(index: number, story: LoadStory): string {
   const { moments, stops, format } = story
   const moment = moments[index]!
   const eleM = hasTerrain(story) ? elevationAt(moment.km, story) : null
   const high = eleM === null ? '' : `, ${metresText(eleM, format)} high`
   return `${format.kg(moment.kg.total)} ${placeWords(moment, stops)}${farWords(moment, moments, format)}${high}`
+}
+
+/** A moment as a heading and a line below it: "Leaving Larch Spring", "day 2 · 14.1 kg, 16.0 kg with all water". */
+export function momentLines(index: number, story: LoadStory): [string, string] {
+  const { moments, stops, format } = story
+  const { kg, km, stop, phase, day } = moments[index]!
+  const head = `${phase === 'arrive' ? 'Reaching' : 'Leaving'} ${isolate(stopName(stops, stop))}`
+  const wanted = kg.wanted ?? 0
+  const load =
+    wanted > 0
+      ? `${format.kg(kg.total - wanted)}, ${format.kg(kg.total)} with all water`
+      : format.kg(kg.total)
+  const eleM = hasTerrain(story) ? elevationAt(km, story) : null
+  const high = eleM === null ? '' : ` · ${metresText(eleM, format)} high`
+  return [head, `day ${day} · ${load}${high}`]
 }
 
 /** The same with its parts, for those who hear it: "…, of it 6.39 kg gear, 6.00 kg water". */

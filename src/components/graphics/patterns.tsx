@@ -5,6 +5,9 @@ import type { Band } from './bands'
 
 const TILE: Record<Band, { size: number; d: string; dots?: string }> = {
   kept: { size: 8, d: '' },
+  kept1: { size: 10, d: 'M0 5H5' },
+  kept2: { size: 12, d: '', dots: 'M3 3h0M9 9h0' },
+  kept3: { size: 8, d: 'M0 4H8' },
   spread: { size: 9, d: '', dots: 'M2 2h0M6.5 6.5h0' },
   nightly: { size: 6, d: 'M3 0V6' },
   daily: { size: 7, d: 'M-1 1L1-1M0 7L7 0M6 8L8 6' },

@@ -28,7 +28,8 @@ export function TerrainDrawing({ plan, terrain }: { plan: LoadPlan; terrain: Ter
       />
       {onGround.map(({ stop, x, y }) => {
         const source = strip.marks.find(
-          ({ kind, stops }) => (kind === 'sure' || kind === 'doubtful') && stops.includes(stop),
+          ({ kind, stops }) =>
+            (kind === 'sure' || kind === 'doubtful') && stops.some(mark => mark.stop === stop),
         )
         return source ? (
           <Mark key={stop} kind={source.kind} x={x} y={y - strip.markPx * 0.62} size={strip.markPx} />

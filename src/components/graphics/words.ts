@@ -12,13 +12,13 @@ export const isolate = (name: string): string => `\u2068${name.replace(BIDI_CONT
 export const stopName = (stops: readonly PictureStop[], stop: number): string =>
   stops[stop]?.name.trim() || `stop ${stop + 1}`
 
-/** "leaving Larch Spring, day 2"; the name is isolated, `name` replaces it where it has to be shorter. */
+/** "when you leave Larch Spring, day 2"; the name is isolated, `name` replaces it where it has to be shorter. */
 export function placeWords(
   moment: Pick<Moment, 'stop' | 'phase' | 'day'>,
   stops: readonly PictureStop[],
   name = isolate(stopName(stops, moment.stop)),
 ): string {
-  return `${moment.phase === 'arrive' ? 'reaching' : 'leaving'} ${name}, day ${moment.day}`
+  return `when you ${moment.phase === 'arrive' ? 'reach' : 'leave'} ${name}, day ${moment.day}`
 }
 
 /** An elevation in the reader's unit. */

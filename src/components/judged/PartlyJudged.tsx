@@ -15,7 +15,7 @@ interface PartlyJudgedProps {
 
 export function PartlyJudged({ judged, name, plan, known }: PartlyJudgedProps) {
   return (
-    <div class="verdict" data-figures="why">
+    <div class="verdict" data-figures="why" data-answer={judged.answer}>
       <p class="verdict-answer">
         <span aria-hidden="true">{ANSWERS[judged.answer].mark} </span>
         {name ? <bdi>{name}: </bdi> : null}

@@ -1,4 +1,4 @@
-// The panel of a "Why?": one reason stands open; of several each is a line with its figure that opens.
+// The reasons in a sheet: one reason stands open; of several each is a line with its figure that opens.
 
 import sources from '../../../data/sources.json'
 import { formatsIn } from '../../report'

@@ -26,6 +26,7 @@ function focusField(path: string): void {
 
 /** Leads to a field: opens the screen and the entry that hold it, and puts the cursor in it. */
 export function toField(path: string): void {
+  for (const sheet of document.querySelectorAll<HTMLDialogElement>('dialog[open]')) sheet.close()
   goTo(path)
   focusField(path)
 }

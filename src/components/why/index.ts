@@ -1,3 +1,5 @@
+export { Ask } from './Ask'
+export { hasAsked } from './asked'
 export { toField } from './focus-field'
 export { ToField } from './ToField'
 export { Why } from './Why'

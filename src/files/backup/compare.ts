@@ -155,7 +155,7 @@ function listWords(what: string, here: { id: string }[], file: { id: string }[])
 }
 
 const THINGS: Sort<Thing> = {
-  nameOf: ({ item }) => item.name || 'Thing without a name',
+  nameOf: ({ item }) => item.name || 'Item without a name',
   isSame: sameThing,
   timeOf: ({ changed }) => Object.values(changed).reduce((last, at) => Math.max(last, at ?? 0), 0),
   holds: () => [],
@@ -174,14 +174,14 @@ const MARK_WORDS = {
 }
 
 const BASES: Sort<Base> = {
-  nameOf: ({ name }) => name || 'Base without a name',
+  nameOf: ({ name }) => name || 'Kit without a name',
   isSame: sameAs,
   timeOf: () => 0,
-  holds: ({ lines }) => [counted(lines.length, 'thing')],
+  holds: ({ lines }) => [counted(lines.length, 'item')],
   differs: (here, file) => [
     here.lines.length === file.lines.length
-      ? 'its name or its things'
-      : `${counted(here.lines.length, 'thing')} here, ${file.lines.length} in the file`,
+      ? 'its name or its items'
+      : `${counted(here.lines.length, 'item')} here, ${file.lines.length} in the file`,
   ],
 }
 

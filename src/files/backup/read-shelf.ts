@@ -108,10 +108,10 @@ export function readShelf(record: unknown): { shelf: ShelfContents | null; leftO
   if (!found.success) return { shelf: null, leftOut: ['The shelf cannot be read: yours stays as it is.'] }
   const leftOut: string[] = []
   const { bases, packings, packs = [], typed } = found.data
-  const things = readList(found.data.things, thingShape, 'Thing', leftOut) as unknown as Thing[]
+  const things = readList(found.data.things, thingShape, 'Item', leftOut) as unknown as Thing[]
   const lists = {
     things: withSoundFacts(things, leftOut),
-    bases: readList(bases, baseShape, 'Base', leftOut) as Base[],
+    bases: readList(bases, baseShape, 'Kit', leftOut) as Base[],
     packings: readList(packings, packingShape, 'Packing', leftOut) as Packing[],
     packs: withSoundPacks(readList(packs, packShape, 'Pack', leftOut) as DraftPack[], leftOut),
   }

@@ -88,7 +88,7 @@ function* mergedShelf(
     copy: thing => ({
       ...thing,
       id: newId(),
-      item: { ...thing.item, name: fromFile(thing.item.name || 'Thing') },
+      item: { ...thing.item, name: fromFile(thing.item.name || 'Item') },
     }),
   })
   const lists = {
@@ -96,7 +96,7 @@ function* mergedShelf(
     bases: yield* merged<Base>(here.bases, file.bases, {
       isSame: sameAs,
       choose,
-      copy: base => ({ ...base, id: newId(), name: fromFile(base.name || 'Base') }),
+      copy: base => ({ ...base, id: newId(), name: fromFile(base.name || 'Kit') }),
     }),
     packings: yield* merged<Packing>(here.packings, file.packings, {
       isSame: sameAs,

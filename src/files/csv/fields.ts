@@ -34,7 +34,7 @@ const BESIDES = {
     reading: { as: 'amount', kind: 'number', min: 0, max: 1_000_000, unit: 'kcal' },
     heading: /\b(?:kcal|calories|cals?|energy)\b/,
   },
-  inside: { label: item.inside.label, reading: item.inside, heading: /^(?:inside|in)$/ },
+  inside: { label: item.inside.label, reading: item.inside, heading: /^(?:rides )?in(?:side)?$/ },
 } as const satisfies Record<string, Field>
 
 const OF_THE_SHELF = {

@@ -12,7 +12,7 @@ export const SEPARATORS: readonly { value: Separator; label: string; many: strin
   { value: ',', label: 'Comma ,', many: 'commas' },
   { value: ';', label: 'Semicolon ;', many: 'semicolons' },
   { value: '\t', label: 'Tab', many: 'tabs' },
-  { value: '|', label: 'Stroke |', many: 'strokes' },
+  { value: '|', label: 'Vertical bar |', many: 'vertical bars' },
 ]
 const PREFERRED: readonly Separator[] = ['\t', ';', '|', ',']
 
@@ -34,7 +34,7 @@ export function readGrid(text: string, chosen?: Separator): Grid | Refusal {
   const binary = notText(whole)
   if (binary) return refuse(binary)
   if (!/[\p{L}\p{N}]/u.test(whole))
-    return refuse('There is nothing in it: choose a table with one thing a row.')
+    return refuse('There is nothing in it: choose a table with one item a row.')
 
   // Spreadsheets read and write a first line that names the separator (common practice, no source).
   const named = /^"?sep=([,;|\t])"?(?:\r\n|\r|\n)/i.exec(whole)

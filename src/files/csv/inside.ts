@@ -23,11 +23,11 @@ export function inContainers(
     if (!each.inside || !('name' in each.inside)) return [each]
     const { name } = each.inside
     const no = (why: string) => {
-      problems.push({ row: each.row, column: { number: at + 1, name: 'Rides inside' }, text: name, why })
+      problems.push({ row: each.row, column: { number: at + 1, name: 'Carried inside' }, text: name, why })
       return []
     }
     if (each.item.holdsLitres !== undefined)
-      return no('A container cannot ride in a container: leave one of the two cells empty.')
+      return no('A container cannot go into a container: leave one of the two cells empty.')
     const word = ROW_WORD.exec(name)
     const rows = word && byRow.has(Number(word[1])) ? [Number(word[1])] : (byName.get(name) ?? [])
     if (rows.length > 1)

@@ -30,7 +30,7 @@ export function readList(text: string, { system }: { system: System }): ListRead
   lines.forEach((given, i) => {
     const text = given.trim()
     if (text.length > LIST_CAPS.lineLength) {
-      const why = `The line has ${text.length} characters; up to ${LIST_CAPS.lineLength} are read. Break it into one thing a line.`
+      const why = `The line has ${text.length} characters; up to ${LIST_CAPS.lineLength} are read. Break it into one item a line.`
       rows.push({ ok: false, line: i + 1, text, why })
       return
     }

@@ -118,7 +118,7 @@ export const item = {
     },
     {
       usual: 'main-body',
-      label: 'Where it rides',
+      label: 'Where you carry it',
       told: 'place',
       column: { name: 'place', heading: /^(?:place|where|location|stowed?|pocket)\b/ },
     },
@@ -127,7 +127,7 @@ export const item = {
     { soft: ['Soft, fills gaps', 'soft'], rigid: 'Rigid' },
     {
       usual: 'soft',
-      label: 'Does it give way?',
+      label: 'Soft or rigid?',
       told: 'whether it gives way',
       column: { name: 'build', label: 'Build', heading: /^(?:build|soft|rigid|stiff)\b/ },
     },
@@ -163,11 +163,11 @@ export const item = {
   }),
   fuel: part(fuel),
   holdsLitres: amount('volume', 0.01, 500, 'L', {
-    label: 'Holds things, each',
+    label: 'Holds items, each',
     hint: 'The inner room of a hard container.',
-    column: { name: 'holdsLitres', label: 'Holds things' },
+    column: { name: 'holdsLitres', label: 'Holds items', heading: /^holds things$/ },
   }),
-  inside: text({ filled: true, label: 'Rides inside' }),
+  inside: text({ filled: true, label: 'Carried inside' }),
   holdsWaterLitres: amount('volume', 0, 100, 'L', {
     usual: 0,
     tacit: true,
@@ -201,9 +201,9 @@ export const item = {
     column: { name: 'atHome', heading: /^(?:left )?(?:at )?home\b/ },
   }),
   mayRideOutside: truth({
-    label: 'May ride outside if need be?',
-    hint: 'Not said: soft things may, and long slim ones.',
-    column: { name: 'mayRideOutside', label: 'May ride outside' },
+    label: 'May be carried outside?',
+    hint: 'Not said: soft items may, and long slim ones.',
+    column: { name: 'mayRideOutside', label: 'May be carried outside', heading: /^may ride outside$/ },
   }),
   owner: text({ filled: true }),
   carriedBy: text({ filled: true }),

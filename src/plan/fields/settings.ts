@@ -24,7 +24,7 @@ export const packing = {
   packFrom: bodyFrom,
   W: amount('volume', 0, 1000, 'L', { need: true }),
   d: amount('share', 0, 1, 'as a share of 1', { need: true }),
-  things: list(packedThing, { most: CAPS.items, what: 'things' }, { need: true }),
+  things: list(packedThing, { most: CAPS.items, what: 'items' }, { need: true }),
 } satisfies RowsFor<types.PastPacking & { overLitres: number }>
 
 const share = (min: number, max: number) => [min, max, 'as a share of 1'] as const
@@ -33,24 +33,24 @@ export const settings = {
   rigidPacking: amount('share', ...share(0.3, 1), {
     usual: 0.75,
     origin: RANGES,
-    label: 'Rigid things fill of their space',
+    label: 'Rigid items fill of their space',
   }),
   softPacking: amount('share', ...share(0.3, 1), {
     usual: 0.95,
     origin: RANGES,
-    label: 'Soft things fill of their space',
+    label: 'Soft items fill of their space',
   }),
   fillEfficiency: amount('share', ...share(0, 1), {
     usual: 0.5,
     origin: RANGES,
-    label: 'Soft things fill of the gaps',
+    label: 'Soft items fill of the gaps',
   }),
   habitCorrelation: amount('share', ...share(0, 1), { usual: 0.5 }),
   personalFactor: amount('number', 0.2, 5, 'times', { usual: 1, label: 'Your packing, times the model’s' }),
   // A number: how sure the factor is; it then stands for the hand and the packing model both.
   personalFactorSpread: amount('share', ...share(0, 1), {
     nullable: true,
-    label: 'Give or take',
+    label: 'Plus or minus',
     hint: 'One standard deviation, for your hand and the gaps. Empty: the usual.',
   }),
   handSpread: amount('share', ...share(0, 0.5), { usual: 0.08, origin: JUDGEMENT, label: 'Hands differ by' }),
@@ -65,13 +65,13 @@ export const settings = {
   framelessCeilingKg: amount('mass', 0.5, 100, 'kg', {
     usual: 9.07,
     origin: PRACTICE,
-    label: 'Most without a frame',
+    label: 'My limit without a frame',
   }),
   roomyRatio: amount('number', 1, 10, 'times', {
     usual: 1.35,
     origin: JUDGEMENT,
-    label: 'More pack than needed from, times the need',
-    reason: 'More pack than needed from',
+    label: 'Call a pack too big from (× the need)',
+    reason: 'Called too big from',
   }),
   packKgForEnergy: amount('mass', 0, 20, 'kg', { usual: 1, origin: JUDGEMENT }),
   // Between clothes and sleeping things (0.12) and food (0.4).
@@ -85,10 +85,10 @@ export const settings = {
     hint: 'Pack mass for each litre. Empty: not judged.',
   }),
   headroomLitres: amount('volume', 0, 100, 'L', {
-    label: 'Headroom I want',
+    label: 'Headroom you want',
     hint: 'Room to spare over the likely need. Empty: not judged.',
   }),
 } satisfies RowsFor<types.Settings>
 
 /** What a packing may say: beyond this, one of its figures is wrong. */
-export const PACKING_FACTOR: Limit = { min: 0.4, max: 2.5, unit: 'times what is reckoned' }
+export const PACKING_FACTOR: Limit = { min: 0.4, max: 2.5, unit: 'times what is calculated' }

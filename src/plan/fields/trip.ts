@@ -75,18 +75,18 @@ export const water = {
     or: 'from-heat',
     usual: 0.5,
     origin: PRACTICE,
-    label: 'Drunk while walking',
+    label: 'Water per hour of walking',
   }),
   campLitres: amount('volume', 0, 50, 'L', { usual: 3, origin: PRACTICE, label: 'For a night in camp' }),
   reserveLitres: amount('volume', 0, 50, 'L', { usual: 0.5, origin: JUDGEMENT, label: 'Reserve' }),
-  trustDoubtful: truth({ usual: false, label: 'Count on doubtful sources' }),
+  trustDoubtful: truth({ usual: false, label: 'Count on doubtful water sources' }),
 } satisfies RowsFor<Omit<types.WaterHabits, 'heatShare'>>
 
 export const meals = {
   breakfast: amount('share', 0, 1, 'of a day', { usual: 0.25, label: 'Breakfast' }),
   trail: amount('share', 0, 1, 'of a day', { usual: 0.4, label: 'On the trail' }),
   supper: amount('share', 0, 1, 'of a day', { usual: 0.35, label: 'Supper' }),
-  supperAfterEnd: truth({ usual: true, label: 'The last supper is eaten after the end' }),
+  supperAfterEnd: truth({ usual: true, label: 'Dinner on the last day is after the trip' }),
   spareDays: amount('number', 0, 60, 'days', { usual: 0.5, origin: JUDGEMENT, label: 'Spare rations' }),
   ration: choice(
     { fixed: 'As listed in the gear', energy: 'Scaled to each day’s energy' },

@@ -22,7 +22,7 @@ const OTHER_TAB = 'other tab'
 export function mergeShelves({ base, ours, theirs }: Versions<Shelf>, newId: () => string): MergedShelf {
   const twice: string[] = []
   const renamed = <T extends { name?: string }>(thing: T): T => {
-    twice.push(thing.name ?? 'Unnamed thing')
+    twice.push(thing.name ?? 'Unnamed item')
     return { ...thing, ...copyName(thing, OTHER_TAB) }
   }
   const of = <T extends { id: string }>(key: keyof ShelfContents, ways: Ways<T>) =>

@@ -44,6 +44,8 @@ export interface Comparison extends Pick<ApartFigures, Ratios | 'outgrows'> {
   notBeaten: boolean
   /** The hiker's own figure; null where there is none, or something in it is not known. */
   measure: number | null
+  /** Not beaten, where that tells it from most others. */
+  standsOut: boolean
 }
 
 /** One comparison for each of `reckoning.packs`, in their order. */
@@ -51,6 +53,8 @@ export function comparisonOf(plan: Plan, reckoning: Reckoning, measure: Measure 
   const notBeaten = frontierOf(reckoning, plan)
   // Without gear there is no margin to be beaten on.
   const isJudged = !missingOf(plan).gear
+  const suitable = reckoning.packs.filter(({ suffices }) => suffices).length
+  const isRare = notBeaten.filter(Boolean).length * 2 <= suitable
   return reckoning.packs.map((setup, i): Comparison => {
     const pack = plan.packs[setup.pack]!
     const own = pack.setups[setup.index]!
@@ -67,6 +71,7 @@ export function comparisonOf(plan: Plan, reckoning: Reckoning, measure: Measure 
       bearsKg: contentsLimitKg(setup, reckoning.need),
       notBeaten: isJudged && notBeaten[i]!,
       measure: measure && measureOf(measure, pack, own),
+      standsOut: isJudged && isRare && notBeaten[i]!,
     }
   })
 }

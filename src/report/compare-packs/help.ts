@@ -51,15 +51,15 @@ function cautionOf(remedy: Remedy, { trip: { stops } }: Plan): Caution | null {
   return {
     signal: 'WARNING',
     about: 'water',
-    text: `You would count on ${names}, marked doubtful. A source that is dry when you reach it can leave you without water: confirm it before you leave.`,
+    text: `You would count on ${names}, marked doubtful. A water source that is dry when you reach it can leave you without water: confirm it before you leave.`,
   }
 }
 
 /** What to ask about a set-up that does not do, or may not fit; null: nothing, as it fits nine times in ten or there is no gear. */
 export function helpQuestion(setup: SetupReckoning, plan: Plan): string | null {
   if (isMended(setup) || missingOf(plan).gear) return null
-  if (!setup.suffices) return 'What would make it do?'
+  if (!setup.suffices) return 'What would make this pack work?'
   return missingOf(plan).litres.length > 0
     ? 'What would make it less tight?'
-    : 'What would make it fit nine times in ten?'
+    : 'What would make it fit 9 times in 10?'
 }

@@ -36,7 +36,7 @@ function tripLabel(change: TripChange, { trip: { stops } }: Plan): string {
     case 'fewer-spare-rations':
       return 'Carry fewer spare rations'
     case 'trust-doubtful':
-      return 'Count on doubtful sources'
+      return 'Count on doubtful water sources'
     case 'camp-at-water':
       return `Camp at ${stops[change.to]!.name}`
     case 'resupply':

@@ -15,7 +15,7 @@ export interface Asked {
 }
 
 /** Said where some things have no litres. */
-export const ENOUGH_UNTOLD = 'some things have no litres yet, so how much is enough can’t be told.'
+export const ENOUGH_UNTOLD = 'some items have no litres yet, so how much is enough can’t be told.'
 
 /**
  * The most that any of the trips asks of a pack that weighs `packKg`; without one, of a pack as heavy as the plans take
@@ -60,7 +60,7 @@ export function requirementRows(
           }
         : {
             figure: litresUp(wanted.bodyLitresSafe),
-            note: `is enough in about 9 of 10 cases; ${litresUp(likelyLitres)} is likely.`,
+            note: `is enough in about 9 of 10 cases; ${litresUp(likelyLitres)} expected.`,
           }),
     },
     {
@@ -71,24 +71,24 @@ export function requirementRows(
     {
       name: 'Frame',
       ...(wanted.frame
-        ? { figure: 'Yes', note: 'it is more than the limit without one.' }
+        ? { figure: 'Yes', note: 'the load is over the limit without one.' }
         : atLeast.mass
-          ? { figure: 'Can’t tell yet', note: 'some things have no mass yet.' }
-          : { figure: 'Not needed', note: 'it stays under the limit without one.' }),
+          ? { figure: 'Can’t tell yet', note: 'some items have no mass yet.' }
+          : { figure: 'Optional', note: 'the load is under the limit without one.' }),
     },
     wanted.outsideLitres > 0
       ? {
           name: 'Pockets',
           figure: `${atLeast.litres ? 'At least ' : ''}${litresUp(wanted.outsideLitres)}`,
-          note: 'for what is meant to ride in them.',
+          note: 'for what is meant to go in them.',
         }
       : null,
     wanted.innerHeightCm === null
       ? null
-      : { name: 'Height inside', figure: cm(wanted.innerHeightCm), note: 'for the longest rigid thing.' },
+      : { name: 'Height inside', figure: cm(wanted.innerHeightCm), note: 'for the longest rigid item.' },
     wanted.innerWidthCm === null
       ? null
-      : { name: 'Width inside', figure: cm(wanted.innerWidthCm), note: 'for the widest rigid thing.' },
+      : { name: 'Width inside', figure: cm(wanted.innerWidthCm), note: 'for the widest rigid item.' },
   ]
   return rows.filter(row => row !== null)
 }

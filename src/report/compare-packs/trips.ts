@@ -51,7 +51,7 @@ export function* allTripsSteps(trips: TripAsked[], formats: Formats): Generator<
     const plan = { ...own, packs }
     const reckoned = reckon(plan)
     if (reckoned.ok) judged.push({ name: trip.name, plan, reckoning: reckoned.reckoning })
-    else notes.push(`${trip.name} is not judged: its food gives too little energy for its weight.`)
+    else notes.push(`${trip.name} is not judged: its food has too little energy for its mass.`)
   }
   yield
   for (const { trip, leftOut } of settled)

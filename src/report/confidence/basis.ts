@@ -37,24 +37,26 @@ export function basisOf({ plan, reckoning, formats }: Context): Basis {
   const { litres, kg } = provenanceIn(plan, reckoning)
   const { need } = reckoning
   return {
-    litres: `Rests on ${packingText(plan)}; ${litresText(litres, need.bodyLitres, formats)}.`,
-    load: `Rests on masses: ${massText(kg, need.peakLoadFullWaterKg, formats)}.`,
-    pockets: 'Rests on the litres of what rides in pockets, taken as they are, without gaps.',
-    sizes: 'Rests on the sizes as given, of the things and of the pack.',
+    litres: `${packingBasis(plan)}; ${litresText(litres, need.bodyLitres, formats)}.`,
+    load: `Based on masses: ${massText(kg, need.peakLoadFullWaterKg, formats)}.`,
+    pockets: 'Based on the litres of what is in pockets, without gaps.',
+    sizes: 'Based on the sizes given for the items and the pack.',
   }
 }
 
 const percent = (share: number) => `${Math.round(share * 100)}\u00a0%`
 
-/** "the general packing model, not yet on your own packing", "your own three packings". */
+/** "Based on average packing, not yet on yours", "Based on your own three packings". */
+export const packingBasis = (plan: Plan): string => `Based on ${packingText(plan)}`
+
 function packingText({ settings, packings }: Plan): string {
   const { personalFactor, personalFactorSpread } = settings
   const factor = personalFactor.toFixed(2)
   if (packings.length > 0) return packingsText(packings.length)
   if (personalFactorSpread !== null)
-    return `this trip’s own packing factor, ${factor}, give or take ${percent(personalFactorSpread)}`
-  if (personalFactor !== 1) return `the general packing model times ${factor}, set by hand`
-  return 'the general packing model, not yet on your own packing'
+    return `this trip’s own packing factor, ${factor}, plus or minus ${percent(personalFactorSpread)}`
+  if (personalFactor !== 1) return `average packing times ${factor}, set by hand`
+  return 'average packing, not yet on yours'
 }
 
 /** "one packing of your own", "your own three packings". */

@@ -1,8 +1,8 @@
 // How sure an answer is, what it rests on and what would make it surer, in words.
 
-export { type Basis, basisFor, basisOf, packingsText } from './basis'
+export { type Basis, basisFor, basisOf, packingBasis, packingsText } from './basis'
 export { numberWord } from './count'
-export { enoughText, likelyRange, likelyText } from './likely'
+export { enoughText, likelyLoadText, likelyRange, likelyText } from './likely'
 export { type MeasureNext, measureNext, type PackingPart } from './measure-next'
 export {
   effectText,

@@ -3,7 +3,7 @@
 
 import { type Need, SURE_SIGMAS } from '../../reckon'
 import { formatQuantity } from '../../units'
-import type { Formats } from '../formats'
+import { bareNumber, type Formats } from '../formats'
 
 type Sure = Pick<Need, 'bodyLitres' | 'sigmaV'>
 
@@ -19,12 +19,19 @@ export function likelyText(need: Sure, formats: Pick<Formats, 'system' | 'litres
   return up.startsWith(`${down}\u00a0`) ? up : `${down} to ${up}`
 }
 
+/** The likely load with all the water: "15.8 to 16.2 kg", or one figure where both ends read the same. */
+export function likelyLoadText({ peakLoadFullWaterKg, sigmaM }: Need, { kg }: Pick<Formats, 'kg'>): string {
+  const low = kg(Math.max(0, peakLoadFullWaterKg - SURE_SIGMAS * sigmaM))
+  const high = kg(peakLoadFullWaterKg + SURE_SIGMAS * sigmaM)
+  return low === high ? high : `${bareNumber(low)} to ${high}`
+}
+
 /** How much narrower the likely range is with another sigma, L. */
 export function narrowing(need: Sure, sigmaV: number): number {
   const width = (of: Sure) => likelyRange(of).high - likelyRange(of).low
   return width(need) - width({ ...need, sigmaV })
 }
 
-/** "40 L is enough in about 9 of 10 cases". */
+/** "40 L is enough in about 9 of 10 cases if the list is complete". */
 export const enoughText = (need: Need, formats: Formats): string =>
-  `${formats.litresUp(need.bodyLitresSafe)} is enough in about 9 of 10 cases`
+  `${formats.litresUp(need.bodyLitresSafe)} is enough in about 9 of 10 cases if the list is complete`

@@ -15,7 +15,7 @@ import { shareWords } from './shares'
 export interface ToMeasure {
   id: string
   name: string
-  /** "two fifths of the doubt". */
+  /** "two fifths of the uncertainty". */
   share: string
   /** "takes 0.8 L off the range". */
   gain: string
@@ -77,7 +77,7 @@ export function measureNext(plan: Plan, reckoning: Reckoning, formats: Formats):
     return {
       id,
       name: itemName({ name: names.get(id) }),
-      share: `${shareWords(share)} of the doubt`,
+      share: `${shareWords(share)} of the uncertainty`,
       gain: `takes ${formats.litres(narrowing(need, sigmaV))} off the range`,
       path: fieldPath('gear', id, 'measure'),
     }
@@ -88,7 +88,7 @@ export function measureNext(plan: Plan, reckoning: Reckoning, formats: Formats):
 function packingGain(plan: Plan, reckoning: Reckoning, formats: Formats): string {
   const gained = narrowing(reckoning.need, sigmaVIfPacked(plan, reckoning))
   if (gained >= LEAST.together)
-    return `Pack this list once and say how full the pack is: that takes about ${formats.litres(gained)} off the range, should it take what is reckoned.`
+    return `Pack this list once and say how full the pack is: that takes about ${formats.litres(gained)} off the range, if it takes what is calculated.`
   return plan.packings.length === 0
     ? 'Your own packing hardly narrows the range, but it moves its middle to where you pack.'
     : 'Your packings tell it as well as packings can.'

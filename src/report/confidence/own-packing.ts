@@ -81,13 +81,13 @@ export function oddText(factor: number, others: readonly number[]): string | nul
       : others.length === 1
         ? 'your other packing'
         : 'your other packings'
-  return `${percent(off)} ${off > 0 ? 'more' : 'less'} than by ${than}. Look whether just these things were along and the litres of the pack are right. It counts as it is.`
+  return `${percent(off)} ${off > 0 ? 'more' : 'less'} than by ${than}. Look whether just these items were along and the litres of the pack are right. It counts as it is.`
 }
 
 const percent = (share: number) => `${Math.round(Math.abs(share) * 100)}\u00a0%`
 
 /** "8 % more than reckoned". */
 export function effectText(factor: number): string {
-  if (Math.round(Math.abs(factor - 1) * 100) === 0) return 'as much as reckoned'
-  return `${percent(factor - 1)} ${factor > 1 ? 'more' : 'less'} than reckoned`
+  if (Math.round(Math.abs(factor - 1) * 100) === 0) return 'as much as calculated'
+  return `${percent(factor - 1)} ${factor > 1 ? 'more' : 'less'} than calculated`
 }

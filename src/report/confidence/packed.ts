@@ -86,8 +86,7 @@ export function packedSeen(seen: { said: Said; bodyLitres: number; W: number }):
   if (W < LEAST_LITRES)
     return {
       ok: false,
-      message:
-        'By this list next to nothing rides in the main body then: give its things their litres first.',
+      message: 'By this list next to nothing is in the main body then: give its items their litres first.',
     }
   const filled = filledOf(said, seen.bodyLitres)
   if (!filled.ok) return filled
@@ -97,7 +96,7 @@ export function packedSeen(seen: { said: Said; bodyLitres: number; W: number }):
   if (isWithin(factor, PACKING_FACTOR)) return { ok: true, factor, bodyLitres }
   return {
     ok: false,
-    message: `That would be ${factor.toFixed(2)} times what is reckoned, outside ${min} to ${max}: something other than the packing is wrong. Look at the litres of the pack, of the list, and at what was along.`,
+    message: `That would be ${factor.toFixed(2)} times what is calculated, outside ${min} to ${max}: something other than the packing is wrong. Look at the litres of the pack, of the list, and at what was along.`,
   }
 }
 

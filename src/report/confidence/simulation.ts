@@ -43,7 +43,7 @@ export function simulationInWords(simulation: Simulation, plan: Plan, formats: F
   const figures = [
     { name: 'On average', by: formula.bodyLitres, tried: meanLitres, error },
     {
-      name: 'Give or take, as a standard deviation',
+      name: 'Plus or minus, as a standard deviation',
       by: formula.sigmaV,
       tried: sdLitres,
       error: error / Math.SQRT2,
@@ -77,18 +77,18 @@ export function simulationInWords(simulation: Simulation, plan: Plan, formats: F
 
   function verdictOf(): string {
     if (allByChance)
-      return `Formula and trial agree: no figure lies further apart than chance makes in ${count} packings.`
+      return `Formula and simulation agree: no figure lies further apart than chance makes in ${count} packings.`
     const size = marginText(most, formats.litres)
     return agrees
-      ? `Formula and trial agree to ${size}, less than the rounding.`
-      : `Formula and trial differ by more than chance makes in ${count} packings, by ${size} at most. Go by the trial where it asks for more.`
+      ? `Formula and simulation agree to ${size}, less than the rounding.`
+      : `Formula and simulation differ by more than chance makes in ${count} packings, by ${size} at most. Use the simulation where it asks for more.`
   }
 
   function reasonsOf(): string[] {
     const bend =
       otherTermShare >= 0.005
         ? [
-            `In ${Math.round(otherTermShare * 100)} of 100 packings the other rule of the packing model decided: rigid things instead of soft ones, or the reverse. The formula follows one rule only.`,
+            `In ${Math.round(otherTermShare * 100)} of 100 packings the other rule of the packing model decided: rigid items instead of soft ones, or the reverse. The formula follows one rule only.`,
           ]
         : []
     const beyond = agrees ? [`It is more than chance makes in ${count} packings.`] : []
@@ -102,8 +102,8 @@ function shapesOf({ settings, packings }: Plan, { percent }: Formats): string {
   const evenly = filling === 0.5 ? 'evenly ' : ''
   const gaps =
     settings.personalFactorSpread === null
-      ? `Your hand is drawn from a bell shape of ±\u00a0${hand}, how well soft things fill the gaps ${evenly}from not at all to wholly${evenly ? '' : `, ${percent(filling)} on average`}.`
+      ? `Your hand is drawn from a bell shape of ±\u00a0${hand}, how well soft items fill the gaps ${evenly}from not at all to wholly${evenly ? '' : `, ${percent(filling)} on average`}.`
       : `Your packing factor is drawn from a bell shape of ±\u00a0${hand}.`
   const aside = packings.length > 0 ? ' Both leave your own packings aside, which narrow the range.' : ''
-  return `The trial draws the litres of each thing anew for every packing: by kind from a triangle between its ends, every other evenly from its least to its most; things judged by one habit err together. ${gaps}${aside} Both rest on the same model and the same litres: a trial shows whether the formula adds up rightly, not whether they are true.`
+  return `The simulation draws the litres of each item again for every packing: by kind from a triangle between its ends, every other evenly from its least to its most; items judged by one habit err together. ${gaps}${aside} Both rest on the same model and the same litres: a simulation shows whether the formula adds up rightly, not whether they are true.`
 }

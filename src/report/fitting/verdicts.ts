@@ -40,7 +40,7 @@ export function tooLargeWords(code: TooLarge, judged: Judged): Words {
   const { worst, longCm } = longest
   const also =
     others.length > 0
-      ? ` So ${others.length === 1 ? 'is 1 other thing' : `are ${others.length} other things`}.`
+      ? ` So ${others.length === 1 ? 'is 1 other item' : `are ${others.length} other items`}.`
       : ''
   const size =
     code === 'too-long'
@@ -68,9 +68,9 @@ function widthWords({ piece }: Fitted, { innerWidthCm, innerDepthCm }: Pack, { c
 /** Where not every size is known: what the engine held against each other. */
 function plainWords(code: TooLarge, { pack, need, formats: { cm } }: Judged): string {
   if (code === 'too-long')
-    return ` the longest rigid thing inside is ${cm(need.longestCm ?? 0)}; the main body is ${cm(pack.innerHeightCm ?? 0)} high.`
+    return ` the longest rigid item inside is ${cm(need.longestCm ?? 0)}; the main body is ${cm(pack.innerHeightCm ?? 0)} high.`
   const inner = Math.min(pack.innerWidthCm ?? Infinity, pack.innerDepthCm ?? Infinity)
-  return ` the widest rigid thing inside is ${cm(need.widestCm ?? 0)} across; the main body gives ${cm(inner)}.`
+  return ` the widest rigid item inside is ${cm(need.widestCm ?? 0)} across; the main body gives ${cm(inner)}.`
 }
 
 /** What goes in but does not stand, and what does not go in together; what the engine's codes tell is left to them. */

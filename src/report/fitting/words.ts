@@ -61,7 +61,7 @@ export function fitWords(fitted: Fitted, formats: Formats): FitWords {
       }
     case 'deforms':
       return {
-        way: 'will deform the back',
+        way: 'bulges the pack’s back panel',
         because: sentences(
           `${end}. ${cm(room.girthCm)} around it goes into the ${cm(room.roundCm)} around the section only by rounding it out, which presses on the back.`,
           all,

@@ -83,7 +83,7 @@ export const methods: readonly Method[] = [
   {
     id: 'box',
     label: 'Box',
-    how: `For a thing with corners, or one laid flat: its three sides. ${tape}`,
+    how: `For an item with corners, or one laid flat: its three sides. ${tape}`,
     readings: [reading('lengthCm', 'Length'), reading('widthCm', 'Width'), reading('heightCm', 'Height')],
     litresFrom: 'dimensions',
     measure: readings => boxLitres(of(readings)),
@@ -95,7 +95,7 @@ export const methods: readonly Method[] = [
   {
     id: 'cylinder',
     label: 'Cylinder',
-    how: `For a hard round thing, as a pot or a bottle: across it, and its length. ${tape}`,
+    how: `For a hard round item, as a pot or a bottle: across it, and its length. ${tape}`,
     readings: [reading('diameterCm', 'Across'), reading('lengthCm', 'Length')],
     litresFrom: 'dimensions',
     measure: readings => cylinderLitres(of(readings)),

@@ -37,7 +37,7 @@ export function partyCautions(plan: PartyPlan, party: PartyReckoning, formats: F
 function drinksLess(plan: PartyPlan, { percent }: Formats): Caution[] {
   return plan.people.flatMap(({ waterShare }, who): Caution[] => {
     if (waterShare === 0 || waterShare >= 1) return []
-    const text = `${nameIn(plan, who)}’s water is counted as ${percent(waterShare)} of the trip’s, by your word. Drinking too little in heat makes ill: carry more if in doubt, and let everybody drink to thirst.`
+    const text = `${nameIn(plan, who)}’s water is counted as ${percent(waterShare)} of the trip’s, by your word. Drinking too little in heat makes ill: carry more if you are not sure, and let everybody drink to thirst.`
     return [{ signal: 'CAUTION', about: 'water', text }]
   })
 }

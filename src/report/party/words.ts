@@ -57,7 +57,7 @@ export function fairnessLines(
   const failing = people.flatMap(({ pack }, who) =>
     pack && !pack.suffices ? [`${nameIn(plan, who)}’s`] : [],
   )
-  const packs = split.proven ? 'No share makes every pack do' : 'No share that makes every pack do was found'
+  const packs = split.proven ? 'No share suits every pack' : 'No share that suits every pack was found'
   return [
     fairness(plan, split, formats),
     ...(failing.length > 0 ? [`${packs}: ${listText(failing)} does not.`.replace(PLURAL, '$1 do not.')] : []),

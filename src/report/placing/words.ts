@@ -51,11 +51,11 @@ export function placingWords(
       from: wholeCm(one.fromCm / 100, formats),
       to: wholeCm(one.toCm / 100, formats),
     })),
-    basis: `${isMeasured ? `The pack is ${sizes}` : `The pack is taken as ${sizes}, from its litres`}; the back panel is taken as ${wholeCm(ASSUMED.backBehindM, formats)} behind the hips. Pockets, what is strapped on${reckoning.need.waterShortLitres > 0 ? ', water your containers do not hold' : ''} and the pack itself are left out.`,
+    basis: `${isMeasured ? `The pack is ${sizes}` : `The pack is taken as ${sizes}, from its litres`}; the back panel is taken as ${wholeCm(ASSUMED.backBehindM, formats)} behind the hips. Pockets, what is strapped on${reckoning.need.waterShortLitres > 0 ? ', water your bottles do not hold' : ''} and the pack itself are left out.`,
     lean:
       now.leanDeg === null || after.leanDeg === null
         ? null
-        : `A forward lean of about ${degrees(now.leanDeg)} balances it${moved.length > 0 && degrees(now.leanDeg) !== degrees(after.leanDeg) ? `, then ${degrees(after.leanDeg)}` : ''}. It is reckoned from usual shares of the body’s mass, our estimate, not checked against a source.`,
+        : `A forward lean of about ${degrees(now.leanDeg)} balances it${moved.length > 0 && degrees(now.leanDeg) !== degrees(after.leanDeg) ? `, then ${degrees(after.leanDeg)}` : ''}. It is calculated from usual shares of the body’s mass, our estimate, not checked against a source.`,
   }
 }
 

@@ -36,11 +36,11 @@ export function whyCarry(context: WhyContext, carry: WaterCarry): Explanation {
   const reserve = { label: 'reserve', value: water.reserveLitres, path: 'trip/water/reserveLitres' }
   const short =
     shortLitres > 0
-      ? `The containers hold ${formats.water(carriedLitres)}, so ${formats.water(carriedLitres)} are carried and it falls short by ${marginText(shortLitres, formats.water)}.`
+      ? `The bottles hold ${formats.water(carriedLitres)}, so ${formats.water(carriedLitres)} are carried and it falls short by ${marginText(shortLitres, formats.water)}.`
       : null
   return sumOf({
     title: `Water out of ${stops[stop]!.name}, to ${stops[to]!.name}`,
-    says: 'What is drunk on the way to the next source, the nights between, and a reserve. Room to carry, not a drinking target.',
+    says: 'What is drunk on the way to the next water source, the nights between, and a reserve. Room to carry, not a drinking target.',
     kind: 'volume',
     system: formats.system,
     show: formats.water,
@@ -75,7 +75,7 @@ export function whyCamps(context: WhyContext, stop: number, camps: readonly DryC
   return camps.map(({ stop: camp, savesCarryLitres, savesPeakKg, leavesShortLitres }) =>
     sumOf({
       title: `With water at ${plan.trip.stops[camp]!.name}`,
-      says: 'The whole trip is reckoned anew with that camp as a source: this much less is carried out at the most.',
+      says: 'The whole trip is calculated again with that camp as a water source: this much less is carried out at the most.',
       kind: 'volume',
       system: formats.system,
       show: formats.water,
@@ -87,7 +87,7 @@ export function whyCamps(context: WhyContext, stop: number, camps: readonly DryC
         { label: 'Heaviest load now', value: formats.kg(peakLoadFullWaterKg) },
         { label: 'Heaviest load then', value: formats.kg(peakLoadFullWaterKg - savesPeakKg) },
         {
-          label: savesPeakKg < 0 ? 'More at the heaviest' : 'Less at the heaviest',
+          label: savesPeakKg < 0 ? 'Added to the heaviest load' : 'Off the heaviest load',
           value: formats.kg(Math.abs(savesPeakKg)),
         },
         ...(leavesShortLitres > 0

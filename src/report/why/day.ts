@@ -34,11 +34,7 @@ export function whyDay(context: WhyContext, index: number): Explanation[] {
   const loads = sets === undefined || ends === undefined ? [] : [sets, ends]
   return [
     sum('Way', 'Its legs, one after the other.', 'km'),
-    sum(
-      'Walking time',
-      'Its legs, one after the other; each has its own “Why?” under Trip. Without breaks.',
-      'hours',
-    ),
+    sum('Walking time', 'Its legs, one after the other; tap each under Trip. Without breaks.', 'hours'),
     ...loads.map(i => whyMomentLoad(context, i)),
     ...loads.map(i => whyMomentLitres(context, i)),
     ...rest,

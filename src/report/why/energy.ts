@@ -13,7 +13,7 @@ import { kcalRangeText, kcalRoughText, kcalText, legName, legPath, numberText, w
 
 const YAMAMOTO = 'Yamamoto’s totals'
 const GIVE_OR_TAKE =
-  'Take either figure as give or take 20 %. Yamamoto’s equation knows only hours, distance, climb, descent and mass.'
+  'Take either figure as plus or minus 20 %. Yamamoto’s equation knows only hours, distance, climb, descent and mass.'
 const LOONEY_IGNORES =
   'age, fatigue, altitude, poles, breaks, heavy shoes, cold. A leg counts as one even climb and one even descent.'
 

@@ -33,7 +33,7 @@ export function whyBaseWeight(context: WhyContext): Explanation[] {
   const worn = sumOf({
     ...sum,
     title: 'Worn and in hand',
-    says: 'Things said to be worn: they are on you, not in the load.',
+    says: 'Items said to be worn: they are on you, not in the load.',
     parts: thingParts(
       composition.map(({ item }) => ({
         item,
@@ -67,7 +67,7 @@ function whyPockets({ plan, reckoning, formats }: WhyContext): Explanation {
   )
   return sumOf({
     title: 'Room in pockets',
-    says: 'Things said to ride in an outside pocket, where they take most. Bottles that hang outside are not among them.',
+    says: 'Items said to go in an outside pocket, where they take most. Bottles that hang outside are not among them.',
     kind: 'volume',
     system: formats.system,
     show: formats.litres,
@@ -94,7 +94,7 @@ function whyContainers({ plan, reckoning, formats }: WhyContext): Explanation[] 
   if (reckoning.need.waterCapacityLitres === null) return []
   return [
     sumOf({
-      title: 'Containers hold',
+      title: 'Bottles hold',
       says: 'What the bottles and bags in the gear hold together.',
       kind: 'volume',
       system: formats.system,
@@ -116,7 +116,7 @@ function whyMeasures({ plan, reckoning, formats }: WhyContext): Explanation[] {
     return [
       told({
         title,
-        says: 'The largest measure among the rigid things in the main body.',
+        says: 'The largest measure among the rigid items in the main body.',
         inputs: item
           ? [{ label: countedName(item), value: formats.cm(cm), path: fieldPath('gear', item.id, field) }]
           : [],
@@ -125,8 +125,8 @@ function whyMeasures({ plan, reckoning, formats }: WhyContext): Explanation[] {
     ]
   }
   return [
-    ...measure('Longest rigid thing inside', 'lengthCm', longestCm),
-    ...measure('Widest rigid thing inside', 'diameterCm', widestCm),
+    ...measure('Longest rigid item inside', 'lengthCm', longestCm),
+    ...measure('Widest rigid item inside', 'diameterCm', widestCm),
   ]
 }
 
@@ -135,7 +135,7 @@ function whyDensity({ reckoning, formats }: WhyContext): Explanation {
   const full: Moment = momentAt(reckoning, need.bodyAt)
   return told({
     title: 'Packed density',
-    says: 'What rides in the main body by the litres it takes, gaps included, at its fullest.',
+    says: 'What is in the main body by the litres it takes, gaps included, at its fullest.',
     inputs: [
       { label: `Mass in the main body, ${placeText(need.bodyAt, moments)}`, value: formats.kg(full.bodyKg) },
       { label: 'Litres it takes', value: formats.litres(full.bodyLitres) },

@@ -75,14 +75,14 @@ export function whyFit(
       ignores:
         'narrowing towards the bottom, a frame or a rolled top in the way, and all else that is packed; litres are judged apart.',
       others: {
-        title: 'Room in this pack, the clearance taken off, and what the thing asks for',
+        title: 'Room in this pack, the clearance taken off, and what the item asks for',
         list: [
           other('upright, high', room.heightCm),
           other(isRound ? 'upright, across' : 'upright, long side of its end', room.endRoomCm),
           other('lying, long', room.lyingRoomCm),
           other('aslant, long', room.slantRoomCm),
           other('around the section', room.roundCm, ['ramanujan-1914']),
-          other('around the thing', room.girthCm),
+          other('around the item', room.girthCm),
           other('high enough to take it upright', room.longCm + usualClearanceCm),
           ...(isRound ? [other('wide and deep enough', room.endCm + usualClearanceCm)] : []),
         ],

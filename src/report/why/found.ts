@@ -42,7 +42,7 @@ export function whyMeasured({ method, readings, soft }: Of<'measured'>, { system
           label,
           value: formatQuantity(kind, readings[key] ?? usual ?? 0, { system }),
         })),
-        { label: 'Give or take, two times in three', value: show(sigmaLitres) },
+        { label: 'Plus or minus, two times in three', value: show(sigmaLitres) },
         { label: 'In the plan', value: countsText(outcome.value, method) },
         ...rolled,
       ],
@@ -165,8 +165,8 @@ export function whyTrack({ legs, pace, days }: Of<'track'>, formats: Formats): E
 
 export const whyCosts = ({ things }: Of<'costs'>): Explanation[] => [
   told({
-    title: 'Each thing reckoned',
-    says: 'The whole trip is reckoned once more without the thing, or with it where it is at home: the heaviest load with all the water wanted, and the likely litres at the fullest moment, less those of the trip as it stands. What a bottle held must still be carried. Two things left at home together may save more or less than each by itself.',
+    title: 'Each item by itself',
+    says: 'The whole trip is calculated once more without the item, or with it where it is at home: the heaviest load with all the water wanted, and the likely litres at the fullest moment, less those of the trip as it stands. What a bottle held must still be carried. Two items left at home together may save more or less than each by itself.',
     inputs: things.map(({ name, text }) => ({ label: name, value: text })),
     result: { value: things.length, text: counted(things.length, 'time') },
   }),

@@ -10,7 +10,7 @@ import {
   type UncertaintyShare,
   uncertaintySharesOf,
 } from '../../reckon'
-import { likelyRange, likelyText } from '../confidence'
+import { likelyLoadText, likelyRange, likelyText } from '../confidence'
 import { safeLoadKg } from '../loads'
 import { leastText, missingOf, notInItText } from '../missing'
 import { momentIndex, placeText } from '../places'
@@ -47,7 +47,7 @@ export function whyBodyLitres(context: WhyContext): Explanation {
     inputs: [...own.inputs, ...(noLitres ? [] : uncertaintyInputs(context))],
     sourceKeys: [...own.sourceKeys, 'gum-2008'],
     others: {
-      title: 'The same things',
+      title: 'The same items',
       list: [
         { label: 'with every gap filled', value: low, text: litres(low), sourceKeys: [] },
         { label: 'with no gap filled', value: high, text: litres(high), sourceKeys: [] },
@@ -116,14 +116,14 @@ export function whyMomentLitres(context: WhyContext, index: number): Explanation
   return sumOf({
     title: `Main body, ${placeText(placeOf(context, index), reckoning.moments)}`,
     equation: 'Packing model of Stovall, de Larrard and Buil, 1986',
-    says: `Rigid things leave gaps and soft things fill part of them. Here ${rules === 'skeleton' ? 'the rigid things rule' : 'the soft things rule'}: they ask for more room.`,
+    says: `Rigid items leave gaps and soft items fill part of them. Here ${rules === 'skeleton' ? 'the rigid items rule' : 'the soft items rule'}: they ask for more room.`,
     kind: 'volume',
     system: formats.system,
     show: formats.litres,
     parts: withGaps,
     inputs: [
-      { label: 'Rigid things inside', value: formats.litres(moment.rigidLitres) },
-      { label: 'Soft things inside', value: formats.litres(moment.softLitres) },
+      { label: 'Rigid items inside', value: formats.litres(moment.rigidLitres) },
+      { label: 'Soft items inside', value: formats.litres(moment.softLitres) },
       settingInput(context, 'rigidPacking', formats.percent),
       settingInput(context, 'softPacking', formats.percent),
       settingInput(context, 'fillEfficiency', formats.percent),
@@ -132,7 +132,7 @@ export function whyMomentLitres(context: WhyContext, index: number): Explanation
     ],
     sourceKeys: ['stovall-1986', 'furnas-1931', 'our-judgement'],
     ignores:
-      'the shapes of things and of the pack; long and wide rigid things are held against its inner measures apart.',
+      'the shapes of items and of the pack; long and wide rigid items are held against its inner measures apart.',
   })
 }
 
@@ -152,7 +152,7 @@ const placeOf = ({ plan, reckoning }: WhyContext, index: number) => {
 function fillingInput(fillEfficiency: number, { percent }: WhyContext['formats']): WhyInput[] {
   const filling = meanFilling(fillEfficiency)
   if (percent(filling) === percent(fillEfficiency)) return []
-  return [{ label: 'Reckoned with: the mean of this, none and all', value: percent(filling) }]
+  return [{ label: 'Used here: the mean of this, none and all', value: percent(filling) }]
 }
 
 const PACKING_DOUBTS: Record<Exclude<UncertaintyShare['of'], 'item'>, string> = {
@@ -164,7 +164,7 @@ const PACKING_DOUBTS: Record<Exclude<UncertaintyShare['of'], 'item'>, string> = 
 function uncertaintyInputs({ plan, reckoning, formats }: WhyContext): WhyInput[] {
   const shares = uncertaintySharesOf(plan, reckoning).slice(0, MOST_DOUBTS)
   return shares.map(share => {
-    const value = `${formats.percent(share.share)} of the doubt`
+    const value = `${formats.percent(share.share)} of the uncertainty`
     if (share.of !== 'item') return { label: PACKING_DOUBTS[share.of], value }
     const item = plan.gear.find(each => each.id === share.id)!
     return { label: `Litres of ${countedName(item)}`, value, path: litresPath(item) }
@@ -183,7 +183,7 @@ export function whyPeakLoad(context: WhyContext): Explanation {
     need.waterShortLitres > 0
       ? [
           {
-            label: 'with what the containers hold',
+            label: 'with what your bottles hold',
             value: need.peakLoadKg,
             text: leastText(missing, 'mass', formats.kg(need.peakLoadKg)),
             sourceKeys: [],
@@ -214,7 +214,7 @@ export function whyPeakLoad(context: WhyContext): Explanation {
         },
         ...held,
       ],
-      note: `1.28 times the standard deviation of ${formats.gear(need.sigmaM)}. What you weighed is good to ± 0.5 %, what is stated to 5 %, a guess to 20 % (our judgement).`,
+      note: `Likely ${likelyLoadText(need, formats)}: 1.28 times the standard deviation of ${formats.gear(need.sigmaM)} either way. What you weighed is good to ± 0.5 %, what is stated to 5 %, a guess to 20 % (our judgement).`,
     },
   }
 }
@@ -226,7 +226,7 @@ export function whyMomentLoad(
   wantedKg = context.reckoning.moments[index]!.wantedLitres,
 ): Explanation {
   const { reckoning, formats } = context
-  const { km, hours } = reckoning.moments[index]!
+  const { kg, km, hours } = reckoning.moments[index]!
   return sumOf({
     title: `Load ${placeText(placeOf(context, index), reckoning.moments)}`,
     says: 'Everything not worn, with food, fuel and water as they then are, and rubbish since the last bin. Without the pack.',
@@ -235,9 +235,12 @@ export function whyMomentLoad(
     show: formats.kg,
     parts: [
       ...loadParts(context, index),
-      ...(wantedKg > 0 ? [{ label: 'water your containers do not hold', value: wantedKg }] : []),
+      ...(wantedKg > 0 ? [{ label: 'water your bottles do not hold', value: wantedKg }] : []),
     ],
-    inputs: [{ label: 'Walked by then', value: `${formats.km(km)}, ${formats.hours(hours)}` }],
+    inputs: [
+      ...(wantedKg > 0 ? [{ label: 'With what your bottles hold', value: formats.kg(kg.total) }] : []),
+      { label: 'Walked by then', value: `${formats.km(km)}, ${formats.hours(hours)}` },
+    ],
     ignores: 'rain and sweat soaked up on the way.',
   })
 }

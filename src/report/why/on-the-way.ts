@@ -13,20 +13,20 @@ export function whyOnTheWay(context: WhyContext, left: OnTheWay): Explanation[] 
   return [
     told({
       title: `Leaving ${stops[left.stop]!.name}`,
-      says: 'Figures of the whole trip at this departure. Food: every meal from the pack until it is bought again or the trip ends, and the spare days. Nights: those with meals from the pack. Water: what the legs to the next source use, dry camps on the way and the reserve, as far as the containers hold. The load is without the pack.',
+      says: 'Figures of the whole trip at this departure. Food: every meal from the pack until it is bought again or the trip ends, and the spare days. Nights: those with meals from the pack. Water: what the legs to the next water use, dry camps on the way and the reserve, as far as the bottles hold. The load is without the pack.',
       inputs: leftLines(left, plan, formats).map(({ what, amount }) => ({ label: what, value: amount })),
       result: { value: left.loadKg, text: formats.kg(left.loadKg) },
     }),
     told({
       title: `Until ${stops[to]!.name}`,
-      says: 'At each departure on the way: the load without the pack, the water in the containers and the food.',
+      says: 'At each departure on the way: the load without the pack, the water in the bottles and the food.',
       inputs: rows.map(({ stop, says }) => ({ label: stops[stop]!.name, value: says })),
       result: { value: left.foodKg, text: formats.kg(left.foodKg) },
     }),
     ...left.ifSkipped.map(skipped =>
       told({
         title: `Without ${stops[skipped.stop]!.name}`,
-        says: 'The whole trip is reckoned once more without this resupply, its food carried from the one before. The changes are those of the heaviest load and the fullest main body from here on.',
+        says: 'The whole trip is calculated once more without this resupply, its food carried from the one before. The changes are those of the heaviest load and the fullest main body from here on.',
         inputs: [{ label: 'Then', value: skipText(skipped, left, formats) }],
         result: {
           value: skipped.foodKg ?? 0,

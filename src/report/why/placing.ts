@@ -20,7 +20,7 @@ export function whyPlacing({ plan, reckoning, formats }: WhyContext, index: numb
       equation: 'Balance of moments',
       says: 'M = g Σ m (x cos θ − z sin θ), standing upright, θ = 0: each mass times how far behind the hip axis it rides. Packed evenly, the centre is in the middle of the depth. What is moved to the back pushes the rest out by as many litres.',
       inputs: [
-        { label: 'In the main body at the heaviest', value: formats.kg(kg) },
+        { label: 'In the main body at the heaviest load', value: formats.kg(kg) },
         { label: 'Depth inside', value: `${wholeCm(depthCm / 100, formats)}${from}` },
         { label: 'Height inside', value: `${wholeCm(heightCm / 100, formats)}${from}` },
         {
@@ -44,14 +44,14 @@ export function whyPlacing({ plan, reckoning, formats }: WhyContext, index: numb
         ]),
       ],
       ignores:
-        'pockets, straps and the pack itself, walking, what a hip belt takes elsewhere, and how things lie beside each other.',
+        'pockets, straps and the pack itself, walking, what a hip belt takes elsewhere, and how items lie beside each other.',
       others: {
         title: 'And so',
         list: [
           ...(moved.length > 0
             ? [
                 {
-                  label: `with the heaviest dense things against the back: ${wholeCm(after.behindM, formats)} behind the hips, ${lessText(placing, formats)} less`,
+                  label: `with the heaviest dense items against the back: ${wholeCm(after.behindM, formats)} behind the hips, ${lessText(placing, formats)} less`,
                   value: after.momentNm,
                   text: newtonMetres(after.momentNm),
                   sourceKeys: [],
@@ -65,7 +65,7 @@ export function whyPlacing({ plan, reckoning, formats }: WhyContext, index: numb
             sourceKeys: ['winter-2009'],
           },
         ],
-        note: 'What changes by moving things does not depend on where the back panel rides. This is advice: no answer rests on it.',
+        note: 'What changes by moving items does not depend on where the back panel rides. This is advice: no answer rests on it.',
       },
     }),
   ]

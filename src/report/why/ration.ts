@@ -32,7 +32,7 @@ export function whyRation({ plan, reckoning, formats }: WhyContext, day: number)
         { label: 'Energy of one full ration', value: kcalText(fullKcal) },
       ],
       result: { value: result, text: rationText(result) },
-      range: { bounds: [], note: 'No range: it settles, or the plan is not reckoned.' },
+      range: { bounds: [], note: 'No range: it settles, or the plan is not calculated.' },
       instead: null,
       sourceKeys: ['our-judgement'],
       ignores: 'appetite, body fat that may be used, and the 20 % that the energy itself is unsure by.',

@@ -28,7 +28,7 @@ function toBear(context: SetupContext, { baseKg }: ReachBasis): Explanation[] {
   const ceiling = judged.loadLimitKg !== setup.ratedKg
   return [
     sumOf({
-      title: 'Left to bear, for food and water',
+      title: 'Left to carry, for food and water',
       says: 'What it may carry less the pack, a liner and all that is not food by the day or water: gear, spare rations, fuel that is not bought with the food.',
       kind: 'mass',
       system: formats.system,
@@ -50,14 +50,14 @@ function aDay({ plan, formats }: SetupContext, { dayKg, dayLitres }: ReachBasis)
   const daily = plan.gear.filter(item => item.use === 'daily')
   return told({
     title: 'A day more',
-    says: 'A full ration, and the fuel that is bought with it, add this much to the load and to the things in the main body.',
+    says: 'A full ration, and the fuel that is bought with it, add this much to the load and to the items in the main body.',
     inputs: [
       ...daily.map(item => ({
         label: countedName(item),
         value: formats.gear(item.massKg * item.count),
         path: massPath(item),
       })),
-      { label: 'Things in the main body', value: formats.litres(dayLitres) },
+      { label: 'Items in the main body', value: formats.litres(dayLitres) },
     ],
     result: { value: dayKg, text: formats.gear(dayKg) },
   })
@@ -77,7 +77,7 @@ function edge(
   )
   return told({
     title: 'Days of food for each amount of water',
-    says: `What is left to bear, less the water, by ${formats.gear(dayKg)} a day; or the days at which the main body is full, where that is less. Rounded down.`,
+    says: `What is left to carry, less the water, by ${formats.gear(dayKg)} a day; or the days at which the main body is full, where that is less. Rounded down.`,
     inputs,
     result: { value: points[0]?.days ?? 0, text: reachText(points[0] ? points[0].days : 0, missing) },
     ignores: 'water that is drunk on the way: it is the first departure that counts.',

@@ -19,7 +19,7 @@ function gain(context: SetupContext, remedy: Remedy): Explanation {
   const { plan, reckoning, formats, judged } = context
   const { after } = remedy
   const title = remedyLabel(remedy, plan)
-  const says = 'The whole trip is reckoned anew with the change: this much less'
+  const says = 'The whole trip is calculated again with the change: this much less'
   const { bodyLitres } = reckoning.need
   const inputs = [...longestDay(remedy, context), ...fits(context, remedy)]
   const system = formats.system
@@ -45,7 +45,7 @@ function gain(context: SetupContext, remedy: Remedy): Explanation {
   if (!after.mends.includes('room'))
     return told({
       title,
-      says: 'Reckoned anew with the change, it does.',
+      says: 'Calculated again with the change, it is suitable.',
       inputs,
       result: { value: 1, text: 'it does' },
     })

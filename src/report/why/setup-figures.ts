@@ -81,7 +81,7 @@ function days({ judged, reckoning, formats, missing }: SetupContext): Explanatio
   if (judged.reachDays === null) return []
   return [
     told({
-      title: 'Holds and bears food for',
+      title: 'Can carry food for',
       says: 'The most full rations that fit in and may be borne at the first departure, with the most water this trip carries and all else as packed then. Rounded down. “How far it reaches” has the parts.',
       inputs: [{ label: 'Most water carried', value: formats.water(reckoning.need.waterCarryLitres) }],
       result: {
@@ -105,7 +105,7 @@ function beaten({ judged, plan, reckoning, formats, setup, pack, missing }: Setu
   return [
     told({
       title: 'Against the others',
-      says: 'Of the set-ups that do: beaten is one that another equals or betters in all four points and betters in one. What is not known counts as worst.',
+      says: 'Of the suitable set-ups: beaten is one that another equals or betters in all four points and betters in one. What is not known counts as worst.',
       inputs: [
         { label: 'Pack and liner', value: formats.gear(setup.massKg + judged.linerKg) },
         {
@@ -115,7 +115,7 @@ function beaten({ judged, plan, reckoning, formats, setup, pack, missing }: Setu
         },
         ...(isTold ? [{ label: 'Chance that it fits', value: formats.percent(judged.fitChance) }] : []),
         { label: 'Margin to what it may carry', value: spare },
-        { label: 'Set-ups that do', value: String(rivals) },
+        { label: 'Suitable set-ups', value: String(rivals) },
       ],
       result: { value: isBeaten ? 0 : 1, text: isBeaten ? 'another beats it' : 'no other beats it' },
     }),

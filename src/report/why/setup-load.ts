@@ -35,7 +35,7 @@ function carried(context: SetupContext): Explanation {
   const { need, moments } = reckoning
   return sumOf({
     ...massOf(context),
-    title: `Carried at the heaviest, ${placeText(need.peakFullWaterAt, moments)}`,
+    title: `Heaviest load, ${placeText(need.peakFullWaterAt, moments)}`,
     says: 'The heaviest load, which stands under Need with its parts, with the pack and a liner where rain is likely and the pack is not sealed.',
     parts: [{ label: 'contents', value: need.peakLoadFullWaterKg }, ...ownParts(context, true)],
     inputs: judged.linerKg > 0 ? [settingInput(context, 'linerKg', formats.gear)] : [],
@@ -84,7 +84,7 @@ function limits(context: SetupContext): Explanation[] {
     ...rated,
     against(
       `Against ${limitWithoutFrame(plan)}`,
-      `Without a frame the shoulders bear it all: the lower of rating and ${framelessLimit(plan)} counts.`,
+      `Without a frame the shoulders carry it all: the lower of rating and ${framelessLimit(plan)} counts.`,
       { label: framelessLimit(plan), value: framelessCeilingKg, path },
       true,
     ),
@@ -109,12 +109,12 @@ function brim(context: SetupContext): Explanation[] {
   if (judged.brimLoadKg === null || packedDensity === null) return []
   const full = momentAt(reckoning, bodyAt)
   const limit =
-    judged.loadLimitKg === null ? [] : [{ label: 'It can bear', value: formats.kg(judged.loadLimitKg) }]
+    judged.loadLimitKg === null ? [] : [{ label: 'It can carry', value: formats.kg(judged.loadLimitKg) }]
   return [
     sumOf({
       ...massOf(context),
       title: 'Filled to the brim',
-      says: 'The load if the main body were filled with things as dense as these: room that must stay empty shows here.',
+      says: 'The load if the main body were filled with items as dense as these: room that must stay empty shows here.',
       parts: [
         {
           label: `${formats.litres(pack.bodyLitres)} at ${formats.density(packedDensity)}`,
@@ -133,7 +133,7 @@ function share(context: SetupContext): Explanation {
   const { bodyMassShare, carriedKg } = judged
   return told({
     title: 'Share of body mass, with the pack',
-    says: 'What is carried at the heaviest by the body mass of who carries it. A rule of thumb, not medical advice.',
+    says: 'The heaviest load by the body mass of who carries it. A rule of thumb, not medical advice.',
     inputs: [
       { label: 'Carried', value: formats.kg(carriedKg) },
       { label: 'Body mass', value: formats.kg(plan.carrier.massKg), path: 'carrier/massKg' },

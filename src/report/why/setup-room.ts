@@ -76,7 +76,7 @@ function chance(context: SetupContext): Explanation[] {
   return [
     told({
       title: 'How likely it fits',
-      equation: 'Both sides are unsure, and the doubts add by their squares',
+      equation: 'Both sides are unsure, and the uncertainties add by their squares',
       says: `The need has a standard deviation of ${formats.litres(need.sigmaV)}; the litres of the pack are ${BODY_FROM[pack.bodyFrom]} and taken to be good to ± ${formats.percent(half)}. From 9 of 10 cases it counts as a fit, under 5 of 10 as too small.`,
       inputs: [
         { label: 'Main body', value: formats.litres(pack.bodyLitres), path: packPath(context, 'bodyLitres') },
@@ -116,7 +116,7 @@ function pockets(context: SetupContext): Explanation[] {
   return [
     sumOf({
       title: 'Pockets',
-      says: 'The pockets less what is meant to ride in them, which stands under Need.',
+      says: 'The pockets less what is meant to go in them, which stands under Need.',
       kind: 'volume',
       system: formats.system,
       show: formats.litres,
@@ -127,7 +127,7 @@ function pockets(context: SetupContext): Explanation[] {
       ),
       parts: [
         { label: 'pockets of the pack', value: pack.outsideLitres, path: packPath(context, 'outsideLitres') },
-        { label: 'things meant for them', value: -outsideLitres },
+        { label: 'items meant for them', value: -outsideLitres },
       ],
     }),
   ]
@@ -148,14 +148,14 @@ function innerSizes(context: SetupContext): Explanation[] {
     return [
       sumOf({
         title,
-        says: 'The inner measure of the pack less the largest rigid thing.',
+        says: 'The inner measure of the pack less the largest rigid item.',
         kind: 'length',
         system: formats.system,
         show: formats.cm,
         text: spareText(inner - thing, value => marginText(value, formats.cm), false),
         parts: [
           { label: 'inside', value: inner, path: packPath(context, field) },
-          { label: 'largest rigid thing', value: -thing },
+          { label: 'largest rigid item', value: -thing },
         ],
       }),
     ]

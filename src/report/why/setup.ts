@@ -23,7 +23,7 @@ export function whyBears(context: WhyContext): Explanation[] {
     const name = pack.setups.length > 1 ? `${judged.name}, ${setup.name}` : judged.name
     return [
       sumOf({
-        title: `${name} bears besides itself`,
+        title: `${name} can carry, without its own mass`,
         says: `The lower of its rating and, without a frame, ${framelessLimit(plan)}, less a liner and the pack itself where the rating includes it.`,
         kind: 'mass',
         system: formats.system,

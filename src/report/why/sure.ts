@@ -15,7 +15,7 @@ export function whySure(context: WhyContext): Explanation[] {
     told({
       title: 'The likely range',
       equation: 'Law of propagation of uncertainty',
-      says: `Each thing is unsure by how its litres are known: measured by filling to 3 %, from its dimensions 10 %, stated 15 %, guessed 30 %, by kind between its ends; and by how one hand differs from another, ${formats.percent(handSpreadOf(plan.settings))} as a standard deviation. These are our judgement. Shares are of the variance. Together it is now ${next.now}; with all of them measured ${next.together}, ${next.narrower}.`,
+      says: `Each item is unsure by how its litres are known: measured by filling to 3 %, from its dimensions 10 %, stated 15 %, guessed 30 %, by kind between its ends; and by how one hand differs from another, ${formats.percent(handSpreadOf(plan.settings))} as a standard deviation. These are our judgement. Shares are of the variance. Together it is now ${next.now}; with all of them measured ${next.together}, ${next.narrower}.`,
       inputs: [
         ...next.things.map(({ name, share, gain, path }) => ({
           label: name,
@@ -23,7 +23,12 @@ export function whySure(context: WhyContext): Explanation[] {
           path,
         })),
         ...(next.packing
-          ? [{ label: 'How it packs', value: `${next.packing.share} of the doubt; ${next.packing.gain}` }]
+          ? [
+              {
+                label: 'How it packs',
+                value: `${next.packing.share} of the uncertainty; ${next.packing.gain}`,
+              },
+            ]
           : []),
       ],
       result: { value: high - low, text: `${formats.litres(high - low)} wide` },
@@ -38,7 +43,7 @@ export function whyKnown({ plan, reckoning, formats }: WhyContext): Explanation 
   const { litres } = provenanceOf(plan, reckoning)
   return sumOf({
     title: 'How these litres are known',
-    says: 'The litres of the fullest moment with their gaps, by what the list says of each thing.',
+    says: 'The litres of the fullest moment with their gaps, by what the list says of each item.',
     kind: 'volume',
     system: formats.system,
     show: formats.litres,

@@ -16,9 +16,9 @@ const BY_BODY = [
   'Filled to the brim',
   'Pack mass for each litre',
   'Price for each litre',
-  'Holds and bears food for',
+  'Can carry food for',
 ]
-const BY_MASS = ['Pack mass for each litre', 'Pack mass for each kg rated', 'Holds and bears food for']
+const BY_MASS = ['Pack mass for each litre', 'Pack mass for each kg rated', 'Can carry food for']
 
 export function whyTag(plan: Plan, known: KnownPack, formats: Formats): Explanation[] {
   const tried = { ...plan, packs: [wholePack(known)] }

@@ -4,6 +4,7 @@
 import { fieldPath, itemName, type Plan } from '../../plan'
 import { compositionAt, type ItemComposition, type Moment, type Shares } from '../../reckon'
 import type { Formats } from '../formats'
+import { groupOf, kitGroups } from '../kit-groups'
 import { SHARES } from '../places'
 import type { Unshown } from './sum'
 import type { WhyContext, WhyPart } from './types'
@@ -38,13 +39,14 @@ export function thingParts(
   }))
   if (rest.length === 0) return parts
   const value = rest.reduce((sum, entry) => sum + entry.value, 0)
-  return [...parts, { label: `${rest.length} lesser things`, value, text: show(value), isRest: true }]
+  return [...parts, { label: `${rest.length} lesser items`, value, text: show(value), isRest: true }]
 }
 
-/** The load of a moment by gear, food, fuel, water and rubbish, and each by its things. */
+/** The load of a moment by the groups of its gear, food, fuel, water and rubbish, and each by its things. */
 export function loadParts({ plan, reckoning, formats }: WhyContext, moment: number): Unshown[] {
   const { kg } = reckoning.moments[moment]!
   return bandParts(compositionAt(plan, reckoning, moment), {
+    groups: kitGroups(plan),
     shares: kg,
     amount: it => it.kg,
     path: massPath,
@@ -56,6 +58,7 @@ export function loadParts({ plan, reckoning, formats }: WhyContext, moment: numb
 export function litresParts({ plan, reckoning, formats }: WhyContext, moment: number): Unshown[] {
   const { litres } = reckoning.moments[moment]!
   return bandParts(compositionAt(plan, reckoning, moment), {
+    groups: kitGroups(plan),
     shares: litres,
     amount: it => it.bodyLitres,
     path: litresPath,
@@ -70,13 +73,18 @@ const litresFine =
     value < 1 && system === 'metric' ? `${value.toFixed(2)} L` : litres(value)
 
 interface Banding {
+  /** What the gear is told by. */
+  groups: readonly string[]
   shares: Moment['litres']
   amount: (composition: ItemComposition) => number
   path: (item: Item) => string
   show: (value: number) => string
 }
 
-function bandParts(composition: ItemComposition[], { shares, amount, path, show }: Banding): Unshown[] {
+function bandParts(
+  composition: ItemComposition[],
+  { groups, shares, amount, path, show }: Banding,
+): Unshown[] {
   const of = (share: keyof Shares) =>
     composition.map(it => {
       const all = amount(it)
@@ -84,9 +92,15 @@ function bandParts(composition: ItemComposition[], { shares, amount, path, show 
         share === 'rubbish' ? all * it.rubbishShare : it.item.use === share ? all * (1 - it.rubbishShare) : 0
       return { item: it.item, value }
     })
-  return SHARES.map(([share, label]) =>
-    share === 'water'
-      ? { label, value: shares.water, path: 'trip/water/reserveLitres' }
-      : { label, value: shares[share], of: thingParts(of(share), { path, show }) },
-  )
+  const gear = () =>
+    groups.map((label, nth) => {
+      const mine = of('kept').filter(({ item }) => groupOf(item, groups) === nth)
+      const value = mine.reduce((sum, part) => sum + part.value, 0)
+      return { label, value, of: thingParts(mine, { path, show }) }
+    })
+  return SHARES.flatMap(([share, label]): Unshown[] => {
+    if (share === 'kept') return gear()
+    if (share === 'water') return [{ label, value: shares.water, path: 'trip/water/reserveLitres' }]
+    return [{ label, value: shares[share], of: thingParts(of(share), { path, show }) }]
+  })
 }

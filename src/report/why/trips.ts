@@ -35,7 +35,7 @@ export function whyCover(trips: readonly NamedPlan[], formats: Formats): Explana
   return [
     told({
       title: 'The fewest packs',
-      says: 'Every set of the packs was looked at: the fewest that do for all trips for which any does; among equals the lower price, then the lower mass. A pack without a price counts as dearer than any other.',
+      says: 'Every set of the packs was looked at: the fewest that are suitable for all trips for which any is; among equals the lower price, then the lower mass. A pack without a price counts as dearer than any other.',
       inputs: cover.packs.map(({ name, massKg, price, trips: does }) => ({
         label: `${name}, for ${does.map(({ trip }) => judged[trip]!.name).join(', ')}`,
         value: `${formats.gear(massKg)}, ${price === null ? 'price not known' : formatQuantity('money', price, { system: 'metric' })}`,

@@ -38,10 +38,10 @@ export function BackupSection() {
   return (
     <section class="backup">
       <h2>Backup</h2>
-      <p>One file with everything: all trips, the shelf and the settings. It outlives this device.</p>
+      <p>One file with everything: all trips, the shelf and the settings. Keep it away from this device.</p>
       <p class="hint" role="status">
         {lastText(lastAt)}
-        {dueBackup.value && typeof lastAt === 'number' ? ' Things have changed since: save one soon.' : ''}
+        {dueBackup.value && typeof lastAt === 'number' ? ' There are changes since: save one soon.' : ''}
       </p>
       {problem ? <p class="problem">{problem}</p> : null}
       <div class="actions">

@@ -17,7 +17,7 @@ const TITLES = {
   track: 'A track',
   table: 'A table',
   packs: 'Packs from a file',
-  unread: 'This file opens nothing',
+  unread: 'This file cannot be opened',
 }
 
 /** Shows the file, or what hinders; `onDone` when it was taken in or left. */

@@ -90,7 +90,7 @@ export function Restore({ backup, from, isSnapshot, onDone }: RestoreProps) {
       ) : (
         <>
           <p class="lead">
-            {counted(backup.trips.length, 'trip')}, {counted(things, 'thing')} on the shelf.
+            {counted(backup.trips.length, 'trip')}, {counted(things, 'item')} on the shelf.
           </p>
           <p class="hint">
             From <bdi>{from}</bdi>. Nothing here changes before you say so.

@@ -116,7 +116,7 @@ function Rest({ compared: { same, here, fresh, differ }, thing, isMerge }: RestP
   )
 }
 
-const PARTS = { things: 'thing', bases: 'base', packings: 'packing', packs: 'pack' } as const
+const PARTS = { things: 'item', bases: 'kit', packings: 'packing', packs: 'pack' } as const
 
 export function RestoreShelf({ comparison: { shelf }, wishes, onWish }: ListsProps) {
   if (!shelf) return null

@@ -37,7 +37,7 @@ export function Result({ taken, onDone }: ResultProps) {
           <p class="lead">
             {isBack ? 'Everything is as it was' : 'Now here'}
             {stored === 'saved' ? '' : ', but not saved'}: {counted(trips.value.size, 'trip')}, and{' '}
-            {counted(shelf.value.things.length, 'thing')} on the shelf.
+            {counted(shelf.value.things.length, 'item')} on the shelf.
           </p>
         )}
         {back !== 'no' || stored === 'saving' ? null : <p>{changeText(before)}</p>}

@@ -106,7 +106,7 @@ function Line({ snapshot }: { snapshot: Snapshot }) {
     <p>
       <span class="name">{momentText(head.at)}</span>{' '}
       <span class="facts-line">
-        {counted(head.trips, 'trip')}, {counted(head.things, 'thing')}, {sizeText(bytes)}
+        {counted(head.trips, 'trip')}, {counted(head.things, 'item')}, {sizeText(bytes)}
         {reasonText(head)}
       </span>
     </p>

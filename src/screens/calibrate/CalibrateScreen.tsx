@@ -28,7 +28,7 @@ export function CalibrateScreen() {
       </div>
       <p>
         {packings.length === 0
-          ? 'The general packing model has not seen you pack. Tell it how full a pack was with this list, and it reckons with your own hand.'
+          ? 'Average packing is not yet yours. Say how full a pack was with this list, and it uses your own packing.'
           : 'Each packing you add tells more of your own hand: say how full a pack was with this list.'}
       </p>
       {open ? (
@@ -49,17 +49,17 @@ function State({ plan, factor }: { plan: Plan; factor: number }) {
   const isGeneral = !withPackings && personalFactor === 1 && personalFactorSpread === null
   const isOwn = openTrip.value !== null && reckonsWith(openTrip.value.draft, own)
   return (
-    <section class="own-packing" aria-label="What this trip reckons with">
+    <section class="own-packing" aria-label="What this trip uses">
       {withPackings ? (
         <p>
-          This trip reckons with {isOwn ? packingsText(plan.packings.length) : 'packings that came with it'}:
-          it takes <strong>{effectText(factor)}</strong> (factor {factor.toFixed(2)}).
+          This trip uses {isOwn ? packingsText(plan.packings.length) : 'packings that came with it'}: it takes{' '}
+          <strong>{effectText(factor)}</strong> (factor {factor.toFixed(2)}).
         </p>
       ) : (
         <p>
           {isGeneral
-            ? 'This trip reckons with the general packing model.'
-            : `This trip reckons with a factor of its own, ${personalFactor.toFixed(2)}.`}
+            ? 'This trip uses average packing.'
+            : `This trip uses a factor of its own, ${personalFactor.toFixed(2)}.`}
         </p>
       )}
       <OwnOffer />
@@ -67,23 +67,19 @@ function State({ plan, factor }: { plan: Plan; factor: number }) {
         <button
           type="button"
           class="link"
-          onClick={() =>
-            actions.edit('Reckon with the general packing model', draft =>
-              reckonWith(draft, { packings: [] }),
-            )
-          }
+          onClick={() => actions.edit('Use average packing', draft => reckonWith(draft, { packings: [] }))}
         >
-          Reckon this trip with the general model instead
+          Use average packing for this trip instead
         </button>
       )}
       {own.packings.length > 0 ? (
         <>
           <p class="hint">
-            A packing counts by how much of it was as in this list: the same things tell most, other things
-            only how you pack. So each trip has a factor of its own.
+            A packing counts by how much of it was as in this list: the same items tell most, other items only
+            how you pack. So each trip has a factor of its own.
           </p>
           <p class="hint">
-            Other trips stay as they are and offer it under Need. A copy of a trip keeps what it reckons with.
+            Other trips stay as they are and offer it under Need. A copy of a trip keeps what it uses.
           </p>
         </>
       ) : null}
@@ -98,7 +94,7 @@ function olderText(count: number): string {
     count === 1
       ? ['One older packing does', 'its']
       : [`${capital(numberWord(count))} older packings do`, 'their']
-  return `${which} not say what was along, so no trip can be held against ${it} things. A trip that has ${it} factor keeps it. Pack that list again to count it.`
+  return `${which} not say what was along, so no trip can be held against ${it} items. A trip that has ${it} factor keeps it. Pack that list again to count it.`
 }
 
 /** For those who know their factor from elsewhere. */

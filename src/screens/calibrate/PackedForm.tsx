@@ -64,7 +64,7 @@ export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly st
   return (
     <section aria-labelledby="packed">
       <h3 id="packed">
-        I packed <bdi>{openTrip.value?.draft.name || 'this list'}</bdi>
+        Packed <bdi>{openTrip.value?.draft.name || 'this list'}</bdi>
       </h3>
       <Choice label="It was packed" options={WHEN} chosen={form.when} onChoose={when => set({ when })} />
       <p class="hint">
@@ -76,7 +76,7 @@ export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly st
       {form.how === 'box' ? (
         <>
           <p class="hint">
-            Lay everything that rides in the main body in a carton, press it as in the pack, and read how high
+            Lay everything that goes in the main body in a carton, press it as in the pack, and read how high
             it stands. This is the surest way: no pack’s stated litres come into it.
           </p>
           <div class="fields">
@@ -111,7 +111,7 @@ export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly st
         <Seen {...said} list={list} gear={gearName(form.when)} pack={pack} onKept={clear} />
       ) : null}
       <p ref={status} tabIndex={-1} role="status">
-        {added === shelf.value.packings.length ? 'Added. This trip reckons with it now.' : ''}
+        {added === shelf.value.packings.length ? 'Added. This trip uses it now.' : ''}
       </p>
     </section>
   )

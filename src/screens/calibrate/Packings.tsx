@@ -37,7 +37,7 @@ export function Packings({ packings, onNoneLeft }: PackingsProps) {
             <button
               type="button"
               class="quiet"
-              aria-label={`Withdraw the packing of ${packing.gear}, ${dateText(packing.at)}`}
+              aria-label={`Remove the packing of ${packing.gear}, ${dateText(packing.at)}`}
               onClick={() => {
                 withdraw(packing)
                 // The button that was tapped is gone, and with the last one the list.
@@ -45,7 +45,7 @@ export function Packings({ packings, onNoneLeft }: PackingsProps) {
                 else onNoneLeft()
               }}
             >
-              Withdraw
+              Remove
             </button>
           </li>
         ))}

@@ -15,7 +15,7 @@ export function keepPacking(packing: Omit<Packing, 'id'>) {
 
 /** The open trip follows if it reckons with the packings at all; one on the general model stays there. */
 export function withdraw({ id, gear }: Packing) {
-  actions.editBoth(`Withdraw the packing of ${gear}`, ({ draft, shelf }) => {
+  actions.editBoth(`Remove the packing of ${gear}`, ({ draft, shelf }) => {
     const next = withdrawPacking(shelf, id)
     const follows = reckonsWith(draft, ownPackings(shelf.packings))
     return { draft: follows ? reckonWith(draft, ownPackings(next.packings)) : draft, shelf: next }

@@ -46,7 +46,7 @@ export function ImportTable({ to = 'trip', heading = 'h3', onList }: ImportTable
       beside={
         onList ? (
           <p class="hint">
-            No columns, just a thing a line?{' '}
+            No columns, just an item a line?{' '}
             <button type="button" class="link" onClick={onList}>
               Paste a list instead
             </button>

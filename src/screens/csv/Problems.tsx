@@ -10,7 +10,7 @@ export function Problems({ problems }: { problems: readonly RowProblem[] }) {
   const rows = new Set(problems.map(({ row }) => row)).size
   return (
     <div class="left-out">
-      <p class="name">{counted(rows, 'row')} left out, to be mended in the table</p>
+      <p class="name">{counted(rows, 'row')} left out, to be corrected in the table</p>
       <ul>
         {problems.slice(0, SHOWN).map(({ row, column, text, why }) => (
           <li key={`${row}/${column?.number}`}>

@@ -45,7 +45,7 @@ export function ReadAs<F extends string>({ opened, offered, headings, asked, onA
             />
           ) : null}
           <SelectOne
-            label="Cells are parted by"
+            label="Column separator"
             options={SEPARATORS}
             chosen={grid.ok ? grid.separator : (asked.separator ?? ',')}
             onChoose={separator => onAsked({ ...kept, separator })}
@@ -101,7 +101,7 @@ function readAsText(
   const parted = SEPARATORS.find(({ value }) => grid.ok && value === grid.separator)!.many
   return [
     encoding ? `Read as ${ENCODINGS.find(({ value }) => value === encoding)!.label}` : 'Read as pasted',
-    `parted by ${parted}`,
+    `separated by ${parted}`,
     headerRow === null ? 'columns without names' : `columns named in row ${headerRow + 1}`,
     `decimal ${decimal === ',' ? 'commas' : 'points'}`,
   ].join(', ')

@@ -95,7 +95,7 @@ function ReadRows({ layout, target, onAdded, read, wishes }: ReadRowsProps) {
   const withKinds = mayMatch && (kindsAsked ?? !hasLitres)
   const kindOf = withKinds ? finder.current : undefined
   const room = target === 'trip' ? CAPS.items - gear.length : Number.POSITIVE_INFINITY
-  const what = target === 'trip' ? 'item' : 'thing'
+  const what = 'item'
 
   function add() {
     const label = `Add ${counted(taken.length, what)}`

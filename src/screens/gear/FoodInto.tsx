@@ -20,7 +20,7 @@ export function FoodInto({ item }: { item: DraftItem }) {
   if (food.length === 0)
     return done ? (
       <p ref={said} tabIndex={-1} role="status">
-        The food rides in {name}.
+        The food is carried in {name}.
       </p>
     ) : null
   const put = () => {

@@ -79,7 +79,7 @@ function Cartridges({ item }: { item: DraftItem }) {
         {formats.gear(choice.emptyG / 1000)} and {formats.litres(choice.outerLitres)} for the empties are our
         estimate, not checked against a source: weigh and measure yours. As gear they count to the end of the
         trip.
-        {item.litres ? ' The gas rides inside them: give it 0 L.' : ''}
+        {item.litres ? ' The gas is inside them: give it 0 L.' : ''}
       </p>
       {hasCartridges(gear, choice) ? (
         <p class="hint">They are in the gear.</p>

@@ -155,9 +155,7 @@ function add(gear: DraftItem[], onDetail: Detail['onDetail']) {
 function Totals({ gear }: { gear: DraftItem[] }) {
   const formats = formatsIn(useSystem())
   if (gear.length === 0)
-    return (
-      <p>List what you take, each with its mass and the litres it packs down to. Guesses do to begin with.</p>
-    )
+    return <p>List what you take, each with its mass and the litres it packs down to. Start with guesses.</p>
   const result = reckoned.value?.reckoned
   if (!result?.ok) return null
   const { baseKg, wornKg } = result.reckoning.need

@@ -53,7 +53,7 @@ export function KindPicker({ item }: { item: DraftItem }) {
       ) : null}
       {isKnown ? (
         <details class="more">
-          <summary>{answer ? 'Take another kind' : 'Take its litres from a kind'}</summary>
+          <summary>{answer ? 'Use another typical volume' : 'Use a typical volume'}</summary>
           {list}
         </details>
       ) : (

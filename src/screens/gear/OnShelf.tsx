@@ -85,7 +85,7 @@ function Linked({ item, thing }: { item: DraftItem; thing: Thing }) {
                 )
               }
             >
-              Take over from the shelf
+              Update from the shelf
             </button>
             <button
               type="button"

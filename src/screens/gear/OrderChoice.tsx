@@ -22,7 +22,7 @@ export function Order({ count }: { count: number }) {
       >
         {isByRoom ? 'Back to my order' : 'What takes the room'}
       </button>
-      {isByRoom && count > MOST_COSTS ? <p class="hint">Not for more than {MOST_COSTS} things.</p> : null}
+      {isByRoom && count > MOST_COSTS ? <p class="hint">Not for more than {MOST_COSTS} items.</p> : null}
     </>
   )
 }

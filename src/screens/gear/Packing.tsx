@@ -13,7 +13,7 @@ export function Packing() {
         <h3>How it packs</h3>
       </summary>
       <p class="hint">
-        Rigid pieces leave gaps, soft things fill part of them. The three shares are{' '}
+        Rigid pieces leave gaps, soft items fill part of them. The three shares are{' '}
         {FIELDS.settings.rigidPacking.origin}.
       </p>
       <div class="fields">

@@ -57,7 +57,7 @@ export function PasteList({ onTable }: { onTable?: () => void }) {
     <section class="paste" aria-label="Paste a list">
       <h3>Paste a list</h3>
       <div class="field">
-        <label for="pasted">One thing a line, with its mass</label>
+        <label for="pasted">One item a line, with its mass</label>
         <textarea
           id="pasted"
           rows={8}

@@ -34,8 +34,8 @@ export function ShelfOffers() {
     actions.edit(label, draft => given.reduce((made: Draft, offer) => act(made, offer, Date.now()), draft))
     setAnswered(`${label}.`)
   }
-  const one = (offer: Offer) => offer.thing.item.name || 'a thing without a name'
-  const all = counted(offers.length, 'thing')
+  const one = (offer: Offer) => offer.thing.item.name || 'an item without a name'
+  const all = counted(offers.length, 'item')
   return (
     <>
       {offers.length > 0 ? (

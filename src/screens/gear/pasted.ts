@@ -64,7 +64,7 @@ export function doubtsOf(
   const doubts: (string | false)[] = [
     row.isSum && 'Looks like the sum of the others, so it is left.',
     row.isPack && `Your pack? Its mass belongs under Packs${take ? '' : ', so it is left'}.`,
-    row.isHeading === true && !take && 'Read as the name of a group. Tick it if it is a thing.',
+    row.isHeading === true && !take && 'Read as the name of a group. Tick it if it is an item.',
     take && !isDaily && isFood(row.name) && NOT_EATEN,
     ...row.notes,
     take && mayBeAny && 'Which kind is it? Its litres hang on that.',

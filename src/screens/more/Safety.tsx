@@ -37,13 +37,13 @@ export function Safety() {
     <section class="safety">
       <h2>Keeping your trips</h2>
       <p>
-        Your trips lie in this browser only. Clearing its data for this site, or losing the device, takes them
-        along: a file of everything (“Backup”, above) outlives both.
+        Trips are stored only in this browser. If its data is cleared or the device lost, they are gone unless
+        you saved a backup.
       </p>
       <dl>
         <dt>Plan file of this trip</dt>
         <dd>{storageStatus && <LastFile storageStatus={storageStatus} />}</dd>
-        <dt>Promise of the browser</dt>
+        <dt>Protected storage</dt>
         <dd>
           <span role="status">
             {facts && promiseText(facts.promised)}

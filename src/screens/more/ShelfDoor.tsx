@@ -11,8 +11,8 @@ export function ShelfDoor() {
       <h2>Shelf and packs</h2>
       <p>
         {things.length === 0
-          ? 'Everything you own, each thing kept once for all trips.'
-          : `${counted(things.length, 'thing')}, ${counted(bases.length, 'base')}.`}{' '}
+          ? 'Everything you own, each item kept once for all trips.'
+          : `${counted(things.length, 'item')}, ${counted(bases.length, 'kit')}.`}{' '}
         {packs.length === 0 ? null : `${counted(packs.length, 'pack')}.`}
       </p>
       <div class="actions">

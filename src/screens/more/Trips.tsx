@@ -106,7 +106,7 @@ export function Trips({ onClose }: { onClose: () => void }) {
           Open the demo trip
         </button>
       </div>
-      {own.packings.length > 0 ? <p class="hint">A new trip reckons with your own packing.</p> : null}
+      {own.packings.length > 0 ? <p class="hint">A new trip uses your own packing.</p> : null}
       <RemovedTrips />
     </section>
   )

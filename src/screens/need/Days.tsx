@@ -66,7 +66,7 @@ export function Days({ plan, reckoning, formats }: DaysProps) {
       {energies.some(Boolean) ? (
         <p class="hint" data-figures="cited">
           Energy: from the backpacking equation of Looney and others 2022 to the totals of Yamamoto 2016, with
-          rest by Mifflin and St Jeor 1990; give or take 20 %.
+          rest by Mifflin and St Jeor 1990; plus or minus 20 %.
         </p>
       ) : null}
     </div>

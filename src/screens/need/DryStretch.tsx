@@ -45,7 +45,7 @@ export function Stretch({ stretch, plan, formats }: Props) {
         </ul>
       ) : null}
       {unreckoned.length > 0 ? (
-        <p class="hint">Not reckoned for {counted(unreckoned.length, 'more dry camp')} here.</p>
+        <p class="hint">Not calculated for {counted(unreckoned.length, 'more dry camp')} here.</p>
       ) : null}
       <Why about={{ kind: 'carry', stop: carry.stop, camps }} figure="What the water is for" />
     </li>
@@ -60,8 +60,8 @@ function savedText(camp: DryCamp, isShort: boolean, { water, kg }: Formats): str
   const load = kg(Math.abs(savesPeakKg))
   const words = [`${water(Math.max(0, savesCarryLitres))} less to carry out`]
   if (load === kg(0)) words.push('the heaviest load stays')
-  else if (savesPeakKg > 0) words.push(`${load} less at the heaviest`)
-  else words.push(`${load} more at the heaviest, as bottles are filled there`)
+  else if (savesPeakKg > 0) words.push(`${load} off the heaviest load`)
+  else words.push(`adds ${load} to the heaviest load, as bottles are filled there`)
   if (leavesShortLitres > 0) words.push(`still short by ${marginText(leavesShortLitres, water)}`)
   else if (isShort) words.push('no longer short')
   return `${words.join(', ')}.`

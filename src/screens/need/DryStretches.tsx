@@ -4,40 +4,40 @@
 import './dry-stretches.css'
 import { useEffect, useState } from 'preact/hooks'
 import { usePortions } from '../../components/long-list'
+import type { Reckoning } from '../../reckon'
 import type { Formats } from '../../report'
 import { dryStretchSteps, type DryStretches as Reckoned, reckoned } from '../../store'
 import { Stretch } from './DryStretch'
+import { Line } from './Line'
 
 /** After the last change of the trip, ms. */
 const QUIET_MS = 400
 
 interface DryStretchesProps {
+  reckoning: Reckoning
   formats: Formats
 }
 
-export function DryStretches(props: DryStretchesProps) {
-  const [open, setOpen] = useState(false)
+export function DryStretches({ reckoning, formats }: DryStretchesProps) {
+  const most = Math.max(0, ...reckoning.carries.map(({ needLitres }) => needLitres))
   return (
-    <details class="section stretches" open={open} onToggle={event => setOpen(event.currentTarget.open)}>
-      <summary>
-        <h3>Between sources</h3>
-      </summary>
-      {open ? <Opened {...props} /> : null}
-    </details>
+    <Line label="Water between sources" figure={`up to ${formats.water(most)}`} figures="why">
+      {() => <Opened formats={formats} />}
+    </Line>
   )
 }
 
-function Opened({ formats }: DryStretchesProps) {
+function Opened({ formats }: Pick<DryStretchesProps, 'formats'>) {
   const ready = useStretches()
   const { drawn, more } = usePortions(ready?.stretches.length ?? 0, 'stretches')
   if (!ready) return null
   const { plan, stretches, campsLeft, capacityLitres } = ready
   return (
-    <section>
+    <section class="stretches">
       <p class="hint" data-figures="typed">
         {capacityLitres === null
-          ? 'No item in the gear list holds water, so there is no limit to hold these against.'
-          : `Your containers hold ${formats.water(capacityLitres)}.`}
+          ? 'No item in the gear holds water, so there is no limit here.'
+          : `Your bottles hold ${formats.water(capacityLitres)}.`}
       </p>
       <ol class="stretch-list">
         {stretches.slice(0, drawn).map(stretch => (
@@ -46,7 +46,9 @@ function Opened({ formats }: DryStretchesProps) {
       </ol>
       {more}
       {campsLeft > 0 ? (
-        <p class="hint">Reckoning {campsLeft === 1 ? 'one more dry camp' : `${campsLeft} more dry camps`}…</p>
+        <p class="hint">
+          Calculating {campsLeft === 1 ? 'one more dry camp' : `${campsLeft} more dry camps`}…
+        </p>
       ) : null}
     </section>
   )

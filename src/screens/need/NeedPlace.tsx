@@ -6,6 +6,7 @@ import { NeedScreen } from './NeedScreen'
 
 const CalibrateScreen = later(async () => (await import('../calibrate')).CalibrateScreen)
 
-export function NeedPlace() {
-  return library.value.place.screen === 'calibrate' ? <CalibrateScreen /> : <NeedScreen />
+/** `isDesk`: the answer stands at the side. */
+export function NeedPlace({ isDesk }: { isDesk: boolean }) {
+  return library.value.place.screen === 'calibrate' ? <CalibrateScreen /> : <NeedScreen isDesk={isDesk} />
 }

@@ -1,35 +1,39 @@
-// Need: the answer and its warnings first, then the pictures behind it, what would make it surer, the days, and what
-// else to beware of.
+// Need: the answer and its warnings first, then the pictures, then closed lines that each carry their figure.
 
 import type { ComponentChildren } from 'preact'
-import { useEffect, useMemo, useState } from 'preact/hooks'
-import { OwnOffer } from '../../components/confidence'
-import { SelectOne, useSystem } from '../../components/fields'
-import { Cutaway, LoadLine, placeWords } from '../../components/graphics'
+import { useEffect, useState } from 'preact/hooks'
+import { useSystem } from '../../components/fields'
+import { LoadLineTable } from '../../components/graphics'
 import { Cautions, LeftOut } from '../../components/pieces'
-import { Why } from '../../components/why'
+import { hasAsked } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import {
-  belongsAtAnswer,
   cautionsOf,
   contentsLimits,
   type Formats,
   formatsIn,
   GENERAL_LINE,
+  isOfThisTrip,
   type Missing,
   missingOf,
-  momentIndex,
   takesNothing,
 } from '../../report'
 import { openTrip, reckoned } from '../../store'
+import { counted } from '../../units'
 import { Answer } from './Answer'
 import { Days } from './Days'
 import { DryStretches } from './DryStretches'
-import { ProfileNote, useProfile } from './Profile'
+import { Facts } from './Facts'
+import { Line } from './Line'
+import './need.css'
+import { Pictures } from './Pictures'
+import { useProfile } from './Profile'
 import { Sure } from './Sure'
+import { Warnings } from './Warnings'
 
-export function NeedScreen() {
+/** `isDesk`: answer and warnings stand at the side of all places. */
+export function NeedScreen({ isDesk = false }: { isDesk?: boolean }) {
   const formats = formatsIn(useSystem())
   if (!reckoned.value) return <p class="hint loading">Working it out…</p>
   const { plan, leftOut, reckoned: result } = reckoned.value
@@ -43,32 +47,84 @@ export function NeedScreen() {
   const { reckoning } = result
   const missing = missingOf(plan)
   const cautions = cautionsOf(plan, reckoning, formats)
+  const later = (children: ComponentChildren) => <Below isLong={isLong(plan, reckoning)}>{children}</Below>
+  const parts = { plan, reckoning, formats, missing }
+  const isEmpty = takesNothing(plan)
   return (
-    <div class="screen">
-      <h2>Need</h2>
-      <Answer {...{ plan, reckoning, formats, missing }} />
-      <OwnOffer />
-      <Cautions cautions={cautions.filter(belongsAtAnswer)} />
-      <LeftOut entries={leftOut} />
-      {takesNothing(plan) && !openTrip.value?.profile ? null : (
-        <Pictures {...{ plan, reckoning, formats, missing }} />
+    <div class="screen need">
+      <h2 class="unseen">Need</h2>
+      {isDesk ? null : (
+        <div class="stack">
+          <Answer {...parts} />
+          <Warnings cautions={cautions.filter(isOfThisTrip)} />
+        </div>
       )}
-      <Below isLong={isLong(plan, reckoning)}>
-        {takesNothing(plan) ? null : (
+      <LeftOut entries={leftOut} />
+      {isEmpty && !openTrip.value?.profile ? null : <Pictures {...parts} cautions={cautions} later={later} />}
+      {hasAsked.value || isEmpty ? null : (
+        <p class="hint">Tap a dotted figure to see how it is calculated.</p>
+      )}
+      {later(
+        <div class="lines">
+          <Lines {...parts} />
+          <Line label="Safety notes" figure={cautions.length + 1} figures="cited" isMadeAhead>
+            {() => (
+              <>
+                <Cautions cautions={cautions} />
+                <p class="hint">{GENERAL_LINE}</p>
+              </>
+            )}
+          </Line>
+        </div>,
+      )}
+    </div>
+  )
+}
+
+interface LinesProps {
+  plan: Plan
+  reckoning: Reckoning
+  formats: Formats
+  missing: Missing
+}
+
+function Lines(props: LinesProps) {
+  const { plan, reckoning, formats } = props
+  const isEmpty = takesNothing(plan)
+  const profile = useProfile(reckoning.moments)
+  const km = reckoning.moments.at(-1)?.km ?? 0
+  return (
+    <>
+      {isEmpty ? null : <Sure {...props} />}
+      <DryStretches reckoning={reckoning} formats={formats} />
+      <Line
+        label="Day by day"
+        figure={`${km > 0 ? `${formats.km(km)}, ` : ''}${counted(reckoning.days.length, 'day')}`}
+        figures="typed"
+        isMadeAhead
+      >
+        {() => <Days plan={plan} reckoning={reckoning} formats={formats} />}
+      </Line>
+      <Line
+        label="Figures"
+        figure={isEmpty ? '' : `base weight ${formats.kg(reckoning.need.baseKg)}`}
+        figures="why"
+        isMadeAhead
+      >
+        {() => (
           <>
-            <Sure {...{ plan, reckoning, formats, missing }} />
-            <Facts plan={plan} reckoning={reckoning} formats={formats} />
+            {isEmpty ? null : <Facts plan={plan} reckoning={reckoning} formats={formats} />}
+            <LoadLineTable
+              moments={reckoning.moments}
+              stops={plan.trip.stops}
+              limits={contentsLimits(plan, reckoning)}
+              format={formats}
+              profile={profile}
+            />
           </>
         )}
-        <DryStretches formats={formats} />
-        <Days plan={plan} reckoning={reckoning} formats={formats} />
-        <section aria-labelledby="cautions">
-          <h3 id="cautions">Beware</h3>
-          <Cautions cautions={cautions.filter(caution => !belongsAtAnswer(caution))} />
-          <p class="hint">{GENERAL_LINE}</p>
-        </section>
-      </Below>
-    </div>
+      </Line>
+    </>
   )
 }
 
@@ -85,116 +141,4 @@ function Below({ isLong, children }: { isLong: boolean; children: ComponentChild
     return () => clearTimeout(timer)
   }, [isDue])
   return isDue ? children : null
-}
-
-interface Props {
-  plan: Plan
-  reckoning: Reckoning
-  formats: Formats
-}
-
-/** The load line and the cutaway share one moment: moving along the line empties and fills the pack. */
-function Pictures({ plan, reckoning, formats, missing }: Props & { missing: Missing }) {
-  const { moments, need } = reckoning
-  const fullest = momentIndex(moments, need.bodyAt)
-  const [chosen, setMoment] = useState<number | null>(null)
-  const moment = chosen === null || chosen >= moments.length ? fullest : chosen
-  const [packIndex, setPack] = useState(0)
-  const pack = plan.packs[packIndex] ?? plan.packs[0]
-  const limits = useMemo(() => contentsLimits(plan, reckoning, packIndex), [plan, reckoning, packIndex])
-
-  const profile = useProfile(moments)
-
-  return (
-    <>
-      <div class="figures" data-figures="why">
-        <LoadLine
-          moments={moments}
-          stops={plan.trip.stops}
-          limits={limits}
-          moment={moment}
-          onMoment={setMoment}
-          format={formats}
-          profile={profile}
-        />
-        <Why about={{ kind: 'moment-load', moment }} figure="What is carried then" />
-      </div>
-      <ProfileNote moments={moments} />
-      {takesNothing(plan) ? null : <Below isLong={isLong(plan, reckoning)}>{inside()}</Below>}
-    </>
-  )
-
-  /** What the pack holds: of an empty list that would be water alone. */
-  function inside() {
-    return (
-      <>
-        {plan.packs.length > 1 ? <PackChoice plan={plan} chosen={packIndex} onChoose={setPack} /> : null}
-        <div class="figures" data-figures="why">
-          <Cutaway
-            name={pack?.name ?? 'The pack you need'}
-            at={placeWords(moments[moment]!, plan.trip.stops)}
-            bodyLitres={pack?.bodyLitres ?? null}
-            collarLitres={pack?.collarLitres ?? 0}
-            innerHeightCm={pack?.innerHeightCm ?? null}
-            need={need}
-            atLeast={missing.litres.length > 0}
-            moment={moments[moment]!}
-            scaleLitres={Math.max(need.bodyLitresSafe, ...plan.packs.map(p => p.bodyLitres + p.collarLitres))}
-            format={formats}
-          />
-          <Why about={{ kind: 'moment-litres', moment, pack: packIndex }} figure="What is inside then" />
-        </div>
-      </>
-    )
-  }
-}
-
-function PackChoice({
-  plan,
-  chosen,
-  onChoose,
-}: {
-  plan: Plan
-  chosen: number
-  onChoose: (i: number) => void
-}) {
-  return (
-    <SelectOne
-      label="Pack in the picture"
-      options={plan.packs.map(({ name }, i) => ({ value: String(i), label: name }))}
-      chosen={String(chosen)}
-      onChoose={i => onChoose(Number(i))}
-    />
-  )
-}
-
-function Facts({ plan, reckoning, formats }: Props) {
-  const { need } = reckoning
-  const rows: [string, string][] = [
-    ['Base weight', formats.kg(need.baseKg)],
-    ['Worn and in hand', formats.kg(need.wornKg)],
-    ['Room in pockets', formats.litres(need.outsideLitres)],
-    ['Most water carried', formats.water(need.waterCarryLitres)],
-  ]
-  if (need.waterCapacityLitres !== null)
-    rows.push(['Containers hold', formats.water(need.waterCapacityLitres)])
-  if (need.waterShortLitres > 0) rows.push(['Short of water by up to', formats.water(need.waterShortLitres)])
-  if (need.longestCm !== null) rows.push(['Longest rigid thing inside', formats.cm(need.longestCm)])
-  if (need.widestCm !== null) rows.push(['Widest rigid thing inside', formats.cm(need.widestCm)])
-  if (need.packedDensity !== null) rows.push(['Packed density', formats.density(need.packedDensity)])
-  const share = need.peakLoadFullWaterKg / plan.carrier.massKg
-  rows.push(['Heaviest load, share of body mass', formats.percent(share)])
-  return (
-    <div class="figures" data-figures="why">
-      <dl class="facts">
-        {rows.map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-          </div>
-        ))}
-      </dl>
-      <Why about={{ kind: 'facts' }} figure="What each is made of" />
-    </div>
-  )
 }

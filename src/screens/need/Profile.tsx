@@ -29,11 +29,11 @@ export function ProfileNote({ moments }: { moments: readonly Moment[] }) {
   return (
     <div>
       <p class="hint">
-        The stops have changed since the track was read, so its terrain is not drawn. Undo brings it back, and
-        so does reading the track again under Trip.
+        The stops have changed since the track was read, so its terrain is not drawn. Undo, or read the track
+        again under Trip.
       </p>
       <button type="button" class="link" onClick={() => actions.setProfile(null)}>
-        Forget this terrain
+        Remove this elevation profile
       </button>
     </div>
   )

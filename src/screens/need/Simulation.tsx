@@ -57,7 +57,7 @@ export function SimulationCheck({ plan, reckoning, formats }: SimulationProps) {
     <div class="trial" ref={box}>
       {state.at === 'trying' ? (
         <div class="trial-running">
-          <progress aria-label="Trial" max={1} value={state.share} />
+          <progress aria-label="Simulation" max={1} value={state.share} />
           <button type="button" onClick={() => running.current?.abort()}>
             Cancel
           </button>
@@ -68,18 +68,18 @@ export function SimulationCheck({ plan, reckoning, formats }: SimulationProps) {
           class="quiet"
           onClick={() => start(state.at === 'tried' && !isStale ? state.seed + 1 : 1)}
         >
-          {state.at === 'tried' && !isStale ? 'Try again with other draws' : 'Check by trial'}
+          {state.at === 'tried' && !isStale ? 'Run again' : 'Check by simulation'}
         </button>
       )}
       {state.at === 'idle' ? (
         <p class="hint">
-          Packs the list {formatQuantity('number', RUNS, { system: formats.system })} times by chance and
-          holds the formula against it.
+          Simulates {formatQuantity('number', RUNS, { system: formats.system })} packings to check the
+          formula.
         </p>
       ) : null}
       <div role="status" data-figures="cited">
         {state.at === 'idle' && state.said ? <p>{state.said}</p> : null}
-        {isStale ? <p class="hint">The trip has changed since the last trial.</p> : null}
+        {isStale ? <p class="hint">The trip has changed since the last run.</p> : null}
         {state.at === 'tried' && !isStale ? <Tried {...state} formats={formats} /> : null}
       </div>
     </div>
@@ -103,12 +103,12 @@ function Tried({
       <p class={words.agrees ? undefined : 'trial-differs'}>{words.verdict}</p>
       <div class="scroll">
         <table>
-          <caption>Main body, by formula and by trial</caption>
+          <caption>Main body, by formula and by simulation</caption>
           <thead>
             <tr>
               <th scope="col">Litres</th>
               <th scope="col">Formula</th>
-              <th scope="col">Trial</th>
+              <th scope="col">Simulation</th>
             </tr>
           </thead>
           {words.rows.map(row => (
@@ -131,7 +131,7 @@ function Tried({
         <p key={reason}>{reason}</p>
       ))}
       <p class="hint">{words.shapes}</p>
-      <p class="hint">Draws of seed {seed}: the same seed gives the same trial.</p>
+      <p class="hint">Run {seed}. The same run gives the same figures.</p>
     </>
   )
 }

@@ -1,13 +1,22 @@
 // What would make the answer surer: three things to measure, each one tap from its measuring, and one's own packing.
 
 import { useMemo } from 'preact/hooks'
+import { OwnOffer } from '../../components/confidence'
 import { goTo } from '../../components/frame'
 import { MissingFigures } from '../../components/missing'
 import { ToField, Why } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import type { Formats, Missing } from '../../report'
-import { type MeasureNext, measureNext, numberWord, type PackingPart } from '../../report/confidence'
+import {
+  type MeasureNext,
+  measureNext,
+  numberWord,
+  type PackingPart,
+  packingBasis,
+} from '../../report/confidence'
+import { counted } from '../../units'
+import { Line } from './Line'
 import { SimulationCheck } from './Simulation'
 import './sure.css'
 
@@ -20,34 +29,42 @@ interface SureProps {
 
 export function Sure({ plan, reckoning, formats, missing }: SureProps) {
   const next = useMemo(() => measureNext(plan, reckoning, formats), [plan, reckoning, formats])
-  const unknown = missing.litres.length + missing.mass.length > 0
+  const unknown = missing.litres.length + missing.mass.length
   // Of what is not counted at all no range can be told, so nothing can be said to narrow it.
-  if (unknown && (missing.litres.length > 0 || !next))
+  if (unknown > 0 && (missing.litres.length > 0 || !next))
     return (
-      <section class="sure" data-figures="typed" aria-labelledby="sure">
-        <h3 id="sure">How sure it is</h3>
-        <First {...{ plan, missing, formats }} />
-      </section>
+      <Line label={LABEL} figure={`${counted(unknown, 'figure')} missing`} figures="typed" isOpen>
+        {() => <First {...{ plan, missing, formats }} />}
+      </Line>
     )
   if (!next) return null
-  const { things, packing } = next
+  const { things, packing, now } = next
   return (
-    <section class="sure" data-figures="why" aria-labelledby="sure">
-      <h3 id="sure">How sure it is</h3>
-      {unknown ? <First {...{ plan, missing, formats }} /> : null}
-      {packing?.isLargest ? <Packing part={packing} isOwn={plan.packings.length > 0} /> : null}
-      {things.length > 0 ? <h4>{titleOf(things.length)}</h4> : null}
-      <Things next={next} />
-      {packing?.isLargest ? null : (
-        <button type="button" class="link" onClick={() => goTo('calibrate')}>
-          I packed this list: say how full the pack was
-        </button>
+    <Line label={LABEL} figure={[now, ...toDo(next)].join(', ')} figures="why" isMadeAhead>
+      {() => (
+        <div class="sure">
+          {unknown > 0 ? <First {...{ plan, missing, formats }} /> : null}
+          <OwnOffer />
+          <p class="hint">{packingBasis(plan)}.</p>
+          {packing?.isLargest ? <Packing part={packing} isOwn={plan.packings.length > 0} /> : null}
+          {things.length > 0 ? <h4>{titleOf(things.length)}</h4> : null}
+          <Things next={next} />
+          {packing?.isLargest ? null : (
+            <button type="button" class="link" onClick={() => goTo('calibrate')}>
+              Packed it? Say how full the pack was
+            </button>
+          )}
+          <Why about={{ kind: 'sure' }} figure="Where the uncertainty comes from" />
+          <SimulationCheck plan={plan} reckoning={reckoning} formats={formats} />
+        </div>
       )}
-      <Why about={{ kind: 'sure' }} figure="Where the doubt comes from" />
-      <SimulationCheck plan={plan} reckoning={reckoning} formats={formats} />
-    </section>
+    </Line>
   )
 }
+
+const LABEL = 'How sure it is'
+
+const toDo = ({ things }: MeasureNext): string[] => (things.length > 0 ? [`measure ${things.length}`] : [])
 
 /** What is not counted comes before all else: a figure for it, measured or guessed, beats every finer one. */
 function First(props: Omit<SureProps, 'reckoning'>) {
@@ -68,10 +85,10 @@ function Packing({ part, isOwn }: { part: PackingPart; isOwn: boolean }) {
   return (
     <div class="sure-packing">
       <p>
-        How you pack is the greatest doubt: {part.share} of it. {part.gain}
+        The biggest uncertainty is how tightly you pack ({part.share}). {part.gain}
       </p>
       <button type="button" onClick={() => goTo('calibrate')}>
-        {isOwn ? 'Your own packing' : 'Reckon with your own packing'}
+        {isOwn ? 'Your own packing' : 'Use your own packing'}
       </button>
     </div>
   )
@@ -82,7 +99,7 @@ function Things({ next }: { next: MeasureNext }) {
   if (things.length === 0)
     return (
       <p>
-        No thing is worth measuring now: those that would help most, three together, take less than half a
+        No item is worth measuring now: those that would help most, three together, take less than half a
         litre off the range of {now}.
       </p>
     )

@@ -1,2 +1,3 @@
 export { NeedPlace } from './NeedPlace'
 export { NeedScreen } from './NeedScreen'
+export { SideAnswer } from './SideAnswer'

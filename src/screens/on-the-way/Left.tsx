@@ -59,7 +59,7 @@ export function Left({ left, plan, reckoning, formats }: LeftProps) {
       {skippable > left.ifSkipped.length ? (
         <p class="hint">The next {left.ifSkipped.length} resupplies are looked at.</p>
       ) : null}
-      <Why about={{ kind: 'on-the-way', left }} figure="How this is reckoned" />
+      <Why about={{ kind: 'on-the-way', left }} figure="How this is calculated" />
     </div>
   )
 }

@@ -27,7 +27,7 @@ export function Where({ plan: { trip }, reckoning: { moments }, at, onStop }: Wh
         <select id={id} value={at} onChange={event => onStop(Number(event.currentTarget.value))}>
           {between.map(({ stop, name, day }) => (
             <option key={stop} value={stop}>
-              {name}, leaving on day {day}
+              {name}, day {day}
             </option>
           ))}
         </select>
@@ -40,7 +40,7 @@ export function Where({ plan: { trip }, reckoning: { moments }, at, onStop }: Wh
         {between.map(({ stop, name, day }) => (
           <li key={stop}>
             <button type="button" class="quiet" onClick={() => onStop(stop)}>
-              <bdi class="name">{name}</bdi> <span class="facts-line">leaving on day {day}</span>
+              <bdi class="name">{name}</bdi> <span class="facts-line">you leave on day {day}</span>
             </button>
           </li>
         ))}

@@ -16,8 +16,8 @@ export function Fitting({ packIndex, plan, formats }: FittingProps) {
   const fitting = fittingOf(plan, plan.packs[packIndex]!)
   if (fitting.things === 0) return null
   return (
-    <section class="fitting" aria-label="Rigid things in it">
-      <p class="fit-title">Rigid things in it</p>
+    <section class="fitting" aria-label="Rigid items in it">
+      <p class="fit-title">Rigid items in it</p>
       {fitting.missing.length > 0 ? (
         <NotJudged packIndex={packIndex} fitting={fitting} />
       ) : (
@@ -46,7 +46,7 @@ function NotJudged({ packIndex, fitting: { missing, things } }: { packIndex: num
   return (
     <>
       <p>
-        Not judged: the pack’s {what}. {things === 1 ? 'One thing has' : `${things} things have`} a size.
+        Not judged: the pack’s {what}. {things === 1 ? 'One item has' : `${things} items have`} a size.
       </p>
       {id === undefined ? null : (
         <button type="button" class="quiet" onClick={give}>

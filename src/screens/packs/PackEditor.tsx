@@ -55,7 +55,7 @@ export function PackEditor({ pack }: { pack: DraftPack }) {
         <div class="inner-shape">
           <Field path={at('section')} />
           <p class="hint">
-            Inner sizes tell how rigid things go in; all three are needed. Oval unless you choose:{' '}
+            Inner sizes tell how rigid items go in; all three are needed. Oval unless you choose:{' '}
             {FIELDS.pack.section.origin}.
           </p>
         </div>

@@ -35,7 +35,7 @@ export function PackPictures({ plan, reckoning, formats }: PicturesProps) {
     <div class="figures" data-figures="why">
       <RoomAgainstLoad titled={titled} {...{ plan, reckoning, formats }} />
       <MassAgainstPrice titled={titled.filter(({ answer }) => isYes(answer))} plan={plan} formats={formats} />
-      <Why about={{ kind: 'bears' }} figure="What each bears" />
+      <Why about={{ kind: 'bears' }} figure="What each can carry" />
     </div>
   )
 }
@@ -79,7 +79,7 @@ function RoomAgainstLoad({ titled, plan, reckoning, formats }: PicturesProps & {
       says={`This trip asks for ${litres} of main body and ${kg} of load; ${marks.map(mark => `${mark.name}: ${mark.words}`).join('; ')}.`}
       x={{ label: 'Main body, L', max: 1.12 * Math.max(need.bodyLitresSafe, ...titled.map(litresOf)) }}
       y={{
-        label: `Bears besides itself, ${unit}`,
+        label: `Load it can carry, ${unit}`,
         max: 1.15 * load(Math.max(need.peakLoadFullWaterKg, ...bears)),
       }}
       region={{
@@ -91,7 +91,7 @@ function RoomAgainstLoad({ titled, plan, reckoning, formats }: PicturesProps & {
       }}
       marks={marks}
       table={{
-        heads: ['Main body', 'Bears besides itself', 'Answer'],
+        heads: ['Main body', 'Load it can carry', 'Answer'],
         cells: i => {
           const it = titled[i]!
           const { bearsKg } = it.compared
@@ -109,12 +109,12 @@ function RoomAgainstLoad({ titled, plan, reckoning, formats }: PicturesProps & {
 function regionText({ litres, mass }: Missing): string {
   if (litres.length > 0) return 'Hatched: enough for what is counted.'
   const shaded = mass.length > 0 ? 'what is counted' : 'this trip'
-  return `Shaded: room and load are enough for ${shaded}. Hatched: the room is in doubt.`
+  return `Shaded: room and load are enough for ${shaded}. Hatched: the room is uncertain.`
 }
 
 function MassAgainstPrice({ titled, plan, formats }: { titled: Titled[]; plan: Plan; formats: Formats }) {
   if (!titled.some(({ compared }) => compared.price !== null))
-    return <p>Mass against price is drawn once a pack that does has a price.</p>
+    return <p>Mass against price is drawn once a suitable pack has a price.</p>
   const unit = formats.system === 'us' ? 'lb' : 'kg'
   const mass = (kg: number) => inUnit('mass', kg, unit)
   const currencies = new Set(titled.flatMap(({ setup }) => plan.packs[setup.pack]!.currency ?? []))
@@ -133,7 +133,7 @@ function MassAgainstPrice({ titled, plan, formats }: { titled: Titled[]; plan: P
   return (
     <>
       <SpotPicture
-        caption="Mass and price of those that do"
+        caption="Mass and price of suitable packs"
         says={marks.map(mark => `${mark.name}: ${mark.words}`).join('; ')}
         x={{
           label: `Price${currency ? `, ${currency}` : ''}`,

@@ -75,7 +75,12 @@ interface JudgedProps {
 
 /** The verdicts; of set-ups that lack their mass or litres, as much as can be said. */
 export function PackVerdicts({ pack, judged: { settled, comparisons, isRefused }, formats }: JudgedProps) {
-  if (isRefused) return <p class="hint verdict">Not judged: the trip’s food does not settle.</p>
+  if (isRefused)
+    return (
+      <p class="hint verdict">
+        Not judged: the food has too little energy for its mass; change it under Food.
+      </p>
+    )
   if (!settled) return null
   const { plan, packIds, reckoning } = settled
   const packIndex = packIds.indexOf(pack.id)
@@ -84,7 +89,7 @@ export function PackVerdicts({ pack, judged: { settled, comparisons, isRefused }
       {packIndex < 0 ? null : (
         <Verdicts
           {...{ packIndex, plan, reckoning, formats }}
-          notBeaten={comparisons.map(c => c.notBeaten && comparisons.length > 1)}
+          notBeaten={comparisons.map(c => c.standsOut)}
         />
       )}
       {partlyKnown(pack).map(setup => (

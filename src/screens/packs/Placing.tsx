@@ -18,7 +18,7 @@ interface PlacingProps {
 export function Placing({ packIndex, plan, reckoning, formats }: PlacingProps) {
   const pack = plan.packs[packIndex]!
   const placing = placingOf(plan, reckoning, pack)
-  if (!placing) return <p>Nothing heavy rides in the main body, so nothing is to be placed.</p>
+  if (!placing) return <p>Nothing heavy is in the main body, so nothing is to be placed.</p>
   const words = placingWords(placing, { plan, reckoning, formats })
   return (
     <div class="placing" data-figures="why">
@@ -30,7 +30,7 @@ export function Placing({ packIndex, plan, reckoning, formats }: PlacingProps) {
           <strong>{words.after}</strong>
         </p>
       ) : (
-        <p>Nothing inside is denser than the rest, so moving things closer would change little.</p>
+        <p>Nothing inside is denser than the rest, so moving items closer would change little.</p>
       )}
       {words.lean ? <p>{words.lean}</p> : null}
       <p class="hint">{words.basis}</p>

@@ -77,7 +77,7 @@ export function PlacingPicture({ placing, words, name, formats }: PictureProps) 
       </div>
       <p class="quiet">
         Open ring: the centre, packed evenly.
-        {hasMoved ? ' Filled: with the boxed things against the back.' : ''} The cross is the hip axis.
+        {hasMoved ? ' Filled: with the boxed items against the back.' : ''} The cross is the hip axis.
       </p>
       <PictureTable
         caption={`${name}: the centre of the load`}
@@ -86,7 +86,7 @@ export function PlacingPicture({ placing, words, name, formats }: PictureProps) 
           ['Packed evenly', behind(now.behindM), newtonMetres(now.momentNm)],
           ...(hasMoved
             ? [
-                ['Heavy things close', behind(after.behindM), newtonMetres(after.momentNm)] as [
+                ['Heavy items close', behind(after.behindM), newtonMetres(after.momentNm)] as [
                   string,
                   string,
                   string,

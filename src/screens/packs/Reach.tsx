@@ -26,7 +26,7 @@ export function Reach(props: ReachProps) {
 
 function Reached({ setupIndex, plan, reckoning, formats }: ReachProps) {
   const reach = reachInWords(plan, reckoning, { setupIndex, formats })
-  if (!reach) return <p>Nothing in the gear is eaten daily, so it reaches as far as you like.</p>
+  if (!reach) return <p>Add daily food to see how many days this pack can carry.</p>
   const { points, runs, stretches, nothing } = reach
   if (nothing) return <p>{nothing}</p>
   const unit = formats.system === 'us' ? 'qt' : 'L'
@@ -70,7 +70,7 @@ function Reached({ setupIndex, plan, reckoning, formats }: ReachProps) {
       {sentences.map(text => (
         <p key={text}>{text}</p>
       ))}
-      {isMost ? <p>At most: things without litres or a mass are not counted.</p> : null}
+      {isMost ? <p>At most: items without litres or a mass are not counted.</p> : null}
       <p class="hint">
         Full rations at the first departure, the spare ones on top, and all else as packed then. The marks are
         this trip’s stretches between resupplies.

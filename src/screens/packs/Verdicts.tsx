@@ -34,7 +34,7 @@ export function Verdicts({ packIndex, ...props }: Props & { packIndex: number })
         <SetupVerdict key={setup.index} setup={setup} setupIndex={i} named={setups.length > 1} {...props} />
       ))}
       <div class="pack-advice" data-figures="why">
-        <WhenOpen class="why" summary="Where heavy things go">
+        <WhenOpen class="why" summary="Where heavy items go">
           {() => <Placing packIndex={packIndex} {...props} />}
         </WhenOpen>
       </div>

@@ -69,7 +69,7 @@ export function PlanOffer({ document, onDone }: { document: PlanDocument; onDone
         {counted(packs.length, 'pack')}.
       </p>
       <p>
-        It is reckoned for somebody of {kg(massKg)} who wants to carry at most {percent(loadShareLimit)} of
+        It is calculated for somebody of {kg(massKg)} who wants to carry at most {percent(loadShareLimit)} of
         body mass. If that is not you, change it under Trip.
       </p>
       <div class="actions">

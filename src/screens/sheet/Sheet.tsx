@@ -120,7 +120,7 @@ function Answer({ plan, reckoning, formats, missing }: SheetParts & { missing: M
         <p class="small">
           Without the pack, {placeText(need.peakFullWaterAt, moments)};{' '}
           {need.waterShortLitres > 0
-            ? `with all the water wanted, ${leastText(missing, 'mass', formats.kg(need.peakLoadKg))} with what the containers hold; `
+            ? `with all the water wanted, ${leastText(missing, 'mass', formats.kg(need.peakLoadKg))} with what your bottles hold; `
             : ''}
           {noMass || `at most ${formats.kg(safeLoadKg(need))} in about 9 of 10 cases`}. {basis.load}
         </p>

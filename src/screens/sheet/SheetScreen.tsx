@@ -59,7 +59,7 @@ function Paper(props: Omit<SheetProps, 'rows' | 'printed'>) {
           <p>Laying out the rest…</p>
         )}
         {isAllInSight ? null : (
-          <p class="hint">Here the first {IN_SIGHT} things of each place are shown. All are printed.</p>
+          <p class="hint">Here the first {IN_SIGHT} items of each place are shown. All are printed.</p>
         )}
       </div>
       <div class="sheet-window" ref={box}>

@@ -47,7 +47,7 @@ export function SheetCautions({ plan, reckoning, formats }: SheetParts) {
   return (
     <section class="sheet-cautions small">
       <div class="warned">
-        <h3>Beware</h3>
+        <h3>Safety notes</h3>
         <ul>
           {cautionsOf(plan, reckoning, formats).map(caution => (
             <li key={caution.text}>

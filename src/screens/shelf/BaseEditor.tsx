@@ -24,12 +24,12 @@ export function BaseEditor({ base }: { base: Base }) {
           value={base.name}
           onInput={event => {
             const name = event.currentTarget.value.slice(0, CAPS.nameLength)
-            actions.editShelf('Base, name', shelf => renameBase(shelf, base.id, name), `${base.id}/name`)
+            actions.editShelf('Kit, name', shelf => renameBase(shelf, base.id, name), `${base.id}/name`)
           }}
         />
       </div>
       {base.lines.length === 0 ? (
-        <p>Nothing is in it. Choose things on the shelf and put them into this base.</p>
+        <p>Nothing is in it. Choose items on the shelf and put them into this kit.</p>
       ) : null}
       <ul class="base-lines">
         {base.lines.map((line, index) => {

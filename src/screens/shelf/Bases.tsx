@@ -47,8 +47,8 @@ export function Bases({ detail, onDetail, onSaid }: ShelfPart) {
   return (
     <>
       <p>
-        A base is what you pack again and again, such as for three seasons. Packing it puts all of it into the
-        trip, and each thing stays linked to the shelf.
+        A kit is what you pack again and again, such as for three seasons. Packing it puts all of it into the
+        trip, and each item stays linked to the shelf.
       </p>
       <ul class="rows">
         {bases.map((base, index) => {
@@ -75,13 +75,13 @@ export function Bases({ detail, onDetail, onSaid }: ShelfPart) {
               }
               actions={{
                 name,
-                moveUp: index > 0 ? edit(`Move base ${name}`, s => moveBase(s, id, index - 1)) : undefined,
+                moveUp: index > 0 ? edit(`Move kit ${name}`, s => moveBase(s, id, index - 1)) : undefined,
                 moveDown:
                   index < bases.length - 1
-                    ? edit(`Move base ${name}`, s => moveBase(s, id, index + 1))
+                    ? edit(`Move kit ${name}`, s => moveBase(s, id, index + 1))
                     : undefined,
-                duplicate: edit(`Duplicate base ${name}`, s => duplicateBase(s, id, newId)),
-                remove: edit(`Delete base ${name}`, s => removeBase(s, id)),
+                duplicate: edit(`Duplicate kit ${name}`, s => duplicateBase(s, id, newId)),
+                remove: edit(`Delete kit ${name}`, s => removeBase(s, id)),
               }}
             >
               <BaseEditor base={base} />
@@ -92,7 +92,7 @@ export function Bases({ detail, onDetail, onSaid }: ShelfPart) {
       <div class="actions">
         {openTrip.value ? <FromTrip onMade={onSaid} /> : null}
         <button type="button" onClick={() => onDetail('choose')}>
-          Choose things for a base
+          Choose items for a kit
         </button>
       </div>
     </>
@@ -110,7 +110,7 @@ function Summary({ base }: { base: Base }) {
     <>
       <bdi class="name">{base.name}</bdi>
       <span class="facts-line" data-figures="typed">
-        {counted(base.lines.length, 'thing')}, {formats.kg(kg)} together
+        {counted(base.lines.length, 'item')}, {formats.kg(kg)} together
       </span>
     </>
   )
@@ -122,17 +122,17 @@ function FromTrip({ onMade }: { onMade: ShelfPart['onSaid'] }) {
   if (gear.length === 0) return null
   const make = () => {
     const id = newId()
-    const name = openTrip.peek()?.draft.name || 'A base'
-    actions.editBoth(`Make the base ${name}`, both => {
+    const name = openTrip.peek()?.draft.name || 'A kit'
+    actions.editBoth(`Make the kit ${name}`, both => {
       const ids = both.draft.gear.map(item => item.id)
       const { draft, shelf } = putOnShelf(both, ids, { newId, now: Date.now() })
       return { draft, shelf: addBase(shelf, () => id, { name, lines: linesFrom(draft, shelf) }) }
     })
-    onMade(`${name} is a base now. What was not on the shelf has been put there.`, `base/${id}`)
+    onMade(`${name} is a kit now. What was not on the shelf has been put there.`, `base/${id}`)
   }
   return (
     <button type="button" onClick={make}>
-      Make a base of this trip
+      Save this trip’s gear as a kit
     </button>
   )
 }

@@ -21,7 +21,7 @@ export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
   const { things } = shelf.value
   const all = new Set(ids)
   const groups = [...new Set(things.flatMap(({ item }) => item.group ?? []))]
-  const many = counted(ids.length, 'thing')
+  const many = counted(ids.length, 'item')
   const someRetired = things.some(thing => all.has(thing.id) && thing.retired)
   const someNot = things.some(thing => all.has(thing.id) && !thing.retired)
   const typed = groupText.trim()
@@ -64,7 +64,7 @@ export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
         </datalist>
       </div>
       <fieldset class="field choice">
-        <legend>Where they ride</legend>
+        <legend>Where you carry them</legend>
         <div class="actions">
           {choicesOf(FIELDS.item.stow).map(({ value, label }) => (
             <button
@@ -101,7 +101,7 @@ export function ChangeMany({ ids, onDone, onBack }: ChangeManyProps) {
             class="quiet"
             onClick={act(() => retire(ids, false, many), `${many} taken back.`)}
           >
-            Take back
+            Use again
           </button>
         ) : null}
         <button
@@ -139,27 +139,27 @@ function IntoBase({ ids, before, onDone }: IntoBaseProps) {
   const put = () => {
     const first = before()
     const lines: BaseLine[] = ids.map(thing => ({ thing }))
-    const name = old?.name ?? (nameText.trim() || `Base ${bases.length + 1}`)
+    const name = old?.name ?? (nameText.trim() || `Kit ${bases.length + 1}`)
     if (old) {
       const more = lines.filter(({ thing }) => !old.lines.some(line => line.thing === thing))
-      actions.editShelf(`Add to the base ${name}`, shelf =>
+      actions.editShelf(`Add to the kit ${name}`, shelf =>
         setBaseLines(shelf, old.id, [...old.lines, ...more]),
       )
-      onDone(`${first}${counted(more.length, 'thing')} added to ${name}.`)
+      onDone(`${first}${counted(more.length, 'item')} added to ${name}.`)
       return
     }
-    actions.editShelf(`Make the base ${name}`, shelf => addBase(shelf, newId, { name, lines }))
-    onDone(`${first}${name} is a base now.`)
+    actions.editShelf(`Make the kit ${name}`, shelf => addBase(shelf, newId, { name, lines }))
+    onDone(`${first}${name} is a kit now.`)
   }
   return (
     <fieldset>
-      <legend>Make a base</legend>
-      <p class="hint">A base is a list you pack from again and again, such as one for each season.</p>
+      <legend>Make a kit</legend>
+      <p class="hint">A kit is a list you pack from again and again, such as one for each season.</p>
       {bases.length > 0 ? (
         <SelectOne
           label="Into"
           options={[
-            { value: '', label: 'A new base' },
+            { value: '', label: 'A new kit' },
             ...bases.map(({ id, name }) => ({ value: id, label: name })),
           ]}
           chosen={into}
@@ -173,14 +173,14 @@ function IntoBase({ ids, before, onDone }: IntoBaseProps) {
             id={`${at}-name`}
             type="text"
             autocomplete="off"
-            placeholder="Three-season base"
+            placeholder="Three-season kit"
             value={nameText}
             onInput={event => setNameText(event.currentTarget.value.slice(0, CAPS.nameLength))}
           />
         </div>
       )}
       <button type="button" onClick={put}>
-        {old ? `Add to ${old.name}` : 'Make the base'}
+        {old ? `Add to ${old.name}` : 'Make the kit'}
       </button>
     </fieldset>
   )

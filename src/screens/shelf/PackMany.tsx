@@ -45,10 +45,10 @@ export function PackMany({ title, lines, onDone, onBack }: PackManyProps) {
   const pack = () => {
     const trip = openTrip.peek()?.draft.name || 'this trip'
     const things = taken.map(({ thing }) => thing)
-    actions.edit(`Pack ${counted(taken.length, 'thing')}`, draft =>
+    actions.edit(`Pack ${counted(taken.length, 'item')}`, draft =>
       packThings(draft, things, { newId, now: Date.now(), uses: taken.map(({ use }) => use) }),
     )
-    onDone(`${counted(taken.length, 'thing')} packed into ${trip}.`)
+    onDone(`${counted(taken.length, 'item')} packed into ${trip}.`)
   }
   return (
     <section class="many" aria-label={title}>
@@ -85,7 +85,7 @@ export function PackMany({ title, lines, onDone, onBack }: PackManyProps) {
           disabled={taken.length === 0 || isUnread || taken.length > room}
           onClick={pack}
         >
-          {taken.length > 0 ? `Pack ${counted(taken.length, 'thing')}` : 'Pack'}
+          {taken.length > 0 ? `Pack ${counted(taken.length, 'item')}` : 'Pack'}
         </button>
         <button type="button" class="quiet" onClick={onBack}>
           Back
@@ -105,7 +105,7 @@ function Sum({ rows }: { rows: readonly Line[] }) {
   const kg = rows.reduce((sum, { thing, use }) => sum + (thing.item.massKg ?? 0) * use.count, 0)
   return (
     <p role="status" data-figures="typed">
-      {counted(rows.length, 'thing')}, {formats.kg(kg)} together. How many and where are for this trip only.
+      {counted(rows.length, 'item')}, {formats.kg(kg)} together. How many and where are for this trip only.
     </p>
   )
 }

@@ -47,8 +47,8 @@ export function ShelfScreen({ onClose }: { onClose: () => void }) {
       <Choice
         label="On the shelf"
         options={[
-          { value: 'things', label: counted(things.length, 'thing') },
-          { value: 'bases', label: counted(bases.length, 'base') },
+          { value: 'things', label: counted(things.length, 'item') },
+          { value: 'bases', label: counted(bases.length, 'kit') },
         ]}
         chosen={isBases ? 'bases' : 'things'}
         onChoose={value => go(value === 'bases' ? 'bases' : null)}

@@ -51,7 +51,7 @@ export function ThingEditor({ thing, isInTrip }: { thing: Thing; isInTrip: boole
 
 /** Retires things, or takes them back. */
 export function retire(ids: Iterable<string>, retired: boolean, what: string) {
-  actions.editShelf(`${retired ? 'Retire' : 'Take back'} ${what}`, shelf => setRetired(shelf, ids, retired))
+  actions.editShelf(`${retired ? 'Retire' : 'Use again'} ${what}`, shelf => setRetired(shelf, ids, retired))
 }
 
 function Note({ thing, onNote }: { thing: Thing; onNote: (note: string) => void }) {

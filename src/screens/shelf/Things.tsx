@@ -57,7 +57,7 @@ export function Things({ detail, onDetail, onSaid }: ShelfPart) {
       <ChangeMany ids={ids} onDone={done} onBack={back} />
     ) : (
       <PackMany
-        title={`Pack ${counted(ids.length, 'thing')}`}
+        title={`Pack ${counted(ids.length, 'item')}`}
         lines={ids.map(thing => ({ thing }))}
         onDone={done}
         onBack={back}
@@ -71,7 +71,7 @@ export function Things({ detail, onDetail, onSaid }: ShelfPart) {
     // What was sought and not found is what is wanted.
     const name = shown.length === 0 ? sought.trim() : ''
     const group = shown.at(-1)?.item.group
-    actions.editShelf('Add a thing to the shelf', before =>
+    actions.editShelf('Add an item to the shelf', before =>
       addThing(
         before,
         { newId: () => id, now: Date.now() },
@@ -88,7 +88,7 @@ export function Things({ detail, onDetail, onSaid }: ShelfPart) {
       {things.length === 0 ? (
         <p>
           Everything you own, each weighed once: pack a trip from it with a few taps. Put the gear of a trip
-          on it, or add things here.
+          on it, or add items here.
         </p>
       ) : (
         <Stays>
@@ -120,7 +120,7 @@ export function Things({ detail, onDetail, onSaid }: ShelfPart) {
       {isChoosing ? null : (
         <>
           <button type="button" class="primary" onClick={add}>
-            {shown.length === 0 && sought.trim() ? `Add “${sought.trim()}”` : 'Add a thing'}
+            {shown.length === 0 && sought.trim() ? `Add “${sought.trim()}”` : 'Add an item'}
           </button>
           <TableDoors />
         </>

@@ -78,7 +78,7 @@ export function ViewBar({ shown, children }: ViewBarProps) {
         </div>
       ) : null}
       <p class={shown === all ? 'unseen' : 'hint'} role="status">
-        {shown === all ? counted(all, 'thing') : `${shown} of ${counted(all, 'thing')}`}
+        {shown === all ? counted(all, 'item') : `${shown} of ${counted(all, 'item')}`}
       </p>
     </>
   )

@@ -110,7 +110,7 @@ export function ShopScreen() {
   function whyNothing(): string {
     if (all ? !judgedTrips : !open) return 'Working it out…'
     if (all || (open && takesNothing(open.plan))) return 'No gear yet: add what you carry first.'
-    return 'This trip’s food does not settle: see the Need.'
+    return 'The food has too little energy for its mass; change it under Food.'
   }
 
   function ofOpen(): Asking {

@@ -82,7 +82,7 @@ function Stops({ stops, detail, onDetail, taken }: Detail & { stops: DraftStop[]
       </h3>
       {taken > 0 ? (
         <p class="hint" role="status">
-          These are the stops from the track. Give each its water: only a source you vouch for counts.
+          These are the stops from the track. Give each its water: only a water source you are sure of counts.
         </p>
       ) : null}
       <LongList

@@ -58,7 +58,7 @@ export function AllTripsScreen() {
           Working it out…
         </p>
       ) : result.names.length === 0 ? (
-        <p>Choose a trip to see which packs do for it.</p>
+        <p>Choose a trip to see which packs are suitable.</p>
       ) : (
         <>
           <p class="hint">{FIT_LINE}</p>

@@ -31,9 +31,9 @@ export function Covered({
     return <p>These trips have no packs yet: add one under Packs, or check a tag at the shop.</p>
   return (
     <section aria-labelledby="fewest" data-figures="why">
-      <h3 id="fewest">The fewest packs that do</h3>
+      <h3 id="fewest">The fewest suitable packs</h3>
       {packs.length === 0 ? (
-        <p>No pack does for any of these trips.</p>
+        <p>No pack is suitable for any of these trips.</p>
       ) : (
         <ul class="reasons">
           {packs.map(pack => (
@@ -66,7 +66,7 @@ export function Covered({
       ) : null}
       {uncovered.length && packs.length ? (
         <p>
-          No pack does for{' '}
+          No pack is suitable for{' '}
           {uncovered.map((trip, i) => (
             <span key={trip}>
               {i > 0 ? ', ' : ''}

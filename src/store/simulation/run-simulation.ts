@@ -22,10 +22,10 @@ export interface RunOptions {
 
 export type SimulationEnd = { ok: true; simulation: Simulation } | { ok: false; message: string }
 
-const CANCELLED: SimulationEnd = { ok: false, message: 'Trial cancelled.' }
+const CANCELLED: SimulationEnd = { ok: false, message: 'Simulation cancelled.' }
 const BROKEN: SimulationEnd = {
   ok: false,
-  message: 'The part of the app that runs trials did not start or broke off. Reload the app and try again.',
+  message: 'The simulation did not start or broke off. Reload the app and try again.',
 }
 
 /** Never rejects. */

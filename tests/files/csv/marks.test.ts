@@ -19,7 +19,7 @@ describe('with semicolons and decimal commas', () => {
   test('a table has both, in the gear and in the packs', () => {
     const gear: DraftItem[] = [{ id: 'a', name: 'Tent, red; "old"', massKg: 1.2345, litres: 3.5 }]
     expect(gearCsv(gear, { system: 'metric', marks: 'semicolons' })).toBe(
-      '\uFEFFName;Group;How many;Mass, each (g);Packed volume, each (L);Where it rides;Used up;The mass is;The litres are\r\n' +
+      '\uFEFFName;Group;How many;Mass, each (g);Packed volume, each (L);Where you carry it;Used up;The mass is;The litres are\r\n' +
         '"Tent, red; ""old""";;;1234,5;3,5;;;;\r\n',
     )
     const setup = { id: 's', name: 'as sold', massKg: 1.8, frame: 'framed' as const }

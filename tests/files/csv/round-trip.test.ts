@@ -103,7 +103,7 @@ describe('a gear list written as a table', () => {
       { id: 'b', name: '-5 °C bag', group: '=Sleep', count: 2, massKg: 0.85 },
     ]
     expect(gearCsv(gear, { system: 'metric' })).toBe(
-      '\uFEFFName,Group,How many,"Mass, each (g)","Packed volume, each (L)",Where it rides,Used up,The mass is,The litres are\r\n' +
+      '\uFEFFName,Group,How many,"Mass, each (g)","Packed volume, each (L)",Where you carry it,Used up,The mass is,The litres are\r\n' +
         '"Tent, ""red""",,,1234.5,3.5,,,weighed,\r\n' +
         '"\'-5 °C bag","\'=Sleep",2,850,,,,,\r\n',
     )

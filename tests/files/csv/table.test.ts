@@ -182,7 +182,7 @@ describe('a row that cannot be read is named with its column, its text and how t
   test.each([
     [
       'Item,Weight (g)\nTent,heavy\nBag,5',
-      '2/2 heavy: I cannot read "heavy". Write for instance 900 g, 2 lb or 32 oz.',
+      '2/2 heavy: Cannot read "heavy". Write for instance 900 g, 2 lb or 32 oz.',
     ],
     [
       'Item,Weight (g)\nTent,-5\nBag,5',
@@ -205,11 +205,11 @@ describe('a row that cannot be read is named with its column, its text and how t
       /2\/1 x+…: It has 201 characters: shorten it to 200 or fewer\./,
     ],
     [
-      'Item,Weight (g),Where it rides\nTent,5,on the dog\nBag,5,worn',
+      'Item,Weight (g),Where you carry it\nTent,5,on the dog\nBag,5,worn',
       '2/3 on the dog: Write one of: main body; pocket; strapped on; worn.',
     ],
     [
-      'Item,Weight (g),Rides inside\nTent,5,Bag\nBag,5,',
+      'Item,Weight (g),Carried inside\nTent,5,Bag\nBag,5,',
       '2/3 Bag: No container of this name is in the table or the gear: say what it holds, or leave the cell empty.',
     ],
     [
@@ -272,7 +272,7 @@ describe('what looks like a thing that is there', () => {
   })
 
   test('stands in for a container that is left out since it is there', () => {
-    const box = open('Item,Holds things,Rides inside\nBox,2 L,\nStove,,Box')
+    const box = open('Item,Holds items,Carried inside\nBox,2 L,\nStove,,Box')
     const draft = { ...emptyDraft(), gear: [{ id: 'there', name: 'Box', holdsLitres: 2 }] }
     const rows = box.items.filter(({ row }) => row !== 2)
     const { gear } = addTable(draft, { rows, same: new Map([[2, 'there']]) }, () => 'new')
