@@ -63,6 +63,8 @@ const SHOWN_AT: Readonly<Record<string, Screen>> = {
 const FROM_PLACES = [
   { screen: 'shop', label: 'At the shop' },
   { screen: 'all-trips', label: 'All my trips' },
+  { screen: 'own-packs', label: 'My packs' },
+  { screen: 'on-the-way', label: 'On the way' },
   { screen: SHELF, label: 'Shelf' },
   { screen: 'calibrate', label: 'Your own packing' },
 ] as const

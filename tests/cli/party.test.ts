@@ -111,7 +111,7 @@ describe('a party in words', () => {
       people: family.people.map((person, i) => (i < 2 ? { ...person, pack: { pack: 0 } } : person)),
     }
     const told = report(document)
-    expect(told).toContain('No share makes every pack do: Ada’s and Bo’s do not.')
+    expect(told).toContain('No share suits every pack: Ada’s and Bo’s do not.')
     expect(told).toContain('Carried by another than its owner: 1 thing: Rope (Cy’s, with Ada).')
     expect(told).toContain('Tiny, as it is: DOES NOT')
   })

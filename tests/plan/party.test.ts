@@ -153,7 +153,7 @@ describe('a plan of several people', () => {
     [
       'rations by energy for food of all',
       it => (it.trip.meals = { ration: 'energy' }),
-      /^trip\.meals\.ration: "energy" needs each daily thing to have an owner, and gear\[5\] has none/,
+      /^trip\.meals\.ration: "energy" needs each daily item to have an owner, and gear\[5\] has none/,
     ],
     [
       'rations by energy of food that says none',
@@ -202,7 +202,7 @@ describe('what knows one hiker only', () => {
       if (parsed.ok) throw new Error('taken')
       expect(parsed.problems).toHaveLength(1)
       expect(problemInWords(parsed.problems[0])).toBe(
-        'People: this is a plan of several people: the command line reckons it, this app does not yet; choose a plan of one hiker',
+        'People: this is a plan of several people: the command line calculates it, this app does not yet; choose a plan of one hiker',
       )
     }
   })
@@ -215,7 +215,7 @@ describe('what knows one hiker only', () => {
     expect('people' in plan).toBe(false)
     expect(leftOut.map(({ message }) => message)).toContainEqual(
       expect.stringMatching(
-        /^People: people – the command line reckons several people, this app does not yet/,
+        /^People: people – the command line calculates for several people, this app does not yet/,
       ),
     )
     expect(draft).toEqual(before)

@@ -32,6 +32,9 @@ import { useProfile } from './Profile'
 import { Sure } from './Sure'
 import { Warnings } from './Warnings'
 
+/** What a pack lacks is told with the packs: of sixty nobody wants to read it here. */
+const isOfPacks = (path: string) => path.startsWith('packs/')
+
 /** `isDesk`: answer and warnings stand at the side of all places. */
 export function NeedScreen({ isDesk = false }: { isDesk?: boolean }) {
   const formats = formatsIn(useSystem())
@@ -59,7 +62,7 @@ export function NeedScreen({ isDesk = false }: { isDesk?: boolean }) {
           <Warnings cautions={cautions.filter(isOfThisTrip)} />
         </div>
       )}
-      <LeftOut entries={leftOut} />
+      <LeftOut entries={leftOut.filter(({ path }) => !isOfPacks(path))} />
       {isEmpty && !openTrip.value?.profile ? null : <Pictures {...parts} cautions={cautions} later={later} />}
       {hasAsked.value || isEmpty ? null : (
         <p class="hint">Tap a dotted figure to see how it is calculated.</p>

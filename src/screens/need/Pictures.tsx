@@ -16,6 +16,7 @@ import {
   momentIndex,
   takesNothing,
 } from '../../report'
+import { reckoned } from '../../store'
 import { Carried, layersOf, partText } from './Carried'
 import { ProfileNote, useProfile } from './Profile'
 
@@ -34,7 +35,9 @@ export function Pictures({ plan, reckoning, formats, missing, cautions, later }:
   const fullest = momentIndex(moments, need.bodyAt)
   const [chosen, setMoment] = useState<number | null>(null)
   const moment = chosen === null || chosen >= moments.length ? fullest : chosen
-  const [packIndex, setPack] = useState(0)
+  // The pack that is taken, until another is chosen.
+  const [picked, setPack] = useState<number | null>(null)
+  const packIndex = picked ?? reckoned.value?.taken ?? 0
   const limits = useMemo(() => contentsLimits(plan, reckoning, packIndex), [plan, reckoning, packIndex])
   const warnings = useMemo(() => warnedMoments(cautions, reckoning), [reckoning])
   const profile = useProfile(moments)
