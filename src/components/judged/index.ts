@@ -1,2 +1,3 @@
 export { AskedCard } from './AskedCard'
 export { PartlyJudged } from './PartlyJudged'
+export { Warnings } from './Warnings'

@@ -4,6 +4,7 @@ import type { ComponentChildren } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
 import { LoadLineTable } from '../../components/graphics'
+import { Warnings } from '../../components/judged'
 import { Cautions, LeftOut } from '../../components/pieces'
 import { hasAsked } from '../../components/why'
 import type { Plan } from '../../plan'
@@ -30,7 +31,6 @@ import './need.css'
 import { Pictures } from './Pictures'
 import { useProfile } from './Profile'
 import { Sure } from './Sure'
-import { Warnings } from './Warnings'
 
 /** What a pack lacks is told with the packs: of sixty nobody wants to read it here. */
 const isOfPacks = (path: string) => path.startsWith('packs/')

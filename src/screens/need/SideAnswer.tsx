@@ -1,11 +1,11 @@
 // The answer at the side of a desk, whatever place is open.
 
 import { useSystem } from '../../components/fields'
+import { Warnings } from '../../components/judged'
 import { cautionsOf, formatsIn, isOfThisTrip, missingOf } from '../../report'
 import { reckoned } from '../../store'
 import { Answer } from './Answer'
 import './need.css'
-import { Warnings } from './Warnings'
 
 export function SideAnswer() {
   const formats = formatsIn(useSystem())

@@ -4,6 +4,7 @@ import type { DraftPack } from '../../plan'
 import { ANSWERS, type Formats } from '../../report'
 import { type Comparison, ownWords } from '../../report/compare-packs'
 import { shelf } from '../../store'
+import { Bars, type Scale } from './Bars'
 import type { Judged } from './judged'
 import { PartlyKnown, partlyKnown } from './Partly'
 import { Verdicts } from './Verdicts'
@@ -17,10 +18,12 @@ interface SummaryProps {
   short: boolean
   /** Apart from any trip there is no answer: what it would be when full. */
   isApart: boolean
+  /** Of the bars of a short row; null: there are none. */
+  scale: Scale | null
   formats: Formats
 }
 
-export function PackSummary({ pack, name, comparisons, short, isApart, formats }: SummaryProps) {
+export function PackSummary({ pack, name, comparisons, short, isApart, scale, formats }: SummaryProps) {
   const masses = pack.setups.flatMap(setup =>
     setup.massKg === undefined ? [] : [formats.gear(setup.massKg)],
   )
@@ -50,6 +53,7 @@ export function PackSummary({ pack, name, comparisons, short, isApart, formats }
         {earned.length > 0 ? ` · ${earned.join(', ')}` : null}
         {pack.aside === undefined ? null : ` · set aside${pack.aside ? `: ${pack.aside}` : ''}`}
       </span>
+      {short && scale ? <Bars {...{ pack, comparisons, scale }} /> : null}
     </>
   )
 }

@@ -3,9 +3,10 @@
 import { useMemo, useRef } from 'preact/hooks'
 import { readQuantity, useSystem } from '../../components/fields'
 import { later, toTop } from '../../components/frame'
+import { Warnings } from '../../components/judged'
 import { entryProps, LongList } from '../../components/long-list'
 import { MissingFigures } from '../../components/missing'
-import { Cautions, Doors, Row, WhenOpen } from '../../components/pieces'
+import { Doors, Row, WhenOpen } from '../../components/pieces'
 import {
   addPack,
   type DraftPack,
@@ -22,6 +23,7 @@ import { actions, apart, edited, newId, openTrip } from '../../store'
 import { type Detail, firstId, rowActions } from '../rows'
 import { AnswerCounts } from './Answers'
 import { ApartCard } from './ApartCard'
+import { scaleOf } from './Bars'
 import { useJudged } from './judged'
 import { OwnFigures } from './OwnFigures'
 import { PackEditor } from './PackEditor'
@@ -88,6 +90,10 @@ export function PacksScreen({ detail, onDetail, isApart = false }: Detail & { is
   const entries = useMemo(() => rows.map(({ id }) => ({ key: id })), [order])
   const asListed =
     chosen.order === 'listed' && rows.length === packs.length && packs.every(pack => pack.aside === undefined)
+  const scale = useMemo(
+    () => (settled && !isApart ? scaleOf(settled, comparisons) : null),
+    [settled, comparisons],
+  )
   const add = () => {
     const id = newId()
     actions.edit('Add a pack', draft => addPack(draft, firstId(id)))
@@ -104,24 +110,7 @@ export function PacksScreen({ detail, onDetail, isApart = false }: Detail & { is
           </button>
         ) : null}
       </div>
-      {packs.length === 0 ? (
-        <p>Type a few figures from a pack’s tag to see what it is good for.</p>
-      ) : (
-        <p class="hint">{FIT_LINE}</p>
-      )}
-      {isApart ? null : (
-        <div class="actions">
-          <button type="button" onClick={() => toTop('shop')}>
-            At the shop
-          </button>
-          <button type="button" onClick={() => toTop('all-trips')}>
-            All my trips
-          </button>
-          <button type="button" onClick={() => toTop('own-packs')}>
-            Without a trip
-          </button>
-        </div>
-      )}
+      {packs.length === 0 ? <p>Type a few figures from a pack’s tag to see what it is good for.</p> : null}
       {!isApart && (isShort || chosen.answer) ? (
         <AnswerCounts
           answers={packs.flatMap(({ id, aside }) => (aside === undefined ? [answerOf(of(id))] : []))}
@@ -137,7 +126,7 @@ export function PacksScreen({ detail, onDetail, isApart = false }: Detail & { is
       ) : null}
       {settled && !isApart ? (
         <>
-          <Cautions cautions={shortCautions(settled.plan, settled.reckoning, formats)} />
+          <Warnings cautions={shortCautions(settled.plan, settled.reckoning, formats)} />
           <CannotTell {...{ ...settled, formats }} />
         </>
       ) : null}
@@ -160,7 +149,7 @@ export function PacksScreen({ detail, onDetail, isApart = false }: Detail & { is
               onToggle={() => onDetail(detail === path ? null : path)}
               summary={
                 <PackSummary
-                  {...{ pack, name, formats, isApart }}
+                  {...{ pack, name, formats, isApart, scale }}
                   comparisons={of(pack.id)}
                   short={isShort}
                 />
@@ -173,10 +162,24 @@ export function PacksScreen({ detail, onDetail, isApart = false }: Detail & { is
           )
         }}
       />
+      {packs.length === 0 ? null : <p class="hint">{FIT_LINE}</p>}
       <button type="button" class="primary" onClick={add}>
         Add a pack
       </button>
       <Doors doors={[...TABLE_DOORS, { label: 'Give packs on', draw: () => <GivePacks packs={rows} /> }]} />
+      {isApart ? null : (
+        <div class="actions from-packs">
+          <button type="button" onClick={() => toTop('shop')}>
+            At the shop
+          </button>
+          <button type="button" onClick={() => toTop('all-trips')}>
+            All my trips
+          </button>
+          <button type="button" onClick={() => toTop('own-packs')}>
+            Without a trip
+          </button>
+        </div>
+      )}
       {settled && settled.reckoning.packs.length >= WORTH_SORTING ? (
         <WhenOpen class="more section" summary={<h3>Pictures</h3>}>
           {() => <PackPictures {...settled} formats={formats} />}

@@ -1,7 +1,8 @@
 // What could hurt on this trip: the gravest in one line each, the others behind one tap.
 
-import { Cautions } from '../../components/pieces'
-import { Ask, Why } from '../../components/why'
+import { Cautions } from '../pieces'
+import { Ask, Why } from '../why'
+import './judged.css'
 import { belongsAtAnswer, type Caution } from '../../report'
 
 /** So many lines leave the pictures in view on a phone. */
