@@ -5,7 +5,8 @@ import type { Plan } from '../plan/types'
 import type { Body, Energy } from './energy'
 import { heatTableRate, type Rate } from './heat'
 import type { Route } from './route'
-import type { Need, Notice, SetupReckoning } from './types'
+import type { Need, Notice } from './types'
+import { linerKgOf } from './verdicts'
 import type { WaterPlan } from './water'
 
 interface Findings {
@@ -46,12 +47,12 @@ const COMMON_SHARE = { adult: 0.3, under18: 0.2 }
 const ADULT_FROM_YEARS = 18
 
 /** The set-up that is lightest to carry, or the contents alone without packs, against what is commonly carried. */
-export function loadNotices(
-  { carrier }: Plan,
-  { peakLoadFullWaterKg }: Need,
-  packs: Pick<SetupReckoning, 'carriedKg'>[],
-): Notice[] {
-  const leastKg = packs.length ? Math.min(...packs.map(({ carriedKg }) => carriedKg)) : peakLoadFullWaterKg
+export function loadNotices(plan: Plan, { peakLoadFullWaterKg }: Need): Notice[] {
+  const { carrier, packs } = plan
+  const carriedKg = packs.flatMap(pack =>
+    pack.setups.map(({ massKg }) => peakLoadFullWaterKg + linerKgOf(plan, pack) + massKg),
+  )
+  const leastKg = packs.length ? Math.min(...carriedKg) : peakLoadFullWaterKg
   const share = leastKg / carrier.massKg
   const limit =
     carrier.ageYears !== null && carrier.ageYears < ADULT_FROM_YEARS

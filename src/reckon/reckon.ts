@@ -31,7 +31,8 @@ export function reckon(plan: Plan): Reckoned {
   if (!reckoned.ok) return reckoned
   const reckoning = reckoned.reckonings[0]!
   // Paths tell places in the whole list.
-  return { ok: true, reckoning: along === plan ? reckoning : { ...reckoning, missing: missingFigures(plan) } }
+  if (along !== plan) reckoning.missing = missingFigures(plan)
+  return { ok: true, reckoning }
 }
 
 export type ReckonedTogether = { ok: true; reckonings: Reckoning[] } | Refused
@@ -42,19 +43,19 @@ export type ReckonedTogether = { ok: true; reckonings: Reckoning[] } | Refused
  */
 export function reckonTogether(plans: readonly Plan[], ids: readonly string[]): ReckonedTogether {
   // Only set-ups are asked of it.
-  const utmost = plans.map(plan => (plan.packs.length > 0 ? withUnknownsAtMost(plan) : null))
-  const most = utmost.every(plan => plan === null)
-    ? null
-    : reckonAsSaid(
-        plans.map((plan, i) => utmost[i] ?? plan),
-        ids,
-        () => true,
-      )
-  return reckonAsSaid(
-    plans,
-    ids,
-    (who, setup) => most === null || (most.ok && most.reckonings[who]!.packs[setup]!.suffices),
-  )
+  const most = once(() => {
+    const utmost = plans.map(plan => (plan.packs.length > 0 ? withUnknownsAtMost(plan) : null))
+    if (utmost.every(plan => plan === null)) return null
+    return reckonAsSaid(
+      plans.map((plan, i) => utmost[i] ?? plan),
+      ids,
+      () => true,
+    )
+  })
+  return reckonAsSaid(plans, ids, (who, setup) => {
+    const found = most()
+    return found === null || (found.ok && found.reckonings[who]!.packs[setup]!.suffices)
+  })
 }
 
 /** A figure nobody has said counts as 0; `stillSuffices` tells of each set-up whether it would with the most they may be. */
@@ -116,7 +117,8 @@ function reckoningOf(walker: Walker, { pass, full, rounds, stillSuffices }: Sett
   const packing = packingOf(plan.settings, factor)
   const parts: Parts = { plan, gear, stowOf, ledger, packing, stocks: pass.stocks, spareRations, water }
   const need = needOf({ moments, withAllWater: full.moments }, spread, parts)
-  const packs = judgePacks(need, moments[fullest]!, parts, stillSuffices)
+  // Of a thousand packs nobody asks while they type in the gear.
+  const judged = once(() => judgePacks(need, moments[fullest]!, parts, stillSuffices))
   return {
     need,
     moments,
@@ -136,12 +138,23 @@ function reckoningOf(walker: Walker, { pass, full, rounds, stillSuffices }: Sett
     // Where no ration is iterated none is counted, whatever the water needs.
     rationRounds: walker.food ? rounds : 0,
     carries: water.carries,
-    packs,
+    get packs() {
+      return judged()
+    },
     missing: missingFigures(plan),
     notices: [
       ...noticesOf(plan, route, { body, energy, rates, legLitres, water }),
-      ...loadNotices(plan, need, packs),
+      ...loadNotices(plan, need),
     ],
+  }
+}
+
+/** Works out once what is asked for, and not before. */
+function once<T>(work: () => T): () => T {
+  let made: { value: T } | null = null
+  return () => {
+    made ??= { value: work() }
+    return made.value
   }
 }
 

@@ -1,6 +1,6 @@
 // What each set-up of each pack is for this need: the codes, whether it suffices, and the figures behind both.
 
-import type { Pack, Setup } from '../plan/types'
+import type { Pack, Plan, Setup } from '../plan/types'
 import { type AnswersRest, answerOf, isTripsDoing } from './answers'
 import { isBox, type TooLarge, tooLargeIn } from './box-fit'
 import { type Parts, rigidInBody } from './need'
@@ -99,9 +99,13 @@ export function contentsLimitKg(
   return loadLimitKg === null ? null : loadLimitKg - (ratedAgainstKg - peakLoadFullWaterKg)
 }
 
+/** What keeps the contents dry, where the trip is wet and the pack is not, kg. */
+export const linerKgOf = ({ trip, settings }: Plan, { sealed }: Pack): number =>
+  trip.wet && !sealed ? settings.linerKg : 0
+
 function figuresOf({ pack, setup, need, full, parts }: Case) {
-  const { settings, trip } = parts.plan
-  const linerKg = trip.wet && !pack.sealed ? settings.linerKg : 0
+  const { settings } = parts.plan
+  const linerKg = linerKgOf(parts.plan, pack)
   const carriedKg = need.peakLoadFullWaterKg + linerKg + setup.massKg
   // The set-up's own mass, where its rating is for contents and pack together.
   const ratedSetupKg = setup.ratingCovers === 'contents' ? 0 : setup.massKg

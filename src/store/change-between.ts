@@ -18,16 +18,29 @@ type Known = Pick<Settled, 'plan' | 'packIds'> & { reckoned: Reckoned }
 export function changeBetween(before: Known, after: Known): LastChange | null {
   if (!before.reckoned.ok || !after.reckoned.ok) return null
   const [was, is] = [before.reckoned.reckoning, after.reckoned.reckoning]
-  const answers = answersIn(before, was)
+  let changed: LastChange['answers'] | null = null
   return {
     litres: is.need.bodyLitres - was.need.bodyLitres,
     kg: is.need.peakLoadFullWaterKg - was.need.peakLoadFullWaterKg,
-    answers: is.packs.flatMap(({ name, setup, pack, index, answer }) => {
-      const old = answers.get(`${after.packIds[pack]}/${index}`)
-      const isOne = after.plan.packs[pack]!.setups.length === 1
-      return old === undefined || old === answer ? [] : [{ name: isOne ? name : `${name}, ${setup}`, answer }]
-    }),
+    // Asked for once typing rests: of hundreds of packs it takes its time.
+    get answers() {
+      changed ??= changedAnswers(before, after, { was, is })
+      return changed
+    },
   }
+}
+
+function changedAnswers(
+  before: Known,
+  after: Known,
+  { was, is }: Record<'was' | 'is', Reckoning>,
+): LastChange['answers'] {
+  const answers = answersIn(before, was)
+  return is.packs.flatMap(({ name, setup, pack, index, answer }) => {
+    const old = answers.get(`${after.packIds[pack]}/${index}`)
+    const isOne = after.plan.packs[pack]!.setups.length === 1
+    return old === undefined || old === answer ? [] : [{ name: isOne ? name : `${name}, ${setup}`, answer }]
+  })
 }
 
 const answersIn = ({ packIds }: Known, { packs }: Reckoning) =>

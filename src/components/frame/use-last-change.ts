@@ -1,5 +1,6 @@
 // What the last edit has changed, in words.
 
+import { useEffect, useState } from 'preact/hooks'
 import { ANSWERS, changeText, formatsIn } from '../../report'
 import { lastChange } from '../../store'
 import { counted } from '../../units'
@@ -9,17 +10,32 @@ import { useSystem } from '../fields'
 export function useLastChange(): { short: string; full: string } {
   const formats = formatsIn(useSystem())
   const change = lastChange.value
+  const isQuiet = useQuiet(change)
   if (!change) return { short: '', full: '' }
   const figures = changeText(change, formats)
-  const [first, ...others] = change.answers
+  const answers = isQuiet ? change.answers : []
+  const [first, ...others] = answers
   const told = first ? `${first.name} now: ${ANSWERS[first.answer].words.toLowerCase()}` : ''
   return {
-    short: joined([figures, first ? counted(change.answers.length, 'other answer') : ''], ', '),
+    short: joined([figures, first ? counted(answers.length, 'other answer') : ''], ', '),
     full: joined(
       [figures, told, others.length > 0 ? `${counted(others.length, 'more answer')} changed` : ''],
       '. ',
     ),
   }
+}
+
+/** The packs are judged once typing rests: of hundreds that takes longer than a key should. */
+const QUIET_MS = 120
+
+/** Whether this has been so for a while. */
+function useQuiet(value: unknown): boolean {
+  const [since, setSince] = useState<unknown>(null)
+  useEffect(() => {
+    const timer = setTimeout(() => setSince(value), QUIET_MS)
+    return () => clearTimeout(timer)
+  }, [value])
+  return since === value
 }
 
 const joined = (parts: string[], by: string) => parts.filter(Boolean).join(by)
