@@ -156,6 +156,22 @@ describe('a deleted trip that is erased for good', () => {
 })
 
 describe('everything erased', () => {
+  test('leaves nothing of what the hiker said of packs, and of a figure of their own', async () => {
+    const device = newErasable()
+    const tab = await erasableTab(device)
+    tab.actions.createTrip({ ...wholeDraft(), name: 'Lake' })
+    for (const [field, value] of Object.entries({ notes: SECRET, aside: SECRET, tags: [SECRET] }))
+      tab.actions.setField(`packs/big/${field}`, value, null)
+    const measure = { name: SECRET, powers: { massG: 1 } }
+    tab.actions.editShelf('Figure', shelf => ({ ...shelf, figures: { measure } }))
+    await tab.keep()
+    await tab.backups.snapshot('before')
+    expect(await found(device)).toBe(true)
+    expect(await tab.erasing.everything()).toBeNull()
+    expect(await found(device)).toBe(false)
+    expect((await erasableTab(device)).state.shelf.value.packs).toEqual([])
+  })
+
   test('leaves nothing of any trip in any place, and starts anew', async () => {
     const { device, tab } = await deleted()
     expect(await tab.erasing.everything()).toBeNull()
