@@ -40,7 +40,7 @@ test('the stops between start and end are asked for, and one tap tells what shou
   const { moments } = open().reckoning
   expect([left.loadKg, left.foodKg]).toEqual([moments[4]!.kg.total, moments[4]!.kg.daily])
   const now = screen.getByRole('region', { name: 'Should be left, as you leave' })
-  const told = [...now.querySelectorAll('.left-lines > div')].map(row => [
+  const told = [...now.querySelectorAll('.facts > div')].map(row => [
     row.querySelector('dt')!.textContent,
     row.querySelector('dd')!.textContent,
   ])

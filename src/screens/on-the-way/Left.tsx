@@ -22,7 +22,7 @@ export function Left({ left, plan, reckoning, formats }: LeftProps) {
     <div class="left" data-figures="why">
       <section aria-labelledby="left-now">
         <h3 id="left-now">Should be left, as you leave</h3>
-        <dl class="left-lines">
+        <dl class="facts">
           {leftLines(left, plan, formats).map(({ what, amount }) => (
             <div key={what}>
               <dt>{what}</dt>
@@ -36,7 +36,7 @@ export function Left({ left, plan, reckoning, formats }: LeftProps) {
         <h3 id="left-until">
           On your back {isEnd ? 'to the end' : 'until you resupply'}, <bdi>{stops[to]!.name}</bdi>
         </h3>
-        <dl class="left-lines">
+        <dl class="facts">
           {rows.map(({ stop, says }) => (
             <div key={stop}>
               <dt>

@@ -1,30 +1,21 @@
 // Packs given on: those that are shown now, as a file or a link, without what the giver says of them unless wished.
 
 import './share.css'
-import { useEffect, useMemo, useState } from 'preact/hooks'
+import { useMemo, useState } from 'preact/hooks'
 import { saveFile } from '../../components/files'
 import { givenPacks } from '../../files/pack-list'
-import { packsLink, type SharedLink } from '../../files/share'
+import { packsLink } from '../../files/share'
 import type { DraftPack } from '../../plan'
 import { counted } from '../../units'
-import { Ways } from './Ways'
+import { useLinkOf, Ways } from './Ways'
 
 export function GivePacks({ packs }: { packs: DraftPack[] }) {
   const [withNotes, setWithNotes] = useState(false)
   const [saved, setSaved] = useState(false)
-  const [made, setMade] = useState<SharedLink | null>(null)
   // The same packs come as another list whenever something else on the page changes.
   const text = JSON.stringify(givenPacks(packs, { withNotes }))
   const document = useMemo(() => givenPacks(packs, { withNotes }), [text])
-  useEffect(() => {
-    let outdated = false
-    void packsLink(document, new URL(location.href)).then(next => {
-      if (!outdated) setMade(next)
-    })
-    return () => {
-      outdated = true
-    }
-  }, [document])
+  const made = useLinkOf(document, packsLink)
   if (packs.length === 0) return <p>No packs are shown now.</p>
   return (
     <section>

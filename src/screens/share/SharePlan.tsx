@@ -1,14 +1,14 @@
 // The open trip as a link or a code, after saying what is in it.
 
 import './share.css'
-import { useEffect, useMemo, useState } from 'preact/hooks'
+import { useMemo, useState } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
-import { type SharedLink, shareLink, withoutCarrier } from '../../files/share'
+import { shareLink, withoutCarrier } from '../../files/share'
 import { completePlan, type PlanDocument } from '../../plan'
 import { type Formats, formatsIn } from '../../report'
 import { reckoned } from '../../store'
 import { type PlanWithPacks, usePlanWithPacks } from './PacksAlong'
-import { Ways } from './Ways'
+import { useLinkOf, Ways } from './Ways'
 
 export function SharePlan() {
   const plan = usePlanWithPacks()
@@ -19,7 +19,7 @@ function Share({ document, choice, chosen }: PlanWithPacks) {
   const [leaveOut, setLeaveOut] = useState(true)
   const whole = reckoned.value?.document
   const shared = useMemo(() => (leaveOut ? withoutCarrier(document) : document), [whole, chosen, leaveOut])
-  const made = useLinkOf(shared)
+  const made = useLinkOf(shared, shareLink)
   const formats = formatsIn(useSystem())
   return (
     <section>
@@ -61,19 +61,4 @@ function personWords(document: PlanDocument, leftOut: boolean, { kg, cm, percent
     sex ?? '',
   ].filter(Boolean)
   return `The link tells of you: ${told.join(', ')}, and that you want ${limit}.`
-}
-
-/** Made ahead of the click that uses it: browsers let a page copy only at once. */
-function useLinkOf(document: PlanDocument): SharedLink | null {
-  const [made, setMade] = useState<SharedLink | null>(null)
-  useEffect(() => {
-    let outdated = false
-    void shareLink(document, new URL(location.href)).then(next => {
-      if (!outdated) setMade(next)
-    })
-    return () => {
-      outdated = true
-    }
-  }, [document])
-  return made
 }

@@ -1,10 +1,28 @@
 // The ways a link can go: copied, sent, or as a code for a camera.
 
-import { useState } from 'preact/hooks'
+import { useEffect, useState } from 'preact/hooks'
 import { later } from '../../components/frame'
-import { SHARE_CAPS } from '../../files/share'
+import { SHARE_CAPS, type SharedLink } from '../../files/share'
 
 const CodePicture = later(async () => (await import('./CodePicture')).CodePicture)
+
+/** The link to a document, made ahead of the click that uses it: browsers let a page copy only at once. */
+export function useLinkOf<D>(
+  document: D,
+  make: (document: D, base: URL) => Promise<SharedLink>,
+): SharedLink | null {
+  const [made, setMade] = useState<SharedLink | null>(null)
+  useEffect(() => {
+    let outdated = false
+    void make(document, new URL(location.href)).then(next => {
+      if (!outdated) setMade(next)
+    })
+    return () => {
+      outdated = true
+    }
+  }, [document])
+  return made
+}
 
 /** The buttons stand while the link is being made, so that nothing below them moves. */
 export function Ways({ link, name }: { link: string | null; name: string }) {
