@@ -53,6 +53,7 @@ const OWN_PACKS = 'own-packs'
 const SHOWN_AT: Readonly<Record<string, Screen>> = {
   shop: 'packs',
   'all-trips': 'packs',
+  'side-by-side': 'packs',
   [OWN_PACKS]: 'packs',
   calibrate: 'need',
   'on-the-way': 'trip',
@@ -63,6 +64,7 @@ const SHOWN_AT: Readonly<Record<string, Screen>> = {
 const FROM_PLACES = [
   { screen: 'shop', label: 'At the shop' },
   { screen: 'all-trips', label: 'All my trips' },
+  { screen: 'side-by-side', label: 'Side by side' },
   { screen: 'own-packs', label: 'My packs' },
   { screen: 'on-the-way', label: 'On the way' },
   { screen: SHELF, label: 'Shelf' },

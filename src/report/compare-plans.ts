@@ -1,7 +1,17 @@
 // Two plans side by side: what is only in one list, what is otherwise in both, and what each comes to.
 
-import { FIELDS, type FieldRow, fieldWord, type Item, itemName, type Plan } from '../plan'
-import type { Answer, Need, Reckoning, SetupReckoning } from '../reckon'
+import {
+  type Draft,
+  FIELDS,
+  type FieldRow,
+  fieldWord,
+  type Item,
+  itemName,
+  type Plan,
+  settle,
+  type Typed,
+} from '../plan'
+import { type Answer, type Need, type Reckoning, reckon, type SetupReckoning } from '../reckon'
 import type { System } from '../units'
 import { type Formats, formatsIn } from './formats'
 import { valueText } from './value-text'
@@ -66,6 +76,28 @@ export function comparePlansOf(
     figures: figuresOf(before.reckoning.need, after.reckoning.need, formatsIn(system)),
     answers: answersOf(before.reckoning.packs, after.reckoning.packs),
   }
+}
+
+/** Two trips as they are kept, settled and reckoned: not for every keystroke. Why it cannot be, in words, where one has no figures. */
+export function tripsCompared(
+  before: KeptTrip,
+  after: KeptTrip,
+  system: System,
+): PlanComparison | { problem: string } {
+  const [one, other] = [calculated(before), calculated(after)]
+  if ('problem' in one) return one
+  return 'problem' in other ? other : comparePlansOf(one, other, system)
+}
+
+function calculated({ draft, typed }: KeptTrip): ComparedPlan | { problem: string } {
+  const { plan } = settle(draft, typed)
+  const reckoned = reckon(plan)
+  return reckoned.ok ? { plan, reckoning: reckoned.reckoning } : { problem: reckoned.problem.said }
+}
+
+interface KeptTrip {
+  draft: Draft
+  typed: Typed
 }
 
 /** The same things in two lists: those of one id, then those of one name; each but once. */

@@ -7,6 +7,8 @@ import { PacksScreen } from './PacksScreen'
 const ShopScreen = later(async () => (await import('../shop')).ShopScreen)
 const AllTripsScreen = later(async () => (await import('../trips')).AllTripsScreen)
 
+const SideBySideScreen = later(async () => (await import('../side-by-side')).SideBySideScreen)
+
 export function PacksPlace({ detail }: { detail: string | null }) {
   const { screen } = library.value.place
   const onDetail = (to: string | null) =>
@@ -16,6 +18,8 @@ export function PacksPlace({ detail }: { detail: string | null }) {
       return <ShopScreen />
     case 'all-trips':
       return <AllTripsScreen />
+    case 'side-by-side':
+      return <SideBySideScreen />
     default:
       return <PacksScreen detail={detail} onDetail={onDetail} isApart={screen === 'own-packs'} />
   }

@@ -1,0 +1,1 @@
+export { SideBySideScreen } from './SideBySideScreen'
