@@ -6,6 +6,8 @@ import { toTop } from '../../components/frame'
 import { tripName } from '../../plan'
 import { ANSWERS, type PlanComparison, signedText, tripsCompared } from '../../report'
 import { openTrip, type TripDocument, tripList } from '../../store'
+import { counted } from '../../units'
+import './side-by-side.css'
 
 export function SideBySideScreen() {
   const trips = tripList.value
@@ -88,6 +90,8 @@ interface FiguresProps {
 function Figures({ found: { figures, answers }, here, there }: FiguresProps) {
   const answer = (of: (typeof answers)[number]['before']) =>
     of === null ? '–' : `${ANSWERS[of].mark} ${ANSWERS[of].words}`
+  const others = answers.filter(({ before, after }) => before !== after)
+  const alike = answers.length - others.length
   return (
     <div class="scroll" data-figures="cited">
       <table>
@@ -109,21 +113,22 @@ function Figures({ found: { figures, answers }, here, there }: FiguresProps) {
               <th scope="row">{what}</th>
               <td>{show(before)}</td>
               <td>{show(after)}</td>
-              <td>{signedText(change, show) ?? 'the same'}</td>
+              <td>{signedText(change, show) ?? 'same'}</td>
             </tr>
           ))}
-          {answers.map(({ name, before, after }) => (
+          {others.map(({ name, before, after }) => (
             <tr key={name}>
               <th scope="row">
                 <bdi>{name}</bdi>
               </th>
               <td>{answer(before)}</td>
               <td>{answer(after)}</td>
-              <td>{before === after ? 'the same' : ''}</td>
+              <td />
             </tr>
           ))}
         </tbody>
       </table>
+      {alike > 0 ? <p>{counted(alike, 'set-up')} with the same answer for both.</p> : null}
       <p class="hint">Open a trip to see how its figures are calculated.</p>
     </div>
   )
