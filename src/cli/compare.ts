@@ -43,6 +43,8 @@ function textOf(found: PlanComparison, before: Plan, after: Plan): string {
       : []),
     [
       'THE NEED',
+      ...found.unknown.before.map(each => `${here}: ${each}.`),
+      ...found.unknown.after.map(each => `${there}: ${each}.`),
       ...aligned(
         found.figures.map(({ what, before, after, change, show }) => [
           what,

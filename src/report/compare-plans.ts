@@ -11,9 +11,10 @@ import {
   settle,
   type Typed,
 } from '../plan'
-import { type Answer, type Need, type Reckoning, reckon, type SetupReckoning } from '../reckon'
+import { type Answer, type Need, type Reckoning, reckon, type SetupReckoning, takenAlong } from '../reckon'
 import type { System } from '../units'
 import { type Formats, formatsIn } from './formats'
+import { type Missing, missingOf, notInItText } from './missing'
 import { valueText } from './value-text'
 
 /** A plan as it is listed, with what stays at home, and what the engine makes of it. */
@@ -49,7 +50,10 @@ export interface PlanComparison {
   onlyBefore: string[]
   onlyAfter: string[]
   changed: { name: string; fields: ChangedField[] }[]
+  /** None where one of the two takes nothing. */
   figures: ComparedFigure[]
+  /** What nobody has said of each, so that its figures are no more than lower bounds. */
+  unknown: { before: string[]; after: string[] }
   answers: ComparedAnswer[]
 }
 
@@ -62,6 +66,7 @@ export function comparePlansOf(
   const paired = new Set(pairs.flat())
   const alone = (gear: Item[]) => gear.filter(item => !paired.has(item)).map(itemName)
   const inside = { before: namesIn(before.plan), after: namesIn(after.plan) }
+  const missing = { before: missingOf(takenAlong(before.plan)), after: missingOf(takenAlong(after.plan)) }
   return {
     onlyBefore: alone(before.plan.gear),
     onlyAfter: alone(after.plan.gear),
@@ -73,7 +78,13 @@ export function comparePlansOf(
       )
       return fields.length > 0 ? [{ name: itemName(other), fields }] : []
     }),
-    figures: figuresOf(before.reckoning.need, after.reckoning.need, formatsIn(system)),
+    figures:
+      missing.before.gear || missing.after.gear
+        ? []
+        : figuresOf(before.reckoning.need, after.reckoning.need, formatsIn(system)).filter(
+            ({ what }) => what !== SAFE || !lacksLitres(missing),
+          ),
+    unknown: { before: unknownOf(missing.before), after: unknownOf(missing.after) },
     answers: answersOf(before.reckoning.packs, after.reckoning.packs),
   }
 }
@@ -143,10 +154,21 @@ function storedIn(item: Item, field: string): unknown {
   return isUnknown ? null : (item as unknown as Record<string, unknown>)[field]
 }
 
+/** No chance is told without litres. */
+const SAFE = 'Enough in 9 of 10 cases'
+
+const lacksLitres = ({ before, after }: { before: Missing; after: Missing }): boolean =>
+  before.litres.length + after.litres.length > 0
+
+const unknownOf = (missing: Missing): string[] =>
+  missing.gear
+    ? ['no gear yet']
+    : [notInItText(missing, 'litres'), notInItText(missing, 'mass')].filter(Boolean)
+
 function figuresOf(before: Need, after: Need, formats: Formats): ComparedFigure[] {
   const rows: [string, keyof Need, (value: number) => string][] = [
     ['Main body', 'bodyLitres', formats.litres],
-    ['Enough in 9 of 10 cases', 'bodyLitresSafe', formats.litres],
+    [SAFE, 'bodyLitresSafe', formats.litres],
     ['Heaviest load', 'peakLoadFullWaterKg', formats.kg],
     ['Base weight', 'baseKg', formats.kg],
     ['Worn', 'wornKg', formats.kg],

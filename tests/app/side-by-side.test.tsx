@@ -36,6 +36,32 @@ test('two trips are told by their figures, their answers, and what is in one lis
   )
 })
 
+test('no chance is told where litres are missing, and no figures where nothing is taken', () => {
+  const draft = demoDraft()
+  const [first] = tripList.value
+  const { unmount } = render(<SideBySideScreen />)
+  expect(row('Enough in 9 of 10 cases')).toBeTruthy()
+  unmount()
+  actions.createTrip({
+    ...draft,
+    name: 'Fen',
+    gear: [...draft.gear, { id: 'bag', name: 'Bag of bits', massKg: 0.4 }],
+  })
+  actions.createTrip({ ...draft, name: 'Bare', gear: [] })
+  const idOf = (name: string) => tripList.value.find(trip => trip.draft.name === name)!.id
+  render(<SideBySideScreen />)
+  fireEvent.change(screen.getByLabelText('This trip'), { target: { value: first!.id } })
+  fireEvent.change(screen.getByLabelText('and that one'), { target: { value: idOf('Fen') } })
+  expect(row('Main body')).toBeTruthy()
+  expect(row('Enough in 9 of 10 cases')).toBeUndefined()
+  expect(
+    screen.getByText((_, node) => node?.textContent === 'Fen: 1 item without litres is not in it.'),
+  ).toBeTruthy()
+  fireEvent.change(screen.getByLabelText('and that one'), { target: { value: idOf('Bare') } })
+  expect(rows()).toEqual([])
+  expect(screen.getByText((_, node) => node?.textContent === 'Bare: no gear yet.')).toBeTruthy()
+})
+
 test('one trip alone asks for a second one', () => {
   act(() => actions.removeTrip(tripList.value[1]!.id))
   render(<SideBySideScreen />)

@@ -57,6 +57,8 @@ function Compared({ before, after }: { before: TripDocument; after: TripDocument
   return (
     <>
       <Figures found={found} here={here} there={there} />
+      <Unknown of={here} words={found.unknown.before} />
+      <Unknown of={there} words={found.unknown.after} />
       {isSame ? <p>Both lists hold the same.</p> : null}
       <Names title={`Only in ${here}`} names={found.onlyBefore} />
       <Names title={`Only in ${there}`} names={found.onlyAfter} />
@@ -88,6 +90,7 @@ interface FiguresProps {
 }
 
 function Figures({ found: { figures, answers }, here, there }: FiguresProps) {
+  if (figures.length === 0) return null
   const answer = (of: (typeof answers)[number]['before']) =>
     of === null ? '–' : `${ANSWERS[of].mark} ${ANSWERS[of].words}`
   const others = answers.filter(({ before, after }) => before !== after)
@@ -131,6 +134,15 @@ function Figures({ found: { figures, answers }, here, there }: FiguresProps) {
       {alike > 0 ? <p>{counted(alike, 'set-up')} with the same answer for both.</p> : null}
       <p class="hint">Open a trip to see how its figures are calculated.</p>
     </div>
+  )
+}
+
+function Unknown({ of, words }: { of: string; words: readonly string[] }) {
+  if (words.length === 0) return null
+  return (
+    <p>
+      <bdi>{of}</bdi>: {words.join('; ')}.
+    </p>
   )
 }
 
