@@ -2,6 +2,7 @@
 
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
 import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import type { DraftItem } from '../../src/plan'
 import { PacksScreen } from '../../src/screens/packs'
 import { AS_LISTED, view } from '../../src/screens/packs/view'
 import { loadEngine } from '../../src/store'
@@ -16,7 +17,7 @@ beforeEach(() => {
 afterEach(cleanup)
 
 describe('a long list of packs', () => {
-  const many = (count: number) => {
+  const many = (count: number, gearOf = (gear: DraftItem[]) => gear) => {
     const { packs, ...rest } = demoDraft()
     const all = Array.from({ length: count }, (_, i) => {
       const pack = packs[i % packs.length]!
@@ -27,7 +28,7 @@ describe('a long list of packs', () => {
         setups: pack.setups.map(setup => ({ ...setup, id: `${setup.id}-${i}` })),
       }
     })
-    openDraft({ ...rest, packs: all })
+    openDraft({ ...rest, gear: gearOf(rest.gear), packs: all })
   }
   const rows = () => [...document.querySelectorAll('.row')]
 
@@ -39,6 +40,23 @@ describe('a long list of packs', () => {
     for (const row of rows()) expect(row.querySelector('.row-answer')?.textContent).toMatch(/Does|Can’t tell/)
     rerender(<PacksScreen detail={`packs/${draft().packs[0]!.id}`} />)
     expect(rows().filter(row => row.querySelector('.verdict'))).toHaveLength(1)
+  })
+
+  test('draws its bars against what is known to be needed alone', () => {
+    const marks = () => document.querySelectorAll('.row-bars .bar-need').length
+    many(9)
+    const { unmount } = render(<PacksScreen {...noDetail} />)
+    expect(marks()).toBe(18)
+    unmount()
+    many(9, gear => [...gear, { id: 'bag', name: 'Bag of bits', massKg: 0.4 }])
+    const open = render(<PacksScreen {...noDetail} />)
+    expect(marks()).toBe(9)
+    expect(document.querySelectorAll('.row-bars')).toHaveLength(9)
+    open.unmount()
+    many(9, () => [])
+    render(<PacksScreen {...noDetail} />)
+    expect(rows()).toHaveLength(9)
+    expect(document.querySelectorAll('.row-bars')).toHaveLength(0)
   })
 
   test('shows those alone whose count is tapped, and all again', () => {

@@ -1,7 +1,9 @@
 // Two bars of a row: the main body against the litres needed, and what the pack can carry against the load. All rows are
 // drawn to one scale, so that they compare at a glance; the figures stand in words beside them and on the pack's card.
+// What nobody has said of the gear could only lengthen what is needed, so no mark of need is drawn then.
 
 import type { DraftPack } from '../../plan'
+import { missingOf } from '../../report'
 import type { Comparison } from '../../report/compare-packs'
 import type { Judgement } from './judged'
 
@@ -9,14 +11,18 @@ export interface Scale {
   /** The ends of the bars. */
   mostLitres: number
   mostKg: number
-  needLitres: number
-  loadKg: number
+  /** Null: no more than a lower bound is known. */
+  needLitres: number | null
+  loadKg: number | null
 }
 
 const WIDTH = 96
 const HEIGHT = 7
 
-export function scaleOf({ plan, reckoning }: Judgement, comparisons: readonly Comparison[]): Scale {
+/** Null where nothing is taken: there is nothing to draw them against. */
+export function scaleOf({ plan, reckoning }: Judgement, comparisons: readonly Comparison[]): Scale | null {
+  const { gear, litres, mass } = missingOf(plan)
+  if (gear) return null
   const { bodyLitresSafe, peakLoadFullWaterKg } = reckoning.need
   const most = (need: number, values: readonly number[]) =>
     values.reduce((a, b) => Math.max(a, b), need * 1.25)
@@ -29,8 +35,8 @@ export function scaleOf({ plan, reckoning }: Judgement, comparisons: readonly Co
       peakLoadFullWaterKg,
       comparisons.flatMap(({ bearsKg }) => bearsKg ?? []),
     ),
-    needLitres: bodyLitresSafe,
-    loadKg: peakLoadFullWaterKg,
+    needLitres: litres.length > 0 ? null : bodyLitresSafe,
+    loadKg: mass.length > 0 ? null : peakLoadFullWaterKg,
   }
 }
 
@@ -56,7 +62,7 @@ interface BarProps {
   y: number
   /** Null: not known. */
   has: number | null
-  needs: number
+  needs: number | null
   most: number
 }
 
@@ -66,9 +72,17 @@ function Bar({ y, has, needs, most }: BarProps) {
     <>
       <rect class="bar-all" x={0} y={y} width={WIDTH} height={HEIGHT} />
       {has === null ? null : (
-        <rect class={has < needs ? 'bar short' : 'bar'} x={0} y={y} width={at(has)} height={HEIGHT} />
+        <rect
+          class={needs !== null && has < needs ? 'bar short' : 'bar'}
+          x={0}
+          y={y}
+          width={at(has)}
+          height={HEIGHT}
+        />
       )}
-      <rect class="bar-need" x={at(needs) - 1} y={y - 1} width={2} height={HEIGHT + 2} />
+      {needs === null ? null : (
+        <rect class="bar-need" x={at(needs) - 1} y={y - 1} width={2} height={HEIGHT + 2} />
+      )}
     </>
   )
 }
