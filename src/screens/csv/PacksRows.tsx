@@ -19,7 +19,7 @@ import { CAPS, fieldWord } from '../../plan'
 import { type Formats, formatsIn, valueText } from '../../report'
 import { priceText } from '../../report/compare-packs'
 import { actions, edited, newId } from '../../store'
-import { counted, type System } from '../../units'
+import { capital, counted, type System } from '../../units'
 import type { AddedNote } from './Added'
 import { Problems } from './Problems'
 
@@ -67,7 +67,7 @@ function ReadPacks({ grid, layout, onAdded }: PacksRowsProps) {
     added.length > 0 ? `add ${counted(added.length, 'pack')}` : '',
     changed.length > 0 ? `update ${counted(changed.length, 'pack')}` : '',
   ].filter(Boolean)
-  const label = words.join(', ').replace(/^./, first => first.toUpperCase())
+  const label = capital(words.join(', '))
 
   function add() {
     actions.edit(label, draft => takePacks(draft, { added, changed }, newId))

@@ -95,10 +95,9 @@ function ReadRows({ layout, target, onAdded, read, wishes }: ReadRowsProps) {
   const withKinds = mayMatch && (kindsAsked ?? !hasLitres)
   const kindOf = withKinds ? finder.current : undefined
   const room = target === 'trip' ? CAPS.items - gear.length : Number.POSITIVE_INFINITY
-  const what = 'item'
 
   function add() {
-    const label = `Add ${counted(taken.length, what)}`
+    const label = `Add ${counted(taken.length, 'item')}`
     const left = new Map([...same].flatMap(([row, i]) => (known[i] ? [[row, known[i].id] as const] : [])))
     const adopted = { rows: taken, same: left, ...(kindOf && { kindOf }) }
     if (target === 'trip') actions.edit(label, draft => addTable(draft, adopted, newId))
@@ -115,8 +114,8 @@ function ReadRows({ layout, target, onAdded, read, wishes }: ReadRowsProps) {
   return (
     <>
       <p role="status">
-        {counted(taken.length, what)} to add to the {target === 'trip' ? 'gear' : 'shelf'}, {formats.gear(kg)}{' '}
-        together.
+        {counted(taken.length, 'item')} to add to the {target === 'trip' ? 'gear' : 'shelf'},{' '}
+        {formats.gear(kg)} together.
         {packs.length > 0
           ? ` Left out as your pack: ${packs.map(({ row }) => `row ${row}`).join(', ')}.`
           : ''}
@@ -147,7 +146,7 @@ function ReadRows({ layout, target, onAdded, read, wishes }: ReadRowsProps) {
         <p class="problem">The gear has room for {room} more items: leave some out.</p>
       ) : (
         <button type="button" class="primary" disabled={taken.length === 0} onClick={add}>
-          Add {counted(taken.length, what)}
+          Add {counted(taken.length, 'item')}
         </button>
       )}
       <Problems problems={read.problems} />

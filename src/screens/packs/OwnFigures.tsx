@@ -13,7 +13,7 @@ import {
   POWERS,
 } from '../../report/compare-packs'
 import { actions, shelf } from '../../store'
-import { bareUnitOf, editText } from '../../units'
+import { bareUnitOf, capital, editText } from '../../units'
 
 const LIMIT = { min: 0.01, max: 1e6, unit: '' }
 
@@ -51,7 +51,7 @@ function Under({ name }: { name: (typeof OWN_LIMIT_NAMES)[number] }) {
   const reading = read(text)
   return (
     <LooseField
-      label={`${word[0]!.toUpperCase()}${word.slice(1)}: at most`}
+      label={`${capital(word)}: at most`}
       unit={bareUnit || undefined}
       text={text}
       reading={reading}
