@@ -220,7 +220,9 @@ function reckonFile(file: string, input: Streams['input'], asked: Asked): Result
   if (problems.length > 0) return { ok: false, problems }
   if (isParty(plan)) {
     const reckoned = reckonParty(plan)
-    return reckoned.ok ? { ok: true, plan, party: reckoned.party } : refusal(reckoned.problem)
+    return reckoned.ok
+      ? { ok: true, plan: takenAlong(plan), party: reckoned.party }
+      : refusal(reckoned.problem)
   }
   const reckoned = reckon(plan)
   return reckoned.ok

@@ -140,6 +140,18 @@ describe('a party in words', () => {
     expect(report(document)).toMatch(/At most 0\.\d % from the fairest\./)
   })
 
+  it('tells of nobody that they carry what stays at home', () => {
+    const home: ItemDocument = {
+      id: 'lamp',
+      name: 'Lamp',
+      owner: 'bo',
+      massKg: 0.2,
+      litres: 0.3,
+      atHome: true,
+    }
+    expect(report({ ...family, gear: [...family.gear!, home] })).toBe(report(family))
+  })
+
   it('speaks of what it was shared out by', () => {
     expect(report({ ...family, split: { by: 'mass' } })).toContain('No share is more even.')
     expect(report({ ...family, split: { by: 'bo' } })).toContain('Nothing better can be done for Bo.')

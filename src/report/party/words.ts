@@ -60,16 +60,15 @@ export function fairnessLines(
   const packs = split.proven ? 'No share suits every pack' : 'No share that suits every pack was found'
   return [
     fairness(plan, split, formats),
-    ...(failing.length > 0 ? [`${packs}: ${listText(failing)} does not.`.replace(PLURAL, '$1 do not.')] : []),
+    ...(failing.length > 0
+      ? [`${packs}: ${listText(failing)} ${failing.length > 1 ? 'do' : 'does'} not.`]
+      : []),
     ...handedOn(plan, people),
     ...(plan.trip.meals.ration === 'energy'
       ? ['Shared out for rations of 1; the figures are for each one’s own rations.']
       : []),
   ]
 }
-
-/** More than one subject. */
-const PLURAL = /( and \S+) does not\.$/
 
 function fairness(plan: PartyPlan, split: PartyReckoning['split'], { percent }: Formats): string {
   const spared = plan.people.findIndex(({ id }) => id === plan.split.by)
