@@ -43,7 +43,7 @@ export function heatCautions(plan: Plan, formats: Formats): Caution[] {
         about: 'heat',
         asks: itsFigures({ kind: 'heat', leg: hottest.leg }),
         short: `Heat: ${of.length > 1 ? 'up to ' : ''}${formats.degrees(hottest.wbgtC)} WBGT`,
-        at: of.map(({ leg }) => leg + 1),
+        at: of.map(({ leg }) => leg),
         text: `Heat on the way to ${listText(of.map(({ name }) => name))}: ${of.length > 1 ? 'up to ' : ''}about ${formats.degrees(hottest.wbgtC)} WBGT, in fairly strong sun. ${advice}${first}`,
       }
     })

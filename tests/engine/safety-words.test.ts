@@ -98,6 +98,7 @@ describe('heat', () => {
     expect(caution!.text).toMatch(/^Heat on the way to Stop 2 and Stop 5: up to about 27 °C WBGT/)
     expect([warning, caution].map(it => /first hot days/.test(it!.text))).toEqual([true, false])
     expect(warning!.text).toMatch(/soldiers used to heat/)
+    expect(warning!.at).toEqual([0, 2])
     expect(warning!.asks).toMatchObject([{ about: { kind: 'heat', leg: 0 } }])
     expect(caution!.asks).toMatchObject([{ about: { kind: 'heat', leg: 4 } }])
   })
