@@ -1,16 +1,16 @@
 // What the last edit has changed, in words.
 
-import { useEffect, useState } from 'preact/hooks'
 import { ANSWERS, changeText, formatsIn } from '../../report'
 import { lastChange } from '../../store'
 import { counted } from '../../units'
 import { useSystem } from '../fields'
+import { useRested } from './use-rested'
 
 /** `short`: "−0.6 kg, −2.8 L, 1 other answer"; `full`: with the pack and its answer. Empty where nothing is to be seen. */
 export function useLastChange(): { short: string; full: string } {
   const formats = formatsIn(useSystem())
   const change = lastChange.value
-  const isQuiet = useQuiet(change)
+  const isQuiet = useRested(change) === change
   if (!change) return { short: '', full: '' }
   const figures = changeText(change, formats)
   const answers = isQuiet ? change.answers : []
@@ -23,19 +23,6 @@ export function useLastChange(): { short: string; full: string } {
       '. ',
     ),
   }
-}
-
-/** The packs are judged once typing rests: of hundreds that takes longer than a key should. */
-const QUIET_MS = 120
-
-/** Whether this has been so for a while. */
-function useQuiet(value: unknown): boolean {
-  const [since, setSince] = useState<unknown>(null)
-  useEffect(() => {
-    const timer = setTimeout(() => setSince(value), QUIET_MS)
-    return () => clearTimeout(timer)
-  }, [value])
-  return since === value
 }
 
 const joined = (parts: string[], by: string) => parts.filter(Boolean).join(by)
