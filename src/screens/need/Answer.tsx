@@ -109,9 +109,8 @@ function AskFor({ plan, reckoning, formats }: Omit<AnswerProps, 'missing'>) {
       rated {atLeast.mass ? 'at least ' : ''}
       {rating}
       {atLeast.mass ? '. ' : ' or more. '}
-      {fullest === heaviest
-        ? `Fullest and heaviest ${fullest}.`
-        : `Fullest ${fullest}; heaviest ${heaviest}.`}
+      {atLeast.mass || atLeast.litres ? 'So far fullest' : 'Fullest'}
+      {fullest === heaviest ? ` and heaviest ${fullest}.` : ` ${fullest}; heaviest ${heaviest}.`}
     </p>
   )
 }

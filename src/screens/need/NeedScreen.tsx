@@ -16,6 +16,7 @@ import {
   formatsIn,
   GENERAL_LINE,
   isOfThisTrip,
+  leastText,
   type Missing,
   missingOf,
   takesNothing,
@@ -110,7 +111,11 @@ function Lines(props: LinesProps) {
       </Line>
       <Line
         label="Figures"
-        figure={isEmpty ? '' : `base weight ${formats.kg(reckoning.need.baseKg)}`}
+        figure={
+          isEmpty
+            ? ''
+            : `base weight ${leastText(missingOf(plan), 'mass', formats.kg(reckoning.need.baseKg))}`
+        }
         figures="why"
         isMadeAhead
       >

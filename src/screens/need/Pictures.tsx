@@ -12,6 +12,7 @@ import {
   carriedAt,
   contentsLimits,
   type Formats,
+  leastText,
   type Missing,
   momentIndex,
   takesNothing,
@@ -111,7 +112,7 @@ function Inside({ plan, reckoning, formats, missing, moment, packIndex, setPack 
           hand={hand}
           isBare
         />
-        {pack ? <Room {...{ room: pack, litres: moments[moment]!.bodyLitres, formats }} /> : null}
+        {pack ? <Room {...{ room: pack, litres: moments[moment]!.bodyLitres, missing, formats }} /> : null}
       </div>
       {plan.packs.length > 1 ? (
         <SelectOne
@@ -128,20 +129,24 @@ function Inside({ plan, reckoning, formats, missing, moment, packIndex, setPack 
 interface RoomProps {
   room: { bodyLitres: number; collarLitres: number }
   litres: number
+  missing: Missing
   formats: Formats
 }
 
-/** "2.5 L over the brim", "3.1 L free". */
-function Room({ room, litres, formats }: RoomProps) {
+/** "2.5 L over the brim", "3.1 L free"; with litres missing "at least 2.5 L over the brim", "at most 3.1 L free". */
+function Room({ room, litres, missing, formats }: RoomProps) {
   const free = room.bodyLitres - litres
   return (
     <p class="room">
       {free < 0 ? (
         <>
-          <strong>{formats.litres(-free)}</strong> over the brim
+          <strong>{leastText(missing, 'litres', formats.litres(-free))}</strong> over the brim
         </>
       ) : (
-        <>{formats.litres(free)} free</>
+        <>
+          {missing.litres.length > 0 ? 'at most ' : ''}
+          {formats.litres(free)} free
+        </>
       )}
     </p>
   )
