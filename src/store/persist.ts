@@ -60,6 +60,7 @@ export function createPersistence(
   // A trip that an older version, another tab or the second copy has brought gives its packs to the list.
   effect(() => {
     if (!state.loaded.value || ![...state.trips.value.values()].some(givesPacks)) return
+    // A failed load is told where the engine is asked for; the packs stay with the trip until it is there.
     if (!engine.value) return void loadEngine().catch(() => {})
     const world = state.world()
     const next = state.withPacksListed(world, now())

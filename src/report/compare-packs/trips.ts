@@ -1,7 +1,7 @@
 // All trips against one shelf: each trip judged with the packs of all of them, the fewest packs that do for all, and
 // what a single pack for all would have to be.
 
-import { type Draft, type Pack, type Plan, type Settled, settle, type Typed } from '../../plan'
+import { type Draft, groupedBy, type Pack, type Plan, type Settled, settle, type Typed } from '../../plan'
 import { type Cover, coverOf, type JudgedTrip, reckon, takenAlong } from '../../reckon'
 import { ANSWERS } from '../answers'
 import type { Formats } from '../formats'
@@ -54,9 +54,14 @@ export function* allTripsSteps(trips: TripAsked[], formats: Formats): Generator<
     else notes.push(`${trip.name} is not judged: its food has too little energy for its mass.`)
   }
   yield
-  for (const { trip, leftOut } of settled)
-    for (const { path, message } of leftOut)
-      if (path.startsWith('packs/')) notes.push(`${trip.name}: ${message}`)
+  const told = groupedBy(
+    settled.flatMap(({ trip, leftOut }) =>
+      leftOut.flatMap(({ path, message }) => (path.startsWith('packs/') ? [{ trip, message }] : [])),
+    ),
+    ({ message }) => message,
+  )
+  for (const [message, those] of told)
+    notes.push(`${those.map(({ trip }) => trip.name).join(', ')}: ${message}`)
   return {
     names: judged.map(({ name }) => name),
     plans: judged.map(({ plan }) => plan),
