@@ -14,7 +14,7 @@ interface LaunchQueue {
 function isMeant(text: string): boolean {
   const head = text.trimStart().slice(0, 4096)
   if (head.startsWith('{')) return text.includes('"pack-reckoner/')
-  return /<gpx[\s>]|#plan=\d/.test(head)
+  return /<gpx[\s>]|#(?:plan|packs)=\d/.test(head)
 }
 
 export function useIncoming(): void {
