@@ -83,6 +83,18 @@ describe('a backup', () => {
     fc.assert(shuffled, { numRuns: 100 })
   })
 
+  test('leaves out one pack of too many set-ups, says so, and keeps the others', () => {
+    const packOf = (name: string, setups: number) => ({
+      id: name,
+      name,
+      setups: Array.from({ length: setups }, (_, i) => ({ id: `${name} ${i}` })),
+    })
+    const packs = [packOf('One', 1), packOf('Many', 30), packOf('Two', 2)]
+    const read = opened(backupText({ ...empty(), shelf: { ...empty().shelf, packs } }, DAY))
+    expect(read.shelf?.packs.map(({ name }) => name)).toEqual(['One', 'Two'])
+    expect(read.leftOut).toEqual(['Pack 2 “Many” is damaged (setups): it is left out.'])
+  })
+
   test('is named by its day and carries no other date of the device', () => {
     expect(backupName(DAY)).toBe('pack-reckoner-2026-11-25.json')
     expect(Object.keys(JSON.parse(backupText(empty(), DAY)))).toEqual([

@@ -81,7 +81,10 @@ const packingShape = z.object({
   ),
 })
 
-const packShape = z.looseObject({ id, setups: z.array(z.looseObject({ id })) })
+const packShape = z.looseObject({
+  id,
+  setups: z.array(z.looseObject({ id })).check(z.maxLength(CAPS.setups)),
+})
 
 const some = z.record(words(40), z.number()).check(z.refine(values => Object.keys(values).length <= 20))
 const figuresShape = z.strictObject({
