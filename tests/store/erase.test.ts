@@ -125,6 +125,23 @@ describe('a deleted trip that is erased for good', () => {
     }
   })
 
+  test('is not lost to a tab that looks at the copy while it is being erased, and has not heard of it', async () => {
+    const { device, tab, secret } = await withSecret()
+    const other = await erasableTab(device, { unchecked: true })
+    tab.actions.removeTrip(secret)
+    await tab.flush()
+    await turns()
+    device.channels.clear()
+    tab.faults.vault = async () => {
+      await other.secondCopy.check()
+      throw new DOMException('', 'TimeoutError')
+    }
+    await tab.erasing.trip(secret)
+    expect(names(other)).toEqual(['Lake'])
+    expect(told(other)).toBe('')
+    expect(JSON.stringify(await asides(device))).not.toContain(SECRET)
+  })
+
   test('that cannot be reached in one place is said, and the next start goes on with it', async () => {
     const { device, tab, secret } = await withSecret()
     // Deleted, and erased before the copy has heard of either.

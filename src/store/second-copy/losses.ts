@@ -4,6 +4,7 @@ import { getMany } from 'idb-keyval'
 import type { Shelf } from '../../plan/shelf'
 import { canonicalInTurns, sha256 } from '../canonical'
 import type { Library, TripDocument } from '../documents'
+import { erasedKey } from '../erased'
 import {
   goneKey,
   idOf,
@@ -59,9 +60,10 @@ async function lossOf({ records, state, use }: CopyEnvironment, key: string, ent
   // What a page had put aside when it went away is in memory and about to be saved.
   if (!known && state.trips.peek().has(idOf(key))) return null
   if (!known || known.revision < entry.revision) {
-    // Another tab may have saved or removed it since this one has read.
-    const [stored, gone] = await getMany<{ revision?: number } | undefined>([key, goneKey(idOf(key))], use)
-    if (gone !== undefined || (stored?.revision ?? -1) >= entry.revision) return null
+    // Another tab may have saved, removed or erased it since this one has read.
+    const keys = [key, goneKey(idOf(key)), erasedKey(idOf(key))]
+    const [stored, gone, erased] = await getMany<{ revision?: number } | undefined>(keys, use)
+    if (gone !== undefined || erased !== undefined || (stored?.revision ?? -1) >= entry.revision) return null
     return known ? 'older' : 'missing'
   }
   if (known.revision > entry.revision) return null
