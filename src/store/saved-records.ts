@@ -200,7 +200,7 @@ export function createSavedRecords(state: State, newId: () => string) {
   function takeJoined(trip: TripDocument, sent: TripDocument) {
     // Edited meanwhile: left to the next save, which joins both once more and keeps what clashes.
     if (state.trips.peek().get(trip.id) === sent) return take(trip)
-    known.set(tripKey(trip.id), { value: sent, revision: trip.revision - 1 })
+    known.set(tripKey(trip.id), { value: sent, revision: trip.revision - 1, isBase: true })
   }
 
   /** A trip that could not be removed is not among the removed ones either, and its removal cannot be taken back. */

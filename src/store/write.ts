@@ -31,6 +31,8 @@ import {
 export interface Known {
   value: object
   revision: number
+  /** Only what the next merge starts from: what the database holds is this joined to another tab's. */
+  isBase?: boolean
 }
 
 /** `value` undefined: removed here. `known` undefined: new here. */

@@ -25,7 +25,7 @@ export interface CopyEnvironment {
 export const recordOf = (key: string, { value, revision }: Known): object =>
   key === LIBRARY_KEY ? { ...(value as Library), place: emptyLibrary().place } : { ...value, revision }
 
-export function isCopied(key: string, { revision }: Known): boolean {
+export function isCopied(key: string, { revision, isBase }: Known): boolean {
   const copied = kindAt(key)?.copied
-  return copied === 'always' || (copied === 'saved' && revision > 0)
+  return !isBase && (copied === 'always' || (copied === 'saved' && revision > 0))
 }

@@ -54,8 +54,10 @@ export async function findLosses(env: CopyEnvironment, entries: Entries): Promis
 async function lossOf({ records, state, use }: CopyEnvironment, key: string, entry: Entry) {
   if (records.unread.has(key))
     return state.damaged.peek().some(damaged => damaged.key === key) ? 'unreadable' : null
-  // The shelf is never removed: where there was none, an empty one is known.
   const note = records.known.get(key)
+  // The database holds something later, which the next save brings here.
+  if (note?.isBase) return null
+  // The shelf is never removed: where there was none, an empty one is known.
   const known = key === SHELF_KEY && note?.revision === 0 ? undefined : note
   // What a page had put aside when it went away is in memory and about to be saved.
   if (!known && state.trips.peek().has(idOf(key))) return null
