@@ -27,8 +27,9 @@ export function startAnew(): void {
   location.reload()
 }
 
-/** Whether this page is shown because everything was erased; asked once. */
+/** Whether this page is shown because everything was erased; asked once. Not the one that is just going away for it. */
 export function isAnew(): boolean {
+  if (isLeaving) return false
   return (
     tried(() => {
       const found = sessionStorage.getItem(ANEW) !== null
