@@ -152,6 +152,7 @@ const shared = {
 }
 
 const journeys = {
+  pool: 'forks' as const,
   environment: 'node',
   globalSetup: [here('tests/browser/prepare.ts')],
   expect: { poll: { timeout: 15_000 } },
@@ -212,6 +213,7 @@ export default defineConfig({
   // and all else is a unit test. Files share their worker and its modules, which costs a third of a worker each.
   test: {
     maxWorkers: 2,
+    pool: 'threads',
     isolate: false,
     unstubGlobals: true,
     // No gate on speed: a busy machine is no defect.
@@ -223,7 +225,6 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
-          pool: 'threads',
           setupFiles: [here('tests/tools/seed.ts')],
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/{app,browser,store}/**'],

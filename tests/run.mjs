@@ -43,13 +43,13 @@ const journeys = (name, what) => ({ name, what, commands: [vitest(name, name)], 
 const browser = journeys('browser', 'journeys in Chromium')
 const faults = journeys('faults', 'journeys in which something breaks')
 
-// Steps one after the other; in each, rows of stages side by side. What breaks things is mostly waited for, so that it
-// costs the other journeys little.
-const steps = [
-  [statics, [unit]],
-  [[browser], [faults]],
+// Two rows of stages side by side. What breaks things is mostly waited for, so that it costs the others little; it needs
+// the build, and so do the journeys, which come later than that by far.
+const rows = [
+  [...statics, faults],
+  [unit, browser],
 ]
-const stages = steps.flat(2)
+const stages = rows.flat()
 
 const asked = process.argv.slice(2)
 const unknown = asked.filter(name => !stages.some(stage => stage.name === name))
@@ -66,12 +66,9 @@ let failed = null
 const begun = performance.now()
 
 await mkdir(reports, { recursive: true })
-for (const step of steps) {
-  const rows = step.map(row => row.filter(({ name }) => asked.length === 0 || asked.includes(name)))
-  const beside = rows.every(row => row.length > 0) && rows.length > 1
-  await Promise.all(rows.map(row => inTurn(row, beside)))
-  if (failed) break
-}
+const wanted = rows.map(row => row.filter(({ name }) => asked.length === 0 || asked.includes(name)))
+const beside = wanted.every(row => row.length > 0)
+await Promise.all(wanted.map(row => inTurn(row, beside)))
 
 console.log(
   failed
