@@ -5,6 +5,7 @@ import { importGpx, type WorkerLike } from '../../src/files/gpx/import'
 import { measureGpx } from '../../src/files/gpx/job'
 import { workerMessage } from '../../src/files/gpx/messages'
 import { isReadRequest } from '../../src/files/gpx/request'
+import { inSilence } from '../tools/silence'
 import { gpx, point, track } from './tracks'
 
 const text = gpx(track(point(46, 7, '<ele>1</ele>'), point(46.1, 7, '<ele>2</ele>')))
@@ -66,6 +67,14 @@ describe('importGpx', () => {
       throw new Error('started')
     }
     expect(await importGpx(file, { startWorker: never, signal: stop.signal })).toEqual(result)
+  })
+
+  it('gives a worker up, and says so, once nothing has been heard of it for a minute', async () => {
+    const { state, startWorker } = fakeWorker(() => {})
+    const [before, end] = await inSilence(() => importGpx(file, { startWorker }))
+    expect(before).toBeNull()
+    expect(end).toMatchObject({ ok: false, message: expect.stringMatching(/for 60 seconds.*as it was/) })
+    expect(state.terminated).toBe(1)
   })
 
   it('refuses 50 MB before a worker is started', async () => {

@@ -8,6 +8,7 @@ import type { AskedWorker } from '../../src/files/worker'
 import { lookInWorker } from '../../src/store/look'
 import { type LookAsked, type LookTold, messagesOf } from '../../src/store/look/messages'
 import { anyContents, empty, readTrip } from '../files/backups'
+import { inSilence } from '../tools/silence'
 
 const json = (value: unknown) => new File([JSON.stringify(value)], 'some file.json')
 const plan = json(demo)
@@ -96,22 +97,12 @@ describe('a file that is looked at', () => {
   })
 
   it('is given up, and may be tried again, once nothing has been heard of it for a minute', async () => {
-    vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] })
-    try {
-      const { state, startWorker } = fakeWorker(() => {})
-      let looked: Looked | null = null
-      void lookInWorker(plan, { startWorker }).then(found => {
-        looked = found
-      })
-      await vi.advanceTimersByTimeAsync(59_000)
-      expect([looked, state.ended]).toEqual([null, 0])
-      await vi.advanceTimersByTimeAsync(1000)
-      expect(looked).toMatchObject({ kind: 'unread', canTryAgain: true })
-      expect(problemsOf(looked!)).toMatch(/nothing had been heard of it for 60 seconds.*try again/)
-      expect(state.ended).toBe(1)
-    } finally {
-      vi.useRealTimers()
-    }
+    const { state, startWorker } = fakeWorker(() => {})
+    const [before, looked] = await inSilence(() => lookInWorker(plan, { startWorker }))
+    expect(before).toBeNull()
+    expect(looked).toMatchObject({ kind: 'unread', canTryAgain: true })
+    expect(problemsOf(looked!)).toMatch(/nothing had been heard of it for 60 seconds.*try again/)
+    expect(state.ended).toBe(1)
   })
 
   it('is waited for as long as its reader goes on', async () => {

@@ -6,6 +6,7 @@ import { type Plan, parsePlan } from '../../src/plan'
 import { reckon, simulate, simulateNeed } from '../../src/reckon'
 import { runSimulation, type SimulationWorker } from '../../src/store/simulation'
 import type { SimulationAsked, SimulationTold } from '../../src/store/simulation/messages'
+import { inSilence } from '../tools/silence'
 
 function demoPlan(): Plan {
   const parsed = parsePlan(demo)
@@ -75,6 +76,14 @@ describe('a trial', () => {
     })
     expect(state.terminated).toBe(1)
     expect(await runSimulation(asked(startWorker, stop.signal))).toMatchObject({ ok: false })
+  })
+
+  it('is given up, and said to be, once nothing has been heard of it for a minute', async () => {
+    const { state, startWorker } = fakeWorker(() => {})
+    const [before, end] = await inSilence(() => runSimulation(asked(startWorker)))
+    expect(before).toBeNull()
+    expect(end).toEqual({ ok: false, message: expect.stringMatching(/for 60 seconds.*try again/) })
+    expect(state.terminated).toBe(1)
   })
 
   it('says so where the worker breaks off, or none can be started', async () => {

@@ -1,6 +1,6 @@
 // Imports a GPX file off the page's own thread: progress while it goes, ended at once when it is cancelled.
 
-import { type AskedWorker, askWorker } from '../worker'
+import { type AskedWorker, askWorker, SILENT_SECONDS } from '../worker'
 import { workerMessage } from './messages'
 import { CANCELLED, type ReadOptions, refusedBySize } from './read'
 import type { ReadRequest } from './request'
@@ -19,6 +19,11 @@ const FAILED: Refused = {
     'The part of the app that reads tracks did not start or broke off. Reload the app and choose the file again; your trip is as it was.',
 }
 
+const SILENT: Refused = {
+  ok: false,
+  message: `Reading was stopped: nothing had been heard of it for ${SILENT_SECONDS} seconds. Close other apps and tabs, then choose the file again; your trip is as it was.`,
+}
+
 /**
  * The measured tracks of a file, or a sentence that says what is wrong. Never rejects. Files over 30 MB are refused
  * before anything is read; the signal ends the worker; `onProgress` hears shares from 0 to 1.
@@ -33,6 +38,7 @@ export function importGpx(file: File, options: ImportOptions = {}): Promise<GpxM
     signal,
     cancelled: CANCELLED,
     broken: FAILED,
+    silent: SILENT,
     onMessage(data) {
       const message = workerMessage(data)
       if (!message) return FAILED

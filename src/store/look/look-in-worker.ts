@@ -1,7 +1,7 @@
 // Looks at a file from outside off the page's own thread: ended at once when cancelled.
 
 import type { Looked } from '../../files/backup'
-import { type AskedWorker, askWorker, startOwnWorker } from '../../files/worker'
+import { type AskedWorker, askWorker, SILENT_SECONDS, startOwnWorker } from '../../files/worker'
 import { gathering, type LookAsked, type LookTold } from './messages'
 import workerAddress from './worker.ts?worker&url'
 
@@ -9,12 +9,6 @@ export interface LookOptions {
   signal?: AbortSignal
   startWorker?: () => AskedWorker
 }
-
-/**
- * A worker that has told nothing for so long has stopped. It tells that it goes on with every trip; with the largest shelf
- * it was silent for 6.5 s on a busy desktop.
- */
-const SILENT_SECONDS = 60
 
 const unread = (problem: string, canTryAgain = true): Looked => ({
   kind: 'unread',
@@ -41,7 +35,7 @@ export function lookInWorker(file: File, options: LookOptions = {}): Promise<Loo
     signal,
     cancelled: CANCELLED,
     broken: BROKEN,
-    silent: { seconds: SILENT_SECONDS, end: SILENT },
+    silent: SILENT,
     onMessage: told => hear(told as LookTold),
   })
 }

@@ -1,6 +1,6 @@
 // Runs the trials of a plan off the page's own thread: told how far they are, ended at once when cancelled.
 
-import { type AskedWorker, askWorker, startOwnWorker } from '../../files/worker'
+import { type AskedWorker, askWorker, SILENT_SECONDS, startOwnWorker } from '../../files/worker'
 import type { Plan } from '../../plan'
 import type { Reckoning, Simulation } from '../../reckon'
 import type { SimulationAsked, SimulationTold } from './messages'
@@ -27,6 +27,10 @@ const BROKEN: SimulationEnd = {
   ok: false,
   message: 'The simulation did not start or broke off. Reload the app and try again.',
 }
+const SILENT: SimulationEnd = {
+  ok: false,
+  message: `The simulation was stopped: nothing had been heard of it for ${SILENT_SECONDS} seconds. Close other apps and tabs, then try again.`,
+}
 
 /** Never rejects. */
 export function runSimulation(options: RunOptions): Promise<SimulationEnd> {
@@ -45,6 +49,7 @@ export function runSimulation(options: RunOptions): Promise<SimulationEnd> {
     signal,
     cancelled: CANCELLED,
     broken: BROKEN,
+    silent: SILENT,
     onMessage(data) {
       const told = data as SimulationTold
       if (told.kind !== 'tried') return { ok: true, simulation: told.simulation }
