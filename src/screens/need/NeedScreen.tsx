@@ -140,7 +140,7 @@ function Lines(props: LinesProps) {
 const isLong = ({ packs, gear }: Plan, { days }: Reckoning) =>
   packs.length + days.length + gear.length / 10 > 200
 
-/** What follows the load line: of a long trip drawn after it, so that the page answers in between. */
+/** What follows the answer: of a long trip each part is drawn by itself after it, so that the page answers in between. */
 function Below({ isLong, children }: { isLong: boolean; children: ComponentChildren }) {
   const [isDue, setDue] = useState(!isLong)
   useEffect(() => {

@@ -45,18 +45,20 @@ export function Pictures({ plan, reckoning, formats, missing, cautions, later }:
   return (
     <div class="pictures stack" data-figures="why">
       <div class="figures">
-        <LoadLine
-          moments={moments}
-          stops={plan.trip.stops}
-          limits={limits}
-          moment={moment}
-          onMoment={setMoment}
-          format={formats}
-          profile={profile}
-          warnings={warnings}
-          isPeakTold={takesNothing(plan)}
-          isBare
-        />
+        {later(
+          <LoadLine
+            moments={moments}
+            stops={plan.trip.stops}
+            limits={limits}
+            moment={moment}
+            onMoment={setMoment}
+            format={formats}
+            profile={profile}
+            warnings={warnings}
+            isPeakTold={takesNothing(plan)}
+            isBare
+          />,
+        )}
         <ProfileNote moments={moments} />
       </div>
       {takesNothing(plan)
