@@ -2,7 +2,7 @@
 
 import { itemName, type Plan } from '../plan'
 import { type Effect, effectsOf, type OnTheWay, onTheWay, type Reckoning } from '../reckon'
-import { byRoom, changeOf, changeText, formatsIn, leftLines, skipText } from '../report'
+import { byRoom, changeOf, costText, formatsIn, leftLines, skipText } from '../report'
 import type { System } from '../units'
 import { aligned } from './columns'
 
@@ -55,16 +55,13 @@ export function askedReport(reckoned: Reckoned, { system, asked }: { system: Sys
 
 function effectLines(effects: Effect[], { gear }: Plan, system: System): string[] {
   const formats = formatsIn(system)
-  const rows = effects.map((effect, i) => ({ effect, change: changeOf(effect), item: gear[i]! }))
+  const rows = effects.map((effect, i) => ({ effect, item: gear[i]! }))
   return [
-    'WHAT TAKES THE ROOM (left at home, or taken along where it is at home)',
+    'WHAT TAKES THE ROOM (what changes if it stays home)',
     ...aligned(
       rows
-        .sort((a, b) => byRoom(a.change, b.change))
-        .map(({ effect, change, item }) => [
-          effect.atHome ? `${itemName(item)} (at home)` : itemName(item),
-          change === null ? 'cannot be told' : changeText(change, formats) || 'no change',
-        ]),
+        .sort((a, b) => byRoom(changeOf(a.effect), changeOf(b.effect)))
+        .map(cost => [itemName(cost.item), costText(cost, formats)]),
     ),
   ]
 }

@@ -1,7 +1,33 @@
-// What each thing costs, and in which order things stand by it. Apart from the words of a change, which the first page needs.
+// What each thing costs, in words, and in which order things stand by it. Apart from the words of a change, which the
+// first page needs.
 
+import type { Item } from '../plan'
 import type { Effect } from '../reckon'
-import type { Change } from './changes'
+import { type Change, changeText } from './changes'
+import type { Formats } from './formats'
+
+export interface Cost {
+  effect: Effect
+  /** The thing, as the plan has it. */
+  item: Pick<Item, 'unknownUpTo'>
+}
+
+/** "−0.9 kg, −9.1 L", "−0.9 kg, litres not known", "+0.9 kg, +9.1 L if taken along". */
+export function costText({ effect, item }: Cost, formats: Formats): string {
+  const change = changeOf(effect)
+  if (!change) return 'cannot be told: the rations rest on it'
+  const told = [changeText(change, formats), unknownText(item)].filter(text => text !== '').join(', ')
+  return told ? `${told}${effect.atHome ? ' if taken along' : ''}` : 'changes nothing'
+}
+
+/** A figure nobody has said is 0 in the sums, which is no news of what the thing costs. */
+function unknownText({ unknownUpTo }: Cost['item']): string {
+  const names = [
+    unknownUpTo?.massKg == null ? [] : 'mass',
+    unknownUpTo?.litres == null ? [] : 'litres',
+  ].flat()
+  return names.length > 0 ? `${names.join(' and ')} not known` : ''
+}
 
 /** The likely litres, and the load with all the water; null where one of the two plans would be refused. */
 export function changeOf({ bodyLitres, peakLoadFullWaterKg }: Effect): Change | null {

@@ -58,7 +58,7 @@ describe('what each thing costs, what should be left, and two plans', () => {
     const { status, plain } = run(['--effects', '--from', '1', lighter])
     expect(status).toBe(0)
     expect(plain).toMatch(/WHAT TAKES THE ROOM .*\n.* {2}−[\d.]+ kg, −[\d.]+ L\n/)
-    expect(plain).toMatch(/\(at home\) +\+0\.5 kg/)
+    expect(plain).toMatch(/\+0\.5 kg.* if taken along/)
     expect(plain).toMatch(/LEAVING Larch Spring\nFood +[\d.]+ rations, [\d.]+ kg\n/)
     expect(plain).toMatch(
       /IF A RESUPPLY IS MISSED\nFerry Village: [\d.]+ rations, [\d.]+ kg more from here\./,

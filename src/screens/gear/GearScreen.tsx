@@ -16,13 +16,11 @@ import {
 import { Row } from '../../components/pieces'
 import { Why } from '../../components/why'
 import { addItem, type DraftItem, defaults, duplicateItem, removeItem } from '../../plan'
-import type { Effect } from '../../reckon'
-import { formatsIn } from '../../report'
+import { type Cost, costText, formatsIn } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
-import { counted, type System } from '../../units'
+import { capital, counted, type System } from '../../units'
 import { type Detail, firstId, rowActions } from '../rows'
 import { HomeButton, HomeWords } from './AtHome'
-import { costText } from './cost-text'
 import { ItemEditor, KindPicker } from './ItemEditor'
 import { itemFacts } from './item-facts'
 import { ListDoors } from './ListDoors'
@@ -182,7 +180,7 @@ interface ItemRowProps {
   system: System
   /** Null: rows stand in an order of their own, and cannot be moved. */
   mover: Mover | null
-  cost: Effect | undefined
+  cost: Cost | undefined
 }
 
 /** Drawn again only when something of its own changes: lists of thousands stay quick. */
@@ -224,7 +222,7 @@ function Summary({ item, name, system, cost }: SummaryProps) {
       <span class="facts-line" data-figures="typed">
         {[...itemFacts(item, system), ...(item.atHome ? ['left at home'] : [])].join(', ')}
       </span>
-      {cost ? <span class="cost">{costText(cost, formatsIn(system))}</span> : null}
+      {cost ? <span class="cost">{capital(costText(cost, formatsIn(system)))}</span> : null}
     </>
   )
 }

@@ -3,8 +3,7 @@
 import { useSystem } from '../../components/fields'
 import { Why } from '../../components/why'
 import type { DraftItem } from '../../plan'
-import { formatsIn } from '../../report'
-import { costText } from './cost-text'
+import { costText, formatsIn } from '../../report'
 import { gearOrder } from './order'
 import { type Costs, MOST_COSTS } from './use-costs'
 

@@ -12,7 +12,7 @@ export function sortedByRoom(gear: readonly DraftItem[], costs: Costs): DraftIte
   const changes = new Map(
     gear.map(item => {
       const cost = costs.get(item.id)
-      return [item, cost ? changeOf(cost) : null]
+      return [item, cost ? changeOf(cost.effect) : null]
     }),
   )
   return gear.toSorted((a, b) => byRoom(changes.get(a) ?? null, changes.get(b) ?? null))

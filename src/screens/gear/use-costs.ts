@@ -1,7 +1,7 @@
 // What each thing costs, reckoned a few at a time once the typing has stopped.
 
 import { useEffect, useState } from 'preact/hooks'
-import type { Effect } from '../../reckon'
+import type { Cost } from '../../report'
 import { effectSteps, reckoned } from '../../store'
 
 /** After the last change of the trip, ms. */
@@ -11,7 +11,7 @@ const STRETCH_MS = 8
 /** Each thing is a reckoning: longer lists would keep a phone busy for seconds after every change. */
 export const MOST_COSTS = 400
 
-export type Costs = ReadonlyMap<string, Effect>
+export type Costs = ReadonlyMap<string, Cost>
 
 /** By the id of the thing; those of before stay until all are there anew. Null while none are known. */
 export function useCosts(isWanted: boolean): Costs | null {
@@ -22,13 +22,13 @@ export function useCosts(isWanted: boolean): Costs | null {
   useEffect(() => {
     if (!isOn || !listed) return
     const steps = effectSteps()
-    const found = new Map<string, Effect>()
+    const found = new Map<string, Cost>()
     const stretch = () => {
       const until = performance.now() + STRETCH_MS
       while (performance.now() < until) {
         const { value, done } = steps.next()
         if (done) return setCosts(found)
-        found.set(value.id, value)
+        found.set(value.id, { effect: value, item: listed.gear[found.size]! })
       }
       timer = setTimeout(stretch)
     }
