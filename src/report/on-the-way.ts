@@ -5,6 +5,7 @@ import type { OnTheWay, Reckoning, Skipped } from '../reckon'
 import { counted } from '../units'
 import { changeText } from './changes'
 import type { Formats } from './formats'
+import { leastText, missingOf } from './missing'
 
 /** A line of what should be left: what, and how much of it. */
 export interface LeftLine {
@@ -19,6 +20,8 @@ export function leftLines(left: OnTheWay, plan: Plan, formats: Formats): LeftLin
   const nameOf = (id: string) => itemName(plan.gear.find(item => item.id === id) ?? {})
   const wanted = formats.water(left.wantedLitres)
   const isShort = wanted !== formats.water(0)
+  const missing = missingOf(plan)
+  const load = (kg: number) => leastText(missing, 'mass', formats.kg(kg))
   return [
     ...(left.foodKg > 0
       ? [{ what: 'Food', amount: `${rationsText(left.rations)}, ${formats.kg(left.foodKg)}` }]
@@ -33,10 +36,9 @@ export function leftLines(left: OnTheWay, plan: Plan, formats: Formats): LeftLin
     },
     {
       what: 'Load',
-      amount:
-        formats.kg(left.loadKg) + (isShort ? `; ${formats.kg(left.loadFullWaterKg)} with all the water` : ''),
+      amount: load(left.loadKg) + (isShort ? `; ${load(left.loadFullWaterKg)} with all the water` : ''),
     },
-    { what: 'Main body', amount: formats.litresUp(left.bodyLitres) },
+    { what: 'Main body', amount: leastText(missing, 'litres', formats.litresUp(left.bodyLitres)) },
   ]
 }
 
@@ -70,11 +72,12 @@ export function untilNext(
   { plan, reckoning, formats }: { plan: Plan; reckoning: Reckoning; formats: Formats },
 ): UntilNext {
   const { to } = left.sections[0]!
+  const missing = missingOf(plan)
   const rows = reckoning.moments
     .filter(({ stop, phase }) => phase === 'depart' && stop >= left.stop && stop < to)
     .map(({ stop, kg }) => ({
       stop,
-      says: `${formats.kg(kg.total)}: water ${formats.water(kg.water)}, food ${formats.kg(kg.daily)}`,
+      says: `${leastText(missing, 'mass', formats.kg(kg.total))}: water ${formats.water(kg.water)}, food ${formats.kg(kg.daily)}`,
     }))
   return { to, isEnd: to === plan.trip.stops.length - 1, rows }
 }

@@ -48,6 +48,19 @@ test('the stops between start and end are asked for, and one tap tells what shou
   expect(told.map(([what]) => what)).toEqual(['Food', 'Gas', 'Water to leave with', 'Load', 'Main body'])
 })
 
+test('with a mass missing every load on the way is told as the least, with litres missing the body too', () => {
+  actions.edit('Forget', draft => ({
+    ...draft,
+    gear: [...draft.gear, { id: 'rope', name: 'Rope' }],
+  }))
+  render(<Place />)
+  fireEvent.click(screen.getByRole('button', { name: /^Bare Saddle/ }))
+  for (const what of ['Load', 'Main body'])
+    expect(screen.getByText(what).nextElementSibling!.textContent).toMatch(/^at least /)
+  const until = within(screen.getByRole('region', { name: /^On your back/ }))
+  for (const row of until.getAllByRole('definition')) expect(row.textContent).toMatch(/^at least /)
+})
+
 test('the list runs to where food is bought again, and each resupply ahead says what skipping it takes', () => {
   render(<Place />)
   fireEvent.click(screen.getByRole('button', { name: /^Cistern Terrace/ }))

@@ -4,7 +4,7 @@ import { useId } from 'preact/hooks'
 import { bandOf, Patterns, Swatch } from '../../components/graphics'
 import { Why } from '../../components/why'
 import type { Reckoning } from '../../reckon'
-import type { CarriedPart, Formats } from '../../report'
+import type { CarriedPart, Formats, Missing } from '../../report'
 
 /** The layers of the main body, bottom to top, each with what it is. */
 export const layersOf = (parts: readonly CarriedPart[]) =>
@@ -13,21 +13,25 @@ export const layersOf = (parts: readonly CarriedPart[]) =>
     .map(part => ({ part, band: bandOf(part.share, part.nth), litres: part.litres }))
     .reverse()
 
+/** A group of the gear may be called as what is always there: "Water". */
+export const keyOf = ({ share, nth }: CarriedPart): string => `${share} ${nth}`
+
 /** "Sleep, 1.4 kg, 9.9 L". */
 export const partText = ({ word, kg, litres }: CarriedPart, formats: Formats): string =>
   `${word}, ${formats.kg(kg)}, ${formats.litres(litres)}`
 
 interface CarriedProps {
   parts: readonly CarriedPart[]
-  /** The one that is singled out. */
+  /** The key of the one that is singled out. */
   named: string | null
   reckoning: Reckoning
   formats: Formats
+  missing: Missing
   moment: number
   pack: number
 }
 
-export function Carried({ parts, named, reckoning, formats, moment, pack }: CarriedProps) {
+export function Carried({ parts, named, reckoning, formats, missing, moment, pack }: CarriedProps) {
   const of = useId()
   const { kg, bodyLitres } = reckoning.moments[moment]!
   const bands = parts.map(({ share, nth }) => bandOf(share, nth))
@@ -42,7 +46,7 @@ export function Carried({ parts, named, reckoning, formats, moment, pack }: Carr
         {parts.map((part, i) => {
           const { word, share } = part
           return isShown(part, formats) ? (
-            <li key={word} class={word === named ? 'named' : undefined}>
+            <li key={keyOf(part)} class={keyOf(part) === named ? 'named' : undefined}>
               <Swatch of={of} band={bands[i]!} />
               <bdi>{word}</bdi>
               <b>{share === 'wanted' ? `+${formats.kg(part.kg)}` : formats.kg(part.kg)}</b>
@@ -52,7 +56,7 @@ export function Carried({ parts, named, reckoning, formats, moment, pack }: Carr
         })}
         <li class="together">
           <span />
-          <span>Together</span>
+          <span>Together{atLeast(missing)}</span>
           <b>
             <Why
               about={{ kind: 'moment-load', moment }}
@@ -71,6 +75,12 @@ export function Carried({ parts, named, reckoning, formats, moment, pack }: Carr
       </ul>
     </div>
   )
+}
+
+/** What is still missing can only raise a sum; said once, since the figures have no room for it. */
+function atLeast({ mass, litres }: Missing): string {
+  if (mass.length + litres.length === 0) return ''
+  return `,${litres.length === 0 ? ' mass' : mass.length === 0 ? ' litres' : ''} at least`
 }
 
 /** What rounds to nothing is left out. */

@@ -18,7 +18,7 @@ import {
   takesNothing,
 } from '../../report'
 import { reckoned } from '../../store'
-import { Carried, layersOf, partText } from './Carried'
+import { Carried, keyOf, layersOf, partText } from './Carried'
 import { ProfileNote, useProfile } from './Profile'
 
 interface PicturesProps {
@@ -89,15 +89,15 @@ function Inside({ plan, reckoning, formats, missing, moment, packIndex, setPack 
   const [named, setNamed] = useState<string | null>(null)
   const pack = plan.packs[packIndex] ?? plan.packs[0]
   const layers = layersOf(parts)
-  const at = layers.findIndex(({ part }) => part.word === named)
+  const at = layers.findIndex(({ part }) => keyOf(part) === named)
   const hand = {
     chosen: at < 0 ? null : at,
-    onChoose: (index: number) => setNamed(layers[index]!.part.word),
+    onChoose: (index: number) => setNamed(keyOf(layers[index]!.part)),
     textOf: (index: number) => partText(layers[index]!.part, formats),
   }
   return (
     <div class="inside">
-      <Carried {...{ parts, named, reckoning, formats, moment, pack: packIndex }} />
+      <Carried {...{ parts, named, reckoning, formats, missing, moment, pack: packIndex }} />
       <div class="inside-pack">
         <Cutaway
           name={pack?.name ?? 'The pack you need'}
