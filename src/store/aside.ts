@@ -12,10 +12,12 @@ const ANSWER_MS = 800
 const CLEAR_MS = 300
 /** Longer than a tab that lives needs to save. */
 const LIVING_MS = 600
-/** What takes longer than this, as with a very long trip … */
+/** What takes longer than this, as with a very long trip, is followed by a rest … */
 const DEAR_MS = 4
-/** … is followed by a rest of this many times as long. */
-const REST = 20
+/** … of this, since whoever leaves later than 100 ms after the last key must find it put aside … */
+const REST_MS = 60
+/** … and at least of so many times as long, so that typing goes on. */
+const REST = 2
 
 export type Aside = ReturnType<typeof createAside>
 
@@ -60,7 +62,7 @@ export function createAside({ use, key, locks, clock }: AsideEnvironment) {
       if (unsaved) store.put(unsaved, key)
       store.transaction.commit()
       const cost = clock() - start
-      restUntil = cost > DEAR_MS ? start + REST * cost : 0
+      restUntil = cost > DEAR_MS ? start + cost + Math.max(REST_MS, REST * cost) : 0
       // What hinders it hinders the save too, which says so.
     }).catch(() => {})
   }
