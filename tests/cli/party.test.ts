@@ -86,7 +86,7 @@ describe('a party in words', () => {
   it('tells the child’s limit first, how fair it is, and each one’s load on their own scale', () => {
     const told = report(family)
     expect(told).toMatch(
-      /SHARED OUT Cy stays within the limit: 3\.4 kg of at most 5\.1 kg\. No fairer share exists\. Ada: 7\.4 kg without a pack, 12 % of body mass, limit 20 % Bo: 10\.6 kg without a pack, 13 % of body mass, limit 20 % Cy: 3\.4 kg without a pack, 10 % of body mass, limit 15 %/,
+      /SHARED OUT Cy stays within the limit: 3\.4 kg of at most 5\.1 kg\. No fairer share exists, with those under 18 put first\. Ada: 7\.4 kg without a pack, 12 % of body mass, limit 20 % Bo: 10\.6 kg without a pack, 13 % of body mass, limit 20 % Cy: 3\.4 kg without a pack, 10 % of body mass, limit 15 %/,
     )
     expect(told).toContain('BO Carries Bottle, Kit, Tent, Food Load 10.6 kg')
   })
@@ -111,7 +111,17 @@ describe('a party in words', () => {
       people: family.people.map((person, i) => (i < 2 ? { ...person, pack: { pack: 0 } } : person)),
     }
     const told = report(document)
-    expect(told).toContain('No share suits every pack: Ada’s and Bo’s do not.')
+    expect(told).toContain('No share suits every pack, with those under 18 put first: Ada’s and Bo’s do not.')
+    expect(told).toContain('No fairer share exists, with those under 18 and packs that do put first.')
+    const byEnergy = report({
+      ...document,
+      trip: { ...family.trip, meals: { ...family.trip.meals, ration: 'energy' } },
+      gear: document.gear!.map(item =>
+        item.use === 'daily' ? { ...item, owner: 'bo', kcalPerKg: 4300 } : item,
+      ),
+      people: document.people.map(person => ({ ageYears: 40, ...person, heightCm: 170 })),
+    })
+    expect(byEnergy).toContain('No share that suits every pack was found: Ada’s and Bo’s do not.')
     expect(told).toContain('Carried by another than its owner: 1 thing: Rope (Cy’s, with Ada).')
     expect(told).toContain('Tiny, as it is: DOES NOT')
   })
@@ -153,7 +163,11 @@ describe('a party in words', () => {
   })
 
   it('speaks of what it was shared out by', () => {
-    expect(report({ ...family, split: { by: 'mass' } })).toContain('No share is more even.')
-    expect(report({ ...family, split: { by: 'bo' } })).toContain('Nothing better can be done for Bo.')
+    expect(report({ ...family, split: { by: 'mass' } })).toContain('No share is more even, with those')
+    expect(report({ ...family, split: { by: 'bo' } })).toContain(
+      'Nothing better can be done for Bo, with those',
+    )
+    const people = family.people.map(person => ({ ...person, ageYears: 40 }))
+    expect(report({ ...family, people })).toContain('No fairer share exists.')
   })
 })

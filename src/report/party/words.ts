@@ -37,7 +37,7 @@ export function childrenFirst(plan: PartyPlan, party: PartyReckoning, formats: F
     const name = nameIn(plan, who)
     const load = `${formats.kg(carriedKg)} of at most ${formats.kg(loadShareLimit * massKg)}`
     if (limitShare <= 1 + SAME) return [`${name} stays within the limit: ${load}.`]
-    const none = party.split.proven
+    const none = isProven(plan, party)
       ? 'No share keeps everybody young within their limit'
       : 'No share that does was found'
     const told = `${formats.kg(carriedKg)} where ${formats.kg(loadShareLimit * massKg)} is the most`
@@ -48,18 +48,17 @@ export function childrenFirst(plan: PartyPlan, party: PartyReckoning, formats: F
 }
 
 /** How fair it is, which packs do not do, and what is carried by another than its owner. */
-export function fairnessLines(
-  plan: PartyPlan,
-  { people, split }: PartyReckoning,
-  formats: Formats,
-): string[] {
+export function fairnessLines(plan: PartyPlan, party: PartyReckoning, formats: Formats): string[] {
+  const { people } = party
   if (people.length < 2) return []
   const failing = people.flatMap(({ pack }, who) =>
     pack && !pack.suffices ? [`${nameIn(plan, who)}’s`] : [],
   )
-  const packs = split.proven ? 'No share suits every pack' : 'No share that suits every pack was found'
+  const packs = isProven(plan, party)
+    ? `No share suits every pack${putFirst([hasYoung(plan) && YOUNG])}`
+    : 'No share that suits every pack was found'
   return [
-    fairness(plan, split, formats),
+    fairness(plan, party, formats),
     ...(failing.length > 0
       ? [`${packs}: ${listText(failing)} ${failing.length > 1 ? 'do' : 'does'} not.`]
       : []),
@@ -70,15 +69,30 @@ export function fairnessLines(
   ]
 }
 
-function fairness(plan: PartyPlan, split: PartyReckoning['split'], { percent }: Formats): string {
+/** Of what is told of each one's own rations: the search goes by rations of 1 where energy decides them. */
+const isProven = ({ trip }: PartyPlan, { split }: PartyReckoning) =>
+  split.proven && trip.meals.ration !== 'energy'
+
+const hasYoung = ({ people }: PartyPlan) =>
+  people.some(({ ageYears }) => ageYears !== null && ageYears < ADULT_FROM_YEARS)
+const YOUNG = 'those under 18'
+
+/** What the search puts before the aim that is told of: ", with those under 18 and packs that do put first". */
+function putFirst(first: (string | false)[]): string {
+  const names = first.filter(name => name !== false)
+  return names.length > 0 ? `, with ${listText(names)} put first` : ''
+}
+
+function fairness(plan: PartyPlan, { people, split }: PartyReckoning, { percent }: Formats): string {
   const spared = plan.people.findIndex(({ id }) => id === plan.split.by)
   const [best, than] =
     spared >= 0
-      ? [`Nothing better can be done for ${nameIn(plan, spared)}.`, 'the best there can be']
+      ? [`Nothing better can be done for ${nameIn(plan, spared)}`, 'the best there can be']
       : plan.split.by === 'mass'
-        ? ['No share is more even.', 'the most even']
-        : ['No fairer share exists.', 'the fairest']
-  if (split.proven) return best
+        ? ['No share is more even', 'the most even']
+        : ['No fairer share exists', 'the fairest']
+  if (split.proven)
+    return `${best}${putFirst([hasYoung(plan) && YOUNG, people.some(({ pack }) => pack !== null) && 'packs that do'])}.`
   // Where each one's energy decides the rations, the bound is that of other loads; of one who is spared it is not theirs.
   const isBound = split.boundStrain > 0 && plan.trip.meals.ration !== 'energy' && spared < 0
   if (!isBound) return `The best that was found; it may not be ${than}.`
