@@ -112,7 +112,7 @@ describe('a party in words', () => {
     }
     const told = report(document)
     expect(told).toContain('No share suits every pack, with those under 18 put first: Ada’s and Bo’s do not.')
-    expect(told).toContain('No fairer share exists, with those under 18 and packs that do put first.')
+    expect(told).toContain('No fairer share exists, with those under 18 and suitable packs put first.')
     const byEnergy = report({
       ...document,
       trip: { ...family.trip, meals: { ...family.trip.meals, ration: 'energy' } },

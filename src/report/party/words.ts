@@ -77,7 +77,7 @@ const hasYoung = ({ people }: PartyPlan) =>
   people.some(({ ageYears }) => ageYears !== null && ageYears < ADULT_FROM_YEARS)
 const YOUNG = 'those under 18'
 
-/** What the search puts before the aim that is told of: ", with those under 18 and packs that do put first". */
+/** What the search puts before the aim that is told of: ", with those under 18 and suitable packs put first". */
 function putFirst(first: (string | false)[]): string {
   const names = first.filter(name => name !== false)
   return names.length > 0 ? `, with ${listText(names)} put first` : ''
@@ -92,7 +92,7 @@ function fairness(plan: PartyPlan, { people, split }: PartyReckoning, { percent 
         ? ['No share is more even', 'the most even']
         : ['No fairer share exists', 'the fairest']
   if (split.proven)
-    return `${best}${putFirst([hasYoung(plan) && YOUNG, people.some(({ pack }) => pack !== null) && 'packs that do'])}.`
+    return `${best}${putFirst([hasYoung(plan) && YOUNG, people.some(({ pack }) => pack !== null) && 'suitable packs'])}.`
   // Where each one's energy decides the rations, the bound is that of other loads; of one who is spared it is not theirs.
   const isBound = split.boundStrain > 0 && plan.trip.meals.ration !== 'energy' && spared < 0
   if (!isBound) return `The best that was found; it may not be ${than}.`
