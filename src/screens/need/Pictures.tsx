@@ -46,20 +46,22 @@ export function Pictures({ plan, reckoning, formats, missing, cautions, later }:
     <div class="pictures stack" data-figures="why">
       <div class="figures">
         {later(
-          <LoadLine
-            moments={moments}
-            stops={plan.trip.stops}
-            limits={limits}
-            moment={moment}
-            onMoment={setMoment}
-            format={formats}
-            profile={profile}
-            warnings={warnings}
-            isPeakTold={takesNothing(plan)}
-            isBare
-          />,
+          <>
+            <LoadLine
+              moments={moments}
+              stops={plan.trip.stops}
+              limits={limits}
+              moment={moment}
+              onMoment={setMoment}
+              format={formats}
+              profile={profile}
+              warnings={warnings}
+              isPeakTold={takesNothing(plan)}
+              isBare
+            />
+            <ProfileNote moments={moments} />
+          </>,
         )}
-        <ProfileNote moments={moments} />
       </div>
       {takesNothing(plan)
         ? null
