@@ -16,8 +16,9 @@ export interface Cost {
 export function costText({ effect, item }: Cost, formats: Formats): string {
   const change = changeOf(effect)
   if (!change) return 'cannot be told: the rations rest on it'
-  const told = [changeText(change, formats), unknownText(item)].filter(text => text !== '').join(', ')
-  return told ? `${told}${effect.atHome ? ' if taken along' : ''}` : 'changes nothing'
+  const known = changeText(change, formats)
+  const told = known && effect.atHome ? `${known} if taken along` : known
+  return [told, unknownText(item)].filter(text => text !== '').join(', ') || 'changes nothing'
 }
 
 /** A figure nobody has said is 0 in the sums, which is no news of what the thing costs. */

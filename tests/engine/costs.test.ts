@@ -25,6 +25,11 @@ test.each([
   [lighter, null, '−0.9 kg, −9.1 L'],
   [{ bodyLitres: 9.1, peakLoadFullWaterKg: 0.9, atHome: true }, null, '+0.9 kg, +9.1 L if taken along'],
   [{ ...lighter, bodyLitres: 0 }, { massKg: null, litres: 12 }, '−0.9 kg, litres not known'],
+  [
+    { ...lighter, peakLoadFullWaterKg: 0.9, bodyLitres: 0, atHome: true },
+    { massKg: null, litres: 12 },
+    '+0.9 kg if taken along, litres not known',
+  ],
   [{}, { massKg: 2, litres: 12 }, 'mass and litres not known'],
   [{}, { massKg: 2, litres: null }, 'mass not known'],
   [{ ...lighter, bodyLitres: null }, null, 'cannot be told: the rations rest on it'],
