@@ -23,10 +23,11 @@ export const ITEM = defaultsOf(FIELDS.item)
 export const PACK = defaultsOf(FIELDS.pack)
 export const SETUP = defaultsOf(FIELDS.setup)
 
+/** Under 18 years; an age that nobody has said is taken for an adult's. */
+export const isYoung = (ageYears: number | null): ageYears is number => ageYears !== null && ageYears < 18
+
 /** Share of body mass to carry at most: stricter under 18. */
-export function loadShareLimitFor(ageYears: number | null): number {
-  return ageYears !== null && ageYears < 18 ? 0.15 : 0.2
-}
+export const loadShareLimitFor = (ageYears: number | null): number => (isYoung(ageYears) ? 0.15 : 0.2)
 
 /** Packaging stays: 5 % of eaten food by mass and litres (common practice, no source). */
 export const leavesFor = (use: Item['use']): number => (use === 'daily' ? 0.05 : 0)

@@ -3,7 +3,7 @@
 // is, what may come of it and how to avoid it. Nothing here is more certain than the model.
 
 import { maxLitresPerHour } from '../equations'
-import type { Plan } from '../plan'
+import { defaults, type Plan } from '../plan'
 import { ADULT_ENERGY_FROM_YEARS, type Reckoning, type WaterCarry } from '../reckon'
 import { counted } from '../units'
 import { type Caution, ITS_FIGURES, itsFigures, lightestSetup, listText } from './caution'
@@ -111,7 +111,7 @@ function loadCautions(plan: Plan, reckoning: Reckoning, formats: Formats): Cauti
       at: [need.peakFullWaterAt.stop],
       text: `${kg(carriedKg)} ${placeText(need.peakFullWaterAt, moments)}, is ${percentOver(carriedKg / massKg, loadShareLimit, formats)} of your body mass, over your limit of ${percent(loadShareLimit)}. Heavier packs are linked with more strain and probably more injury. Carry less, or resupply or find water more often.`,
     })
-  if (ageYears !== null && ageYears < 18)
+  if (defaults.isYoung(ageYears))
     cautions.push({
       signal: 'CAUTION',
       about: 'load',
@@ -144,7 +144,7 @@ function energyCautions({ carrier: { ageYears }, trip: { meals } }: Plan, { perc
       short: `You eat ${percent(meals.deficit)} too little`,
       text: `You plan to go without ${percent(meals.deficit)} of your energy. For days on end that costs strength, warmth and judgement: carry more food, or walk shorter days.`,
     })
-  if (ageYears !== null && ageYears >= ADULT_ENERGY_FROM_YEARS && ageYears < 18)
+  if (defaults.isYoung(ageYears) && ageYears >= ADULT_ENERGY_FROM_YEARS)
     cautions.push({
       signal: 'NOTICE',
       about: 'energy',

@@ -1,6 +1,6 @@
 // What a party carries, in words: each one's load on their own scale, and how fair the choice is.
 
-import { itemName, type PartyPlan } from '../../plan'
+import { defaults, itemName, type PartyPlan } from '../../plan'
 import type { PartyReckoning, PersonReckoning } from '../../reckon'
 import { counted } from '../../units'
 import { listText } from '../caution'
@@ -8,8 +8,6 @@ import { type Formats, percentOver } from '../formats'
 
 /** Strains that differ by no more are the same. */
 const SAME = 1e-9
-
-const ADULT_FROM_YEARS = 18
 
 /** A person by name, or by place while they have none. */
 export function nameIn({ people }: Pick<PartyPlan, 'people'>, who: number): string {
@@ -32,7 +30,7 @@ export function loadLine(
 /** Those under 18 years: whether their limit is kept comes before anything else. */
 export function childrenFirst(plan: PartyPlan, party: PartyReckoning, formats: Formats): string[] {
   return plan.people.flatMap(({ ageYears, massKg, loadShareLimit }, who) => {
-    if (ageYears === null || ageYears >= ADULT_FROM_YEARS) return []
+    if (!defaults.isYoung(ageYears)) return []
     const { limitShare, carriedKg } = party.people[who]!
     const name = nameIn(plan, who)
     const load = `${formats.kg(carriedKg)} of at most ${formats.kg(loadShareLimit * massKg)}`
@@ -55,7 +53,7 @@ export function fairnessLines(plan: PartyPlan, party: PartyReckoning, formats: F
     pack && !pack.suffices ? [`${nameIn(plan, who)}’s`] : [],
   )
   const packs = isProven(plan, party)
-    ? `No share suits every pack${putFirst([hasYoung(plan) && YOUNG])}`
+    ? `No share suits every pack${putFirst([youngIn(plan)])}`
     : 'No share that suits every pack was found'
   return [
     fairness(plan, party, formats),
@@ -63,19 +61,18 @@ export function fairnessLines(plan: PartyPlan, party: PartyReckoning, formats: F
       ? [`${packs}: ${listText(failing)} ${failing.length > 1 ? 'do' : 'does'} not.`]
       : []),
     ...handedOn(plan, people),
-    ...(plan.trip.meals.ration === 'energy'
-      ? ['Shared out for rations of 1; the figures are for each one’s own rations.']
-      : []),
+    ...(isByEnergy(plan) ? ['Shared out for rations of 1; the figures are for each one’s own rations.'] : []),
   ]
 }
 
 /** Of what is told of each one's own rations: the search goes by rations of 1 where energy decides them. */
-const isProven = ({ trip }: PartyPlan, { split }: PartyReckoning) =>
-  split.proven && trip.meals.ration !== 'energy'
+const isProven = (plan: PartyPlan, { split }: PartyReckoning) => split.proven && !isByEnergy(plan)
 
-const hasYoung = ({ people }: PartyPlan) =>
-  people.some(({ ageYears }) => ageYears !== null && ageYears < ADULT_FROM_YEARS)
-const YOUNG = 'those under 18'
+const isByEnergy = ({ trip }: PartyPlan) => trip.meals.ration === 'energy'
+
+/** Those whose limits come first, where there are any. */
+const youngIn = ({ people }: PartyPlan) =>
+  people.some(({ ageYears }) => defaults.isYoung(ageYears)) && 'those under 18'
 
 /** What the search puts before the aim that is told of: ", with those under 18 and suitable packs put first". */
 function putFirst(first: (string | false)[]): string {
@@ -92,9 +89,9 @@ function fairness(plan: PartyPlan, { people, split }: PartyReckoning, { percent 
         ? ['No share is more even', 'the most even']
         : ['No fairer share exists', 'the fairest']
   if (split.proven)
-    return `${best}${putFirst([hasYoung(plan) && YOUNG, people.some(({ pack }) => pack !== null) && 'suitable packs'])}.`
+    return `${best}${putFirst([youngIn(plan), people.some(({ pack }) => pack !== null) && 'suitable packs'])}.`
   // Where each one's energy decides the rations, the bound is that of other loads; of one who is spared it is not theirs.
-  const isBound = split.boundStrain > 0 && plan.trip.meals.ration !== 'energy' && spared < 0
+  const isBound = split.boundStrain > 0 && !isByEnergy(plan) && spared < 0
   if (!isBound) return `The best that was found; it may not be ${than}.`
   const gap = split.worstStrain / split.boundStrain - 1
   return `At most ${gap < 0.001 ? percent(0.001, 1) : percent(gap, 1)} from ${than}.`
