@@ -124,12 +124,14 @@ async function putAside({ request }: { request: Request }): Promise<Response> {
 const isEntry = (id: string) => /index\.html$|src\/(main\.tsx|guard(-save)?\.ts)$/.test(id)
 
 /**
- * Few files, since each costs a request and its own storing: all that the first page needs in one, and of the rest a
- * file for each layer of the house; what screens share, by which of them do. Layers import one way, so no two files wait for each other, as those that share by
- * use do: one would then run before what it imports (tests/budgets.mjs looks).
+ * Few files, since each costs a request and its own storing: all that the first page needs in one, the other styles in
+ * one, and of the rest a file for each layer of the house; what screens share, by which of them do. Layers import one
+ * way, so no two files wait for each other, as those that share by use do: one would then run before what it imports
+ * (tests/budgets.mjs looks).
  */
 const chunks = [
   { name: 'first', tags: ['$initial' as const], test: (id: string) => !isEntry(id), priority: 9 },
+  { name: 'rest', test: /\.css$/, priority: 8.5 },
   { name: 'engine', test: /src\/(reckon|equations)\//, priority: 8 },
   { name: 'plan', test: /src\/(plan|units)\//, priority: 7 },
   { name: 'report', test: /src\/report\/(?!why\/)/, priority: 6 },
@@ -182,7 +184,8 @@ export default defineConfig({
       injectRegister: false,
       manifest: false,
       workbox: {
-        globPatterns: ['**/*.{js,css,html,svg,png,webmanifest}'],
+        // Not the icons of an installed app, which the system keeps once it is installed.
+        globPatterns: ['**/*.{js,css,html,svg,webmanifest}'],
         cleanupOutdatedCaches: true,
         // The first visit too is served from what was stored, so that "ready without a network" is true at once.
         clientsClaim: true,

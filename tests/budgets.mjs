@@ -35,7 +35,7 @@ const budgets = [
     mostFiles: 1,
     files: eager.filter(file => file.endsWith('.css')),
   },
-  { what: 'everything stored for offline use', limitKb: 450, mostFiles: 72, files: stored },
+  { what: 'everything stored for offline use', limitKb: 450, mostFiles: 60, files: stored },
 ]
 
 for (const { what, limitKb, mostFiles, files } of budgets) {
@@ -77,8 +77,13 @@ function missedByEager() {
 
 function missedByStore() {
   return files
-    .filter(file => file !== 'sw.js' && !file.startsWith('.vite/') && !stored.includes(file))
+    .filter(file => file !== 'sw.js' && !file.startsWith('.vite/') && !isIcon(file) && !stored.includes(file))
     .map(file => `${file} is not stored for offline use`)
+}
+
+/** The system keeps the icon of an app that is installed. */
+function isIcon(file) {
+  return file.endsWith('.png')
 }
 
 /** Files that import each other: one of them runs before what it imports, and the app may not start. */
