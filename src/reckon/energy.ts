@@ -4,6 +4,7 @@
 import {
   fuelG,
   kcalPerWattHour,
+  type LegPower,
   legPowerRanges,
   legPowerWPerKg,
   restingKcalPerDay,
@@ -27,9 +28,21 @@ export interface Body {
   assumed: boolean
 }
 
+/** What walking a leg costs, and what that was worked out with. */
+export interface WalkingEffort extends LegPower {
+  watts: number
+  kcal: number
+  /** Mean contents over the leg; the pack's own mass comes from the settings. */
+  contentsKg: number
+  /** Contents and pack for each kg of body, as far as the equation is followed. */
+  loadShare: number
+  terrainFactor: number
+  /** The load was past what the equation is followed to, and was taken at that end. */
+  beyondReason: boolean
+}
+
 export interface Energy {
-  /** `beyondReason`: the load was past what the equation is followed to, and was taken at that end. */
-  legs: { watts: number; kcal: number; atLimit: boolean; beyondReason: boolean }[]
+  legs: WalkingEffort[]
   days: { kcalWalking: number; kcalTotal: number }[]
 }
 
@@ -57,22 +70,24 @@ export function energyOf(plan: Plan, route: Route, moments: Moment[], body: Body
   const legs = route.legs.map(({ km, ascentM, descentM, hours }, i) => {
     // The moments of leg i: the departure from stop i and the arrival at stop i + 1.
     const contentsKg = (moments[2 * i]!.kg.total + moments[2 * i + 1]!.kg.total) / 2
-    const loadShare = (contentsKg + plan.settings.packKgForEnergy) / massKg
-    // Nobody walks with this: a ration that asks for it never settles.
-    const beyondReason = loadShare > legPowerRanges.loadShare.max
-    const power = legPowerWPerKg({
-      km,
-      ascentM,
-      descentM,
-      hours,
-      loadShare: Math.min(loadShare, legPowerRanges.loadShare.max),
-      terrainFactor: terrainFactors[plan.trip.stops[i + 1]!.leg!.ground].factor,
-      restingWPerKg: body.restingWPerKg,
-    })
+    const askedShare = (contentsKg + plan.settings.packKgForEnergy) / massKg
+    // Nobody walks with more: a ration that asks for it never settles.
+    const loadShare = Math.min(askedShare, legPowerRanges.loadShare.max)
+    const terrainFactor = terrainFactors[plan.trip.stops[i + 1]!.leg!.ground].factor
+    const { restingWPerKg } = body
+    const power = legPowerWPerKg({ km, ascentM, descentM, hours, loadShare, terrainFactor, restingWPerKg })
     // The schema and the clamps above hold every input inside the equation's ranges.
     if (!power.ok) throw new RangeError(`walking power: ${power.field} is ${power.got}`)
     const watts = power.value.wattsPerKg * massKg
-    return { watts, kcal: watts * hours * kcalPerWattHour, atLimit: power.value.atLimit, beyondReason }
+    return {
+      ...power.value,
+      watts,
+      kcal: watts * hours * kcalPerWattHour,
+      contentsKg,
+      loadShare,
+      terrainFactor,
+      beyondReason: askedShare > loadShare,
+    }
   })
   const days = route.days.map(day => {
     const kcalWalking = day.legs.reduce((sum, leg) => sum + legs[leg]!.kcal, 0)

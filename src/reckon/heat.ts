@@ -52,16 +52,23 @@ export interface Rate {
   capped: boolean
   /** The leg's air temperature counts and was not given. */
   airAssumed: boolean
+  /** Where the rate comes from the heat; null where it is the hiker's own. */
+  heat: { air: LegAir; rate: HeatRate } | null
 }
 
 /** One rate a leg. */
 export function ratesOf(plan: Plan, route: Route, energy: Energy | null): Rate[] {
   const { litresPerHour, heatShare = 1 } = plan.trip.water
   return route.legs.map((_, leg) => {
-    if (litresPerHour !== 'from-heat') return { litresPerHour, capped: false, airAssumed: false }
+    if (litresPerHour !== 'from-heat') return { litresPerHour, capped: false, airAssumed: false, heat: null }
     const air = airOfLeg(plan, leg)
     const rate = heatRateAt(air, wattsOf(energy, leg))
-    return { litresPerHour: rate.litresPerHour * heatShare, capped: rate.capped, airAssumed: air.assumed }
+    return {
+      litresPerHour: rate.litresPerHour * heatShare,
+      capped: rate.capped,
+      airAssumed: air.assumed,
+      heat: { air, rate },
+    }
   })
 }
 

@@ -36,9 +36,9 @@ export {
   ADULT_ENERGY_FROM_YEARS,
   ASSUMED as ASSUMED_BODY,
   type Body,
-  bodyOf,
   CAMP_FACTOR,
   rationsFrom,
+  type WalkingEffort,
 } from './energy'
 export { frontierOf, notBeaten } from './frontier'
 export {
@@ -80,7 +80,7 @@ export {
   type Stretch,
   stretchesOf,
 } from './reach-curve'
-export { type Reckoned, reckon } from './reckon'
+export { type Reckoned, reckon, type Working } from './reckon'
 export { remediesBy } from './remedies'
 export { applyRemedy } from './remedies-apply'
 export { isMended } from './remedies-candidate'

@@ -4,7 +4,8 @@
 import type { Plan } from '../plan/types'
 import { missingFigures, withUnknownsAtMost } from './answers'
 import { takenAlong } from './at-home'
-import { energyOf } from './energy'
+import { type Body, energyOf, type WalkingEffort } from './energy'
+import type { Rate } from './heat'
 import { fullestOf, needOf, type Parts } from './need'
 import { loadNotices, noticesOf } from './notices'
 import { spareRationsOf } from './provisions'
@@ -19,7 +20,21 @@ export interface Refused {
   /** `said`: as it is told to people, where `message` names fields. */
   problem: { path: string[]; message: string; said: string }
 }
-export type Reckoned = { ok: true; reckoning: Reckoning } | Refused
+
+/** What a Reckoning was worked out with beyond what it tells: for who asks why. No part of the JSON contract. */
+export interface Working {
+  /** Null under the age from which there are energy figures. */
+  body: Body | null
+  /** Each leg: what walking it costs, and the water of an hour. */
+  legs: { effort: WalkingEffort | null; rate: Rate }[]
+}
+
+export interface Answered {
+  reckoning: Reckoning
+  working: Working
+}
+
+export type Reckoned = ({ ok: true } & Answered) | Refused
 
 /**
  * Reckons what a complete plan (see `completePlan`) takes along. Pure and deterministic. Refuses only a plan whose energy ration
@@ -29,13 +44,13 @@ export function reckon(plan: Plan): Reckoned {
   const along = takenAlong(plan)
   const reckoned = reckonTogether([along], [])
   if (!reckoned.ok) return reckoned
-  const reckoning = reckoned.reckonings[0]!
+  const answered = reckoned.answers[0]!
   // Paths tell places in the whole list.
-  if (along !== plan) reckoning.missing = missingFigures(plan)
-  return { ok: true, reckoning }
+  if (along !== plan) answered.reckoning.missing = missingFigures(plan)
+  return { ok: true, ...answered }
 }
 
-export type ReckonedTogether = { ok: true; reckonings: Reckoning[] } | Refused
+export type ReckonedTogether = { ok: true; answers: Answered[] } | Refused
 
 /**
  * Reckons plans of people who may carry each other's food: each plan holds what one of them carries, `ids` are theirs in
@@ -54,7 +69,7 @@ export function reckonTogether(plans: readonly Plan[], ids: readonly string[]): 
   })
   return reckonAsSaid(plans, ids, (who, setup) => {
     const found = most()
-    return found === null || (found.ok && found.reckonings[who]!.packs[setup]!.suffices)
+    return found === null || (found.ok && found.answers[who]!.reckoning.packs[setup]!.suffices)
   })
 }
 
@@ -82,8 +97,8 @@ function reckonAsSaid(
   }
   return {
     ok: true,
-    reckonings: walkers.map((walker, who) =>
-      reckoningOf(walker, {
+    answers: walkers.map((walker, who) =>
+      answerOf(walker, {
         pass: settled.passes[who]!,
         full: fullWater.passes[who]!,
         rounds: settled.rounds,
@@ -101,7 +116,7 @@ interface Settled {
   stillSuffices: (setup: number) => boolean
 }
 
-function reckoningOf(walker: Walker, { pass, full, rounds, stillSuffices }: Settled): Reckoning {
+function answerOf(walker: Walker, { pass, full, rounds, stillSuffices }: Settled): Answered {
   const { plan, route, gear, stowOf, ledger, body } = walker
   const { rates, legLitres, water } = pass
   const energy = energyOf(plan, route, pass.moments, body)
@@ -119,7 +134,11 @@ function reckoningOf(walker: Walker, { pass, full, rounds, stillSuffices }: Sett
   const need = needOf({ moments, withAllWater: full.moments }, spread, parts)
   // Of a thousand packs nobody asks while they type in the gear.
   const judged = once(() => judgePacks(need, moments[fullest]!, parts, stillSuffices))
-  return {
+  const working: Working = {
+    body,
+    legs: rates.map((rate, i) => ({ effort: energy?.legs[i] ?? null, rate })),
+  }
+  const reckoning: Reckoning = {
     need,
     moments,
     legs: route.legs.map(({ hours }, i) => ({
@@ -147,6 +166,7 @@ function reckoningOf(walker: Walker, { pass, full, rounds, stillSuffices }: Sett
       ...loadNotices(plan, need),
     ],
   }
+  return { reckoning, working }
 }
 
 /** Works out once what is asked for, and not before. */

@@ -14,7 +14,7 @@ const stops = () => openTrip.value!.draft.trip.stops
 const open = () => {
   const it = reckoned.value!
   if (!it.reckoned.ok) throw new Error(it.reckoned.problem.said)
-  return { open: it, plan: it.plan, reckoning: it.reckoned.reckoning }
+  return { open: it, plan: it.plan, ...it.reckoned }
 }
 const Place = () => <OnTheWayScreen detail={library.value.place.detail} />
 
@@ -100,9 +100,9 @@ test('what is not known makes it a lower bound, and says so', () => {
 })
 
 test('every figure shown is named by the reason', () => {
-  const { plan, reckoning } = open()
+  const { plan, reckoning, working } = open()
   const left = onTheWayAt(open().open, 2)!
-  const context = { plan, reckoning, formats, stopIds: stops().map(({ id }) => id) }
+  const context = { plan, reckoning, working, formats, stopIds: stops().map(({ id }) => id) }
   const reasons = JSON.stringify(explain({ kind: 'on-the-way', left }, context))
   for (const { amount } of leftLines(left, plan, formats))
     expect(reasons).toContain(JSON.stringify(amount).slice(1, -1))

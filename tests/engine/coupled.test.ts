@@ -4,11 +4,11 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { bodyRanges } from '../../src/equations'
 import { defaults, LIMITS, type StopDocument } from '../../src/plan'
-import { ADULT_ENERGY_FROM_YEARS, bodyOf, type Reckoning, reckon } from '../../src/reckon'
+import { ADULT_ENERGY_FROM_YEARS, type Reckoning, reckon } from '../../src/reckon'
 import { naive } from './naive'
 import { roughFuelKg } from './naive-energy'
 import { documents, planOf } from './plans'
-import { noWater, reckoned, reckonSmall, type Small, smallPlan } from './small-plans'
+import { answered, noWater, reckoned, reckonSmall, type Small, smallPlan } from './small-plans'
 
 const { WATER } = defaults
 
@@ -205,7 +205,9 @@ describe('a rate of the hiker’s own', () => {
 
 describe('a body outside the equation’s range', () => {
   it('counts as not given where it is the height, and cannot be where it is age or mass', () => {
-    const resting = (heightCm: number) => bodyOf({ ...smallPlan({}).carrier, heightCm })
+    const plan = smallPlan({})
+    const resting = (heightCm: number) =>
+      answered({ ...plan, carrier: { ...plan.carrier, heightCm } }).working.body
     expect(resting(99)).toEqual({ ...resting(170), assumed: true })
     expect(resting(100)!.assumed).toBe(false)
     const { massKg, ageYears } = LIMITS.carrier

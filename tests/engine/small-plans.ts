@@ -1,7 +1,7 @@
 // Small plans by hand for the tests: two stops and a leg, and what is asked for besides.
 
 import type { ItemDocument, PackDocument, Plan, PlanDocument, StopDocument } from '../../src/plan'
-import { type Reckoning, reckon } from '../../src/reckon'
+import { type Reckoned, type Reckoning, reckon } from '../../src/reckon'
 import { planOf } from './plans'
 
 export interface Small {
@@ -64,11 +64,13 @@ export function documentOf({
 
 export const smallPlan = (small: Small): Plan => planOf(documentOf(small))
 
-/** The reckoning of a plan that is known to settle. */
-export function reckoned(plan: Plan): Reckoning {
+/** What the engine makes of a plan that is known to settle. */
+export function answered(plan: Plan): Extract<Reckoned, { ok: true }> {
   const result = reckon(plan)
   if (!result.ok) throw new Error(result.problem.message)
-  return result.reckoning
+  return result
 }
+
+export const reckoned = (plan: Plan): Reckoning => answered(plan).reckoning
 
 export const reckonSmall = (small: Small): Reckoning => reckoned(smallPlan(small))

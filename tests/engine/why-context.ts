@@ -8,18 +8,18 @@ import { formatsIn } from '../../src/report'
 import { type About, type Explanation, explain, type WhyContext } from '../../src/report/why'
 import type { System } from '../../src/units'
 import { documents, planOf } from './plans'
-import { reckoned } from './small-plans'
+import { answered } from './small-plans'
 
-export const contextOf = (
-  plan: Plan,
-  reckoning: Reckoning = reckoned(plan),
-  system: System = 'metric',
-): WhyContext => ({
-  plan,
-  reckoning,
-  formats: formatsIn(system),
-  stopIds: plan.trip.stops.map((_, i) => `s${i}`),
-})
+export function contextOf(plan: Plan, reckoning?: Reckoning, system: System = 'metric'): WhyContext {
+  const own = answered(plan)
+  return {
+    plan,
+    reckoning: reckoning ?? own.reckoning,
+    working: own.working,
+    formats: formatsIn(system),
+    stopIds: plan.trip.stops.map((_, i) => `s${i}`),
+  }
+}
 
 export const first = (about: About, context: WhyContext): Explanation => {
   const [explanation] = explain(about, context)

@@ -46,8 +46,9 @@ function useExplanations(about: About): Explanation[] | null {
   const open = reckoned.value
   if (!open?.reckoned.ok) return null
   const { plan } = open
+  const { reckoning, working } = open.reckoned
   const stopIds = (openTrip.value?.draft.trip.stops ?? []).map(stop => stop.id)
-  return explain(about, { plan, reckoning: open.reckoned.reckoning, formats, stopIds, packIds: idsOf(open) })
+  return explain(about, { plan, reckoning, working, formats, stopIds, packIds: idsOf(open) })
 }
 
 /** The draft's ids of the packs and set-ups that the plan has: a set-up without its mass is not among them. */

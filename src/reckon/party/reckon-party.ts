@@ -82,7 +82,7 @@ function reckonPeople(party: PartyPlan, carried: number[][]) {
     )
     if (!reckoned.ok) return reckoned
     group.forEach((who, i) => {
-      reckonings[who] = reckoned.reckonings[i]!
+      reckonings[who] = reckoned.answers[i]!.reckoning
     })
   }
   return { ok: true as const, reckonings }

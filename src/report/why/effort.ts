@@ -1,86 +1,40 @@
-// The walking effort of a leg, from the same inputs as the engine's: what the energy and the water explanations share.
-// Source key: looney-2022; the split of the leg into climb and descent is ours.
+// How the walking effort of legs, which the engine hands out, stands to what was studied: for energy and water.
+// Source key: looney-2022.
 
-import {
-  backpackingRanges,
-  evenSlope,
-  kcalPerWattHour,
-  legPowerRanges,
-  legPowerWPerKg,
-  terrainFactors,
-} from '../../equations'
-import { type Body, bodyOf } from '../../reckon'
-import { given } from '../given'
+import { backpackingRanges, evenSlope } from '../../equations'
+import type { WalkingEffort } from '../../reckon'
 import type { WhyBound, WhyContext } from './types'
 import { bound } from './words'
 
-export interface Effort {
-  watts: number
-  kcal: number
-  /** Mean contents over the leg, and the pack's own mass that the settings add. */
-  contentsKg: number
-  packKg: number
-  loadShare: number
-  speedMPerS: number
-  steepestPercent: number
-  terrainFactor: number
-  body: Body
-  atLimit: boolean
-  loadBeyondStudy: boolean
+interface LegEffort extends WalkingEffort {
+  leg: number
 }
 
-/** Null under the age from which there are energy figures. */
-export function effortOf({ plan, reckoning }: WhyContext, leg: number): Effort | null {
-  const body = bodyOf(plan.carrier)
-  if (!body) return null
-  const { massKg } = plan.carrier
-  const { km, ascentM, descentM, ground } = plan.trip.stops[leg + 1]!.leg!
-  const { hours } = reckoning.legs[leg]!
-  const [begins, ends] = [reckoning.moments[2 * leg]!, reckoning.moments[2 * leg + 1]!]
-  const contentsKg = (begins.kg.total + ends.kg.total) / 2
-  const packKg = plan.settings.packKgForEnergy
-  const loadShare = Math.min((contentsKg + packKg) / massKg, legPowerRanges.loadShare.max)
-  const terrainFactor = terrainFactors[ground].factor
-  const totals = { km, ascentM, descentM }
-  const power = given(
-    legPowerWPerKg({
-      ...totals,
-      hours,
-      loadShare,
-      terrainFactor,
-      restingWPerKg: body.restingWPerKg,
-    }),
-  )
-  const slope = evenSlope(totals)
-  const watts = power.wattsPerKg * massKg
-  return {
-    ...power,
-    watts,
-    kcal: watts * hours * kcalPerWattHour,
-    contentsKg,
-    packKg,
-    loadShare,
-    speedMPerS: km === 0 ? 0 : km / hours / 3.6,
-    steepestPercent: slope.ok ? 100 * slope.value : Number.POSITIVE_INFINITY,
-    terrainFactor,
-    body,
-  }
-}
+/** The effort of some legs; of none where no energy figure is given. */
+export const effortsOf = ({ working }: WhyContext, legs: readonly number[]): LegEffort[] =>
+  legs.flatMap(leg => {
+    const { effort } = working.legs[leg]!
+    return effort ? { ...effort, leg } : []
+  })
 
 /** The studied ranges of the backpacking equation, held against the worst of some legs. */
-export function effortBounds(efforts: Effort[]): { bounds: WhyBound[]; instead: string | null } {
-  const most = (of: (effort: Effort) => number) => Math.max(0, ...efforts.map(of))
+export function effortBounds(
+  { plan, reckoning }: WhyContext,
+  efforts: readonly LegEffort[],
+): { bounds: WhyBound[]; instead: string | null } {
+  const most = (of: (effort: LegEffort) => number) => Math.max(0, ...efforts.map(of))
+  const lengths = (leg: number) => plan.trip.stops[leg + 1]!.leg!
+  const metresPerSecond = ({ leg }: LegEffort) => {
+    const { km } = lengths(leg)
+    return km === 0 ? 0 : km / reckoning.legs[leg]!.hours / 3.6
+  }
+  const steepestPercent = ({ leg }: LegEffort) => {
+    const slope = evenSlope(lengths(leg))
+    return slope.ok ? 100 * slope.value : Number.POSITIVE_INFINITY
+  }
   const bounds = [
-    bound(
-      'Speed',
-      most(e => e.speedMPerS),
-      { limit: backpackingRanges.speedMPerS, digits: 2 },
-    ),
-    bound(
-      'Steepness',
-      most(e => e.steepestPercent),
-      { limit: backpackingRanges.gradePercent },
-    ),
+    bound('Speed', most(metresPerSecond), { limit: backpackingRanges.speedMPerS, digits: 2 }),
+    bound('Steepness', most(steepestPercent), { limit: backpackingRanges.gradePercent }),
     bound(
       'Load',
       most(e => e.loadShare),

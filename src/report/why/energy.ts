@@ -4,7 +4,7 @@
 import { type Outcome, terrainFactors, yamamotoKcal } from '../../equations'
 import { FIELDS } from '../../plan'
 import { CAMP_FACTOR, routeOf } from '../../reckon'
-import { type Effort, effortBounds, effortOf } from './effort'
+import { effortBounds, effortsOf } from './effort'
 import { originOf } from './origins'
 import { whyResting } from './resting'
 import { sumOf } from './sum'
@@ -18,12 +18,14 @@ const LOONEY_IGNORES =
   'age, fatigue, altitude, poles, breaks, heavy shoes, cold. A leg counts as one even climb and one even descent.'
 
 export function whyLegEnergy(context: WhyContext, leg: number): Explanation[] {
-  const effort = effortOf(context, leg)
-  if (!effort) return []
-  const { plan, reckoning, formats } = context
+  const { plan, reckoning, working, formats } = context
+  const efforts = effortsOf(context, [leg])
+  const [effort] = efforts
+  if (!effort || !working.body) return []
   const { ground } = plan.trip.stops[leg + 1]!.leg!
+  const { packKgForEnergy } = plan.settings
   const yamamoto = yamamotoOf(context, [leg])
-  const { bounds, instead } = effortBounds([effort])
+  const { bounds, instead } = effortBounds(context, efforts)
   const own: Explanation = {
     title: `Walking energy to ${legName(context, leg)}`,
     equation: 'Backpacking equation of Looney and others, 2022',
@@ -33,8 +35,8 @@ export function whyLegEnergy(context: WhyContext, leg: number): Explanation[] {
       { label: 'Contents, mean over the leg', value: formats.kg(effort.contentsKg) },
       {
         label: 'The pack itself, taken as',
-        value: formats.kg(effort.packKg),
-        from: originOf(effort.packKg, FIELDS.settings.packKgForEnergy),
+        value: formats.kg(packKgForEnergy),
+        from: originOf(packKgForEnergy, FIELDS.settings.packKgForEnergy),
       },
       ...legInputs(context, leg),
       {
@@ -54,7 +56,7 @@ export function whyLegEnergy(context: WhyContext, leg: number): Explanation[] {
     ignores: LOONEY_IGNORES,
     others: crossCheck(yamamoto, reckoning.legs[leg]!.kcal ?? effort.kcal),
   }
-  return [own, whyResting(context, effort.body)]
+  return [own, whyResting(context, working.body)]
 }
 
 function legInputs(context: WhyContext, leg: number): WhyInput[] {
@@ -73,18 +75,15 @@ function legInputs(context: WhyContext, leg: number): WhyInput[] {
 }
 
 export function whyDayEnergy(context: WhyContext, day: number): Explanation[] {
-  const { reckoning, formats } = context
+  const { reckoning, working, formats } = context
+  const { body } = working
+  const { kcalTotal, kcalWalking } = reckoning.days[day]!
+  if (!body || kcalTotal === null || kcalWalking === null) return []
   const { legs, hours } = routeOf(context.plan).days[day]!
-  const efforts = legs
-    .map(leg => effortOf(context, leg))
-    .filter((effort): effort is Effort => effort !== null)
-  const body = efforts[0]?.body ?? effortOf(context, 0)?.body
-  if (!body) return []
-  const walking = efforts.reduce((sum, effort) => sum + effort.kcal, 0)
-  const offTrail = (CAMP_FACTOR * body.restingKcal * Math.max(0, 24 - hours)) / 24
-  const total = walking + offTrail
+  const efforts = effortsOf(context, legs)
+  const offTrail = kcalTotal - kcalWalking
   const yamamoto = legs.length ? yamamotoOf(context, legs) : null
-  const { bounds, instead } = effortBounds(efforts)
+  const { bounds, instead } = effortBounds(context, efforts)
   const own = sumOf({
     title: `Energy of day ${day + 1}`,
     equation: 'Walking by Looney and others 2022, the rest of the day by Mifflin and St Jeor 1990',
@@ -112,9 +111,7 @@ export function whyDayEnergy(context: WhyContext, day: number): Explanation[] {
     instead: legs.length ? instead : null,
     sourceKeys: ['looney-2022', 'mifflin-1990', 'our-judgement'],
     ignores: `${LOONEY_IGNORES} Shivering and camp work beyond the factor, which is our judgement.`,
-    others: legs.length
-      ? crossCheck(yamamoto === null ? null : yamamoto + offTrail, reckoning.days[day]!.kcalTotal ?? total)
-      : null,
+    others: legs.length ? crossCheck(yamamoto === null ? null : yamamoto + offTrail, kcalTotal) : null,
   })
   return [own, whyResting(context, body)]
 }
@@ -139,15 +136,13 @@ export function dayEnergyRanges(
 /** Summed leg by leg, each at its own mean load: the equation is a sum, so nothing is lost by that. */
 function yamamotoOf(context: WhyContext, legs: readonly number[]): number | null {
   const { plan, reckoning } = context
-  const parts = legs.map((leg): Outcome<number> | null => {
-    const effort = effortOf(context, leg)
-    if (!effort) return null
+  const parts = effortsOf(context, legs).map(({ leg, contentsKg }): Outcome<number> => {
     const { km, ascentM, descentM } = plan.trip.stops[leg + 1]!.leg!
     const { hours } = reckoning.legs[leg]!
-    const loadKg = effort.contentsKg + effort.packKg
+    const loadKg = contentsKg + plan.settings.packKgForEnergy
     return yamamotoKcal({ hours, km, ascentM, descentM, bodyKg: plan.carrier.massKg, loadKg })
   })
-  return parts.reduce<number | null>((sum, part) => (sum !== null && part?.ok ? sum + part.value : null), 0)
+  return parts.reduce<number | null>((sum, part) => (sum !== null && part.ok ? sum + part.value : null), 0)
 }
 
 function crossCheck(yamamoto: number | null, looney: number): Explanation['others'] {

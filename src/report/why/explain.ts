@@ -1,6 +1,6 @@
 // The explanations of a figure, the figure's own first, then those of what it rests on.
 
-import { bodyOf, isSource } from '../../reckon'
+import { isSource } from '../../reckon'
 import type { Formats } from '../formats'
 import { momentIndex } from '../places'
 import { whyAsked } from './asked'
@@ -50,7 +50,7 @@ const REASONS: Reasons<Exclude<About, PlanAbout | FoundAbout>['kind']> = {
   'day-energy': (context, { day }) => whyDayEnergy(context, day),
   ration: (context, { day }) => whyRation(context, day),
   'resting-energy': context => {
-    const body = bodyOf(context.plan.carrier)
+    const { body } = context.working
     return body ? [whyResting(context, body)] : []
   },
   fuel: (context, { item }) => whyFuel(context, item),

@@ -5,7 +5,6 @@ export { dayEnergyRanges } from './energy'
 export { explain, explainAlone, needsNoPlan } from './explain'
 export { fuelKgOf } from './fuel'
 export { rationText } from './ration'
-export { restingKcalOf } from './resting'
 export type * from './types'
 export {
   kcalRangeText,

@@ -17,13 +17,13 @@ import { momentIndex, placeText } from '../places'
 import { settingInput } from './origins'
 import { sumOf } from './sum'
 import { countedName, litresParts, litresPath, loadParts } from './things'
-import type { Explanation, WhyContext, WhyInput, WhyOther } from './types'
+import type { Explanation, PlanContext, WhyInput, WhyOther } from './types'
 import { numberText } from './words'
 
 /** The things that make the litres most unsure are named, so many at most. */
 const MOST_DOUBTS = 3
 
-export function whyBodyLitres(context: WhyContext): Explanation {
+export function whyBodyLitres(context: PlanContext): Explanation {
   const { reckoning, formats } = context
   const { need, moments } = reckoning
   const at = momentIndex(moments, need.bodyAt)
@@ -59,7 +59,7 @@ export function whyBodyLitres(context: WhyContext): Explanation {
 
 /** What is free, or too much, in a pack at a moment. */
 export function whyFree(
-  context: WhyContext,
+  context: PlanContext,
   { moment, pack: index }: { moment: number; pack: number },
 ): Explanation[] {
   const { plan, reckoning, formats, packIds } = context
@@ -98,7 +98,7 @@ export function whyFree(
 }
 
 /** Each kind of thing with its part of the gaps, as the picture of the pack draws them. */
-export function whyMomentLitres(context: WhyContext, index: number): Explanation {
+export function whyMomentLitres(context: PlanContext, index: number): Explanation {
   const { plan, reckoning, formats } = context
   const moment = reckoning.moments[index]!
   const { settings } = plan
@@ -143,13 +143,13 @@ const gapsPart = (value: number, show: (value: number) => string) => ({
   path: 'settings/softPacking',
 })
 
-const placeOf = ({ plan, reckoning }: WhyContext, index: number) => {
+const placeOf = ({ plan, reckoning }: PlanContext, index: number) => {
   const { stop, phase } = reckoning.moments[index]!
   return { stop, phase, name: plan.trip.stops[stop]!.name }
 }
 
 /** As the setting is the likeliest filling, and not the mean. */
-function fillingInput(fillEfficiency: number, { percent }: WhyContext['formats']): WhyInput[] {
+function fillingInput(fillEfficiency: number, { percent }: PlanContext['formats']): WhyInput[] {
   const filling = meanFilling(fillEfficiency)
   if (percent(filling) === percent(fillEfficiency)) return []
   return [{ label: 'Used here: the mean of this, none and all', value: percent(filling) }]
@@ -161,7 +161,7 @@ const PACKING_DOUBTS: Record<Exclude<UncertaintyShare['of'], 'item'>, string> = 
   reading: 'How well your packings were read',
 }
 
-function uncertaintyInputs({ plan, reckoning, formats }: WhyContext): WhyInput[] {
+function uncertaintyInputs({ plan, reckoning, formats }: PlanContext): WhyInput[] {
   const shares = uncertaintySharesOf(plan, reckoning).slice(0, MOST_DOUBTS)
   return shares.map(share => {
     const value = `${formats.percent(share.share)} of the uncertainty`
@@ -171,7 +171,7 @@ function uncertaintyInputs({ plan, reckoning, formats }: WhyContext): WhyInput[]
   })
 }
 
-export function whyPeakLoad(context: WhyContext): Explanation {
+export function whyPeakLoad(context: PlanContext): Explanation {
   const { reckoning, formats } = context
   const { need, moments } = reckoning
   const at = momentIndex(moments, need.peakFullWaterAt)
@@ -221,7 +221,7 @@ export function whyPeakLoad(context: WhyContext): Explanation {
 
 /** `wantedKg`: water that no container holds, counted as well. */
 export function whyMomentLoad(
-  context: WhyContext,
+  context: PlanContext,
   index: number,
   wantedKg = context.reckoning.moments[index]!.wantedLitres,
 ): Explanation {

@@ -2,7 +2,7 @@
 // their rows; a value that differs from the default is the hiker's own.
 
 import { FIELDS } from '../../plan'
-import type { WhyContext, WhyInput } from './types'
+import type { PlanContext, WhyInput } from './types'
 
 type Rows = (typeof FIELDS)['settings']
 
@@ -13,7 +13,7 @@ type Numeric = {
 
 /** With "common practice, no source" while it is as it came; "yours" once it is another. */
 export function settingInput(
-  { plan }: WhyContext,
+  { plan }: PlanContext,
   field: Numeric,
   show: (value: number) => string,
 ): WhyInput {

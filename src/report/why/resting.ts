@@ -1,13 +1,9 @@
 // Why a body at rest needs the energy it does. Source key: mifflin-1990.
 
 import { bodyRanges, mifflinStudiedAges } from '../../equations'
-import type { Plan } from '../../plan'
-import { ASSUMED_BODY, type Body, bodyOf } from '../../reckon'
+import { ASSUMED_BODY, type Body } from '../../reckon'
 import type { Explanation, WhyContext } from './types'
 import { bound, kcalText } from './words'
-
-/** The carrier's resting energy of a day; null where none is given. */
-export const restingKcalOf = (plan: Plan): number | null => bodyOf(plan.carrier)?.restingKcal ?? null
 
 export function whyResting({ plan, formats }: WhyContext, { restingKcal }: Body): Explanation {
   const { massKg, heightCm, ageYears, sex } = plan.carrier

@@ -3,16 +3,16 @@
 import { fieldPath, type Pack, type Setup } from '../../plan'
 import type { SetupReckoning } from '../../reckon'
 import { type Missing, missingOf } from '../missing'
-import type { WhyContext } from './types'
+import type { PlanContext } from './types'
 
-export interface SetupContext extends WhyContext {
+export interface SetupContext extends PlanContext {
   judged: SetupReckoning
   pack: Pack
   setup: Setup
   missing: Missing
 }
 
-export function setupContext(context: WhyContext, index: number): SetupContext {
+export function setupContext(context: PlanContext, index: number): SetupContext {
   const judged = context.reckoning.packs[index]!
   const pack = context.plan.packs[judged.pack]!
   return { ...context, judged, pack, setup: pack.setups[judged.index]!, missing: missingOf(context.plan) }

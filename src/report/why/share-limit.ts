@@ -5,10 +5,10 @@ import { capital } from '../../units'
 import { percentOver } from '../formats'
 import { shareLimitName } from '../limit-names'
 import { originOf } from './origins'
-import type { WhyContext, WhyInput } from './types'
+import type { PlanContext, WhyInput } from './types'
 
 /** The share at which common practice stops, where the load is over it. */
-export function commonShare({ reckoning, formats }: WhyContext): WhyInput[] {
+export function commonShare({ reckoning, formats }: PlanContext): WhyInput[] {
   return reckoning.notices.flatMap(notice =>
     notice.code === 'load-over-common-practice'
       ? [
@@ -22,7 +22,7 @@ export function commonShare({ reckoning, formats }: WhyContext): WhyInput[] {
   )
 }
 
-export function shareLimit({ plan, formats }: WhyContext): WhyInput {
+export function shareLimit({ plan, formats }: PlanContext): WhyInput {
   const { carrier } = plan
   const { loadShareLimit: value, ageYears } = carrier
   const usual = defaults.loadShareLimitFor(ageYears)

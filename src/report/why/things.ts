@@ -7,7 +7,7 @@ import type { Formats } from '../formats'
 import { groupOf, kitGroups } from '../kit-groups'
 import { SHARES } from '../places'
 import type { Unshown } from './sum'
-import type { WhyContext, WhyPart } from './types'
+import type { PlanContext, WhyPart } from './types'
 
 const MOST_NAMED = 12
 
@@ -43,7 +43,7 @@ export function thingParts(
 }
 
 /** The load of a moment by the groups of its gear, food, fuel, water and rubbish, and each by its things. */
-export function loadParts({ plan, reckoning, formats }: WhyContext, moment: number): Unshown[] {
+export function loadParts({ plan, reckoning, formats }: PlanContext, moment: number): Unshown[] {
   const { kg } = reckoning.moments[moment]!
   return bandParts(compositionAt(plan, reckoning, moment), {
     groups: kitGroups(plan),
@@ -55,7 +55,7 @@ export function loadParts({ plan, reckoning, formats }: WhyContext, moment: numb
 }
 
 /** The things in the main body at a moment, before the gaps between them. */
-export function litresParts({ plan, reckoning, formats }: WhyContext, moment: number): Unshown[] {
+export function litresParts({ plan, reckoning, formats }: PlanContext, moment: number): Unshown[] {
   const { litres } = reckoning.moments[moment]!
   return bandParts(compositionAt(plan, reckoning, moment), {
     groups: kitGroups(plan),

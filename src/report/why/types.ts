@@ -2,7 +2,7 @@
 // Sources are keys of data/sources.json; the panel that shows an explanation fetches their words.
 
 import type { Plan } from '../../plan'
-import type { DryCamp, OnTheWay, Reckoning, Remedy } from '../../reckon'
+import type { DryCamp, OnTheWay, Reckoning, Remedy, Working } from '../../reckon'
 import type { KnownPack } from '../compare-packs'
 import type { Formats } from '../formats'
 import type { Method } from '../measuring'
@@ -60,7 +60,8 @@ export interface NamedPlan {
   plan: Plan
 }
 
-export interface WhyContext {
+/** A plan with its Reckoning: enough for what a pack must offer. */
+export interface PlanContext {
   plan: Plan
   reckoning: Reckoning
   formats: Formats
@@ -68,6 +69,10 @@ export interface WhyContext {
   stopIds: readonly string[]
   /** The same of each pack, with those of its set-ups; absent where the plan is not the open one. */
   packIds?: readonly { id: string; setupIds: readonly string[] }[]
+}
+
+export interface WhyContext extends PlanContext {
+  working: Working
 }
 
 export interface WhyInput {

@@ -13,12 +13,10 @@ import {
   workClassLimits,
 } from '../../equations'
 import { airOfLeg, type HeatRate, heatRateAt, LEAST_ON_ASSUMED_AIR, type LegAir } from '../../reckon'
-import { effortOf } from './effort'
 import { sumOf, told } from './sum'
 import type { Explanation, WhyContext } from './types'
 import { airPath, legName, legPath, wattsText } from './words'
 
-const CLASSES: WorkClass[] = ['easy', 'moderate', 'hard']
 const CLASS_LIMITS: Record<WorkClass, string> = {
   easy: `under ${workClassLimits.moderateFromW} W`,
   moderate: `${workClassLimits.moderateFromW} to ${workClassLimits.hardFromW} W`,
@@ -30,12 +28,15 @@ const tableFromC = heatCategories[0]!.fromWbgtC
 
 /** None where the rate is the hiker's own. */
 export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
-  const { plan, reckoning, formats } = context
-  if (plan.trip.water.litresPerHour !== 'from-heat') return []
-  const air = airOfLeg(plan, leg)
+  const { reckoning, working, formats } = context
+  const {
+    effort,
+    rate: { heat },
+  } = working.legs[leg]!
+  if (!heat) return []
+  const { air, rate } = heat
   const { wbgtC } = air
-  const effort = effortOf(context, leg)
-  const { rate, held } = rateFor(air, effort?.watts ?? null, reckoning.legs[leg]!.litresPerHour)
+  const held = rate.workClass !== heatRateAt(air, effort?.watts ?? null).workClass
   const { flow, degreesFine } = formats
   const basis = wbgtC >= tableFromC
   const category = heatCategories.findLast(({ fromWbgtC }) => wbgtC >= fromWbgtC)
@@ -108,7 +109,7 @@ export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
 export function whyHeatTable(context: WhyContext, leg: number): Explanation[] {
   const { plan, formats } = context
   const air = airOfLeg(plan, leg)
-  const effort = effortOf(context, leg)
+  const { effort } = context.working.legs[leg]!
   const { tableLitresPerHour, workClass } = heatRateAt(air, effort?.watts ?? null)
   const { litresPerHour } = plan.trip.water
   const own = told({
@@ -189,14 +190,4 @@ function whyWbgt(context: WhyContext, leg: number, { airC, assumed, humidity, wb
       'real sun and wind: too high under cloud, in wind or at night, perhaps too low in still air under full sun.',
     others: null,
   }
-}
-
-/** The rate the engine used. At the edge of two classes it may have held the harder one of two rounds. */
-function rateFor(air: LegAir, watts: number | null, used: number): { rate: HeatRate; held: boolean } {
-  const rate = heatRateAt(air, watts)
-  if (rate.litresPerHour === used) return { rate, held: false }
-  const other = CLASSES.map(work => heatRateAt(air, typicalWatts[work])).find(
-    ({ litresPerHour }) => litresPerHour === used,
-  )
-  return other ? { rate: other, held: true } : { rate, held: false }
 }

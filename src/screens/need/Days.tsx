@@ -3,7 +3,7 @@
 import { usePortions } from '../../components/long-list'
 import { Why } from '../../components/why'
 import type { Plan } from '../../plan'
-import type { DayReckoning, Reckoning } from '../../reckon'
+import type { DayReckoning, Reckoning, Working } from '../../reckon'
 import { type Formats, loadThen, walkOf } from '../../report'
 import { dayEnergyRanges, kcalRangeText, rationText } from '../../report/why'
 import { openTrip } from '../../store'
@@ -11,13 +11,14 @@ import { openTrip } from '../../store'
 interface DaysProps {
   plan: Plan
   reckoning: Reckoning
+  working: Working
   formats: Formats
 }
 
-export function Days({ plan, reckoning, formats }: DaysProps) {
+export function Days({ plan, reckoning, working, formats }: DaysProps) {
   const stopIds = (openTrip.value?.draft.trip.stops ?? []).map(stop => stop.id)
   const { drawn, more } = usePortions(reckoning.days.length, 'days')
-  const energies = dayEnergyRanges({ plan, reckoning, formats, stopIds }, drawn)
+  const energies = dayEnergyRanges({ plan, reckoning, working, formats, stopIds }, drawn)
   return (
     <div class="scroll">
       <table class="days">

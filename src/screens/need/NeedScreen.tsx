@@ -8,7 +8,7 @@ import { Warnings } from '../../components/judged'
 import { Cautions, LeftOut } from '../../components/pieces'
 import { hasAsked } from '../../components/why'
 import type { Plan } from '../../plan'
-import type { Reckoning } from '../../reckon'
+import type { Reckoning, Working } from '../../reckon'
 import {
   cautionsOf,
   contentsLimits,
@@ -48,7 +48,7 @@ export function NeedScreen({ isDesk = false }: { isDesk?: boolean }) {
         <p class="problem">{result.problem.said}</p>
       </div>
     )
-  const { reckoning } = result
+  const { reckoning, working } = result
   const missing = missingOf(plan)
   const cautions = cautionsOf(plan, reckoning, formats)
   const later = (children: ComponentChildren) => <Below isLong={isLong(plan, reckoning)}>{children}</Below>
@@ -70,7 +70,7 @@ export function NeedScreen({ isDesk = false }: { isDesk?: boolean }) {
       )}
       {later(
         <div class="lines">
-          <Lines {...parts} />
+          <Lines {...parts} working={working} />
           <Line label="Safety notes" figure={cautions.length + 1} figures="cited" isMadeAhead>
             {() => (
               <>
@@ -88,11 +88,12 @@ export function NeedScreen({ isDesk = false }: { isDesk?: boolean }) {
 interface LinesProps {
   plan: Plan
   reckoning: Reckoning
+  working: Working
   formats: Formats
   missing: Missing
 }
 
-function Lines(props: LinesProps) {
+function Lines({ working, ...props }: LinesProps) {
   const { plan, reckoning, formats } = props
   const isEmpty = takesNothing(plan)
   const profile = useProfile(reckoning.moments)
@@ -107,7 +108,7 @@ function Lines(props: LinesProps) {
         figures="typed"
         isMadeAhead
       >
-        {() => <Days plan={plan} reckoning={reckoning} formats={formats} />}
+        {() => <Days {...{ plan, reckoning, working, formats }} />}
       </Line>
       <Line
         label="Figures"

@@ -4,12 +4,13 @@ import { Field, useSystem } from '../../components/fields'
 import { Why } from '../../components/why'
 import { defaults, FIELDS, STAND_IN_MASS_KG } from '../../plan'
 import { formatsIn } from '../../report'
-import { kcalText, rationText, restingKcalOf } from '../../report/why'
+import { kcalText, rationText } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
 
 export function Carrier() {
   const age = openTrip.value?.draft.carrier.ageYears ?? null
-  const restingKcal = reckoned.value ? restingKcalOf(reckoned.value.plan) : null
+  const result = reckoned.value?.reckoned
+  const restingKcal = (result?.ok && result.working.body?.restingKcal) || null
   return (
     <section>
       <h3>Who carries</h3>
