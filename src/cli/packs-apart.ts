@@ -20,7 +20,7 @@ import {
   type SetupReckoning,
 } from '../reckon'
 import { ANSWERS, FIT_LINE, formatsIn, takesNothing } from '../report'
-import { formatQuantity, type System } from '../units'
+import { formatQuantity, listText, type System } from '../units'
 import { aligned } from './columns'
 
 /** Figures that only gear gives. */
@@ -113,7 +113,7 @@ function knownPart({ pack, rows }: TablePack): { pack: Pack | null; problems: st
     const lacks = lacking(pack, setup).map(field => PACK_FIELDS[field].label)
     if (lacks.length > 0)
       problems.push(
-        `row ${rows.join(', ')}: "${pack.name}", ${setup.name}: left out, it needs ${lacks.map(lack => `"${lack}"`).join(' and ')}`,
+        `row ${rows.join(', ')}: "${pack.name}", ${setup.name}: left out, it needs ${listText(lacks.map(lack => `"${lack}"`))}`,
       )
     return lacks.length === 0
   })

@@ -45,7 +45,3 @@ export function lightestSetup(packs: Reckoning['packs']): number | null {
   if (packs.length === 0) return null
   return packs.reduce((best, p, i) => (p.carriedKg < packs[best]!.carriedKg ? i : best), 0)
 }
-
-export function listText(names: string[]): string {
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
-}

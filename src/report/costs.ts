@@ -3,6 +3,7 @@
 
 import type { Item } from '../plan'
 import type { Effect } from '../reckon'
+import { listText } from '../units'
 import { type Change, changeText } from './changes'
 import type { Formats } from './formats'
 
@@ -27,7 +28,7 @@ function unknownText({ unknownUpTo }: Cost['item']): string {
     unknownUpTo?.massKg == null ? [] : 'mass',
     unknownUpTo?.litres == null ? [] : 'litres',
   ].flat()
-  return names.length > 0 ? `${names.join(' and ')} not known` : ''
+  return names.length > 0 ? `${listText(names)} not known` : ''
 }
 
 /** The likely litres, and the load with all the water; null where one of the two plans would be refused. */

@@ -1,7 +1,8 @@
 // What burns in the stove: a poison by name, and snow whose water is only there while the fuel lasts.
 
 import { itemName, type Plan } from '../plan'
-import { type Caution, listText } from './caution'
+import { listText } from '../units'
+import type { Caution } from './caution'
 
 export function fuelCautions({ gear }: Plan): Caution[] {
   const taken = gear.filter(({ count, fuel }) => fuel !== null && count > 0)

@@ -4,7 +4,8 @@
 import { heatCategories } from '../equations'
 import type { Plan } from '../plan'
 import { airOfLeg } from '../reckon'
-import { type Caution, itsFigures, listText } from './caution'
+import { listText } from '../units'
+import { type Caution, itsFigures } from './caution'
 import type { Formats } from './formats'
 
 /** The table begins at its first category; from the third on moderate work may go on for two thirds of an hour at most. */

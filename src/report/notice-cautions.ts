@@ -1,8 +1,8 @@
 // The engine's notices as cautions: those of one cause are told as one, with all the legs or days they concern.
 
 import { ASSUMED_AIR_C, ASSUMED_BODY, type Notice, type Reckoning } from '../reckon'
-import { capital } from '../units'
-import { type Caution, ITS_FIGURES, itsFigures, lightestSetup, listText } from './caution'
+import { capital, listText } from '../units'
+import { type Caution, ITS_FIGURES, itsFigures, lightestSetup } from './caution'
 import { type Formats, percentOver } from './formats'
 
 export function noticeCautions(reckoning: Pick<Reckoning, 'notices' | 'packs'>, formats: Formats): Caution[] {

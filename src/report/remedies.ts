@@ -9,8 +9,8 @@ import {
   suffersOutside,
   type TripChange,
 } from '../reckon'
-import { capital } from '../units'
-import { listText } from './caution'
+import { capital, listText } from '../units'
+
 import type { Formats } from './formats'
 import { leastText, missingOf, toldChance } from './missing'
 
@@ -73,7 +73,7 @@ function itemsText({ move, leave }: ItemChoice, { gear }: Plan): string {
     ? ''
     : `, if you can do without ${leave.length > 1 ? 'them' : 'it'}`
   const left = leave.length ? [`leave ${named(leave)} at home${asks}`] : []
-  return [...moved, ...left].join(' and ')
+  return listText([...moved, ...left])
 }
 
 function tripText(change: TripChange, { plan, formats }: Context): string {

@@ -1,7 +1,7 @@
 // Each verdict as a sentence with its number and reason, and one headline a set-up.
 
 import { type Answer, type SetupReckoning, VERDICTS, type VerdictCode } from '../reckon'
-import { capital } from '../units'
+import { capital, listText } from '../units'
 import { fittingVerdicts } from './fitting'
 import { withoutText } from './missing'
 import {
@@ -86,7 +86,7 @@ function openWords({ setup, missing }: OnSetup): Verdict[] {
   const [noLitres, noMass] = [withoutText(missing, 'litres'), withoutText(missing, 'mass')]
   if (!noLitres && !noMass) return []
   const { code, open, sure } = noLitres && noMass ? OPEN.both : noLitres ? OPEN.litres : OPEN.mass
-  const lead = `${capital([noLitres, noMass].filter(Boolean).join(' and '))}:`
+  const lead = `${capital(listText([noLitres, noMass].filter(Boolean)))}:`
   if (answer === 'does-not') return [{ code, weight: 'says', lead, rest: ' not counted.' }]
   // Where no limit is known, that alone leaves it open.
   if (answer === 'cannot-tell')

@@ -1,7 +1,5 @@
 // Quantities as people type and read them, and the exact factors between units.
 // Everything is pure; what is stored is always in the kind's own unit (kg, L, km, m, cm, °C, h, …).
-export { capital } from './capital'
-export { counted } from './counted'
 export { editText } from './edit'
 export type { Ratio } from './exact'
 export {
@@ -22,5 +20,6 @@ export type { Quantity, System } from './kinds'
 export { bareUnitOf, examplesOf, unitChoices } from './kinds'
 export type { Parsed, ParseOptions } from './parse'
 export { parseQuantity } from './parse'
+export { capital, counted, countText, listText } from './phrases'
 export type { Round } from './shown'
 export type { Unit } from './table'

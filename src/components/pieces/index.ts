@@ -1,7 +1,7 @@
 export { Cautions } from './Cautions'
 export { Doors } from './Doors'
+export { dateText, dayText, momentText } from './dates'
 export { LeftOut } from './LeftOut'
-export { momentText } from './moment-text'
 export { Row, type RowActions } from './Row'
 export { AddedWords, type Stored, useStored } from './stored'
 export { WhenOpen } from './WhenOpen'

@@ -3,7 +3,7 @@
 
 import { cleanWords, type Draft, type DraftPack, fieldWord, tripName, withoutOwnFacts } from '../../plan'
 import { type Base, type Packing, SHELF_LISTS, same, type Thing } from '../../plan/shelf'
-import { counted } from '../../units'
+import { counted, countText } from '../../units'
 import { inOneGo, type Steps } from '../portions'
 import type { Backup, BackupTrip, Contents } from './types'
 
@@ -148,7 +148,7 @@ const TRIPS: Sort<BackupTrip> = {
 function listWords(what: string, here: { id: string }[], file: { id: string }[]): string {
   if (sameAs(here, file)) return ''
   if (here.length !== file.length)
-    return `${counted(here.length, what)} here, ${file.length.toLocaleString('en')} in the file`
+    return `${counted(here.length, what)} here, ${countText(file.length)} in the file`
   const byId = new Map(here.map(entry => [entry.id, entry]))
   const changed = file.filter(entry => !sameAs(byId.get(entry.id), entry)).length
   return changed > 0 ? `${changed} of ${counted(here.length, what)} differ` : `the order of the ${what}s`

@@ -3,6 +3,7 @@
 
 import { cleanText, cleanWords } from '../../plan'
 import { givenToList } from '../../plan/shelf'
+import { countText } from '../../units'
 import { BACKUP_CAPS } from './limits'
 import { parseJson } from './parse-json'
 import { readSettings, readShelf } from './read-shelf'
@@ -12,7 +13,6 @@ import { BACKUP_FORMAT, BACKUP_VERSION, type Backup } from './types'
 export type ReadBackup = { ok: true; backup: Backup } | { ok: false; message: string }
 
 const refuse = (message: string): ReadBackup => ({ ok: false, message })
-const count = (n: number) => n.toLocaleString('en')
 
 /** Reads a backup file's text. `readTrip` reads one trip's record of any version. Never throws. */
 export function readBackup(text: string, readTrip: ReadTrip): ReadBackup {
@@ -68,7 +68,7 @@ function tooManyOf(trips: unknown, shelf: unknown): string | null {
   for (const [what, list] of Object.entries(lists)) {
     const most = BACKUP_CAPS[what as keyof typeof lists]
     if (Array.isArray(list) && list.length > most)
-      return `The file holds ${count(list.length)} ${what}; at most ${count(most)} are read.`
+      return `The file holds ${countText(list.length)} ${what}; at most ${countText(most)} are read.`
   }
   return null
 }

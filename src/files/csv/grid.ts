@@ -2,6 +2,7 @@
 // CR alone; blanks around quotes). What cannot be a table is refused in words, and nothing of it is read.
 
 import Papa from 'papaparse'
+import { countText } from '../../units'
 import { TABLE_CAPS } from './limits'
 import { hasSlowQuotes } from './slow-quotes'
 
@@ -54,12 +55,12 @@ function checked(grid: Grid): Grid | Refusal {
   const { rows } = grid
   if (rows.length > TABLE_CAPS.rows + 1)
     return refuse(
-      `It has more than ${count(TABLE_CAPS.rows)} rows, the most that are read at a time. Split it.`,
+      `It has more than ${countText(TABLE_CAPS.rows)} rows, the most that are read at a time. Split it.`,
     )
   const wide = rows.findIndex(row => row.length > TABLE_CAPS.columns)
   if (wide >= 0)
     return refuse(
-      `Row ${wide + 1} has ${count(rows[wide]!.length)} cells; up to ${TABLE_CAPS.columns} columns are read. Choose another separator, or leave columns out and save it anew.`,
+      `Row ${wide + 1} has ${countText(rows[wide]!.length)} cells; up to ${TABLE_CAPS.columns} columns are read. Choose another separator, or leave columns out and save it anew.`,
     )
   return grid
 }
@@ -70,7 +71,6 @@ export const tooLarge = (bytes: number): Refusal =>
   )
 
 const refuse = (message: string): Refusal => ({ ok: false, message })
-const count = (n: number) => n.toLocaleString('en')
 
 function parse(text: string, separator: Separator, preview: number) {
   return Papa.parse<string[]>(text, { delimiter: separator, newline: newlineOf(text), preview })

@@ -1,6 +1,6 @@
 // Gathers what counts of a GPX file as its elements open and close: checks each point as it comes.
 
-import { counted } from '../../units'
+import { counted, countText } from '../../units'
 import { ELEVATION_M, GPX_CAPS } from './limits'
 import { cleanName } from './name'
 import { decimal, growingNumbers } from './numbers'
@@ -37,7 +37,7 @@ export function createCollector() {
     points += 1
     if (points > GPX_CAPS.points)
       throw refusal(
-        `The file holds more than ${GPX_CAPS.points.toLocaleString('en')} points: thin the track out, or export it in parts.`,
+        `The file holds more than ${countText(GPX_CAPS.points)} points: thin the track out, or export it in parts.`,
       )
     point = {
       latDeg: degrees(attributes, LATITUDE),

@@ -1,6 +1,7 @@
 // One line of a list without named columns: its name, mass, litres and number of pieces, wherever they stand.
 
 import type { System } from '../../units'
+import { listText } from '../../units'
 import { amountsIn, cellKind, takeCount } from './amounts'
 import { cellsOf, separatorOf } from './cells'
 import { type Mass, oneMass } from './masses'
@@ -72,7 +73,7 @@ export function splitRow(line: string, system: System): Split {
 
 function bareWhy(bare: string[]): string {
   const [first = ''] = bare
-  const which = bare.length > 1 ? `${bare.join(' and ')} have` : `"${first}" has`
+  const which = bare.length > 1 ? `${listText(bare)} have` : `"${first}" has`
   return `${which} no unit: write ${first} g, ${first} L or ${first} x, or name the columns in a first line`
 }
 

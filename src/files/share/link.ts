@@ -2,6 +2,7 @@
 // to no server. #plan=1.<base64url of: the JSON packed with raw deflate, then the CRC-32 of that JSON in four bytes>
 
 import type { PlanDocument } from '../../plan'
+import { countText } from '../../units'
 import type { PacksDocument } from '../pack-list'
 import { toBase64url } from './base64url'
 import { crc32 } from './crc32'
@@ -42,7 +43,7 @@ async function linkOf(kind: LinkKind, value: object, base: URL): Promise<SharedL
   return { ok: true, link: link.href }
 }
 
-const TOO_LONG = `This is too long for a link (${SHARE_CAPS.fragmentChars.toLocaleString('en')} characters at most): save it as a file.`
+const TOO_LONG = `This is too long for a link (${countText(SHARE_CAPS.fragmentChars)} characters at most): save it as a file.`
 
 const refuse = (message: string) => ({ ok: false, message }) as const
 

@@ -3,6 +3,7 @@
 // Every step has its cap: characters, unpacked bytes, depth (in the plan's own parser), then schema and rules.
 
 import { cleanText, type Parsed, type PlanDocument, parseForeign, problemInWords } from '../../plan'
+import { countText } from '../../units'
 import { type ReadPacks, readPacks } from '../pack-list'
 import { fromBase64url } from './base64url'
 import { crc32 } from './crc32'
@@ -16,8 +17,6 @@ interface Refused {
   ok: false
   message: string
 }
-
-const count = (n: number) => n.toLocaleString('en')
 const refuse = (message: string): Refused => ({ ok: false, message })
 const DAMAGED = refuse(
   'This link was cut short or changed on its way: copy the whole of it once more, or ask for a file.',
@@ -43,7 +42,7 @@ async function unsealed(fragment: string, kind: LinkKind): Promise<{ ok: true; v
   const text = fragment.startsWith('#') ? fragment.slice(1) : fragment
   if (text.length > SHARE_CAPS.fragmentChars)
     return refuse(
-      `This link is ${count(text.length)} characters long and at most ${count(SHARE_CAPS.fragmentChars)} are read: ask for a file.`,
+      `This link is ${countText(text.length)} characters long and at most ${countText(SHARE_CAPS.fragmentChars)} are read: ask for a file.`,
     )
   const start = `${kind}=`
   const parts = text.startsWith(start) ? /^(\d{1,4})\.(.+)$/.exec(text.slice(start.length)) : null

@@ -10,7 +10,8 @@ import {
   type SetupReckoning,
   shortfallOf,
 } from '../../reckon'
-import { type Caution, listText } from '../caution'
+import { listText } from '../../units'
+import type { Caution } from '../caution'
 import type { Formats } from '../formats'
 import { missingOf } from '../missing'
 import { remedyInWords, shortfallInWords } from '../remedies'

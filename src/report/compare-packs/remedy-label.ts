@@ -2,7 +2,7 @@
 
 import { itemName, type Plan } from '../../plan'
 import type { Change, ItemChoice, TripChange } from '../../reckon'
-import { listText } from '../caution'
+import { listText } from '../../units'
 
 /** "Move Rain jacket to a pocket". */
 export function remedyLabel(change: Change, plan: Plan): string {

@@ -4,6 +4,7 @@
 import { type FitRoom, fitRoom, usualClearanceCm } from '../../equations'
 import { itemName } from '../../plan'
 import type { TooLarge } from '../../reckon'
+import { listText } from '../../units'
 import type { Formats } from '../formats'
 import { given } from '../given'
 import type { Fitted } from './judge'
@@ -25,7 +26,7 @@ export function fitWords(fitted: Fitted, formats: Formats): FitWords {
   const end = endText(fitted, room, formats)
   const stand = standsIn(fitted, room, formats)
   const all = counted[0]
-    ? `It is counted as ${counted.map(code => COUNTED[code]).join(' and ')} all the same.`
+    ? `It is counted as ${listText(counted.map(code => COUNTED[code]))} all the same.`
     : null
   const close = snug ? `Less than ${cm(usualClearanceCm)} is to spare.` : null
   const sentences = (...parts: (string | null)[]) => parts.filter(Boolean).join(' ')
@@ -104,7 +105,7 @@ function standsIn(
       ? `${cm(endCm + usualClearanceCm)} of width and depth inside`
       : 'a wider or squarer section'
   const asked = [...height, ...(endCm > endRoomCm ? [wider] : [])]
-  return `It would stand with ${asked.join(' and ')}.`
+  return `It would stand with ${listText(asked)}.`
 }
 
 export function pairWords({ items: [one, other], how, snug }: Pair, { cm }: Formats): string {

@@ -2,8 +2,8 @@
 
 import { defaults, itemName, type PartyPlan } from '../../plan'
 import type { PartyReckoning, PersonReckoning } from '../../reckon'
-import { counted } from '../../units'
-import { listText } from '../caution'
+import { counted, listText } from '../../units'
+
 import { type Formats, percentOver } from '../formats'
 
 /** Strains that differ by no more are the same. */

@@ -3,7 +3,8 @@
 
 import { itemName, type Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
-import { type Caution, listText } from '../caution'
+import { listText } from '../../units'
+import type { Caution } from '../caution'
 import type { Formats } from '../formats'
 import { placeText } from '../places'
 import { ASSUMED, type Centre, type Moved, type Placing } from './layout'

@@ -4,7 +4,7 @@
 import { type CartridgeChoice, cartridgeClasses, cartridgesFor, fuelG } from '../../equations'
 import { addItem, type Draft, type DraftItem, type Plan } from '../../plan'
 import { type Reckoning, routeOf, stockAtMoments } from '../../reckon'
-import { counted } from '../../units'
+import { counted, listText } from '../../units'
 import { sumOf } from './sum'
 import type { Explanation, WhyContext } from './types'
 
@@ -71,7 +71,7 @@ export function whyCartridges({ plan, reckoning, formats }: WhyContext, id: stri
 
 /** "1 × 230 g and 1 × 100 g". */
 export const piecesText = ({ pieces }: CartridgeChoice): string =>
-  pieces.map(({ netG, count }) => `${count} × ${netG} g`).join(' and ')
+  listText(pieces.map(({ netG, count }) => `${count} × ${netG} g`))
 
 const emptyName = (netG: number) => `Gas cartridge ${netG} g, empty`
 

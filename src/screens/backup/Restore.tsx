@@ -4,16 +4,15 @@
 import './backup.css'
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { Choice } from '../../components/fields'
-import { useStored } from '../../components/pieces'
+import { dayText, useStored } from '../../components/pieces'
 import { type Backup, bringsNothing, type Comparison, comparing, type Wishes } from '../../files/backup'
 import { beginInPortions } from '../../files/portions'
 import { library, saveState, shelf, storeLoaded, tripList } from '../../store'
 import type { TakenIn } from '../../store/lazy'
-import { counted } from '../../units'
+import { counted, listText } from '../../units'
 import { RestoreShelf, RestoreTrips } from './RestoreLists'
 import { Result } from './Result'
 import { theBackups } from './the-backups'
-import { dayText } from './words'
 
 interface RestoreProps {
   backup: Backup
@@ -175,7 +174,7 @@ function Settings({ words, wishes, isEmptyHere, source }: SettingsProps) {
     <section>
       <h2>Settings</h2>
       <p>
-        The {source} has {words.join(' and ')}: {isTaken ? 'these are taken over.' : 'yours stay.'}
+        The {source} has {listText(words)}: {isTaken ? 'these are taken over.' : 'yours stay.'}
       </p>
     </section>
   )

@@ -2,6 +2,7 @@
 
 import { useRef } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
+import { dateText } from '../../components/pieces'
 import type { Packing } from '../../plan/shelf'
 import { type Formats, formatsIn } from '../../report'
 import { effectText, isCounted, oddText } from '../../report/confidence'
@@ -75,8 +76,6 @@ function SamePack({ packings }: { packings: Packing[] }) {
     </p>
   )
 }
-
-const dateText = (at: number) => new Date(at).toLocaleDateString(undefined, { dateStyle: 'medium' })
 
 function saidText({ said }: Packing, formats: Formats): string {
   if (said.how === 'over') return `would not close by ${formats.litres(said.overLitres)}`

@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks'
 import { FileButton } from '../../components/files'
 import { TABLE_CAPS } from '../../files/csv'
+import { countText } from '../../units'
 import { type Source, sourceOf, unreadable } from './source'
 
 interface TableSourceProps {
@@ -68,8 +69,8 @@ export function TableSource({ source, onSource }: TableSourceProps) {
             }}
           />
           <p id="table-hint" class="hint">
-            With the row that names the columns, if there is one. Up to {TABLE_CAPS.rows.toLocaleString('en')}{' '}
-            rows and {TABLE_CAPS.bytes / 1e6} MB; it is read on this device and sent nowhere.
+            With the row that names the columns, if there is one. Up to {countText(TABLE_CAPS.rows)} rows and{' '}
+            {TABLE_CAPS.bytes / 1e6} MB; it is read on this device and sent nowhere.
           </p>
         </div>
       )}

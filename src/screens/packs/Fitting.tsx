@@ -5,6 +5,7 @@ import { fieldPath, itemName, type Plan } from '../../plan'
 import { type Formats, kindOfVerdict, type Verdict } from '../../report'
 import { type Fitting as Found, fittingOf, fitWords, pairWords } from '../../report/fitting'
 import { reckoned } from '../../store'
+import { listText } from '../../units'
 
 interface FittingProps {
   packIndex: number
@@ -41,7 +42,7 @@ const FIELDS: Readonly<Record<string, string>> = {
 function NotJudged({ packIndex, fitting: { missing, things } }: { packIndex: number; fitting: Found }) {
   const id = reckoned.value?.packIds[packIndex]
   const one = missing.length === 1
-  const what = `inner ${listed(missing)} ${one ? 'is' : 'are'} not known`
+  const what = `inner ${listText(missing)} ${one ? 'is' : 'are'} not known`
   const give = () => toField(fieldPath('packs', id ?? '', FIELDS[missing[0]!]!))
   return (
     <>
@@ -56,9 +57,6 @@ function NotJudged({ packIndex, fitting: { missing, things } }: { packIndex: num
     </>
   )
 }
-
-const listed = (names: string[]) =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
 
 function Things({ packIndex, formats, fitting }: Omit<FittingProps, 'plan'> & { fitting: Found }) {
   return (
@@ -86,7 +84,7 @@ function Things({ packIndex, formats, fitting }: Omit<FittingProps, 'plan'> & { 
             <strong>
               <bdi>{itemName(item)}</bdi>: not judged.
             </strong>{' '}
-            Its {listed(missing)} {missing.length > 1 ? 'are' : 'is'} not known.
+            Its {listText(missing)} {missing.length > 1 ? 'are' : 'is'} not known.
           </p>
         </li>
       ))}

@@ -3,6 +3,7 @@
 import { useEffect, useState } from 'preact/hooks'
 import { later } from '../../components/frame'
 import { SHARE_CAPS, type SharedLink } from '../../files/share'
+import { countText } from '../../units'
 
 const CodePicture = later(async () => (await import('./CodePicture')).CodePicture)
 
@@ -77,17 +78,19 @@ function Done({ done, link }: { done: 'copied' | 'by hand' | 'code' | null; link
   return (
     <>
       <div role="status">
-        {done === 'copied' ? <p class="hint">The link is copied: {count(link.length)} characters.</p> : null}
+        {done === 'copied' ? (
+          <p class="hint">The link is copied: {countText(link.length)} characters.</p>
+        ) : null}
         {done !== null && done !== 'code' && link.length > SHARE_CAPS.easyLinkChars ? (
           <p class="hint">
-            Some programs cut links of more than {count(SHARE_CAPS.easyLinkChars)} characters. If it does not
-            open at the other end, send a file.
+            Some programs cut links of more than {countText(SHARE_CAPS.easyLinkChars)} characters. If it does
+            not open at the other end, send a file.
           </p>
         ) : null}
         {done === 'code' && link.length > SHARE_CAPS.codeBytes ? (
           <p class="problem">
-            This is too large for a code: its link has {count(link.length)} characters, and a code is read
-            well up to {count(SHARE_CAPS.codeBytes)}. Copy the link, or save a file.
+            This is too large for a code: its link has {countText(link.length)} characters, and a code is read
+            well up to {countText(SHARE_CAPS.codeBytes)}. Copy the link, or save a file.
           </p>
         ) : null}
       </div>
@@ -112,5 +115,3 @@ function ByHand({ link }: { link: string }) {
     </div>
   )
 }
-
-const count = (n: number) => n.toLocaleString('en')

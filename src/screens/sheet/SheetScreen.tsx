@@ -3,6 +3,7 @@
 import './sheet.css'
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
+import { dateText } from '../../components/pieces'
 import { formatsIn } from '../../report'
 import { reckoned } from '../../store'
 import { packedByPlace } from './packing'
@@ -64,11 +65,7 @@ function Paper(props: Omit<SheetProps, 'rows' | 'printed'>) {
       </div>
       <div class="sheet-window" ref={box}>
         <div class="sheet-paper" style={{ '--zoom': zoom }}>
-          <Sheet
-            {...props}
-            rows={rows}
-            printed={new Date().toLocaleDateString(undefined, { dateStyle: 'medium' })}
-          />
+          <Sheet {...props} rows={rows} printed={dateText(Date.now())} />
         </div>
       </div>
     </>

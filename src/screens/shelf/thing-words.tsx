@@ -1,18 +1,11 @@
 // A thing in a line or two: what it weighs and takes, what is noted of it, and where it is used.
 
+import { dayText } from '../../components/pieces'
 import type { Thing } from '../../plan/shelf'
-import { counted, type System } from '../../units'
+import { counted, listText, type System } from '../../units'
 import { itemFacts } from '../gear'
 
 export const nameOf = ({ item }: Thing): string => item.name || 'Without a name'
-
-/** "3 Mar 2026"; the text itself where it is no date. */
-function dateText(day: string): string {
-  const date = new Date(`${day}T12:00:00`)
-  return Number.isNaN(date.getTime())
-    ? day
-    : date.toLocaleDateString('en-GB', { day: 'numeric', month: 'short', year: 'numeric' })
-}
 
 interface ThingLinesProps {
   thing: Thing
@@ -24,11 +17,11 @@ interface ThingLinesProps {
 export function ThingLines({ thing, system, uses, isInTrip }: ThingLinesProps) {
   const { item, note, weighedOn, retired } = thing
   const { count = 1 } = item
-  const facts = [...itemFacts(item, system), weighedOn ? `weighed ${dateText(weighedOn)}` : '']
+  const facts = [...itemFacts(item, system), weighedOn ? `weighed ${dayText(weighedOn)}` : '']
   // The open trip by its name, the others by how many there are.
   const others = isInTrip ? uses - 1 : uses
   const trips = [isInTrip ? 'this trip' : '', others > 0 ? counted(others, isInTrip ? 'other' : 'trip') : '']
-  const inTrips = trips.filter(Boolean).join(' and ')
+  const inTrips = listText(trips.filter(Boolean))
   const state = [retired ? 'Retired' : '', inTrips && `In ${inTrips}`].filter(Boolean)
   return (
     <>

@@ -6,6 +6,7 @@ import { FileButton } from '../../components/files'
 import { GPX_CAPS, type GpxMeasured, importGpx, type ProfilePoint } from '../../files/gpx'
 import { GpxTrack } from './GpxTrack'
 import './gpx-import.css'
+import { countText } from '../../units'
 
 export interface GpxImportProps {
   /** Called when the stops were taken over, with a profile of at most 400 points to draw; or with null: left. */
@@ -95,8 +96,8 @@ function FileChoice({
       />
       {again ? null : (
         <p class="hint">
-          GPX 1.0 or 1.1, up to {GPX_CAPS.fileBytes / 1e6} MB and {GPX_CAPS.points.toLocaleString('en')}{' '}
-          points. It is read on this device and not sent anywhere.
+          GPX 1.0 or 1.1, up to {GPX_CAPS.fileBytes / 1e6} MB and {countText(GPX_CAPS.points)} points. It is
+          read on this device and not sent anywhere.
         </p>
       )}
     </>

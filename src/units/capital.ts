@@ -1,2 +1,0 @@
-/** With its first letter a capital. */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
