@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto'
-import { readFileSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import preact from '@preact/preset-vite'
-import type { Plugin } from 'vite'
+import { type Plugin, runnerImport } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 import { defineConfig } from 'vitest/config'
 
@@ -23,16 +23,22 @@ const contentPolicy = [
   'trusted-types app-sw app-worker',
 ].join('; ')
 
-// Everything a static host should send; see DEVELOPERS.md, "Hosting". A page cannot set frame-ancestors itself.
-export const headers = {
-  'Content-Security-Policy': `${contentPolicy}; frame-ancestors 'none'`,
+/** The policy that the built page carries: with what is written into it. */
+function policyOf(page: string): string {
+  const written = /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(page)?.[1] ?? contentPolicy
+  return written.replaceAll('&#39;', "'")
+}
+
+/** Everything a static host should send; see DEVELOPERS.md, "Hosting". A page cannot set frame-ancestors itself. */
+export const headersFor = (page: string) => ({
+  'Content-Security-Policy': `${policyOf(page)}; frame-ancestors 'none'`,
   'X-Content-Type-Options': 'nosniff',
   'Referrer-Policy': 'no-referrer',
   'Cross-Origin-Opener-Policy': 'same-origin',
   'Cross-Origin-Resource-Policy': 'same-origin',
   'Permissions-Policy': 'camera=(), microphone=(), geolocation=(), payment=(), usb=()',
   'Cache-Control': 'no-cache',
-}
+})
 
 const here = (path: string) => join(import.meta.dirname, path)
 
@@ -53,6 +59,12 @@ function policyInPage(): Plugin {
 
 let builtInto = here('.dist')
 
+/** The page as it was built last; before that none. */
+function builtPage(): string {
+  const path = join(builtInto, 'index.html')
+  return existsSync(path) ? readFileSync(path, 'utf8') : ''
+}
+
 /** Puts `guard.ts` before all other scripts of the built page, as a file of its own. */
 function guardBeforeAll(): Plugin {
   return {
@@ -62,7 +74,7 @@ function guardBeforeAll(): Plugin {
       builtInto = resolve(root, build.outDir)
     },
     buildStart() {
-      for (const name of ['guard', 'guard-save'])
+      for (const name of ['guard', 'guard-save', EARLY])
         this.emitFile({ type: 'chunk', id: here(`src/${name}.ts`), name, preserveSignature: 'strict' })
     },
     transformIndexHtml: {
@@ -77,6 +89,51 @@ function guardBeforeAll(): Plugin {
     },
   }
 }
+
+const EARLY = 'early'
+/** What the service worker answers with: the page without the welcome, which would flash where a trip is open. */
+const SHELL = 'shell.html'
+
+const hashOf = (text: string) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`
+
+/** The first page in one request: the welcome, its styles and the few lines that wait for taps are written into it. */
+function firstPageWhole(): Plugin {
+  return {
+    name: 'first-page-whole',
+    apply: 'build',
+    enforce: 'post',
+    async generateBundle(_, bundle) {
+      const page = bundle['index.html']
+      const early = Object.values(bundle).find(each => each.type === 'chunk' && each.name === EARLY)
+      if (page?.type !== 'asset' || early?.type !== 'chunk')
+        this.error('the page or what runs early is not built')
+      const shell = String(page.source)
+      const [link = '', address = ''] = /<link rel="stylesheet"[^>]* href="\.\/([^"]+)">/.exec(shell) ?? []
+      const sheet = bundle[address]
+      if (sheet?.type !== 'asset') this.error('the page has no style sheet of its own')
+      const style = String(sheet.source).trim()
+      const script = early.code.trim()
+      const { module } = await runnerImport<{ emptyApp: () => string }>(here('src/ahead.tsx'), {
+        configFile: false,
+        plugins: [preact()],
+        logLevel: 'error',
+      })
+      const policy = contentPolicy
+        .replace("style-src 'self'", `style-src 'self' ${hashOf(style)}`)
+        .replace("script-src 'self'", `script-src 'self' ${hashOf(script)}`)
+      delete bundle[early.fileName]
+      this.emitFile({ type: 'asset', fileName: SHELL, source: shell })
+      page.source = shell
+        .replace(attribute(contentPolicy), () => attribute(policy))
+        // Known by its address, so that no later part asks for it again; not fetched.
+        .replace(link, () => `<style>${style}</style>\n    ${link.replace('<link', '<link disabled')}`)
+        .replace('</head>', () => `  <script>${script}</script>\n  </head>`)
+        .replace('<div id="app"></div>', () => `<div id="app">${module.emptyApp()}</div>`)
+    },
+  }
+}
+
+const attribute = (text: string) => text.replaceAll("'", '&#39;')
 
 /** What the service worker holds a file against, so that it stores no other one in its place. */
 export const integrityOf = (bytes: Buffer): string =>
@@ -121,7 +178,7 @@ async function putAside({ request }: { request: Request }): Promise<Response> {
  * What waits for something before it is run must not share a file with what imports it: neither would ever start. The
  * guard stands alone, whatever else is missing.
  */
-const isEntry = (id: string) => /index\.html$|src\/(main\.tsx|guard(-save)?\.ts)$/.test(id)
+const isEntry = (id: string) => /index\.html$|src\/(main\.tsx|(guard(-save)?|early)\.ts)$/.test(id)
 
 /**
  * Few files, since each costs a request and its own storing: all that the first page needs in one, the other styles in
@@ -174,16 +231,20 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     rolldownOptions: { output: { codeSplitting: { groups: chunks }, ...named } },
   },
-  preview: { headers, port: 4173 },
+  preview: { headers: headersFor(builtPage()), port: 4173 },
   plugins: [
     preact({ devToolsEnabled: false, prefreshEnabled: false }),
     policyInPage(),
     guardBeforeAll(),
+    firstPageWhole(),
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,
       manifest: false,
       workbox: {
+        // The shell stands in for the page.
+        globIgnores: ['index.html'],
+        directoryIndex: SHELL,
         // Not the icons of an installed app, which the system keeps once it is installed.
         globPatterns: ['**/*.{js,css,html,svg,webmanifest}'],
         cleanupOutdatedCaches: true,

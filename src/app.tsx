@@ -14,7 +14,7 @@ import {
   useScrollBack,
   useUndoKeys,
 } from './components/frame'
-import { Welcome } from './screens/welcome'
+import { EmptyApp } from './screens/welcome'
 import { actions, isStoring, library, loadEngine, openTrip } from './store'
 
 /** What shows an open trip needs the engine as much as its own code. */
@@ -48,6 +48,9 @@ const SHELF = 'shelf'
 
 /** The packs apart from any trip. */
 const OWN_PACKS = 'own-packs'
+
+/** What is opened without a trip too. */
+const ALONE: readonly string[] = [SHELF, OWN_PACKS]
 
 /** Screens that are reached from one of the four places, and are shown where it is. */
 const SHOWN_AT: Readonly<Record<string, Screen>> = {
@@ -84,8 +87,8 @@ export function App() {
   const { place } = library.value
   const [shelfStands, closeBeside] = useShelfBeside(wide)
   const [file] = incoming.value
-  const isAlone = !openTrip.value && [SHELF, OWN_PACKS].includes(place.screen)
-  const isWelcome = !openTrip.value && place.screen !== 'more' && !isAlone
+  const isAlone = !openTrip.value && ALONE.includes(place.screen)
+  const isWelcome = isEmptyApp()
   const shown = file ? 'file' : link ? 'link' : isWelcome ? 'welcome' : place.screen
   useHeadingFocus(shown, place.screen === SHELF ? SHELF : screenOf(place.screen))
   // What opens from the empty app begins at its top, however far that was scrolled.
@@ -122,16 +125,7 @@ export function App() {
         </div>
       </>
     )
-  if (isWelcome)
-    return (
-      <>
-        <Notices />
-        <Welcome onMore={() => actions.setPlace({ screen: 'more', detail: null, scrollY: 0 })} />
-        <div class="foot">
-          <UndoBar />
-        </div>
-      </>
-    )
+  if (isWelcome) return <EmptyApp />
 
   const go = (screen: string, detail: string | null = null) => {
     actions.setPlace({ screen, detail, scrollY: 0 })
@@ -206,6 +200,9 @@ export function App() {
     </div>
   )
 }
+
+/** Whether there is no trip to show, and nothing was opened that needs none. */
+export const isEmptyApp = () => !openTrip.value && !['more', ...ALONE].includes(library.value.place.screen)
 
 function Places({ here, onGo }: { here: Screen; onGo: (screen: Screen) => void }) {
   return (

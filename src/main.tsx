@@ -1,6 +1,6 @@
-import { render } from 'preact'
-import { App } from './app'
-import { loadEngine, openTrip, startStore, startUpdates, within } from './store'
+import { hydrate, render } from 'preact'
+import { App, isEmptyApp } from './app'
+import { library, loadEngine, openTrip, startStore, startUpdates, within } from './store'
 import './style.css'
 import './components/components.css'
 import './components/rows.css'
@@ -19,7 +19,19 @@ await startStore(() => import('./store/lazy'))
 // With a trip open, its answer is part of the first picture; where it cannot be had, the screens say so.
 if (openTrip.peek()) await within(loadEngine(), ENGINE_MS).catch(() => undefined)
 document.getElementById('opening')?.remove()
-render(<App />, root)
+const { dataset } = document.documentElement
+// What stands there already stays the same, with what was chosen in it meanwhile.
+const isAhead =
+  root.firstChild && dataset.opens === undefined && isEmptyApp() && library.peek().system === 'metric'
+const tapped = root.querySelector('[data-tapped]')?.textContent
+if (isAhead) hydrate(<App />, root)
+else {
+  root.replaceChildren()
+  render(<App />, root)
+}
+delete dataset.opens
+if (isAhead && tapped)
+  for (const button of root.querySelectorAll('button')) if (button.textContent === tapped) button.click()
 // Until here guard.ts stands in for what fails.
 dispatchEvent(new Event('app-drawn'))
 startUpdates()

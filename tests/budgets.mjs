@@ -24,6 +24,12 @@ const troubles = [...missedByEager(), ...missedByStore(), ...circles()]
 
 const budgets = [
   {
+    what: 'the first page, drawn before anything else has come',
+    limitKb: 8,
+    mostFiles: 1,
+    files: ['index.html'],
+  },
+  {
     what: 'JavaScript of the first visit',
     limitKb: 50,
     mostFiles: 4,
@@ -75,9 +81,11 @@ function missedByEager() {
     .map(file => `${file} is loaded by the page and was not weighed`)
 }
 
+/** The worker itself is none of it, nor the page, for which the shell stands in. */
 function missedByStore() {
   return files
-    .filter(file => file !== 'sw.js' && !file.startsWith('.vite/') && !isIcon(file) && !stored.includes(file))
+    .filter(file => !['sw.js', 'index.html'].includes(file) && !file.startsWith('.vite/'))
+    .filter(file => !isIcon(file) && !stored.includes(file))
     .map(file => `${file} is not stored for offline use`)
 }
 

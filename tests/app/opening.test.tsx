@@ -8,8 +8,8 @@ import { incoming, nextIncoming } from '../../src/components/files'
 import { keepScroll, UndoBar, useHeadingFocus, useScrollBack } from '../../src/components/frame'
 import { fromPlanDocument, parsePlan } from '../../src/plan'
 import { Carrier } from '../../src/screens/trip/Habits'
-import { Welcome } from '../../src/screens/welcome'
-import { actions, newId } from '../../src/store'
+import { EmptyApp } from '../../src/screens/welcome'
+import { actions, library, newId, openTrip } from '../../src/store'
 
 afterEach(cleanup)
 
@@ -85,14 +85,27 @@ describe('a place that opens', () => {
 
 describe('the empty app', () => {
   test('takes in a saved file, and opens what was kept before', () => {
-    const onMore = vi.fn()
-    render(<Welcome onMore={onMore} />)
+    render(<EmptyApp />)
     const file = new File(['{}'], 'backup.json')
     fireEvent.change(screen.getByLabelText('Open a saved file'), { target: { files: [file] } })
     expect(incoming.value).toEqual([file])
     nextIncoming()
     fireEvent.click(screen.getByRole('button', { name: /^More/ }))
-    expect(onMore).toHaveBeenCalledOnce()
+    expect(library.value.place.screen).toBe('more')
+  })
+
+  test.each([
+    ['Plan a trip', 'trip', 0],
+    ['Does my pack do?', 'packs', 0],
+    ['In a shop', 'shop', 0],
+    ['Food and water between resupplies', 'trip', 3],
+  ])('%s is one tap', (label, place, stops) => {
+    render(<EmptyApp />)
+    fireEvent.click(screen.getByRole('button', { name: label }))
+    expect(library.value.place.screen).toBe(place)
+    expect(openTrip.value?.draft.trip.stops).toHaveLength(stops)
+    const shop = openTrip.value?.draft.trip.stops.find(({ resupply }) => resupply)
+    expect(library.value.place.detail).toBe(shop ? `trip/stops/${shop.id}` : null)
   })
 })
 

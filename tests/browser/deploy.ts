@@ -5,6 +5,9 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { integrityOf } from '../../vite.config'
 
+/** What the host answers with, and what the service worker does. */
+const pages = ['index.html', 'shell.html']
+
 /** What the second build's page carries and the first's does not. */
 export const secondMark = 'meta[name="build"][content="second"]'
 
@@ -19,21 +22,18 @@ export async function secondBuild(first: string): Promise<{ folder: string; remo
 
   const assets = join(folder, 'assets')
   await rename(join(assets, `${script}.js`), join(assets, `${script}-second.js`))
-  const texts = [
-    'index.html',
-    'sw.js',
-    ...(await readdir(assets)).filter(isScript).map(name => `assets/${name}`),
-  ]
+  const texts = [...pages, 'sw.js', ...(await readdir(assets)).filter(isScript).map(name => `assets/${name}`)]
   for (const name of texts) {
     await change(join(folder, name), text => text.replaceAll(`${script}.js`, `${script}-second.js`))
   }
-  await change(join(folder, 'index.html'), text =>
-    text.replace('</head>', '<meta name="build" content="second"></head>'),
-  )
+  for (const name of pages)
+    await change(join(folder, name), text =>
+      text.replace('</head>', '<meta name="build" content="second"></head>'),
+    )
   await change(join(folder, 'sw.js'), text => {
-    const marked = text.replace(/(url:\s*"index\.html",\s*revision:\s*")/, '$1second')
+    const marked = text.replace(/(url:\s*"shell\.html",\s*revision:\s*")/, '$1second')
     if (marked !== text) return marked
-    return replaced(text, /(revision:\s*")([^"]*",\s*url:\s*"index\.html")/, '$1second$2')
+    return replaced(text, /(revision:\s*")([^"]*",\s*url:\s*"shell\.html")/, '$1second$2')
   })
   await seal(folder)
   return { folder, remove: () => rm(folder, { recursive: true }) }

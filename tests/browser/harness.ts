@@ -208,8 +208,9 @@ async function visit(page: Page, site: Site, troubles: Map<Page, Troubles>): Pro
   return page
 }
 
-/** Waits until the app has drawn something into its place. */
+/** Waits until the app has drawn something into its place: the first page shows the welcome ahead of it. */
 export async function untilDrawn(page: Page): Promise<void> {
+  await page.locator('#opening').waitFor({ state: 'detached' })
   await page.locator('#app > *:visible').first().waitFor()
 }
 

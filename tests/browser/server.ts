@@ -4,7 +4,7 @@ import { readFile } from 'node:fs/promises'
 import { createServer, type Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { extname, join, normalize } from 'node:path'
-import { headers } from '../../vite.config'
+import { headersFor } from '../../vite.config'
 
 const types: Record<string, string> = {
   '.html': 'text/html; charset=utf-8',
@@ -59,9 +59,10 @@ export async function serve(folder: string): Promise<Site> {
         pathname === blank.path
           ? blank.body
           : file && (await contents(join(current, decodeURIComponent(file))))
-      const body = there || !isHidingMissing ? there : await contents(join(current, 'index.html'))
+      const page = await contents(join(current, 'index.html'))
+      const body = there || !isHidingMissing ? there : page
       response.writeHead(body ? 200 : 404, {
-        ...headers,
+        ...headersFor(String(page ?? '')),
         'Content-Type': (there ? types[extname(file ?? pathname)] : types['.html']) ?? 'text/plain',
       })
       response.end(body ?? 'no such file')

@@ -1,5 +1,5 @@
 // The shell of the app: it installs, it needs no network once stored, a new release waits until it is let in.
-import { readdir, rm } from 'node:fs/promises'
+import { readdir, readFile, rm } from 'node:fs/promises'
 import { join } from 'node:path'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
@@ -53,6 +53,39 @@ describe('installing', () => {
     expect(opaque).toBe(true)
     expect(reach).toBeGreaterThan(0.3)
     expect(reach).toBeLessThanOrEqual(0.4)
+  })
+})
+
+describe('the first page', () => {
+  journey('stands before any script has come, and does what was tapped then', async ({ browser, site }) => {
+    const script = /src="\.\/(assets\/index-[^"]+)"/.exec(
+      await readFile(join(built, 'index.html'), 'utf8'),
+    )![1]!
+    const context = await browser.newContext(at360())
+    const page = await context.newPage()
+    const release = site.hold(script)
+    await page.goto(site.url, { waitUntil: 'commit' })
+    await page.getByRole('button', { name: 'Look at a demo trip' }).click()
+    expect(await page.locator('#opening').count()).toBe(1)
+    release()
+    await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
+    expect(await page.getByRole('main').count()).toBe(1)
+    await context.close()
+  })
+
+  journey('does not flash by where something else is opened', async ({ browser, site }) => {
+    const script = /src="\.\/(assets\/index-[^"]+)"/.exec(
+      await readFile(join(built, 'index.html'), 'utf8'),
+    )![1]!
+    const context = await browser.newContext(at360())
+    const page = await context.newPage()
+    const release = site.hold(script)
+    await page.goto(`${site.url}#a-link`, { waitUntil: 'commit' })
+    await page.locator('#opening').waitFor({ state: 'attached' })
+    expect(await page.getByRole('main').isVisible()).toBe(false)
+    release()
+    await page.getByRole('main').waitFor()
+    await context.close()
   })
 })
 

@@ -1,2 +1,2 @@
+export { EmptyApp } from './EmptyApp'
 export { loadDemo } from './load'
-export { Welcome } from './Welcome'
