@@ -1,78 +1,32 @@
-// The frame: four places at the bottom of a phone; at a desk answer and places in a column at the side, the chosen place
-// over the rest. The answer is always in view.
+// What the page shows: a file or a link that was opened, the welcome, what stands alone, or the open trip.
 
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks'
 import { incoming, nextIncoming, useIncoming, useLink } from './components/files'
 import {
-  Header,
   later,
   Notices,
-  Ticker,
   UndoBar,
   useHeadingFocus,
   useMedia,
   useScrollBack,
   useUndoKeys,
 } from './components/frame'
+import {
+  GearScreen,
+  MoreScreen,
+  NeedPlace,
+  PacksScreen,
+  Received,
+  SharedPlan,
+  SheetScreen,
+  ShelfScreen,
+  TripPlace,
+} from './lazy-screens'
+import { ALONE, placeOfScreen, SHELF } from './places'
 import { EmptyApp } from './screens/welcome'
-import { actions, isStoring, library, loadEngine, openTrip } from './store'
+import { actions, isStoring, library, openTrip } from './store'
 
-/** What shows an open trip needs the engine as much as its own code. */
-const withEngine: typeof later = load =>
-  later(async () => {
-    await loadEngine()
-    return load()
-  })
-
-const TripPlace = withEngine(async () => (await import('./screens/trip')).TripPlace)
-const GearScreen = withEngine(async () => (await import('./screens/gear')).GearScreen)
-const NeedPlace = withEngine(async () => (await import('./screens/need')).NeedPlace)
-const SideAnswer = withEngine(async () => (await import('./screens/need')).SideAnswer)
-const PacksScreen = withEngine(async () => (await import('./screens/packs')).PacksScreen)
-const MoreScreen = withEngine(async () => (await import('./screens/more')).MoreScreen)
-const ShelfScreen = withEngine(async () => (await import('./screens/shelf')).ShelfScreen)
-const SheetScreen = withEngine(async () => (await import('./screens/sheet')).SheetScreen)
-const Received = later(async () => (await import('./screens/backup')).Received)
-const SharedPlan = later(async () => (await import('./screens/share')).SharedPlan)
-
-const PLACES = [
-  { screen: 'trip', label: 'Trip' },
-  { screen: 'gear', label: 'Gear' },
-  { screen: 'need', label: 'Need' },
-  { screen: 'packs', label: 'Packs' },
-] as const
-type Screen = (typeof PLACES)[number]['screen']
-
-/** Reached from the gear and shown in its place; at a desk beside the gear that it fills. */
-const SHELF = 'shelf'
-
-/** The packs apart from any trip. */
-const OWN_PACKS = 'own-packs'
-
-/** What is opened without a trip too. */
-const ALONE: readonly string[] = [SHELF, OWN_PACKS]
-
-/** Screens that are reached from one of the four places, and are shown where it is. */
-const SHOWN_AT: Readonly<Record<string, Screen>> = {
-  shop: 'packs',
-  'all-trips': 'packs',
-  'side-by-side': 'packs',
-  [OWN_PACKS]: 'packs',
-  calibrate: 'need',
-  'on-the-way': 'trip',
-  [SHELF]: 'gear',
-}
-
-/** What opens from a place, and is listed beneath the places at a desk. */
-const FROM_PLACES = [
-  { screen: 'shop', label: 'At the shop' },
-  { screen: 'all-trips', label: 'All my trips' },
-  { screen: 'side-by-side', label: 'Side by side' },
-  { screen: 'own-packs', label: 'My packs' },
-  { screen: 'on-the-way', label: 'On the way' },
-  { screen: SHELF, label: 'Shelf' },
-  { screen: 'calibrate', label: 'Your own packing' },
-] as const
+export const TripApp = later(async () => (await import('./trip-app')).TripApp)
 
 const WIDE = '(min-width: 56.25rem)'
 
@@ -90,7 +44,7 @@ export function App() {
   const isAlone = !openTrip.value && ALONE.includes(place.screen)
   const isWelcome = isEmptyApp()
   const shown = file ? 'file' : link ? 'link' : isWelcome ? 'welcome' : place.screen
-  useHeadingFocus(shown, place.screen === SHELF ? SHELF : screenOf(place.screen))
+  useHeadingFocus(shown, place.screen === SHELF ? SHELF : placeOfScreen(place.screen))
   // What opens from the empty app begins at its top, however far that was scrolled.
   useLayoutEffect(() => (isWelcome ? () => scrollTo(0, 0) : undefined), [isWelcome])
   useScrollBack(shown === 'need' && !wide)
@@ -131,8 +85,6 @@ export function App() {
     actions.setPlace({ screen, detail, scrollY: 0 })
     if (!detail) scrollTo(0, 0)
   }
-  const onDetail = (screen: Screen) => (detail: string | null) =>
-    actions.setPlace({ screen, detail, scrollY: scrollY })
   if (place.screen === 'more')
     return (
       <main>
@@ -150,87 +102,25 @@ export function App() {
       </main>
     )
 
-  const here = screenOf(place.screen)
+  const here = placeOfScreen(place.screen)
   const shelfBack = place.screen === SHELF && shelfFrom === 'more' ? 'more' : 'gear'
   const closeShelf = () => {
     closeBeside()
     go(shelfBack)
   }
   const hasShelf = place.screen === SHELF || shelfStands
-  const hasGear = here === 'gear' && (wide || !hasShelf)
-  return (
-    <div class={wide ? 'app wide' : 'app'}>
-      <Header onMore={() => go('more')} />
-      <Notices />
-      <div class={wide ? 'desk' : undefined}>
-        {wide ? (
-          <aside class="side" aria-label="Answer and places">
-            <SideAnswer />
-            <Places here={here} onGo={go} />
-            <nav class="side-more" aria-label="More places">
-              {FROM_PLACES.map(({ screen, label }) => (
-                <button key={screen} type="button" class="link" onClick={() => go(screen)}>
-                  {label}
-                </button>
-              ))}
-            </nav>
-          </aside>
-        ) : null}
-        <main class={hasShelf && hasGear ? 'panes two' : 'panes'}>
-          {hasShelf ? (
-            <section class="pane" aria-label={SHELF}>
-              <ShelfScreen onClose={closeShelf} />
-            </section>
-          ) : null}
-          {hasShelf && !hasGear ? null : (
-            <section key={here} class="pane" aria-label={here}>
-              {here === 'trip' ? <TripPlace detail={place.detail} onDetail={onDetail('trip')} /> : null}
-              {here === 'gear' ? <GearScreen detail={place.detail} onDetail={onDetail('gear')} /> : null}
-              {here === 'need' ? <NeedPlace isDesk={wide} /> : null}
-              {here === 'packs' ? <PacksScreen detail={place.detail} /> : null}
-            </section>
-          )}
-        </main>
-      </div>
-      <div class="foot">
-        <UndoBar />
-        {wide || place.screen === 'need' ? null : <Ticker onOpen={() => go('need')} />}
-        {wide ? null : <Places here={here} onGo={go} />}
-      </div>
-    </div>
-  )
+  return <TripApp {...{ wide, here, hasShelf, closeShelf, go }} />
 }
 
 /** Whether there is no trip to show, and nothing was opened that needs none. */
 export const isEmptyApp = () => !openTrip.value && !['more', ...ALONE].includes(library.value.place.screen)
-
-function Places({ here, onGo }: { here: Screen; onGo: (screen: Screen) => void }) {
-  return (
-    <nav class="tabs" aria-label="Places">
-      {PLACES.map(({ screen, label }) => (
-        <button
-          key={screen}
-          type="button"
-          aria-current={screen === here ? 'page' : undefined}
-          onClick={() => onGo(screen)}
-        >
-          {label}
-        </button>
-      ))}
-    </nav>
-  )
-}
-
-/** The place of a stored screen; that of an unknown one is the trip. */
-const screenOf = (stored: string): Screen =>
-  SHOWN_AT[stored] ?? PLACES.find(({ screen }) => screen === stored)?.screen ?? 'trip'
 
 /** At a desk the shelf stays open beside the gear until it is closed or another place is looked at. */
 function useShelfBeside(wide: boolean) {
   const stands = useRef(false)
   const { screen } = library.value.place
   if (screen === SHELF) stands.current = wide
-  else if (!wide || screenOf(screen) !== 'gear') stands.current = false
+  else if (!wide || placeOfScreen(screen) !== 'gear') stands.current = false
   const close = () => {
     stands.current = false
   }
@@ -256,7 +146,7 @@ function useHeadStart() {
   useEffect(() => {
     if (!isFree) return
     const timer = setTimeout(() => {
-      for (const screen of [TripPlace, GearScreen, NeedPlace, PacksScreen, MoreScreen, ShelfScreen])
+      for (const screen of [TripApp, TripPlace, GearScreen, NeedPlace, PacksScreen, MoreScreen, ShelfScreen])
         screen.ahead()
     }, 1000)
     return () => clearTimeout(timer)

@@ -1,5 +1,5 @@
 import { hydrate, render } from 'preact'
-import { App, isEmptyApp } from './app'
+import { App, isEmptyApp, TripApp } from './app'
 import { library, loadEngine, openTrip, startStore, startUpdates, within } from './store'
 import './style.css'
 import './components/components.css'
@@ -8,7 +8,7 @@ import './screens/screens.css'
 import './screens/on-the-way/on-the-way.css'
 import './screens/desk.css'
 
-/** The engine's answer is waited for no longer than this. */
+/** The engine and the frame of the open trip are waited for no longer than this. */
 const ENGINE_MS = 3000
 
 const root = document.getElementById('app')
@@ -17,7 +17,8 @@ if (!root) throw new Error('index.html has no element with the id "app"')
 // What is on the device is read first, so that the first picture is the place that was left.
 await startStore(() => import('./store/lazy'))
 // With a trip open, its answer is part of the first picture; where it cannot be had, the screens say so.
-if (openTrip.peek()) await within(loadEngine(), ENGINE_MS).catch(() => undefined)
+if (openTrip.peek())
+  await within(Promise.all([loadEngine(), TripApp.ahead()]), ENGINE_MS).catch(() => undefined)
 document.getElementById('opening')?.remove()
 const { dataset } = document.documentElement
 // What stands there already stays the same, with what was chosen in it meanwhile.

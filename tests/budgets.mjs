@@ -81,10 +81,10 @@ function missedByEager() {
     .map(file => `${file} is loaded by the page and was not weighed`)
 }
 
-/** The worker itself is none of it, nor the page, for which the shell stands in. */
+/** The worker itself is none of it, nor the page, for which the shell stands in, nor what only machines ask for. */
 function missedByStore() {
   return files
-    .filter(file => !['sw.js', 'index.html'].includes(file) && !file.startsWith('.vite/'))
+    .filter(file => !['sw.js', 'index.html', 'robots.txt'].includes(file) && !file.startsWith('.vite/'))
     .filter(file => !isIcon(file) && !stored.includes(file))
     .map(file => `${file} is not stored for offline use`)
 }

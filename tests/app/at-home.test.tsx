@@ -3,7 +3,7 @@
 import { act, cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact'
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import demo from '../../data/demo-plan.json'
-import { Ticker, UndoBar } from '../../src/components/frame'
+import { Ticker, TripUndoBar } from '../../src/components/frame'
 import { addTable, gearCsv, guessLayout, readGrid, readRows, shelveTable } from '../../src/files/csv'
 import { emptyDraft, fromPlanDocument, parsePlan, settle, toPlanDocument } from '../../src/plan'
 import { emptyShelf, linesFrom, packThings, putOnShelf } from '../../src/plan/shelf'
@@ -41,7 +41,7 @@ const open = () =>
   render(
     <>
       <GearScreen detail={null} onDetail={() => undefined} />
-      <UndoBar />
+      <TripUndoBar />
       <Ticker onOpen={() => undefined} />
     </>,
   )

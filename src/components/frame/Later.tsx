@@ -14,7 +14,7 @@ const LONGEST_RETRY_MS = 30_000
 type Load<P> = () => Promise<ComponentType<P>>
 
 /** A component that loads its code on first use, or ahead of it with `ahead()`. */
-export function later<P extends object>(load: Load<P>): ComponentType<P> & { ahead: () => void } {
+export function later<P extends object>(load: Load<P>): ComponentType<P> & { ahead: () => Promise<void> } {
   let loaded: ComponentType<P> | null = null
   const fetchOnce = async () => {
     loaded ??= await load()
@@ -79,9 +79,9 @@ export function later<P extends object>(load: Load<P>): ComponentType<P> & { ahe
     )
   }
   return Object.assign(Later, {
-    ahead: () => {
+    ahead: async () => {
       // Only a head start: a failure shows, and can be mended, when the part is opened.
-      fetchOnce().catch(() => undefined)
+      await fetchOnce().catch(() => undefined)
     },
   })
 }

@@ -2,10 +2,9 @@
 // undo: what it took back, since that may be on another screen.
 
 import { actions, canUndo, justUndone, lastLabel } from '../../store'
-import { useLastChange } from './use-last-change'
 
-export function UndoBar() {
-  const { full: change } = useLastChange()
+/** `change`: what the last edit changed, in words. */
+export function UndoBar({ change = '' }: { change?: string }) {
   const said = tellsTaken()
   if (justUndone.value) return bar(`Undone: ${justUndone.value}`, change, 'Redo', actions.redo)
   return said ? bar(said, change, 'Undo', actions.undo) : null

@@ -36,7 +36,7 @@ const EDITS = { what: 'item', duplicate: duplicateItem, remove: removeItem }
 export function GearScreen({ detail, onDetail }: Detail) {
   const system = useSystem()
   const mover = useMover()
-  useEffect(() => KindPicker.ahead(), [])
+  useEffect(() => void KindPicker.ahead(), [])
   const gear = openTrip.value?.draft.gear ?? []
   const costs = useCosts(gearOrder.value === 'room')
   const entries = useMemo(

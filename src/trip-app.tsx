@@ -1,0 +1,80 @@
+// The frame of an open trip: four places at the bottom of a phone; at a desk answer and places in a column at the side,
+// the chosen place over the rest. The answer is always in view.
+
+import { Header, Notices, Ticker, TripUndoBar } from './components/frame'
+import { GearScreen, NeedPlace, PacksScreen, ShelfScreen, SideAnswer, TripPlace } from './lazy-screens'
+import { FROM_PLACES, PLACES, type Place, SHELF } from './places'
+import { actions, library } from './store'
+
+interface TripAppProps {
+  wide: boolean
+  here: Place
+  /** Whether the shelf is shown: in the place of the gear, at a desk beside it. */
+  hasShelf: boolean
+  closeShelf: () => void
+  go: (screen: string) => void
+}
+
+export function TripApp({ wide, here, hasShelf, closeShelf, go }: TripAppProps) {
+  const { place } = library.value
+  const hasGear = here === 'gear' && (wide || !hasShelf)
+  const onDetail = (screen: Place) => (detail: string | null) => actions.setPlace({ screen, detail, scrollY })
+  return (
+    <div class={wide ? 'app wide' : 'app'}>
+      <Header onMore={() => go('more')} />
+      <Notices />
+      <div class={wide ? 'desk' : undefined}>
+        {wide ? (
+          <aside class="side" aria-label="Answer and places">
+            <SideAnswer />
+            <Places here={here} onGo={go} />
+            <nav class="side-more" aria-label="More places">
+              {FROM_PLACES.map(({ screen, label }) => (
+                <button key={screen} type="button" class="link" onClick={() => go(screen)}>
+                  {label}
+                </button>
+              ))}
+            </nav>
+          </aside>
+        ) : null}
+        <main class={hasShelf && hasGear ? 'panes two' : 'panes'}>
+          {hasShelf ? (
+            <section class="pane" aria-label={SHELF}>
+              <ShelfScreen onClose={closeShelf} />
+            </section>
+          ) : null}
+          {hasShelf && !hasGear ? null : (
+            <section key={here} class="pane" aria-label={here}>
+              {here === 'trip' ? <TripPlace detail={place.detail} onDetail={onDetail('trip')} /> : null}
+              {here === 'gear' ? <GearScreen detail={place.detail} onDetail={onDetail('gear')} /> : null}
+              {here === 'need' ? <NeedPlace isDesk={wide} /> : null}
+              {here === 'packs' ? <PacksScreen detail={place.detail} /> : null}
+            </section>
+          )}
+        </main>
+      </div>
+      <div class="foot">
+        <TripUndoBar />
+        {wide || place.screen === 'need' ? null : <Ticker onOpen={() => go('need')} />}
+        {wide ? null : <Places here={here} onGo={go} />}
+      </div>
+    </div>
+  )
+}
+
+function Places({ here, onGo }: { here: Place; onGo: (screen: Place) => void }) {
+  return (
+    <nav class="tabs" aria-label="Places">
+      {PLACES.map(({ screen, label }) => (
+        <button
+          key={screen}
+          type="button"
+          aria-current={screen === here ? 'page' : undefined}
+          onClick={() => onGo(screen)}
+        >
+          {label}
+        </button>
+      ))}
+    </nav>
+  )
+}
