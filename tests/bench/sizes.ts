@@ -15,7 +15,8 @@ export interface Size {
 
 const uses = ['kept', 'kept', 'kept', 'daily', 'nightly', 'spread'] as const
 
-export function planOf({ items, stops, nights, packs, ration = 'fixed', containers = 0 }: Size): Plan {
+/** As a file holds it. */
+export function documentOf({ items, stops, nights, packs, ration = 'fixed', containers = 0 }: Size) {
   const way = (i: number): StopDocument => ({
     name: `Stop ${i}`,
     water: i % 2 ? 'sure' : 'none',
@@ -36,7 +37,7 @@ export function planOf({ items, stops, nights, packs, ration = 'fixed', containe
     outsideLitres: i % 3 ? 6 : 0,
     setups: [{ name: 'as sold', massKg: 1, frame: 'framed', ratedKg: 10 + (i % 20) }],
   })
-  const parsed = parsePlan({
+  return {
     format: 'pack-reckoner/plan',
     version: 1,
     carrier: { massKg: 75, heightCm: 178, ageYears: 35, sex: 'male' },
@@ -53,7 +54,11 @@ export function planOf({ items, stops, nights, packs, ration = 'fixed', containe
       { id: 'food', massKg: 0.7, litres: 1.7, use: 'daily', kcalPerKg: 4300 },
     ],
     packs: Array.from({ length: packs }, (_, i) => pack(i)),
-  })
+  }
+}
+
+export function planOf(size: Size): Plan {
+  const parsed = parsePlan(documentOf(size))
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems))
   return parsed.plan
 }

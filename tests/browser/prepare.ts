@@ -2,13 +2,12 @@
 import { execFileSync } from 'node:child_process'
 import { existsSync, readdirSync, statSync } from 'node:fs'
 import { join } from 'node:path'
-import { entries } from 'idb-keyval'
 import type { TestProject } from 'vitest/node'
 import demo from '../../data/demo-plan.json'
 import { fromPlanDocument, parsePlan } from '../../src/plan'
-import { newDevice, startTab } from '../store/tab'
 import { chromiumPath } from '../tools/chromium.mjs'
 import type { Records } from './database'
+import { recordsOf } from './records'
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -29,17 +28,11 @@ export default async function prepare({ provide }: TestProject): Promise<void> {
   provide('demoRecords', await demoRecords())
 }
 
-/** The records of an app whose demo trip is open at its need, written by its own store. */
-async function demoRecords(): Promise<Records> {
+/** The records of an app whose demo trip is open at its need. */
+function demoRecords(): Promise<Records> {
   const parsed = parsePlan(demo)
   if (!parsed.ok) throw new Error('the demo plan is refused')
-  let at = Date.now()
-  const tab = await startTab(newDevice(), { now: () => ++at })
-  tab.actions.createTrip(fromPlanDocument(parsed.document, tab.newId), { demo: true })
-  tab.actions.setPlace({ screen: 'need', detail: null, scrollY: 0 })
-  await tab.flush()
-  tab.close()
-  return entries<string, unknown>(tab.use)
+  return recordsOf(newId => fromPlanDocument(parsed.document, newId), { demo: true })
 }
 
 function build(): void {
