@@ -21,6 +21,7 @@ export const ALONE: readonly string[] = [SHELF, OWN_PACKS]
 export const FROM_PLACES: readonly { screen: string; at: Place; label: string }[] = [
   { screen: 'shop', at: 'packs', label: 'At the shop' },
   { screen: 'all-trips', at: 'packs', label: 'All my trips' },
+  { screen: 'packs-beside', at: 'packs', label: 'Packs side by side' },
   { screen: 'side-by-side', at: 'packs', label: 'Side by side' },
   { screen: OWN_PACKS, at: 'packs', label: 'My packs' },
   { screen: 'on-the-way', at: 'trip', label: 'On the way' },

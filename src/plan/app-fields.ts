@@ -1,6 +1,6 @@
 // What only the app knows of an item, a pack and a trip: no part of a plan, and so of no plan file.
 
-const ITEM = ['shelf', 'litresPerKg'] as const
+const ITEM = ['shelf', 'litresPerKg', 'swaps'] as const
 /** The names of a pack's own facts. */
 export const OWN_FACTS = ['has', 'starred', 'aside', 'notes', 'tags'] as const
 
@@ -28,7 +28,7 @@ export interface Takes {
 
 /** The item as a plan holds it. */
 export function withoutAppFields<T extends { [field in AppField]?: unknown }>(item: T): Omit<T, AppField> {
-  const { shelf: _shelf, litresPerKg: _litresPerKg, ...rest } = item
+  const { shelf: _shelf, litresPerKg: _litresPerKg, swaps: _swaps, ...rest } = item
   return rest
 }
 

@@ -3,7 +3,7 @@
 
 import type { z } from 'zod/mini'
 import { badOwnFacts, isTakes } from './check-own-facts'
-import { type Draft, type Typed, toPlanDocument } from './draft'
+import { type Draft, emptyDraft, type Typed, toPlanDocument } from './draft'
 import { hasPlace, pathParts } from './field-path'
 import { placeInWords } from './field-words'
 import { planSchema } from './schema'
@@ -44,6 +44,7 @@ export function checkDraft(untrusted: Draft): CheckedDraft {
     // A plan says so where a figure is not known; a draft leaves it out.
     for (const field of ['massKg', 'litres'] as const) if (item[field] === null) takeOut(['gear', i, field])
     if ('litresPerKg' in item && !isRange(item.litresPerKg)) takeOut(['gear', i, 'litresPerKg'])
+    if ('swaps' in item && !areSwaps(item.swaps)) takeOut(['gear', i, 'swaps'])
   })
   draft.packs.forEach((pack, i) => {
     for (const field of badOwnFacts(pack)) takeOut(['packs', i, field])
@@ -76,6 +77,30 @@ function isShelfLink(value: unknown): boolean {
   const { id, at, ...rest } = (value ?? {}) as Record<string, unknown>
   return typeof id === 'string' && Number.isFinite(at) && Object.keys(rest).length === 0
 }
+
+/** More alternatives to one item were chosen by nobody. */
+const MOST_SWAPS = 50
+
+function areSwaps(value: unknown): boolean {
+  if (!Array.isArray(value) || value.length > MOST_SWAPS || !value.every(isSwap)) return false
+  return new Set(value.map(({ id }) => id)).size === value.length
+}
+
+/** Facts of its own are checked as those of an item are. */
+function isSwap(value: unknown): boolean {
+  const { id, own, ...rest } = (value ?? {}) as Record<string, unknown>
+  if (typeof id !== 'string' || Object.keys(rest).length > 0) return false
+  if (own === undefined) return true
+  const { at, item, ...others } = (own ?? {}) as { at?: unknown; item?: unknown }
+  if (!Number.isFinite(at) || Object.keys(others).length > 0) return false
+  if (typeof item !== 'object' || item === null || Array.isArray(item)) return false
+  if (OF_THE_TRIP.some(field => Object.hasOwn(item, field))) return false
+  const checked = checkDraft({ ...emptyDraft(), gear: [{ ...item, id }] })
+  return checked.ok && checked.leftOut.length === 0
+}
+
+/** What belongs to an item's place in its trip. */
+const OF_THE_TRIP = ['id', 'inside', 'shelf', 'atHome', 'swaps']
 
 /** An ordered range of numbers, none below 0. */
 function isRange(value: unknown): boolean {

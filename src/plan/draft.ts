@@ -33,7 +33,17 @@ export type DraftItem = Partial<Omit<ItemDocument, 'fuel' | 'massKg' | 'litres'>
   shelf?: ShelfLink
   /** What its kind takes for each kg: while it is there, `litresRange` follows the mass. */
   litresPerKg?: LitresRange
+  /** Things on the shelf that it may be instead. */
+  swaps?: Swap[]
 }
+/** A thing on the shelf that may take the place of an item. */
+export interface Swap {
+  id: string
+  /** Its facts in this trip where they were others than on the shelf, and when they were last taken from there, ms. */
+  own?: { at: number; item: ItemFacts }
+}
+/** What is true of an item wherever it goes, and its usual place. */
+export type ItemFacts = Omit<DraftItem, 'id' | 'inside' | 'shelf' | 'atHome' | 'swaps'>
 export type DraftSetup = Partial<SetupDocument> & { id: string }
 export type DraftPack = Partial<Omit<PackDocument, 'setups'>> &
   OwnFacts & { id: string; setups: DraftSetup[] }

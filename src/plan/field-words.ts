@@ -98,6 +98,7 @@ const WORDS = {
   litresFrom: 'source of the litres',
   litresRange: 'range of the litres',
   litresPerKg: 'litres for each kg',
+  swaps: 'alternatives',
   low: 'least litres',
   typical: 'typical litres',
   high: 'most litres',
@@ -174,7 +175,9 @@ export const stopStandIn = (index: number, count: number): string =>
 
 /** The field in words: `mass`, `water for a dry camp`. A field that no plan has is quoted. */
 export function fieldWord(path: string): string {
-  const field = pathParts(path).at(-1) ?? ''
+  const parts = pathParts(path)
+  // What an alternative holds is no field of the item.
+  const field = (parts[0] === 'gear' && parts[2] === 'swaps' ? 'swaps' : parts.at(-1)) ?? ''
   return Object.hasOwn(WORDS, field) ? WORDS[field as FieldName] : `“${shortName(field)}”`
 }
 

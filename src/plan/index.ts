@@ -17,6 +17,7 @@ export {
   emptyDraft,
   fromPlanDocument,
   type ShelfLink,
+  type Swap,
   type Typed,
   toPlanDocument,
 } from './draft'

@@ -1,7 +1,7 @@
 // A remedy carried out: the plan it makes of the one it was found for.
 
 import type { Item, Plan, Stop } from '../plan/types'
-import type { Change, ItemChoice, TripChange } from './remedies-types'
+import type { Change, ItemChoice, Replacement, TripChange } from './remedies-types'
 
 /** The changed plan. Another set-up of the same pack changes nothing: set-ups are judged side by side. */
 export function applyRemedy(plan: Plan, change: Change): Plan {
@@ -14,6 +14,8 @@ export function applyRemedy(plan: Plan, change: Change): Plan {
       return withItems(plan, { move: [], leave: change.leave })
     case 'move-and-leave':
       return withItems(plan, change)
+    case 'swap':
+      return withSwaps(plan, change.swaps)
     case 'combined':
       return withItems(withTrip(plan, change.trip), change.items)
     default:
@@ -28,6 +30,19 @@ export function withItems(plan: Plan, { move, leave }: ItemChoice): Plan {
   const gear = plan.gear.flatMap((item): Item[] => {
     if (left.has(item.id)) return []
     return [moved.has(item.id) ? { ...item, inside: null, stow: 'outside-pocket' } : item]
+  })
+  return { ...plan, gear }
+}
+
+/** What rode in a container that another thing has replaced rides on its own where that has no room inside. */
+export function withSwaps(plan: Plan, swaps: readonly Replacement[]): Plan {
+  const made = new Map(swaps.map(swap => [swap.item, swap.with]))
+  const noContainer = new Set(swaps.flatMap(({ item, with: it }) => (it.holdsLitres === null ? item : [])))
+  const gear = plan.gear.map((item): Item => {
+    const next = made.get(item.id) ?? item
+    const inside = next.holdsLitres === null ? item.inside : null
+    const isFreed = inside !== null && noContainer.has(inside)
+    return next === item && !isFreed ? item : { ...next, inside: isFreed ? null : inside }
   })
   return { ...plan, gear }
 }

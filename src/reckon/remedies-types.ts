@@ -1,9 +1,20 @@
 // The changes to gear or trip that could make a set-up do, and what comes of each. Plain data, safe to clone.
 
+import type { Item } from '../plan/types'
+
 /** Things by their ids: into an outside pocket, or left at home. */
 export interface ItemChoice {
   move: string[]
   leave: string[]
+}
+
+/** Another thing that the hiker may take in an item's place. */
+export interface Replacement {
+  /** The item it stands in for. */
+  item: string
+  thing: string
+  /** As the item would be then, under its id. */
+  with: Item
 }
 
 /** Stops are named by their index in the trip. */
@@ -24,6 +35,8 @@ export type Change =
   | { kind: 'move-outside'; move: string[]; proven: boolean }
   | { kind: 'leave'; leave: string[]; proven: boolean }
   | ({ kind: 'move-and-leave'; proven: boolean } & ItemChoice)
+  /** Other things in the places of these items, one each. */
+  | { kind: 'swap'; swaps: Replacement[] }
   | TripChange
   | { kind: 'combined'; items: ItemChoice; trip: TripChange }
 

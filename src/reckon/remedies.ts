@@ -14,8 +14,9 @@ import {
   tried,
 } from './remedies-candidate'
 import { type Found, fewestItems } from './remedies-items'
+import { fewestSwaps } from './remedies-swaps'
 import { mostSpare, spared, told, tripChanges } from './remedies-trip'
-import type { Change, Remedy, TripChange } from './remedies-types'
+import type { Change, Remedy, Replacement, TripChange } from './remedies-types'
 import type { Reckoning, SetupReckoning } from './types'
 
 /** Spare rations that may be done without before other changes are looked at first. */
@@ -25,10 +26,13 @@ const MOST_PAIRED = 12
 /** Of one kind, and of pairs, so many are offered: those with the lightest pack. */
 const MOST_OF_A_KIND = 3
 
-/** Changes that make the set-up at `setupIndex` of `reckoning.packs` do and fit nine times in ten; none when it does. */
+/**
+ * Changes that make the set-up at `setupIndex` of `reckoning.packs` do and fit nine times in ten; none when it does.
+ * `swaps`: what the hiker may take in the place of items.
+ */
 export function remediesBy(
   reckon: Reckon,
-  asked: { plan: Plan; reckoning: Reckoning; setupIndex: number },
+  asked: { plan: Plan; reckoning: Reckoning; setupIndex: number; swaps?: readonly Replacement[] },
 ): Remedy[] {
   const candidate = candidateOf(reckon, asked)
   const before = judgedIn(candidate)
@@ -41,6 +45,7 @@ export function remediesBy(
   const gentle = [
     ...otherSetups(asked, before),
     ...moves(candidate, moved),
+    ...swapped(candidate, asked.swaps ?? []),
     ...tripRemedies(candidate, attempts),
   ]
   const marked = leaves(candidate, 'optional', moved)
@@ -68,6 +73,13 @@ function moves(candidate: Candidate, found: Found | null): Remedy[] {
   if (!found) return []
   const { choice, proven, after } = found
   return [remedyOf(candidate, { kind: 'move-outside', move: choice.move, proven }, after)]
+}
+
+function swapped(candidate: Candidate, swaps: readonly Replacement[]): Remedy[] {
+  const found = fewestSwaps(candidate, swaps)
+  return lightest(
+    found.map(({ choice, after }) => remedyOf(candidate, { kind: 'swap', swaps: choice }, after)),
+  )
 }
 
 /** Things left at home, alone and together with things moved outside where that means fewer of them. */
@@ -156,6 +168,7 @@ function lightest(remedies: Remedy[]): Remedy[] {
 const ORDER = [
   'other-setup',
   'move-outside',
+  'swap',
   'spare',
   'trust-doubtful',
   'camp-at-water',

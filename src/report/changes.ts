@@ -1,5 +1,8 @@
 // What a change of the list does to the need, signed: the minus sign of print, and nothing where nothing is to be seen.
 
+import type { Answer } from '../reckon'
+import { counted } from '../units'
+import { ANSWERS } from './answers'
 import type { Formats } from './formats'
 
 /** "−2.8 L", "+0.6 kg"; null where it rounds to nothing. */
@@ -17,3 +20,11 @@ export interface Change {
 /** "−0.6 kg, −2.8 L"; empty where neither is to be seen. */
 export const changeText = ({ litres, kg }: Change, formats: Formats): string =>
   [signedText(kg, formats.kg), signedText(litres, formats.litres)].filter(text => text !== null).join(', ')
+
+/** "Small frameless now: suitable", "1 more answer changed": what other answers there are, a sentence each. */
+export function answersChanged(answers: readonly { name: string; answer: Answer }[]): string[] {
+  const [first, ...others] = answers
+  if (!first) return []
+  const more = others.length > 0 ? [`${counted(others.length, 'more answer')} changed`] : []
+  return [`${first.name} now: ${ANSWERS[first.answer].words.toLowerCase()}`, ...more]
+}

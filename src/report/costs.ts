@@ -16,14 +16,17 @@ export interface Cost {
 /** "−0.9 kg, −9.1 L", "−0.9 kg, litres not known", "+0.9 kg, +9.1 L if taken along". */
 export function costText({ effect, item }: Cost, formats: Formats): string {
   const change = changeOf(effect)
-  if (!change) return 'cannot be told: the rations rest on it'
+  if (!change) return CANNOT_BE_TOLD
   const known = changeText(change, formats)
   const told = known && effect.atHome ? `${known} if taken along` : known
-  return [told, unknownText(item)].filter(text => text !== '').join(', ') || 'changes nothing'
+  return [told, unknownText(item)].filter(text => text !== '').join(', ') || CHANGES_NOTHING
 }
 
+export const CHANGES_NOTHING = 'changes nothing'
+export const CANNOT_BE_TOLD = 'cannot be told: the rations rest on it'
+
 /** A figure nobody has said is 0 in the sums, which is no news of what the thing costs. */
-function unknownText({ unknownUpTo }: Cost['item']): string {
+export function unknownText({ unknownUpTo }: Cost['item']): string {
   const names = [
     unknownUpTo?.massKg == null ? [] : 'mass',
     unknownUpTo?.litres == null ? [] : 'litres',

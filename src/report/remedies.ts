@@ -5,6 +5,7 @@ import {
   type ItemChoice,
   type Reckoning,
   type Remedy,
+  type Replacement,
   type Shortfall,
   suffersOutside,
   type TripChange,
@@ -58,6 +59,8 @@ function changeText(remedy: Remedy, context: Context): string {
     case 'leave':
     case 'move-and-leave':
       return capital(itemsText(itemsOf(remedy), context.plan))
+    case 'swap':
+      return capital(swapsText(remedy.swaps, context.plan))
     case 'combined':
       return capital(`${itemsText(remedy.items, context.plan)}, and ${tripText(remedy.trip, context)}`)
     default:
@@ -74,6 +77,13 @@ function itemsText({ move, leave }: ItemChoice, { gear }: Plan): string {
     : `, if you can do without ${leave.length > 1 ? 'them' : 'it'}`
   const left = leave.length ? [`leave ${named(leave)} at home${asks}`] : []
   return listText([...moved, ...left])
+}
+
+/** What the lighter or smaller thing is for, warmth above all, no figure here knows. */
+function swapsText(swaps: readonly Replacement[], { gear }: Plan): string {
+  const nameOf = (id: string) => gear.filter(it => it.id === id).map(itemName)
+  const taken = swaps.map(it => `${itemName(it.with)} instead of ${listText(nameOf(it.item))}`)
+  return `take ${listText(taken)}, if ${swaps.length > 1 ? 'they are' : 'it is'} enough for this trip`
 }
 
 function tripText(change: TripChange, { plan, formats }: Context): string {

@@ -206,13 +206,14 @@ export function createActions(state: State, { now, newId }: Clock) {
       commit(withShelf(state.world(), fn(state.shelf.peek())), { label, ...joins })
     },
 
-    /** One undoable edit of the open trip and the shelf together. */
-    editBoth(label: string, fn: (both: Both) => Both) {
+    /** One undoable edit of the open trip and the shelf together; of its unread texts too, where those are given back. */
+    editBoth(label: string, fn: (both: Both & { typed: Typed }) => Both & { typed?: Typed }) {
       const trip = state.openTrip.peek()
       if (!trip) return
-      const { draft, shelf } = fn({ draft: trip.draft, shelf: state.shelf.peek() })
+      const both = { draft: trip.draft, typed: trip.typed, shelf: state.shelf.peek() }
+      const { draft, shelf, typed = both.typed } = fn(both)
       const world = withShelf(state.world(), shelf)
-      commit(withOpen(world, { draft, typed: stillTyped(draft, trip.typed) }), { label })
+      commit(withOpen(world, { draft, typed: stillTyped(draft, typed) }), { label })
     },
 
     /**

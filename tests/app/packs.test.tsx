@@ -37,6 +37,7 @@ describe('a remedy carried out on the draft', () => {
     const remedies = remediesFor(plan, reckoned.reckoning, 0)
     expect(remedies.length).toBeGreaterThan(0)
     for (const remedy of remedies) {
+      if (remedy.kind === 'swap') throw new Error('from where?')
       const after = reckon(settle(applyRemedyToDraft(before, remedy)).plan)
       if (!after.ok) throw new Error('does not settle')
       expect(after.reckoning.packs[0]!.suffices).toBe(true)

@@ -171,6 +171,16 @@ describe('the rules of every screen', () => {
         await page.getByRole('table').waitFor()
       },
     ],
+    [
+      'four packs side by side',
+      async page => {
+        await page.getByRole('button', { name: 'Packs side by side' }).click()
+        for (const columns of [3, 4]) {
+          await page.getByRole('combobox', { name: /^(Choose two|One more)/ }).selectOption({ index: 1 })
+          await expect.poll(() => page.getByRole('columnheader').count()).toBe(columns)
+        }
+      },
+    ],
   ]
 
   for (const [name, reach] of places)

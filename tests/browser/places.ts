@@ -17,3 +17,27 @@ export async function openOnTheWay(page: Page): Promise<void> {
   await page.getByRole('button', { name: /^Bare Saddle/ }).click()
   await page.getByRole('heading', { name: /^Skip the resupply/ }).waitFor()
 }
+
+/** The demo's sleeping bag with a heavier one as its alternative, both told, and one of them taken. */
+export async function openAlternatives(page: Page): Promise<void> {
+  await go(page, 'Gear')
+  const bag = 'Sleeping bag in its sack'
+  const openRow = (name: string) =>
+    page
+      .locator('.row > .summary')
+      .filter({ has: page.locator('.name', { hasText: new RegExp(`^${name}$`) }) })
+      .click()
+  await openRow(bag)
+  await page.getByRole('button', { name: `Duplicate ${bag}` }).click()
+  await openRow(`${bag} \\(copy\\)`)
+  await page.getByRole('textbox', { name: /^Mass/ }).fill('2 kg')
+  await page.getByRole('button', { name: 'Put on the shelf' }).click()
+  await page.getByRole('button', { name: `Delete ${bag} (copy)` }).click()
+  await openRow(bag)
+  await page.getByText('Alternatives', { exact: true }).click()
+  await page.getByRole('button', { name: `Add ${bag} (copy) as an alternative` }).click()
+  await openRow(bag)
+  await page.getByRole('button', { name: /^or / }).click()
+  await page.getByRole('button', { name: /^Take .* \+1\.\d kg/ }).click()
+  await page.getByRole('button', { name: /^Take .* −1\.\d kg/ }).waitFor()
+}

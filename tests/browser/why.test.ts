@@ -6,7 +6,7 @@ import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { askAll, figuresOn, type Seen, unfold } from './figures'
 import { go, journey, openMore, untilQuiet } from './harness'
-import { openCosts, openOnTheWay } from './places'
+import { openAlternatives, openCosts, openOnTheWay } from './places'
 import { tooSmall, tooWideAtSmallest } from './sizes'
 
 /** An invented way due north over a hill, 24 km. */
@@ -85,6 +85,13 @@ describe('every figure has its reason within reach', () => {
     expectReasons(await seenOn(page), 10)
   })
 
+  journey('of what an item may be instead', async ({ openDemo }) => {
+    const page = await openDemo()
+    await openAlternatives(page)
+    expectReasons(await seenOn(page), 2)
+    await expectAccessible(page)
+  })
+
   journey('of a thing measured and a day’s food mixed', async ({ openDemo }) => {
     const page = await openDemo()
     await go(page, 'Gear')
@@ -139,6 +146,10 @@ describe('every figure has its reason within reach', () => {
     await page.getByRole('button', { name: 'All my trips' }).click()
     await page.getByRole('heading', { name: 'All my trips' }).waitFor()
     expectReasons(await seenOn(page), 10)
+    await page.getByRole('button', { name: 'Back to packs' }).click()
+    await page.getByRole('button', { name: 'Packs side by side' }).click()
+    await page.getByRole('table').waitFor()
+    expect(without(await seenOn(page))).toEqual([])
   })
 })
 

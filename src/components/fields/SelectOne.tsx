@@ -1,10 +1,12 @@
 // One of several, in a list that opens.
 
 import { useId } from 'preact/hooks'
+import { groupedBy } from '../../plan'
 
 interface SelectOneProps<T extends string> {
   label: string
-  options: readonly { value: T; label: string }[]
+  /** Those of one group stand together under its name. */
+  options: readonly { value: T; label: string; group?: string }[]
   chosen: T
   onChoose: (value: T) => void
 }
@@ -15,11 +17,20 @@ export function SelectOne<T extends string>({ label, options, chosen, onChoose }
     <div class="field">
       <label for={id}>{label}</label>
       <select id={id} value={chosen} onChange={event => onChoose(event.currentTarget.value as T)}>
-        {options.map(({ value, label }) => (
-          <option key={value} value={value}>
-            {label}
-          </option>
-        ))}
+        {[...groupedBy(options, ({ group = '' }) => group)].map(([group, those]) => {
+          const drawn = those.map(({ value, label }) => (
+            <option key={value} value={value}>
+              {label}
+            </option>
+          ))
+          return group ? (
+            <optgroup key={group} label={group}>
+              {drawn}
+            </optgroup>
+          ) : (
+            drawn
+          )
+        })}
       </select>
     </div>
   )

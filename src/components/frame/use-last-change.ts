@@ -1,6 +1,6 @@
 // What the last edit has changed, in words.
 
-import { ANSWERS, changeText, formatsIn } from '../../report'
+import { answersChanged, changeText, formatsIn } from '../../report'
 import { lastChange } from '../../store'
 import { counted } from '../../units'
 import { useSystem } from '../fields'
@@ -14,14 +14,9 @@ export function useLastChange(): { short: string; full: string } {
   if (!change) return { short: '', full: '' }
   const figures = changeText(change, formats)
   const answers = isQuiet ? change.answers : []
-  const [first, ...others] = answers
-  const told = first ? `${first.name} now: ${ANSWERS[first.answer].words.toLowerCase()}` : ''
   return {
-    short: joined([figures, first ? counted(answers.length, 'other answer') : ''], ', '),
-    full: joined(
-      [figures, told, others.length > 0 ? `${counted(others.length, 'more answer')} changed` : ''],
-      '. ',
-    ),
+    short: joined([figures, answers.length > 0 ? counted(answers.length, 'other answer') : ''], ', '),
+    full: joined([figures, ...answersChanged(answers)], '. '),
   }
 }
 

@@ -187,7 +187,8 @@ export function planCutaway(
   }
 }
 
-function outlineOf(
+/** A closed outline from the floor of the drawing up. */
+export function outlineOf(
   levels: readonly Level[],
   { middle, floorY, scale }: { middle: number; floorY: number; scale: number },
 ): string {

@@ -1,5 +1,6 @@
 // The load line and the cutaway, and plots of marks and edges between two measures.
 
+export { BodyPicture } from './BodyPicture'
 export { bandOf } from './bands'
 export { Cutaway, type CutawayProps } from './cutaway'
 export { LoadLine, type LoadLineProps, LoadLineTable } from './load-line'

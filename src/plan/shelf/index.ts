@@ -14,6 +14,7 @@ export { asInTrip, asOnShelf, differences } from './differences'
 export { setThingFact, thingPath } from './fact'
 export { givenToList } from './give-packs'
 export { joined } from './join'
+export { kitOnTrip } from './kit-on-trip'
 export { type MergedShelf, mergeShelves, ownerIn, ownersOf } from './merge'
 export { keepAsIs, type Offer, type OfferedField, offersFor, takeOffer } from './offers'
 export type { Versions } from './order'
@@ -28,6 +29,16 @@ export {
 export { linkItems, packThings, shelveItems } from './pack'
 export { byId, isBranch, isThings, own, type WithId } from './plain'
 export { same } from './same'
+export { thingsFound } from './search'
+export { type Candidates, candidatesFor } from './swap-candidates'
+export {
+  type Alternative,
+  addSwaps,
+  alternativesOf,
+  removeSwaps,
+  swapItem,
+  textsBesides,
+} from './swaps'
 export {
   addThing,
   duplicateThing,

@@ -1,11 +1,11 @@
 // The shelf: everything one owns, the lists one packs from again and again, one's own packings, and the packs one has or
 // knows. It lies beside the trips; a trip takes things from it as items of its own, and is judged by all the packs.
 
-import type { DraftItem, DraftPack, Typed } from '../draft'
+import type { DraftPack, ItemFacts, Typed } from '../draft'
 import type { BodyFrom, PackedThing, Stow } from '../types'
 
 /** A thing's facts: what is true of it wherever it goes, and its usual place. */
-export type ThingFacts = Omit<DraftItem, 'id' | 'inside' | 'shelf' | 'atHome'>
+export type ThingFacts = ItemFacts
 
 export interface Thing {
   id: string

@@ -5,6 +5,7 @@ import {
   isMended,
   type Reckoning,
   type Remedy,
+  type Replacement,
   reckon,
   remediesBy,
   type SetupReckoning,
@@ -23,13 +24,20 @@ export interface Help {
   shortfall: string | null
 }
 
+interface HelpAsked {
+  setupIndex: number
+  formats: Formats
+  /** What may be taken in the place of items. */
+  swaps?: readonly Replacement[]
+}
+
 /** Help for the set-up at `setupIndex` of `reckoning.packs`. Takes many reckonings: not for every keystroke. */
 export function helpFor(
   plan: Plan,
   reckoning: Reckoning,
-  { setupIndex, formats }: { setupIndex: number; formats: Formats },
+  { setupIndex, formats, swaps = [] }: HelpAsked,
 ): Help {
-  const remedies = remediesBy(reckon, { plan, reckoning, setupIndex }).map(remedy => ({
+  const remedies = remediesBy(reckon, { plan, reckoning, setupIndex, swaps }).map(remedy => ({
     remedy,
     text: remedyInWords(remedy, { plan, formats }),
     caution: cautionOf(remedy, plan),

@@ -1,3 +1,4 @@
+export { type Beside, packsApart, packsBeside } from './beside'
 export { type Comparison, comparisonOf, NOT_BEATEN, priceText, type Standing } from './compare'
 export { type Help, helpFor, helpQuestion } from './help'
 export { type KnownPack, type Partly, partlyJudged, wholePack } from './known-pack'

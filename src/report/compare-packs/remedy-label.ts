@@ -1,7 +1,7 @@
 // A remedy in the few words that name it as a step to undo.
 
 import { itemName, type Plan } from '../../plan'
-import type { Change, ItemChoice, TripChange } from '../../reckon'
+import type { Change, ItemChoice, Replacement, TripChange } from '../../reckon'
 import { listText } from '../../units'
 
 /** "Move Rain jacket to a pocket". */
@@ -15,6 +15,8 @@ export function remedyLabel(change: Change, plan: Plan): string {
       return itemsLabel({ move: [], leave: change.leave }, plan)
     case 'move-and-leave':
       return itemsLabel(change, plan)
+    case 'swap':
+      return `Take ${change.swaps.map(swap => swapLabel(swap, plan)).join(', ')}`
     case 'combined':
       return `${itemsLabel(change.items, plan)}, ${tripLabel(change.trip, plan).toLowerCase()}`
     default:
@@ -30,6 +32,9 @@ function itemsLabel({ move, leave }: ItemChoice, plan: Plan): string {
   const left = leave.length ? [`${moved.length ? 'leave' : 'Leave'} ${listOf(leave, plan)} at home`] : []
   return [...moved, ...left].join(', ')
 }
+
+const swapLabel = (swap: Replacement, plan: Plan) =>
+  `${itemName(swap.with)} instead of ${listOf([swap.item], plan)}`
 
 function tripLabel(change: TripChange, { trip: { stops } }: Plan): string {
   switch (change.kind) {

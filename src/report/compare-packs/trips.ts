@@ -20,7 +20,12 @@ export interface AllTrips {
   names: string[]
   plans: Plan[]
   /** A row for each set-up of each pack: in each trip its answer and the sentence that decides it, made when asked for. */
-  rows: { pack: string; setup: string; named: boolean; readonly cells: { answer: string; why: string }[] }[]
+  rows: {
+    pack: string
+    setup: string
+    named: boolean
+    readonly cells: { mark: string; answer: string; why: string }[]
+  }[]
   cover: Cover
   /** What one pack for all trips would have to offer, if it weighs so much; null without trips. */
   asked: (packKg?: number) => Asked | null
@@ -99,7 +104,8 @@ function rowsOf(packs: Pack[], judged: JudgedTrip[], formats: Formats): AllTrips
       get cells() {
         return judged.map(({ plan, reckoning }) => {
           const { answer, verdicts } = setupInWords(reckoning.packs[i]!, { plan, reckoning, formats })
-          return { answer: ANSWERS[answer].words, why: verdicts[0].lead + verdicts[0].rest }
+          const { mark, words } = ANSWERS[answer]
+          return { mark, answer: words, why: verdicts[0].lead + verdicts[0].rest }
         })
       },
     }))

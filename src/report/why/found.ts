@@ -171,3 +171,12 @@ export const whyCosts = ({ things }: Of<'costs'>): Explanation[] => [
     result: { value: things.length, text: counted(things.length, 'time') },
   }),
 ]
+
+export const whySwaps = ({ name, things }: Of<'swaps'>): Explanation[] => [
+  told({
+    title: `Instead of ${name}`,
+    says: 'The whole trip is calculated once more with each of them: the heaviest load with all the water wanted, the likely litres at the fullest moment and the answers of the packs, less those of the trip as it stands.',
+    inputs: things.map(({ name, text }) => ({ label: name, value: text })),
+    result: { value: things.length, text: counted(things.length, 'time') },
+  }),
+]

@@ -43,6 +43,8 @@ export type FoundAbout =
       packing: number
     }
   | { kind: 'costs'; things: readonly { name: string; text: string }[] }
+  /** `name` is that of the item as it is, `things` what it may be instead. */
+  | { kind: 'swaps'; name: string; things: readonly { name: string; text: string }[] }
   | { kind: 'track'; legs: readonly TrackLeg[]; pace: Plan['trip']['pace']; days: number }
 
 /** A leg of a track, with where along the way it ends; climb and descent null where they are not known. */

@@ -29,6 +29,7 @@ import { gearOrder, sortedByRoom } from './order'
 import { Packing } from './Packing'
 import { ShelfDoors } from './ShelfDoors'
 import { ShelfOffers } from './ShelfOffers'
+import { OrLine } from './swaps'
 import { useCosts } from './use-costs'
 
 const EDITS = { what: 'item', duplicate: duplicateItem, remove: removeItem }
@@ -199,6 +200,7 @@ function DrawnItemRow({ item, at, of, index, count, open, onDetail, system, move
       onToggle={() => onDetail(open ? null : path)}
       summary={<Summary item={item} name={name} system={system} cost={cost} />}
       aside={<HomeButton items={[item]} name={name} />}
+      below={item.swaps ? <OrLine item={item} /> : undefined}
       set={item.atHome ? 'aside' : undefined}
       grip={mover ? <Grip mover={mover} id={item.id} name={name} /> : undefined}
       entry={entryProps(item.id, at, of)}

@@ -11,6 +11,7 @@ import { useItemHome } from './item-home'
 import { KindLitres } from './KindLitres'
 import { OnShelf } from './OnShelf'
 import { SizeFields } from './SizeFields'
+import { Alternatives } from './swaps'
 
 /** Fetched while the list is looked at: it stands above fields, which must not move once an item is open. */
 export const KindPicker = later(async () => (await import('./KindPicker')).KindPicker)
@@ -52,6 +53,7 @@ export function ItemEditor({ item }: { item: DraftItem }) {
         <Field path={at('mayRideOutside')} />
         <Field path={at('optional')} />
       </details>
+      {inTrip ? <Alternatives item={item} /> : null}
       {inTrip ? <OnShelf item={item} /> : null}
     </>
   )

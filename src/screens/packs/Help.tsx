@@ -8,6 +8,8 @@ import type { Reckoning, Remedy } from '../../reckon'
 import type { Formats } from '../../report'
 import { type Help as Found, helpFor, remedyLabel } from '../../report/compare-packs'
 import { actions } from '../../store'
+import { replacements } from '../../store/swaps'
+import { takeThings } from '../gear/swaps'
 import { applyRemedyToDraft } from './apply-remedy'
 import { setupDomId } from './setup-id'
 
@@ -37,7 +39,10 @@ function Remedies({ setupIndex, plan, reckoning, formats, onDone }: Omit<HelpPro
   const current = found?.plan === plan && found.formats === formats ? found.help : null
   useEffect(() => {
     if (current) return
-    const work = () => setFound({ help: helpFor(plan, reckoning, { setupIndex, formats }), plan, formats })
+    const work = () => {
+      const help = helpFor(plan, reckoning, { setupIndex, formats, swaps: replacements() })
+      setFound({ help, plan, formats })
+    }
     const timer = setTimeout(work, found ? PAUSE_MS : 0)
     return () => clearTimeout(timer)
   }, [plan, formats])
@@ -62,7 +67,8 @@ function Remedies({ setupIndex, plan, reckoning, formats, onDone }: Omit<HelpPro
 
   const apply = (remedy: Remedy) => {
     const label = remedyLabel(remedy, plan)
-    actions.edit(label, draft => applyRemedyToDraft(draft, remedy))
+    if (remedy.kind === 'swap') takeThings(label, remedy.swaps)
+    else actions.edit(label, draft => applyRemedyToDraft(draft, remedy))
     onDone(label)
   }
   return (

@@ -5,6 +5,7 @@ import { useId } from 'preact/hooks'
 import { Choice } from '../../components/fields'
 import { type DraftPack, fieldPath, tagsIn } from '../../plan'
 import { actions, openTrip } from '../../store'
+import { CompareButton } from '../packs-beside/chosen'
 import { takenOn } from './taken'
 
 const HAS = [
@@ -33,6 +34,7 @@ export function OwnPack({ pack }: { pack: DraftPack }) {
         onChange={on => set('starred', on || undefined)}
       />
       <Taking pack={pack} />
+      {openTrip.value ? <CompareButton pack={pack} /> : null}
       <Toggle
         label="Set aside: listed last"
         checked={pack.aside !== undefined}

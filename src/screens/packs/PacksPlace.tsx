@@ -7,6 +7,7 @@ import { PacksScreen } from './PacksScreen'
 const ShopScreen = later(async () => (await import('../shop')).ShopScreen)
 const AllTripsScreen = later(async () => (await import('../trips')).AllTripsScreen)
 
+const PacksBesideScreen = later(async () => (await import('../packs-beside')).PacksBesideScreen)
 const SideBySideScreen = later(async () => (await import('../side-by-side')).SideBySideScreen)
 
 export function PacksPlace({ detail }: { detail: string | null }) {
@@ -18,6 +19,8 @@ export function PacksPlace({ detail }: { detail: string | null }) {
       return <ShopScreen />
     case 'all-trips':
       return <AllTripsScreen />
+    case 'packs-beside':
+      return <PacksBesideScreen />
     case 'side-by-side':
       return <SideBySideScreen />
     default:

@@ -175,6 +175,9 @@ export function PacksScreen({ detail, onDetail, isApart = false }: Detail & { is
           <button type="button" onClick={() => toTop('all-trips')}>
             All my trips
           </button>
+          <button type="button" onClick={() => toTop('packs-beside')}>
+            Packs side by side
+          </button>
           <button type="button" onClick={() => toTop('side-by-side')}>
             Side by side
           </button>

@@ -4,8 +4,11 @@
 import { type Draft, fieldPath, setAtHome, setField } from '../../plan'
 import type { Change, ItemChoice, TripChange } from '../../reckon'
 
-/** Another set-up of the same pack changes nothing: set-ups are judged side by side. */
-export function applyRemedyToDraft(draft: Draft, change: Change): Draft {
+/**
+ * Another set-up of the same pack changes nothing: set-ups are judged side by side. Another thing in an item's place may
+ * change the shelf too: `takeThings`.
+ */
+export function applyRemedyToDraft(draft: Draft, change: Exclude<Change, { kind: 'swap' }>): Draft {
   switch (change.kind) {
     case 'other-setup':
       return draft

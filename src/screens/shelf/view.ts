@@ -3,7 +3,7 @@
 
 import { signal } from '@preact/signals'
 import type { Entry } from '../../components/long-list'
-import type { Thing } from '../../plan/shelf'
+import { type Thing, thingsFound } from '../../plan/shelf'
 
 export const ORDERS = [
   { value: 'group', label: 'By group' },
@@ -42,20 +42,6 @@ export function chooseNone() {
   chosen.value = new Set()
 }
 
-/** Letters as they are sought: without case and accents. */
-const plain = (text: string) => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase()
-
-// A thing that changes is another object, so what is kept here never grows stale.
-const texts = new WeakMap<Thing, string>()
-
-function textOf(thing: Thing): string {
-  const known = texts.get(thing)
-  if (known !== undefined) return known
-  const text = plain(`${thing.item.name ?? ''}\n${thing.item.group ?? ''}\n${thing.note ?? ''}`)
-  texts.set(thing, text)
-  return text
-}
-
 const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' })
 const litresOf = ({ litres, litresRange }: Thing['item']) => litres ?? litresRange?.typical ?? -1
 const BY: Record<Exclude<Order, 'group'>, (a: Thing, b: Thing) => number> = {
@@ -80,11 +66,9 @@ export function ordered(things: readonly Thing[], order: Order): Thing[] {
 
 /** Those of the things that are shown: each word sought is somewhere in name, group or note. */
 export function found(things: readonly Thing[], { sought, withRetired }: View): Thing[] {
-  const words = plain(sought).split(/\s+/).filter(Boolean)
-  return things.filter(
-    thing =>
-      (withRetired || !thing.retired) &&
-      (words.length === 0 || words.every(word => textOf(thing).includes(word))),
+  return thingsFound(
+    things.filter(thing => withRetired || !thing.retired),
+    sought,
   )
 }
 

@@ -1,4 +1,4 @@
-// Two trips side by side: what only one list holds, what is otherwise in both, and what each comes to.
+// A trip beside another, a kit or itself as it was: what only one list holds, what is otherwise in both, and what each comes to.
 
 import { useMemo, useState } from 'preact/hooks'
 import { SelectOne, useSystem } from '../../components/fields'
@@ -7,14 +7,20 @@ import { tripName } from '../../plan'
 import { ANSWERS, type PlanComparison, signedText, tripsCompared } from '../../report'
 import { openTrip, type TripDocument, tripList } from '../../store'
 import { counted } from '../../units'
+import { type Side, useSides } from './sides'
 import './side-by-side.css'
 
 export function SideBySideScreen() {
   const trips = tripList.value
   const [chosen, setChosen] = useState<[string | null, string | null]>([null, null])
-  const before = trips.find(({ id }) => id === (chosen[0] ?? openTrip.value?.id)) ?? trips[0]
-  const after = trips.find(({ id }) => id === chosen[1]) ?? trips.find(trip => trip !== before)
-  const options = trips.map(({ id, draft }) => ({ value: id, label: tripName(draft) }))
+  const trip = trips.find(({ id }) => id === (chosen[0] ?? openTrip.value?.id)) ?? trips[0]
+  const sides = useSides(trip)
+  const side = sides.find(({ value }) => value === chosen[1]) ?? sides[0]
+  // The trip and what it is held against trade places where both are trips.
+  const choose = (id: string) => {
+    const isOther = side?.value === `trip/${id}`
+    setChosen([id, isOther && trip ? `trip/${trip.id}` : chosen[1]])
+  }
   return (
     <div class="screen side-by-side">
       <div class="heading">
@@ -23,36 +29,43 @@ export function SideBySideScreen() {
           Back to packs
         </button>
       </div>
-      {!before || !after ? (
-        <p>Two trips are needed: duplicate this one under More, and change the copy.</p>
+      {!trip || !side ? (
+        <p>Nothing to compare it with yet: change this trip, make a kit, or add a second trip.</p>
       ) : (
         <>
           <div class="fields">
             <SelectOne
               label="This trip"
-              options={options}
-              chosen={before.id}
-              onChoose={id => setChosen([id, id === after.id ? before.id : after.id])}
+              options={trips.map(({ id, draft }) => ({ value: id, label: tripName(draft) }))}
+              chosen={trip.id}
+              onChoose={choose}
             />
             <SelectOne
               label="and that one"
-              options={options}
-              chosen={after.id}
-              onChoose={id => setChosen([id === before.id ? after.id : before.id, id])}
+              options={sides}
+              chosen={side.value}
+              onChoose={value => setChosen([trip.id, value])}
             />
           </div>
-          <Compared before={before} after={after} />
+          {side.group === 'Kits' ? (
+            <p class="hint">The kit is calculated as if it were all you take on this trip.</p>
+          ) : null}
+          <Compared trip={trip} side={side} />
         </>
       )}
     </div>
   )
 }
 
-function Compared({ before, after }: { before: TripDocument; after: TripDocument }) {
+function Compared({ trip, side }: { trip: TripDocument; side: Side }) {
   const system = useSystem()
-  const found = useMemo(() => tripsCompared(before, after, system), [before, after, system])
+  const found = useMemo(() => {
+    const other = side.content()
+    return side.isPast ? tripsCompared(other, trip, system) : tripsCompared(trip, other, system)
+  }, [trip, side, system])
   if ('problem' in found) return <p class="problem">{found.problem}</p>
-  const [here, there] = [tripName(before.draft), tripName(after.draft)]
+  const names = [side.isPast ? 'Now' : tripName(trip.draft), side.name] as const
+  const [here, there] = side.isPast ? [names[1], names[0]] : names
   const isSame = found.onlyBefore.length + found.onlyAfter.length + found.changed.length === 0
   return (
     <>
@@ -60,8 +73,8 @@ function Compared({ before, after }: { before: TripDocument; after: TripDocument
       <Unknown of={here} words={found.unknown.before} />
       <Unknown of={there} words={found.unknown.after} />
       {isSame ? <p>Both lists hold the same.</p> : null}
-      <Names title={`Only in ${here}`} names={found.onlyBefore} />
-      <Names title={`Only in ${there}`} names={found.onlyAfter} />
+      <Names title={side.isPast ? 'Taken away since' : `Only in ${here}`} names={found.onlyBefore} />
+      <Names title={side.isPast ? 'Added since' : `Only in ${there}`} names={found.onlyAfter} />
       {found.changed.length > 0 ? (
         <section>
           <h3>Changed</h3>

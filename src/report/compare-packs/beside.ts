@@ -1,0 +1,178 @@
+// Two to four packs side by side: their figures with the best of each row, and what tells them apart, in words.
+
+import type { Draft, DraftPack, Typed } from '../../plan'
+import { FIELDS, settle, tableWord } from '../../plan'
+import { reckon, takenAlong } from '../../reckon'
+import { listText } from '../../units'
+import { signedText } from '../changes'
+import type { Formats } from '../formats'
+import { missingOf, toldChance } from '../missing'
+import { type Comparison, comparisonOf, priceText } from './compare'
+
+export interface BesideRow {
+  what: string
+  cells: { text: string; isBest: boolean }[]
+}
+
+export interface Beside {
+  rows: BesideRow[]
+  /** A sentence for each but the first: what it is more or less than the first. */
+  differences: string[]
+  /** Likely litres of the main body that the trip needs; null where nobody can tell. */
+  needLitres: number | null
+}
+
+/** What is known of one of them: as it is typed, and as the engine judges it on the trip. */
+interface Known {
+  pack: DraftPack
+  comparison: Comparison | null
+  fitChance: string | null
+}
+
+/** A pack with one of its set-ups alone, under a name that no other of them has. */
+export function packsApart(chosen: readonly { pack: DraftPack; setup: string }[]): DraftPack[] {
+  const names = new Set<string>()
+  return chosen.map(({ pack, setup: id }) => {
+    const setups = pack.setups.filter(setup => setup.id === id)
+    const name = pack.name || 'Pack without a name'
+    let title = pack.setups.length > 1 && setups[0]?.name ? `${name}, ${setups[0].name}` : name
+    while (names.has(title)) title += '′'
+    names.add(title)
+    return { ...pack, id: `${pack.id}/${id}`, name: title, setups }
+  })
+}
+
+/** `packs`: each with one set-up, as `packsApart` gives them. */
+export function packsBeside(
+  packs: readonly DraftPack[],
+  { draft, typed }: { draft: Draft; typed: Typed },
+  formats: Formats,
+): Beside {
+  const { plan: listed, packIds } = settle({ ...draft, packs: [...packs] }, typed)
+  const reckoned = reckon(listed)
+  const plan = takenAlong(listed)
+  const missing = missingOf(plan)
+  const comparisons = reckoned.ok ? comparisonOf(plan, reckoned.reckoning) : []
+  const known = packs.map((pack): Known => {
+    const at = packIds.indexOf(pack.id)
+    const setup = reckoned.ok ? reckoned.reckoning.packs.find(judged => judged.pack === at) : undefined
+    return {
+      pack,
+      comparison: comparisons.find(judged => judged.pack === at) ?? null,
+      fitChance: setup ? toldChance(setup.fitChance, { missing, answer: setup.answer }) : null,
+    }
+  })
+  const [first, ...others] = known
+  return {
+    rows: rowsOf(known, formats),
+    differences: first ? others.map(other => differenceText(first, other, formats)) : [],
+    needLitres: reckoned.ok && !missing.gear ? reckoned.reckoning.need.bodyLitres : null,
+  }
+}
+
+type Show = (value: number) => string
+
+/** A row for each figure that is known of any of them. */
+function rowsOf(all: readonly Known[], formats: Formats): BesideRow[] {
+  const isOneCurrency =
+    new Set(all.flatMap(({ pack }) => (hasPrice(pack) ? (pack.currency ?? '') : []))).size <= 1
+  const setupOf = ({ pack }: Known) => pack.setups[0]
+  const figure = (
+    what: string,
+    of: (known: Known) => number | null | undefined,
+    show: Show | ((value: number, known: Known) => string),
+    best?: 'most' | 'least',
+  ): BesideRow[] => {
+    const values = all.map(known => of(known) ?? null)
+    const known = values.filter(value => value !== null)
+    if (known.length === 0) return []
+    const texts = values.map((value, i) => (value === null ? '–' : show(value, all[i]!)))
+    const end = best === 'most' ? Math.max(...known) : Math.min(...known)
+    const bestText = texts[values.indexOf(end)]
+    const tells = best !== undefined && new Set(texts.filter(text => text !== '–')).size > 1
+    return [{ what, cells: texts.map(text => ({ text, isBest: tells && text === bestText })) }]
+  }
+  const words = (what: string, of: (known: Known) => string | null): BesideRow[] => {
+    const texts = all.map(of)
+    return texts.every(text => text === null)
+      ? []
+      : [{ what, cells: texts.map(text => ({ text: text ?? '–', isBest: false })) }]
+  }
+  return [
+    ...figure('Main body', ({ pack }) => pack.bodyLitres, formats.litres),
+    ...figure('Collar', ({ pack }) => pack.collarLitres, formats.litres),
+    ...figure('Pockets', ({ pack }) => pack.outsideLitres, formats.litres),
+    ...figure('Mass', known => setupOf(known)?.massKg, formats.gear, 'least'),
+    ...figure(
+      'Price',
+      ({ pack }) => pack.price,
+      (value, { pack }) => priceText(value, pack.currency ?? null),
+      isOneCurrency ? 'least' : undefined,
+    ),
+    ...figure(
+      'Mass for each litre',
+      ({ comparison }) => comparison?.gramsPerLitre,
+      formats.gramsPerLitre,
+      'least',
+    ),
+    ...figure('Rated for', known => setupOf(known)?.ratedKg, formats.kg),
+    ...figure('Can carry', ({ comparison }) => comparison?.bearsKg, formats.kg, 'most'),
+    ...figure(
+      'Load to spare on this trip',
+      ({ comparison }) => comparison?.spareKg,
+      signed(formats.kg),
+      'most',
+    ),
+    ...words('Holds this trip’s gear', ({ fitChance }) => fitChance),
+    ...words('Frame', known => frameWord(known)),
+  ]
+}
+
+const signed = (show: Show) => (value: number) => (value < 0 ? `−${show(-value)}` : show(value))
+
+const hasPrice = ({ price }: DraftPack) => price !== undefined && price !== null
+
+function frameWord({ pack }: Known): string | null {
+  const frame = pack.setups[0]?.frame
+  return frame ? tableWord(FIELDS.setup.frame, frame) : null
+}
+
+/** "Pass 48 is 6.0 L smaller and 240 g lighter than Ridge 55. It can carry 2.0 kg less." */
+function differenceText(first: Known, other: Known, formats: Formats): string {
+  const differing = (
+    of: (known: Known) => number | null | undefined,
+    show: Show,
+    [more, less]: readonly [string, string],
+  ): string[] => {
+    const [one, two] = [of(first) ?? null, of(other) ?? null]
+    if (one === null || two === null || signedText(two - one, show) === null) return []
+    return [`${show(Math.abs(two - one))} ${two > one ? more : less}`]
+  }
+  const currency = first.pack.currency ?? ''
+  const isSameMoney = currency === (other.pack.currency ?? '')
+  const [frame, ofFirst] = [frameWord(other), frameWord(first)]
+  const is = [
+    ...differing(({ pack }) => pack.bodyLitres, formats.litres, ['bigger', 'smaller']),
+    ...differing(({ pack }) => pack.setups[0]?.massKg, formats.gear, ['heavier', 'lighter']),
+    ...(isSameMoney
+      ? differing(
+          ({ pack }) => pack.price,
+          value => priceText(value, currency),
+          ['dearer', 'cheaper'],
+        )
+      : []),
+  ]
+  const does = [
+    ...differing(({ comparison }) => comparison?.bearsKg, formats.kg, MORE).map(text => `can carry ${text}`),
+    ...differing(({ pack }) => pack.outsideLitres, formats.litres, MORE).map(
+      text => `has ${text} in pockets`,
+    ),
+    ...(frame && ofFirst && frame !== ofFirst ? [`is ${frame}`] : []),
+  ]
+  const [name, than] = [other.pack.name!, first.pack.name!]
+  if (is.length + does.length === 0) return `${name}: as ${than} in all that is known.`
+  if (is.length === 0) return `${name} ${listText(does)}, against ${than}.`
+  return `${name} is ${listText(is)} than ${than}.${does.length > 0 ? ` It ${listText(does)}.` : ''}`
+}
+
+const MORE = ['more', 'less'] as const

@@ -1,0 +1,3 @@
+export { Alternatives } from './Alternatives'
+export { OrLine } from './OrLine'
+export { takeThings } from './take'

@@ -1,0 +1,1 @@
+export { PacksBesideScreen } from './PacksBesideScreen'
