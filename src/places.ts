@@ -24,7 +24,9 @@ export const FROM_PLACES: readonly { screen: string; at: Place; label: string }[
   { screen: 'packs-beside', at: 'packs', label: 'Packs side by side' },
   { screen: 'side-by-side', at: 'packs', label: 'Side by side' },
   { screen: OWN_PACKS, at: 'packs', label: 'My packs' },
+  { screen: 'packing-day', at: 'trip', label: 'Packing day' },
   { screen: 'on-the-way', at: 'trip', label: 'On the way' },
+  { screen: 'after-trip', at: 'trip', label: 'After the trip' },
   { screen: SHELF, at: 'gear', label: 'Shelf' },
   { screen: 'calibrate', at: 'need', label: 'Your own packing' },
 ]

@@ -2,6 +2,7 @@
 // its field's kind is taken out and named. Gaps and numbers outside their range stay, as they do while one types.
 
 import type { z } from 'zod/mini'
+import { badLogPaths } from './check-log'
 import { badOwnFacts, isTakes } from './check-own-facts'
 import { type Draft, emptyDraft, type Typed, toPlanDocument } from './draft'
 import { hasPlace, pathParts } from './field-path'
@@ -50,12 +51,13 @@ export function checkDraft(untrusted: Draft): CheckedDraft {
     for (const field of badOwnFacts(pack)) takeOut(['packs', i, field])
   })
   if ('takes' in draft && !isTakes(draft.takes)) takeOut(['takes'])
+  if ('log' in draft) for (const path of badLogPaths(draft.log)) takeOut(['log', ...path])
   return { ok: true, draft, leftOut }
 }
 
 /** The texts that could not be read as numbers, as far as they stand at a field of this draft. */
 export function checkTyped(draft: Draft, typed: Typed): Typed {
-  const fields = new Set(['name', 'carrier', 'trip', 'gear', 'packs', 'settings'])
+  const fields = new Set(['name', 'carrier', 'trip', 'gear', 'packs', 'settings', 'log'])
   const isField = (path: string) => {
     const parts = pathParts(path)
     return fields.has(parts[0] ?? '') && !parts.some(part => part in {}) && hasPlace(draft, path)

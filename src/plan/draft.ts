@@ -13,6 +13,7 @@ import type {
 import { PLAN_FORMAT, PLAN_VERSION } from './format'
 import { withMainBody } from './main-body'
 import { withItemIds } from './packed-ids'
+import type { TripLog } from './trip-log'
 import type { LitresRange } from './types'
 
 type Trip = PlanDocument['trip']
@@ -59,13 +60,15 @@ export interface Draft {
   settings?: NonNullable<PlanDocument['settings']>
   /** What the hiker takes, out of all there are. */
   takes?: Takes
+  /** What is noted of it on packing day, on the way and after. */
+  log?: TripLog
 }
 
 /** Text that could not be read as the number its field asks for, by field path. */
 export type Typed = Readonly<Record<string, string>>
 
 /** A draft as a file holds it: without the ids of the app, and perhaps with gaps. */
-export type DraftDocument = Omit<Draft, 'trip' | 'gear' | 'packs' | 'takes'> & {
+export type DraftDocument = Omit<Draft, 'trip' | 'gear' | 'packs' | 'takes' | 'log'> & {
   format: typeof PLAN_FORMAT
   version: typeof PLAN_VERSION
   trip: Omit<Trip, 'stops'> & { stops: Omit<DraftStop, 'id'>[] }
@@ -76,7 +79,7 @@ export type DraftDocument = Omit<Draft, 'trip' | 'gear' | 'packs' | 'takes'> & {
 export const emptyDraft = (): Draft => ({ carrier: {}, trip: { stops: [] }, gear: [], packs: [] })
 
 /** The draft as a plan file, without the ids and links only the app needs. It may have gaps: `settle` says which. */
-export function toPlanDocument({ takes: _takes, ...draft }: Draft): DraftDocument {
+export function toPlanDocument({ takes: _takes, log: _log, ...draft }: Draft): DraftDocument {
   return {
     format: PLAN_FORMAT,
     version: PLAN_VERSION,

@@ -147,6 +147,15 @@ const WORDS = {
   aside: 'being set aside',
   notes: 'notes',
   tags: 'tags',
+  log: 'notes of the trip',
+  weighedKg: 'mass on the scale',
+  weighedWaterLitres: 'water on the scale',
+  foodKg: 'food left',
+  fuelKg: 'fuel left',
+  waterLitres: 'water left',
+  reached: 'time of arrival',
+  setOff: 'time you left',
+  foodOverKg: 'food left over',
 } satisfies Record<FieldName, string> & Readonly<Record<string, string>>
 
 const THINGS: Readonly<Record<string, string>> = {

@@ -71,6 +71,7 @@ export { type MainBody, mainBodyOf, withMainBody } from './main-body'
 export { itemName, tripName } from './names'
 export { withoutOldNo } from './old-no'
 export { tagsIn } from './own-tags'
+export { withPaceBy } from './pace'
 export {
   isParty,
   type Parsed,
@@ -89,5 +90,8 @@ export { QUICK_DAY, type QuickTrip, quickTrip } from './quick-trip'
 export { type LeftOut, MASS_KG as STAND_IN_MASS_KG } from './repair'
 export { setField } from './set-field'
 export { type Settled, settle } from './settle'
+export { withSpread } from './spread-masses'
 export { keepTag, type Rating, readRating, type Tag } from './tag'
+export { type LeftAt, type Spread, TRIP_LOG_LIMITS, type TripLog } from './trip-log'
+export { isMarked, mark, withoutLog } from './trip-marks'
 export type * from './types'

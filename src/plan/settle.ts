@@ -65,6 +65,10 @@ export function settleBy(check: typeof parseWithKnown, draft: Draft, typed: Type
   return { document, plan: withKindsEnds(plan), leftOut: [...work.said.values()], packIds }
 }
 
+/** What is noted of a trip is no part of its plan, so of its unread texts nothing is said. */
+const withoutLogTexts = (typed: Typed): Typed =>
+  Object.fromEntries(Object.entries(typed).filter(([path]) => pathParts(path)[0] !== 'log'))
+
 function bareDocument(): Branch {
   const stops = [{ name: 'Start' }, { name: 'End', leg: { km: 0 } }]
   return { format: PLAN_FORMAT, version: PLAN_VERSION, carrier: { massKg: MASS_KG }, trip: { stops } }
@@ -72,7 +76,7 @@ function bareDocument(): Branch {
 
 /** A copy that may be mended in place, its lists lists and its parts named. What is no part of a plan stays for the schema. */
 function workingCopy(untrusted: Draft, typed: Typed): Work {
-  const { gear: gearGiven, packs: packsGiven, takes: _takes, ...others } = branch(untrusted)
+  const { gear: gearGiven, packs: packsGiven, takes: _takes, log: _log, ...others } = branch(untrusted)
   const copy = branch(copied(others, CAPS.depth - 1))
   const trip = branch(copy.trip)
   const given = entries(gearGiven)
@@ -140,7 +144,16 @@ function workingCopy(untrusted: Draft, typed: Typed): Work {
     }),
   }
   const own = new WeakSet()
-  return { draft, typed: isBranch(typed) ? typed : {}, document, ids, own, said, say, later: [] }
+  return {
+    draft,
+    typed: isBranch(typed) ? withoutLogTexts(typed) : {},
+    document,
+    ids,
+    own,
+    said,
+    say,
+    later: [],
+  }
 }
 
 const PARTLY = 'a part could not be read, so it is left out'

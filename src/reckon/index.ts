@@ -96,7 +96,11 @@ export { simulateNeed } from './simulate-need'
 export { type Simulation, type SimulationOptions, simulate } from './simulation'
 export { drawsFrom, xoshiro128 } from './simulation-draws'
 export type * from './types'
-export { BODY_HALF_WIDTH as bodyHalfWidth, LITRES_HALF_WIDTH as litresHalfWidth } from './uncertainty'
+export {
+  BODY_HALF_WIDTH as bodyHalfWidth,
+  LITRES_HALF_WIDTH as litresHalfWidth,
+  MASS_HALF_WIDTH as massHalfWidth,
+} from './uncertainty'
 export {
   type ItemUncertainty,
   type PackingUncertainty,
@@ -107,6 +111,7 @@ export {
   type WorthMeasuring,
   worthMeasuring,
 } from './uncertainty-shares'
+export { drunkFrom, type UsedBy, usedFrom } from './used-from'
 export { VERDICTS, type VerdictAbout, type VerdictKind } from './verdict-table'
 export { contentsLimitKg } from './verdicts'
 export { isSource } from './water'

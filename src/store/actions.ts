@@ -11,6 +11,7 @@ import {
   TRIP_FORMAT,
   TRIP_VERSION,
   type Typed,
+  withoutLog,
 } from '../plan'
 import { parted, type Shelf, setThingFact, thingPath, type WithDraft } from '../plan/shelf'
 import type { ScreenPlace, StepPart, System, Theme, TripDocument } from './documents'
@@ -149,7 +150,7 @@ export function createActions(state: State, { now, newId }: Clock) {
     duplicateTrip(id: string): string | null {
       const trip = state.trips.peek().get(id)
       if (!trip) return null
-      const draft = { ...trip.draft, ...copyName({ name: trip.draft.name || 'Trip' }) }
+      const draft = { ...withoutLog(trip.draft), ...copyName({ name: trip.draft.name || 'Trip' }) }
       const { typed, profile } = trip
       const at = placeAfter(state.library.peek(), id)
       return add(draft, { demo: false, typed, at, label: 'Add', open: false, ...(profile && { profile }) })

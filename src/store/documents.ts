@@ -64,7 +64,7 @@ export interface Step {
 /** A trip that was removed, or whose making was undone, as it was. */
 export interface RemovedTrip {
   format: 'pack-reckoner/removed'
-  version: 3
+  version: 4
   trip: TripDocument
   /** When, in milliseconds since 1970. */
   at: number
@@ -82,7 +82,7 @@ export interface History {
 /** What was unsaved when a page went away. */
 export interface Unsaved {
   format: 'pack-reckoner/parting'
-  version: 4
+  version: 5
   /** Trips, and the states of each that it may replace, by their `changedAt`. */
   trips: { document: TripDocument; over: number[] }[]
   /** Of the shelf only what differs: as it is, and the states it was made from, of which the last may be stored or not. */

@@ -40,6 +40,7 @@ const draft = z.looseObject({
   gear: list(thing({ fuel: part })),
   packs: list(pack),
   settings: part,
+  log: part,
 })
 const typed = z.record(z.string(), z.string())
 
@@ -82,6 +83,8 @@ const shelfShape = z.object({
 const said = (old: unknown) => ({ ...(withoutOldNo(old) as object), version: 2 })
 /** 2 to 3 of a trip: its packs go to the list of packs, which is not done here (`own-packs.ts`). */
 const tripWithoutPacks = (old: unknown) => ({ ...(old as object), version: 3 })
+/** 3 to 4 of a trip: it may hold what is noted on packing day, on the way and after. */
+const tripWithLog = (old: unknown) => ({ ...(old as object), version: 4 })
 /** 2 to 3 of the shelf: it holds the packs too. */
 const withPacks = (old: unknown) => ({ ...(old as object), version: 3, packs: [] })
 
@@ -91,7 +94,7 @@ export const TRIP: Kind<TripDocument> = {
   what: 'A saved trip',
   copied: 'always',
   tripsOf: (_, id) => [id],
-  ladder: [said, tripWithoutPacks],
+  ladder: [said, tripWithoutPacks, tripWithLog],
   shape: tripShape,
 }
 
@@ -139,6 +142,7 @@ export const REMOVED: Kind<RemovedTrip> = {
   ladder: [
     old => ({ ...(old as object), version: 2, trip: said((old as RemovedTrip).trip) }),
     old => ({ ...(old as object), version: 3, trip: tripWithoutPacks((old as RemovedTrip).trip) }),
+    old => ({ ...(old as object), version: 4, trip: tripWithLog((old as RemovedTrip).trip) }),
   ],
   shape: z.object({ trip: tripShape, at: z.number(), how: z.enum(['removed', 'undone']) }),
 }
@@ -167,6 +171,8 @@ export const UNSAVED: Kind<Unsaved> = {
       steps: (old as Unsaved).steps.map(said),
     }),
     old => ({ ...unsavedBy(old as Unsaved, tripWithoutPacks, withPacks), version: 4 }),
+    // 4 to 5: as the trips.
+    old => ({ ...unsavedBy(old as Unsaved, tripWithLog, shelf => shelf), version: 5 }),
   ],
   shape: z.object({
     trips: list(z.object({ document: tripShape, over: list(z.number()) })),

@@ -5,8 +5,8 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { emptyDraft, fromPlanDocument, type Item, parsePlan } from '../../src/plan'
 import { formatsIn } from '../../src/report'
+import { packedByPlace } from '../../src/report/packing-day'
 import { SheetScreen } from '../../src/screens/sheet'
-import { packedByPlace } from '../../src/screens/sheet/packing'
 import { actions, newId, reckoned } from '../../src/store'
 
 function openPlan(value: unknown) {

@@ -10,10 +10,26 @@ export async function openCosts(page: Page): Promise<void> {
   await page.locator('.cost').first().waitFor()
 }
 
+/** The list to tick, and the pack on the scale, with a reading that is too much. */
+export async function openPackingDay(page: Page): Promise<void> {
+  await go(page, 'Trip')
+  await page.getByRole('main').getByRole('button', { name: 'Packing day' }).click()
+  await page.getByRole('textbox', { name: /^It weighs/ }).fill('15')
+  await page.getByRole('heading', { name: 'Likely causes' }).waitFor()
+}
+
+/** What came home, with food left over. */
+export async function openAfterTrip(page: Page): Promise<void> {
+  await go(page, 'Trip')
+  await page.getByRole('button', { name: 'After the trip' }).click()
+  await page.getByRole('textbox', { name: /^Food left over/ }).fill('0.8')
+  await page.getByRole('button', { name: / a day from now on$/ }).waitFor()
+}
+
 /** What should be left at a stop of the demo. */
 export async function openOnTheWay(page: Page): Promise<void> {
   await go(page, 'Trip')
-  await page.getByRole('button', { name: 'On the way' }).click()
+  await page.getByRole('main').getByRole('button', { name: 'On the way' }).click()
   await page.getByRole('button', { name: /^Bare Saddle/ }).click()
   await page.getByRole('heading', { name: /^Skip the resupply/ }).waitFor()
 }

@@ -5,7 +5,7 @@ import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { openDiffering } from './backups'
 import { at320, at1280, go, journey, openMore, type Place, untilQuiet } from './harness'
-import { openCosts, openOnTheWay } from './places'
+import { openAfterTrip, openCosts, openOnTheWay, openPackingDay } from './places'
 import { enlarge, expectKeepsRules, tooWide } from './sizes'
 
 const PLACES = ['Trip', 'Gear', 'Need', 'Packs'] as const
@@ -31,6 +31,10 @@ describe('on a phone', () => {
     await expectKeepsRules(page, { state: 'What takes the room' })
     await openOnTheWay(page)
     await expectKeepsRules(page, { state: 'On the way' })
+    await openPackingDay(page)
+    await expectKeepsRules(page, { state: 'Packing day' })
+    await openAfterTrip(page)
+    await expectKeepsRules(page, { state: 'After the trip' })
     await openMore(page)
     await expectKeepsRules(page, { state: 'More' })
     await openDiffering(page)
@@ -48,6 +52,10 @@ describe('on a phone', () => {
     expect(await tooWide(page), 'What takes the room').toBeLessThanOrEqual(0)
     await openOnTheWay(page)
     expect(await tooWide(page), 'On the way').toBeLessThanOrEqual(0)
+    await openPackingDay(page)
+    expect(await tooWide(page), 'Packing day').toBeLessThanOrEqual(0)
+    await openAfterTrip(page)
+    expect(await tooWide(page), 'After the trip').toBeLessThanOrEqual(0)
     await openMore(page)
     await openDiffering(page)
     expect(await tooWide(page)).toBeLessThanOrEqual(0)

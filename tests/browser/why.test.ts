@@ -6,7 +6,7 @@ import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { askAll, figuresOn, type Seen, unfold } from './figures'
 import { go, journey, openMore, untilQuiet } from './harness'
-import { openAlternatives, openCosts, openOnTheWay } from './places'
+import { openAfterTrip, openAlternatives, openCosts, openOnTheWay, openPackingDay } from './places'
 import { tooSmall, tooWideAtSmallest } from './sizes'
 
 /** An invented way due north over a hill, 24 km. */
@@ -82,7 +82,19 @@ describe('every figure has its reason within reach', () => {
     await openCosts(page)
     expectReasons(await seenOn(page), 20)
     await openOnTheWay(page)
-    expectReasons(await seenOn(page), 10)
+    await page.getByRole('textbox', { name: /^Water \(L\)/ }).fill('1')
+    await page.getByLabel(/^Left Cistern Terrace/).fill('07:00')
+    await page.getByLabel(/^Reached Bare Saddle/).fill('13:30')
+    await page.getByText(/times the time/).waitFor()
+    expectReasons(await seenOn(page), 20)
+  })
+
+  journey('of packing day, and after the trip', async ({ openDemo }) => {
+    const page = await openDemo()
+    await openPackingDay(page)
+    expectReasons(await seenOn(page), 8)
+    await openAfterTrip(page)
+    expectReasons(await seenOn(page), 3)
   })
 
   journey('of what an item may be instead', async ({ openDemo }) => {

@@ -87,9 +87,27 @@ const ownPack = fc
   )
   .map(([made, facts]) => ({ ...made, ...facts })) as unknown as fc.Arbitrary<DraftPack>
 
+const marks = fc.dictionary(id, fc.constant(true as const), { maxKeys: 3 })
+const times = fc.dictionary(id, fc.nat(1439), { maxKeys: 3 })
+const log = some({
+  packed: marks,
+  unused: marks,
+  weighedKg: fc.nat(40),
+  weighedWaterLitres: fc.nat(5),
+  left: fc.dictionary(id, some({ foodKg: fc.nat(9), fuelKg: fc.nat(2), waterLitres: fc.nat(5) }), {
+    maxKeys: 2,
+  }),
+  reached: times,
+  setOff: times,
+  spread: fc.dictionary(id, fc.record({ fromKg: fc.nat(3), toKg: fc.nat(3) }), { maxKeys: 2 }),
+  packing: id,
+  foodOverKg: fc.nat(3),
+  rationKg: fc.nat(2),
+})
+
 const draft = fc
   .tuple(
-    some({ name, settings: some({ linerKg: number, personalFactorSpread: fc.constant(null) }) }),
+    some({ log, name, settings: some({ linerKg: number, personalFactorSpread: fc.constant(null) }) }),
     some({ massKg: number, sex: fc.constantFrom('female', 'male') }),
     fc.tuple(
       listOf(stop),
@@ -116,7 +134,7 @@ const trip: fc.Arbitrary<BackupTrip> = fc
   .tuple(id, fc.boolean(), time, draft, name, fc.option(profile))
   .map(([key, demo, changedAt, made, text, terrain]) => ({
     format: 'pack-reckoner/trip',
-    version: 3,
+    version: 4,
     id: key,
     demo,
     changedAt,

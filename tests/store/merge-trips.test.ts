@@ -9,7 +9,7 @@ import { wholeDraft } from '../plan/drafts'
 
 const tripOf = (draft: Draft, typed = {}): TripDocument => ({
   format: 'pack-reckoner/trip',
-  version: 3,
+  version: 4,
   id: 'trip',
   demo: false,
   changedAt: 1,

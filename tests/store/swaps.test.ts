@@ -192,7 +192,7 @@ test('a trip and a shelf as they were stored before there were alternatives are 
     ],
     takes: { pack: 'big', setup: 'sold' },
   }
-  const before = { ...tripOf(draft), typed: { 'gear/bag/litres': 'some' } }
+  const before = { ...tripOf(draft), version: 3, typed: { 'gear/bag/litres': 'some' } }
   const device = newDevice()
   const use = raw(device)
   await set('trip/trip', structuredClone(before), use)
@@ -204,8 +204,7 @@ test('a trip and a shelf as they were stored before there were alternatives are 
   expect(told(tab)).toBe('')
 })
 
-/** As trips were stored before alternatives. */
 function tripOf(draft: Draft): TripDocument {
-  const head = { format: 'pack-reckoner/trip', version: 3, id: 'trip', demo: false } as const
+  const head = { format: 'pack-reckoner/trip', version: 4, id: 'trip', demo: false } as const
   return { ...head, changedAt: 1, revision: 1, draft, typed: {} }
 }

@@ -26,6 +26,7 @@ export {
   withList,
   withListTexts,
 } from './own-packs'
+export { withOwnRation } from './own-ration'
 export { linkItems, packThings, shelveItems } from './pack'
 export { byId, isBranch, isThings, own, type WithId } from './plain'
 export { same } from './same'
@@ -70,3 +71,4 @@ export {
   type Thing,
   type ThingFacts,
 } from './types'
+export { unusedOnShelf, withUnusedNoted } from './unused'

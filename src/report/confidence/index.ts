@@ -7,6 +7,7 @@ export { type MeasureNext, measureNext, type PackingPart } from './measure-next'
 export {
   effectText,
   isCounted,
+  isMeasured,
   type OwnPackings,
   oddText,
   ownPackings,

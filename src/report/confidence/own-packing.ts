@@ -52,6 +52,10 @@ export function withNewPacking(draft: Draft, before: OwnPackings, own: OwnPackin
   return reckonWith(draft, { packings: [...packings, ...own.packings.slice(-1)].slice(-CAPS.packings) })
 }
 
+/** Whether the list of this trip was packed, and how full the pack was is still known. */
+export const isMeasured = ({ log, packings = [] }: Draft, kept: readonly Packing[]): boolean =>
+  packings.length > 0 && kept.some(({ id }) => id === log?.packing)
+
 /** Whether a trip reckons with just these packings. */
 export const reckonsWith = ({ packings = [] }: Pick<Draft, 'packings'>, own: OwnPackings): boolean =>
   packings.length > 0 && same(packings, own.packings)

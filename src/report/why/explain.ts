@@ -10,7 +10,7 @@ import { whyDay } from './day'
 import { whyDayEnergy, whyLegEnergy } from './energy'
 import { whyBaseWeight, whyFacts, whyLoadShare } from './facts'
 import { whyFit } from './fit'
-import { whyCosts, whyDaysFood, whyMeasured, whySwaps, whyTrack } from './found'
+import { whyCosts, whyDaysFood, whyMeasured, whyNoted, whySwaps, whyTrack } from './found'
 import { whyFuel } from './fuel'
 import { whyBodyLitres, whyFree, whyMomentLitres, whyMomentLoad, whyPeakLoad } from './need'
 import { whyOnTheWay } from './on-the-way'
@@ -92,6 +92,7 @@ const ALONE: {
   'days-food': whyDaysFood,
   costs: whyCosts,
   swaps: whySwaps,
+  noted: whyNoted,
   track: whyTrack,
 }
 

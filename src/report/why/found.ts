@@ -163,6 +163,16 @@ export function whyTrack({ legs, pace, days }: Of<'track'>, formats: Formats): E
   ]
 }
 
+/** What the hiker has noted beside what is calculated, line by line; the last is what it comes to. */
+export const whyNoted = ({ title, says, lines }: Of<'noted'>): Explanation[] => [
+  told({
+    title,
+    says,
+    inputs: lines.slice(0, -1),
+    result: { value: lines.length, text: lines.at(-1)?.value ?? '' },
+  }),
+]
+
 export const whyCosts = ({ things }: Of<'costs'>): Explanation[] => [
   told({
     title: 'Each item by itself',

@@ -45,6 +45,7 @@ export type FoundAbout =
   | { kind: 'costs'; things: readonly { name: string; text: string }[] }
   /** `name` is that of the item as it is, `things` what it may be instead. */
   | { kind: 'swaps'; name: string; things: readonly { name: string; text: string }[] }
+  | { kind: 'noted'; title: string; says: string; lines: readonly { label: string; value: string }[] }
   | { kind: 'track'; legs: readonly TrackLeg[]; pace: Plan['trip']['pace']; days: number }
 
 /** A leg of a track, with where along the way it ends; climb and descent null where they are not known. */

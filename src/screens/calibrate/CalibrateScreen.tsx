@@ -34,7 +34,7 @@ export function CalibrateScreen() {
       {open ? (
         <State plan={open.plan} factor={open.reckoned.ok ? open.reckoned.reckoning.need.factor : 1} />
       ) : null}
-      {open ? <PackedForm plan={open.plan} packIds={open.packIds} /> : null}
+      {open ? <PackedForm plan={open.plan} packIds={open.packIds} taken={open.taken} /> : null}
       <Packings packings={packings} onNoneLeft={() => heading.current?.focus()} />
       <ByHand />
     </div>

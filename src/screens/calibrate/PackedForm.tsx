@@ -28,7 +28,14 @@ const FULL = [
   { value: '100 %', label: 'To the brim' },
 ]
 
-export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly string[] }) {
+interface PackedProps {
+  plan: Plan
+  packIds: readonly string[]
+  /** The place of the pack that the trip takes; null: none is taken. */
+  taken: number | null
+}
+
+export function PackedForm({ plan, packIds, taken }: PackedProps) {
   const system = useSystem()
   const { place } = library.value
   // How many there were when one was added from here, so that the word on it goes with it.
@@ -43,8 +50,9 @@ export function PackedForm({ plan, packIds }: { plan: Plan; packIds: readonly st
     openTrip.value?.id ?? '',
   )
   const packs = plan.packs.map((pack, i) => ({ id: packIds[i]!, ...pack }))
-  // The trip's first pack is the likeliest, until another is chosen.
-  const pack = form.pack === 'other' ? undefined : (packs.find(({ id }) => id === form.pack) ?? packs[0])
+  // The pack that is taken is the likeliest, else the first, until another is chosen.
+  const likely = packs[taken ?? 0]
+  const pack = form.pack === 'other' ? undefined : (packs.find(({ id }) => id === form.pack) ?? likely)
   const list = useMemo(() => reckonedList(plan, form.when), [plan, form.when])
   const set = (part: Partial<FormText>) => {
     left = toDetail({ ...form, ...part })

@@ -9,12 +9,14 @@ import type { Plan } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import type { Formats, Missing } from '../../report'
 import {
+  isMeasured,
   type MeasureNext,
   measureNext,
   numberWord,
   type PackingPart,
   packingBasis,
 } from '../../report/confidence'
+import { openTrip, shelf } from '../../store'
 import { counted } from '../../units'
 import { Line } from './Line'
 import { SimulationCheck } from './Simulation'
@@ -29,6 +31,8 @@ interface SureProps {
 
 export function Sure({ plan, reckoning, formats, missing }: SureProps) {
   const next = useMemo(() => measureNext(plan, reckoning, formats), [plan, reckoning, formats])
+  const trip = openTrip.value
+  const measured = trip !== null && isMeasured(trip.draft, shelf.value.packings)
   const unknown = missing.litres.length + missing.mass.length
   // Of what is not counted at all no range can be told, so nothing can be said to narrow it.
   if (unknown > 0 && (missing.litres.length > 0 || !next))
@@ -40,12 +44,20 @@ export function Sure({ plan, reckoning, formats, missing }: SureProps) {
   if (!next) return null
   const { things, packing, now } = next
   return (
-    <Line label={LABEL} figure={[now, ...toDo(next)].join(', ')} figures="why" isMadeAhead>
+    <Line
+      label={LABEL}
+      figure={[now, ...(measured ? ['measured'] : toDo(next))].join(', ')}
+      figures="why"
+      isMadeAhead
+    >
       {() => (
         <div class="sure">
           {unknown > 0 ? <First {...{ plan, missing, formats }} /> : null}
           <OwnOffer />
-          <p class="hint">{packingBasis(plan)}.</p>
+          <p class="hint">
+            {packingBasis(plan)}.
+            {measured ? ' Measured: this list was packed and held against its pack.' : ''}
+          </p>
           {packing?.isLargest ? <Packing part={packing} isOwn={plan.packings.length > 0} /> : null}
           {things.length > 0 ? <h4>{titleOf(things.length)}</h4> : null}
           <Things next={next} />

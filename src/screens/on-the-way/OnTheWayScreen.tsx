@@ -1,12 +1,15 @@
 // On the way: where one stands, by one tap, and what should then be left, what is on the back until food is bought again,
-// and whether a resupply can be skipped.
+// whether a resupply can be skipped, how far what is really left lasts, and the pace really walked.
 
 import { useMemo } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
 import { toTop } from '../../components/frame'
+import type { TripLog } from '../../plan'
 import { formatsIn } from '../../report'
 import { onTheWayAt, openTrip, reckoned } from '../../store'
 import { Left } from './Left'
+import { ReallyLeft } from './ReallyLeft'
+import { Times } from './Times'
 import { Where } from './Where'
 
 /** As the stored place names it. */
@@ -15,7 +18,10 @@ const AT = 'trip/stops/'
 
 export function OnTheWayScreen({ detail }: { detail: string | null }) {
   const formats = formatsIn(useSystem())
-  const stops = openTrip.value?.draft.trip.stops ?? []
+  const { draft } = openTrip.value ?? {}
+  const stops = draft?.trip.stops ?? []
+  const log = draft?.log ?? {}
+  const stopIds = useMemo(() => stops.map(({ id }) => id), [draft?.trip.stops])
   const open = reckoned.value
   // A stop that is gone, or is the end by now, is none.
   const stop = detail?.startsWith(AT) ? stops.findIndex(({ id }) => id === detail.slice(AT.length)) : -1
@@ -34,9 +40,28 @@ export function OnTheWayScreen({ detail }: { detail: string | null }) {
       {open && result?.ok ? (
         <>
           <Where plan={open.plan} reckoning={result.reckoning} at={left ? stop : null} onStop={go} />
-          {left ? <Left left={left} plan={open.plan} reckoning={result.reckoning} formats={formats} /> : null}
+          {left ? (
+            <>
+              <Left left={left} plan={open.plan} reckoning={result.reckoning} formats={formats} />
+              <ReallyLeft
+                id={stopIds[stop]!}
+                at={leftAt(log, stopIds[stop]!)}
+                left={left}
+                plan={open.plan}
+                reckoning={result.reckoning}
+                formats={formats}
+              />
+              <Times
+                {...{ stop, left, log, stopIds, formats }}
+                plan={open.plan}
+                reckoning={result.reckoning}
+              />
+            </>
+          ) : null}
         </>
       ) : null}
     </div>
   )
 }
+
+const leftAt = ({ left }: TripLog, id: string) => (left && Object.hasOwn(left, id) ? left[id]! : {})

@@ -1,1 +1,2 @@
 export { OnTheWayScreen } from './OnTheWayScreen'
+export { Times } from './Times'

@@ -4,7 +4,7 @@ import './packing.css'
 import { useMemo } from 'preact/hooks'
 import { type Item, itemName } from '../../plan'
 import { type Formats, sharesByName } from '../../report'
-import { type PackedPlace, type PackedRow, packedByPlace } from './packing'
+import { type PackedPlace, type PackedRow, packedByPlace } from '../../report/packing-day'
 import type { SheetParts } from './parts'
 import { IN_SIGHT } from './rows'
 

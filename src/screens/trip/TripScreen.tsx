@@ -26,11 +26,21 @@ export function TripScreen({ detail, onDetail }: Detail) {
     <div class="screen">
       <h2>Trip</h2>
       <Field path="name" />
-      {stops.length > 2 ? (
-        <button type="button" onClick={() => toTop('on-the-way')}>
-          On the way
-        </button>
-      ) : null}
+      {stops.length < 2 ? null : (
+        <div class="actions">
+          <button type="button" onClick={() => toTop('packing-day')}>
+            Packing day
+          </button>
+          {stops.length > 2 ? (
+            <button type="button" onClick={() => toTop('on-the-way')}>
+              On the way
+            </button>
+          ) : null}
+          <button type="button" onClick={() => toTop('after-trip')}>
+            After the trip
+          </button>
+        </div>
+      )}
       {stops.length < 2 ? (
         <>
           <QuickStart />

@@ -1,0 +1,1 @@
+export { AfterTripScreen } from './AfterTripScreen'

@@ -1,0 +1,1 @@
+export { PackingDayScreen } from './PackingDayScreen'
