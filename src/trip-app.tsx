@@ -46,7 +46,9 @@ export function TripApp({ wide, here, hasShelf, closeShelf, go }: TripAppProps) 
           {hasShelf && !hasGear ? null : (
             <section key={here} class="pane" aria-label={here}>
               {here === 'trip' ? <TripPlace detail={place.detail} onDetail={onDetail('trip')} /> : null}
-              {here === 'gear' ? <GearScreen detail={place.detail} onDetail={onDetail('gear')} /> : null}
+              {here === 'gear' ? (
+                <GearScreen detail={place.detail} onDetail={onDetail('gear')} isDesk={wide} />
+              ) : null}
               {here === 'need' ? <NeedPlace isDesk={wide} /> : null}
               {here === 'packs' ? <PacksScreen detail={place.detail} /> : null}
             </section>

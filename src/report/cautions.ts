@@ -16,13 +16,13 @@ import { placeText } from './places'
 import { densityNotices } from './plausible'
 
 export const GENERAL_LINE =
-  'An estimate from published averages and rules of thumb, not medical advice. Your body, a health professional, your guide, local rules and the pack maker’s stated maximum overrule it.'
+  'An estimate from published averages and rules of thumb, not medical advice. Your body and a health professional overrule it. So do your guide, local rules and the pack maker’s stated maximum.'
 
 /** Stands once above a list of packs, and on each pack's own page. */
 export const FIT_LINE = 'No answer here judges how a pack fits your back and hips: try it on, loaded.'
 
 const WATER_LINE =
-  'Ask the land manager about every water source before you leave, and plan for one that is dry. Room to carry is not a drinking target: drink to thirst, and eat salty food on long hot days.'
+  'Ask the land manager about every water source before you leave. Plan for one that is dry. Room to carry is not a drinking target: drink to thirst, and eat salty food on long hot days.'
 
 /** As much energy as a hiker may choose to go without before it is said: judgement of ours. */
 const MOST_DEFICIT = 0.2
@@ -51,7 +51,7 @@ function waterCautions(plan: Plan, reckoning: Reckoning, formats: Formats): Caut
       about: 'water',
       short: `You count on doubtful water: ${listText(trusted.map(s => s.name))}`,
       at: trusted.map(stop => stops.indexOf(stop)),
-      text: `You count on ${listText(trusted.map(s => s.name))}, marked doubtful. A water source that is dry when you reach it can leave you without water. Confirm it before you leave, or stop trusting doubtful water sources.`,
+      text: `You count on ${listText(trusted.map(s => s.name))}, marked doubtful. If it is dry when you get there, you have no water. Confirm it before you leave, or stop trusting doubtful water sources.`,
     })
   if (typeof habits.litresPerHour === 'number' && habits.litresPerHour > maxLitresPerHour)
     cautions.push({
@@ -129,7 +129,7 @@ function loadCautions(plan: Plan, reckoning: Reckoning, formats: Formats): Cauti
   cautions.push({
     signal: 'CAUTION',
     about: 'load',
-    text: 'With any pack: at pain in back, hips or knees, or numb or tingling arms or hands, stop, take it off, refit or lighten it.',
+    text: 'With any pack, stop at pain in back, hips or knees. Stop if arms or hands tingle or go numb. Take the pack off, refit or lighten it.',
   })
   return cautions
 }
@@ -163,7 +163,7 @@ export function foodCautions({ trip, gear }: Pick<Plan, 'trip' | 'gear'>): Cauti
     {
       signal: 'CAUTION',
       about: 'food',
-      text: 'Food draws bears and other animals that can hurt you, and how to store it is law in many places: follow the land manager’s current order. Toiletries and rubbish count as food.',
+      text: 'Food draws bears and other animals that can hurt you. How to store it is law in many places: follow the land manager’s current order. Toiletries and rubbish count as food.',
     },
   ]
 }
@@ -177,7 +177,7 @@ function missingFood({ stops, meals }: Plan['trip'], sleepsOut: boolean): Cautio
       signal: 'NOTICE',
       about: 'food',
       short: 'No food in the gear',
-      text: 'There is no food in the gear, so none is counted. Add one full day of food to the gear, with “Daily (food)” as its use.',
+      text: 'There is no food in the gear, so none is counted. Add one full day of food, used up “Daily (food)”.',
     },
   ]
 }

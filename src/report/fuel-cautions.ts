@@ -14,7 +14,7 @@ export function fuelCautions({ gear }: Plan): Caution[] {
       signal: 'WARNING',
       about: 'fuel',
       short: 'Methanol is poisonous',
-      text: `${listText(methanol.map(itemName))}: methanol is poisonous. A mouthful can blind or kill, and so can its fumes and what soaks through skin: mark the bottle and keep it away from what you drink.`,
+      text: `${listText(methanol.map(itemName))}: methanol is poisonous. A mouthful can blind or kill. So can its fumes, and what soaks through skin. Mark the bottle and keep it away from what you drink.`,
     })
   if (melting.length)
     cautions.push({

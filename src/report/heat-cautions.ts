@@ -26,7 +26,7 @@ export function heatCautions(plan: Plan, formats: Formats): Caution[] {
       signal: 'WARNING',
       of: legs.filter(({ wbgtC }) => wbgtC >= WARNING_FROM_C),
       advice:
-        'Hard walking there can end in heat stroke, and drinking more does not prevent it: change hour, pace or route. Confusion or collapse: cool at once and call for help.',
+        'Hard walking there can end in heat stroke. Drinking more does not prevent it: change hour, pace or route. Confusion or collapse: cool at once and call for help.',
     },
     {
       signal: 'CAUTION',

@@ -28,7 +28,7 @@ function worded(
           signal: 'NOTICE',
           about: 'water',
           short: 'No bottles in the gear',
-          text: 'No item in the gear holds water, so all of it is counted inside the main body, without limit. Add your bottles with what they hold.',
+          text: 'No item in the gear holds water. So all water is counted inside the main body, without limit. Add your bottles with what they hold.',
         },
       ]
     case 'resting-assumed':

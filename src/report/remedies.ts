@@ -143,7 +143,7 @@ export function shortfallInWords(
   ]
   const look = `No small change makes this pack work${noLitres ? '' : ' nine times in ten'}. Look for ${listText(asks)}.`
   return missing.mass.length > 0 && !wanted.frame
-    ? `${look} Some items have no mass yet, so it can’t be told whether it takes a frame.`
+    ? `${look} Without all masses it can’t be told whether it takes a frame.`
     : look
 }
 

@@ -56,7 +56,7 @@ export function createActions(state: State, { now, newId }: Clock) {
   let typing: { step: string; path: string; at: number } | null = null
 
   const setLibrary = (
-    part: Partial<Pick<State['library']['value'], 'open' | 'system' | 'theme' | 'place'>>,
+    part: Partial<Pick<State['library']['value'], 'open' | 'system' | 'theme' | 'place' | 'toldWhy'>>,
   ) => {
     state.library.value = { ...state.library.peek(), ...part }
   }
@@ -255,6 +255,10 @@ export function createActions(state: State, { now, newId }: Clock) {
     setSystem: (system: System) => setLibrary({ system }),
     setTheme: (theme: Theme) => setLibrary({ theme }),
     setPlace: (place: ScreenPlace) => setLibrary({ place }),
+    /** Once for all: a visit that says nothing new writes nothing. */
+    noteToldWhy() {
+      if (!state.library.peek().toldWhy) setLibrary({ toldWhy: true })
+    },
 
     dismissStoreProblem() {
       state.storeProblem.value = null

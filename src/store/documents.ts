@@ -38,6 +38,8 @@ export interface Library {
   system: System
   theme: Theme
   place: ScreenPlace
+  /** It was said on this device that figures can be asked. */
+  toldWhy?: boolean
 }
 
 /** What a step changed, and where. `forth` as it was made, `back` to take it back. */

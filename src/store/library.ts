@@ -56,6 +56,8 @@ export function merged(base: Library, ours: Library, theirs: Library): Library {
     theme: pick('theme'),
     place: pick('place'),
     order: mergedOrder(base.order, ours.order, theirs.order),
+    // Said is said, in whichever tab.
+    ...(ours.toldWhy || theirs.toldWhy ? { toldWhy: true } : {}),
   }
 }
 

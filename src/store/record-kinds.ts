@@ -111,6 +111,7 @@ export const LIBRARY: Kind<Library> = {
     system: z.enum(['metric', 'us']),
     theme: z.enum(['auto', 'light', 'dark']),
     place: z.object({ screen: z.string(), detail: z.nullable(z.string()), scrollY: z.number() }),
+    toldWhy: z.optional(z.boolean()),
   }),
 }
 

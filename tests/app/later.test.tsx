@@ -34,7 +34,7 @@ test('what cannot be fetched says so, and comes by itself once the network answe
   const { Later, tries } = failing(3)
   render(<Later />)
   await pass(0)
-  expect(said()).toMatch(/not on the device yet, and the network does not answer/)
+  expect(said()).toMatch(/not on the device yet. The network does not answer/)
   await pass(2000 + 4000 + 8000)
   expect(tries()).toBe(4)
   expect(screen.getByText('The part')).toBeTruthy()

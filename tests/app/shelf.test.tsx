@@ -98,7 +98,7 @@ describe('the list', () => {
     expect(names()).toEqual(['Mug'])
     expect(screen.getByText('1 of 3 items')).toBeTruthy()
     type(search, 'nothing like it')
-    expect(screen.getByText(/^Nothing on the shelf has all of these words/)).toBeTruthy()
+    expect(screen.getByText(/^No item has all of these words/)).toBeTruthy()
     press('Clear')
     expect(names()).toHaveLength(3)
   })

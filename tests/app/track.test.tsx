@@ -71,7 +71,7 @@ describe('the terrain in the need', () => {
     keep(tripKm() * times)
     need()
     expect(drawn()).toBe(is)
-    expect(screen.queryByText(/The stops have changed since the track was read/) !== null).toBe(!is)
+    expect(screen.queryByText(/the stops have changed since the track was read/) !== null).toBe(!is)
   })
 
   test('goes when a stop at the end goes, and comes back with it', () => {

@@ -80,7 +80,7 @@ describe('a track file', () => {
       await page.getByRole('button', { name: /^Undo/ }).click()
       await page.getByRole('button', { name: 'Make the stops' }).waitFor()
       await go(page, 'Need')
-      await page.getByText('The stops have changed since the track was read').waitFor()
+      await page.getByText('the stops have changed since the track was read').waitFor()
       expect(await page.locator('.terrain').count()).toBe(0)
     },
   )

@@ -218,10 +218,7 @@ describe('the screens of the shelf', () => {
     for (const place of ['Shelf', 'Gear'])
       await page.getByRole('heading', { name: place, level: 2 }).waitFor()
     await expectAccessible(page)
-    await page
-      .getByRole('region', { name: 'gear' })
-      .getByRole('button', { name: /^Foam mat/ })
-      .click()
+    await page.getByRole('region', { name: 'gear' }).getByRole('button', { name: 'Open Foam mat' }).click()
     await page.getByText('From the shelf, the same here as there.').waitFor()
     expect(await page.getByRole('heading', { name: 'Shelf', level: 2 }).isVisible()).toBe(true)
     await page.getByRole('region', { name: 'shelf' }).getByRole('button', { name: 'Close' }).click()

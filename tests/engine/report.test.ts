@@ -170,7 +170,7 @@ describe('cautions', () => {
       }),
     )
     const always = signalsOf({ gear: [] }).filter(caution => caution.about === 'load')
-    expect(always.map(({ text }) => text)).toEqual([expect.stringMatching(/^With any pack: at pain/)])
+    expect(always.map(({ text }) => text)).toEqual([expect.stringMatching(/^With any pack, stop at pain/)])
   })
 
   it('do not warn of a shortfall that is only rounding', () => {

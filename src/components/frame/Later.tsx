@@ -67,7 +67,7 @@ export function later<P extends object>(load: Load<P>): ComponentType<P> & { ahe
       )
     return (
       <p class="problem" role="status">
-        This part of the app is not on the device yet, and the network does not answer. It is tried again by
+        This part of the app is not on the device yet. The network does not answer. It is tried again by
         itself; your trips are kept.{' '}
         <button type="button" class="quiet" onClick={() => again.current()}>
           Try now

@@ -9,7 +9,15 @@ export const useMover = () => useMemo(createMover, [])
 /** What every grip of the page is described by; drawn once with each list. */
 const HOW = 'how-grips-move'
 
-export function Grip({ mover, id, name }: { mover: Mover; id: string; name: string }) {
+interface GripProps {
+  mover: Mover
+  id: string
+  name: string
+  /** In a table, whose own keys move the row, Tab passes it. */
+  inGrid?: boolean
+}
+
+export function Grip({ mover, id, name, inGrid = false }: GripProps) {
   const row = { key: id, name }
   return (
     <button
@@ -17,6 +25,8 @@ export function Grip({ mover, id, name }: { mover: Mover; id: string; name: stri
       class="grip"
       aria-label={`Move ${name}`}
       aria-describedby={HOW}
+      tabIndex={inGrid ? -1 : undefined}
+      title={inGrid ? 'Drag it (or Alt with ↑ ↓)' : undefined}
       onPointerDown={event => mover.start(event, row)}
       onKeyDown={event => mover.press(event, row)}
     >
@@ -38,17 +48,17 @@ export function MoveWords({ mover }: { mover: Mover }) {
 }
 
 /** Where the dragged row would go, and its name under the pointer. */
-export function DragMarks({ mover }: { mover: Mover }) {
+export function DragMarks({ mover, as: Mark }: { mover: Mover; as: 'li' | 'div' }) {
   const drag = mover.drag.value
   if (!drag) return null
   return (
     <>
       {drag.lineY === null ? null : (
-        <li class="drop-line" aria-hidden="true" style={{ insetBlockStart: `${drag.lineY}px` }} />
+        <Mark class="drop-line" aria-hidden="true" style={{ insetBlockStart: `${drag.lineY}px` }} />
       )}
-      <li class="dragged" aria-hidden="true" style={{ insetBlockStart: `${drag.y}px` }}>
+      <Mark class="dragged" aria-hidden="true" style={{ insetBlockStart: `${drag.y}px` }}>
         {drag.name}
-      </li>
+      </Mark>
     </>
   )
 }

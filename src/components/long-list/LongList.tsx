@@ -24,6 +24,8 @@ interface LongListProps {
   mover?: Mover
   /** A list whose order says something, as that of stops. */
   ordered?: boolean
+  /** Rows of a table instead of entries of a list: `draw` makes elements of the role `row`; `MoveWords` stand outside. */
+  inGrid?: boolean
   /** Of the list, besides its own. */
   class?: string
   /**
@@ -39,7 +41,8 @@ export const entryProps = (key: string, index: number, of: number | undefined) =
   ...(of === undefined ? {} : { 'aria-setsize': of, 'aria-posinset': index + 1 }),
 })
 
-export function LongList({ entries, open, mover, ordered = false, class: extra = '', draw }: LongListProps) {
+export function LongList(props: LongListProps) {
+  const { entries, open, mover, ordered = false, inGrid = false, class: extra = '', draw } = props
   const list = useRef<HTMLElement>(null)
   const count = entries.length
   const isWhole = count <= WHOLE
@@ -59,28 +62,33 @@ export function LongList({ entries, open, mover, ordered = false, class: extra =
       )
   const hole = (from: number, to: number) => {
     const height = tops[to]! - tops[from]! - gapPx
-    return from < to ? (
-      <li
-        key={`hole-${to}`}
-        aria-hidden="true"
-        class="hole"
-        style={{ blockSize: `${Math.max(0, height)}px` }}
-      />
-    ) : null
+    return from < to
+      ? h(inGrid ? 'div' : 'li', {
+          key: `hole-${to}`,
+          'aria-hidden': 'true',
+          class: 'hole',
+          style: { blockSize: `${Math.max(0, height)}px` },
+        })
+      : null
   }
   const onFocusIn = (event: FocusEvent) =>
     setFocused((event.target as HTMLElement).closest<HTMLElement>('[data-entry]')?.dataset.entry ?? null)
   return (
     <>
-      {mover ? <MoveWords mover={mover} /> : null}
+      {mover && !inGrid ? <MoveWords mover={mover} /> : null}
       {h(
-        ordered ? 'ol' : 'ul',
-        { class: `rows long ${extra}`.trim(), ref: list, onFocusIn },
+        inGrid ? 'div' : ordered ? 'ol' : 'ul',
+        {
+          class: `rows long ${extra}`.trim(),
+          ref: list,
+          onFocusIn,
+          ...(inGrid ? { role: 'rowgroup' } : {}),
+        },
         drawn.flatMap((index, i) =>
           isWhole ? draw(index, undefined) : [hole((drawn[i - 1] ?? -1) + 1, index), draw(index, count)],
         ),
         isWhole ? null : hole((drawn.at(-1) ?? -1) + 1, count),
-        mover ? <DragMarks mover={mover} /> : null,
+        mover ? <DragMarks mover={mover} as={inGrid ? 'div' : 'li'} /> : null,
       )}
     </>
   )
@@ -128,11 +136,12 @@ function useDrawn(list: { current: HTMLElement | null }, entries: readonly Entry
       }
       look()
     }
-    addEventListener('scroll', look, { passive: true })
+    // The window, or the pane that the list stands in.
+    addEventListener('scroll', look, { passive: true, capture: true })
     addEventListener('resize', onResize)
     redraw(n => n + 1)
     return () => {
-      removeEventListener('scroll', look)
+      removeEventListener('scroll', look, { capture: true })
       removeEventListener('resize', onResize)
     }
   }, [isWhole])

@@ -1,4 +1,4 @@
-export { Grip, useMover } from './Grip'
+export { Grip, MoveWords, useMover } from './Grip'
 export { GroupHeading } from './GroupHeading'
 export { entryProps, LongList } from './LongList'
 export type { Mover } from './mover'

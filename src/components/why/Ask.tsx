@@ -2,7 +2,7 @@
 
 import type { ComponentChildren } from 'preact'
 import { useRef, useState } from 'preact/hooks'
-import { noteAsked } from './asked'
+import { actions } from '../../store'
 import { Sheet } from './Sheet'
 import './why.css'
 
@@ -32,7 +32,7 @@ export function Ask({ children, title, answer, class: className = 'ask' }: AskPr
         class={className}
         aria-haspopup="dialog"
         onClick={() => {
-          noteAsked()
+          actions.noteToldWhy()
           setOpen(true)
         }}
       >

@@ -1,5 +1,5 @@
 export { Ask } from './Ask'
-export { hasAsked } from './asked'
+export { AskHint } from './AskHint'
 export { toField } from './focus-field'
 export { ToField } from './ToField'
 export { Why } from './Why'

@@ -90,6 +90,6 @@ function packingGain(plan: Plan, reckoning: Reckoning, formats: Formats): string
   if (gained >= LEAST.together)
     return `Pack this list once and say how full the pack is: that takes about ${formats.litres(gained)} off the range, if it takes what is calculated.`
   return plan.packings.length === 0
-    ? 'Your own packing hardly narrows the range, but it moves its middle to where you pack.'
+    ? 'Your own packing hardly narrows the range. It moves its middle to how you pack.'
     : 'Your packings tell it as well as packings can.'
 }

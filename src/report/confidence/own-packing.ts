@@ -85,7 +85,7 @@ export function oddText(factor: number, others: readonly number[]): string | nul
       : others.length === 1
         ? 'your other packing'
         : 'your other packings'
-  return `${percent(off)} ${off > 0 ? 'more' : 'less'} than by ${than}. Look whether just these items were along and the litres of the pack are right. It counts as it is.`
+  return `${percent(off)} ${off > 0 ? 'more' : 'less'} than by ${than}. Were just these items along? Are the litres of the pack right? It counts as it is.`
 }
 
 const percent = (share: number) => `${Math.round(Math.abs(share) * 100)}\u00a0%`

@@ -96,7 +96,7 @@ export function packedSeen(seen: { said: Said; bodyLitres: number; W: number }):
   if (isWithin(factor, PACKING_FACTOR)) return { ok: true, factor, bodyLitres }
   return {
     ok: false,
-    message: `That would be ${factor.toFixed(2)} times what is calculated, outside ${min} to ${max}: something other than the packing is wrong. Look at the litres of the pack, of the list, and at what was along.`,
+    message: `That would be ${factor.toFixed(2)} times what is calculated, outside ${min} to ${max}: something other than the packing is wrong. Check the litres of the pack and of the list, and what was along.`,
   }
 }
 
@@ -115,7 +115,7 @@ function filledOf(said: Said, packLitres: number): Filled {
   if (said.overLitres <= most) return within(fullnessNotClosing(packLitres, said.overLitres), packLitres)
   return {
     ok: false,
-    message: `Write at most ${+most.toFixed(1)} L: what does not close by more than half of what the pack holds tells nothing of the packing.`,
+    message: `Write at most ${+most.toFixed(1)} L. A pack more than half too full says nothing of your packing.`,
   }
 }
 

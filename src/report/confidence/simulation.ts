@@ -105,5 +105,5 @@ function shapesOf({ settings, packings }: Plan, { percent }: Formats): string {
       ? `Your hand is drawn from a bell shape of ±\u00a0${hand}, how well soft items fill the gaps ${evenly}from not at all to wholly${evenly ? '' : `, ${percent(filling)} on average`}.`
       : `Your packing factor is drawn from a bell shape of ±\u00a0${hand}.`
   const aside = packings.length > 0 ? ' Both leave your own packings aside, which narrow the range.' : ''
-  return `The simulation draws the litres of each item again for every packing: by kind from a triangle between its ends, every other evenly from its least to its most; items judged by one habit err together. ${gaps}${aside} Both rest on the same model and the same litres: a simulation shows whether the formula adds up rightly, not whether they are true.`
+  return `The simulation draws the litres of each item again for every packing. Litres by kind come from a triangle between their ends. All others come evenly from least to most. Items judged by one habit err together. ${gaps}${aside} Both use the same model and the same litres. A simulation shows whether the formula adds up, not whether they are true.`
 }

@@ -53,7 +53,7 @@ const ASIDE: Record<Way, string> = {
   upright: '',
   lying: ' It would go in only lying.',
   aslant: ' It would go in only aslant, with nothing else in its way.',
-  deforms: ' It would go in only by rounding the pack out, which presses on the back.',
+  deforms: ' It would go in only by rounding the pack out against your back.',
   'does-not-fit': ' It goes in no other way either.',
 }
 

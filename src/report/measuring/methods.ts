@@ -120,7 +120,7 @@ export const methods: readonly Method[] = [
   {
     id: 'filled',
     label: 'Filled box',
-    how: 'Lay it in a box, press it as in the pack, and read how high it stands. Base good to ± 3 mm, height to ± 10 mm.',
+    how: 'Lay it in a box and press it as in the pack. Read how high it stands. Base good to ± 3 mm, height to ± 10 mm.',
     readings: [
       reading('lengthCm', 'Length of the box, inside'),
       reading('widthCm', 'Width of the box, inside'),
@@ -132,7 +132,7 @@ export const methods: readonly Method[] = [
   {
     id: 'water',
     label: 'In water',
-    how: `Push it under water in a tight bag with the air let out, and read by how many litres the water rises. Good to ± ${readingHalfWidths.riseLitres} L.`,
+    how: `Push it under water in a tight bag without air. Read by how many litres the water rises. Good to ± ${readingHalfWidths.riseLitres} L.`,
     readings: [reading('riseLitres', 'The water rises by')],
     litresFrom: 'filled',
     measure: readings => displacedLitres(of(readings)),

@@ -56,18 +56,18 @@ export function placingWords(
     lean:
       now.leanDeg === null || after.leanDeg === null
         ? null
-        : `A forward lean of about ${degrees(now.leanDeg)} balances it${moved.length > 0 && degrees(now.leanDeg) !== degrees(after.leanDeg) ? `, then ${degrees(after.leanDeg)}` : ''}. It is calculated from usual shares of the body’s mass, our estimate, not checked against a source.`,
+        : `A forward lean of about ${degrees(now.leanDeg)} balances it${moved.length > 0 && degrees(now.leanDeg) !== degrees(after.leanDeg) ? `, then ${degrees(after.leanDeg)}` : ''}. It comes from usual shares of the body’s mass (our estimate, not checked).`,
   }
 }
 
 /** What is known of where a load should ride; keys of data/sources.json. */
 export const STUDIES: readonly { text: string; sourceKeys: readonly string[] }[] = [
   {
-    text: 'Close to the back: a review asks for the load close to the body’s own centre, and mechanics agrees. A centimetre closer counts about six times as much as a centimetre higher. (Of the review the abstract was read.)',
+    text: 'Close to the back: a review asks for it, and mechanics agrees. A centimetre closer counts about six times as much as a centimetre higher. (Of the review the abstract was read.)',
     sourceKeys: ['knapik-2004', 'static-balance'],
   },
   {
-    text: 'High or low: studies disagree. High cost less oxygen in one, made no difference in another, and worked the back muscles more in a third. (Of each the abstract was read.)',
+    text: 'High or low: studies disagree. High cost less oxygen in one. It made no difference in another. In a third it worked the back muscles more. (Of each the abstract was read.)',
     sourceKeys: ['stuempfle-2004', 'johnson-2000', 'bobet-norman-1984'],
   },
   {

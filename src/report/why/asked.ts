@@ -69,7 +69,7 @@ function room(asking: Asking[], formats: Formats): Explanation {
   const likely = Math.max(...asking.map(it => it.reckoning.need.bodyLitres))
   return sumOf({
     title: 'Main body',
-    says: `What the trip asks for at its fullest, and 1.28 standard deviations for what is unsure: enough in about 9 of 10 cases. Whole litres, rounded up: ${formats.litresUp(need.bodyLitresSafe)}, and ${formats.litresUp(likely)} likely.`,
+    says: `What the trip asks for at its fullest. For what is unsure, 1.28 standard deviations: enough in about 9 of 10 cases. Whole litres, rounded up: ${formats.litresUp(need.bodyLitresSafe)}, and ${formats.litresUp(likely)} likely.`,
     kind: 'volume',
     system: formats.system,
     show: formats.litres,

@@ -40,7 +40,7 @@ export function whyCarry(context: WhyContext, carry: WaterCarry): Explanation {
       : null
   return sumOf({
     title: `Water out of ${stops[stop]!.name}, to ${stops[to]!.name}`,
-    says: 'What is drunk on the way to the next water source, the nights between, and a reserve. Room to carry, not a drinking target.',
+    says: 'What is drunk until the next water source, nights included, and a reserve. Room to carry, not a drinking target.',
     kind: 'volume',
     system: formats.system,
     show: formats.water,

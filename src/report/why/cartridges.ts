@@ -48,7 +48,7 @@ export function whyCartridges({ plan, reckoning, formats }: WhyContext, id: stri
   return [
     sumOf({
       title: `Gas for ${counted(nights, 'night')}`,
-      says: 'The most nights between two resupplies, each with its fuel and the margin in it.',
+      says: 'The most nights between two resupplies, each with its fuel and margin.',
       kind: 'mass',
       system: formats.system,
       show: formats.gear,

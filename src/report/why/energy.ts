@@ -86,7 +86,7 @@ export function whyDayEnergy(context: WhyContext, day: number): Explanation[] {
   const { bounds, instead } = effortBounds(context, efforts)
   const own = sumOf({
     title: `Energy of day ${day + 1}`,
-    equation: 'Walking by Looney and others 2022, the rest of the day by Mifflin and St Jeor 1990',
+    equation: 'Walking: Looney and others 2022. The rest: Mifflin and St Jeor 1990',
     says: `The legs’ walking energy, and ${numberText(CAMP_FACTOR, 1)} times the resting energy for the hours off the trail.`,
     kind: 'number',
     system: formats.system,

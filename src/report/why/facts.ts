@@ -135,7 +135,7 @@ function whyDensity({ reckoning, formats }: WhyContext): Explanation {
   const full: Moment = momentAt(reckoning, need.bodyAt)
   return told({
     title: 'Packed density',
-    says: 'What is in the main body by the litres it takes, gaps included, at its fullest.',
+    says: 'What is in the main body at its fullest, by its litres with gaps.',
     inputs: [
       { label: `Mass in the main body, ${placeText(need.bodyAt, moments)}`, value: formats.kg(full.bodyKg) },
       { label: 'Litres it takes', value: formats.litres(full.bodyLitres) },

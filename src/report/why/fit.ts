@@ -72,8 +72,7 @@ export function whyFit(
       ],
       result: { value: room.endCm, text: words.way },
       sourceKeys: ['elementary-geometry', 'ramanujan-1914', 'our-judgement'],
-      ignores:
-        'narrowing towards the bottom, a frame or a rolled top in the way, and all else that is packed; litres are judged apart.',
+      ignores: 'a narrow bottom, a frame or rolled top in the way, all else packed; litres are judged apart.',
       others: {
         title: 'Room in this pack, the clearance taken off, and what the item asks for',
         list: [

@@ -176,7 +176,7 @@ export const whyNoted = ({ title, says, lines }: Of<'noted'>): Explanation[] => 
 export const whyCosts = ({ things }: Of<'costs'>): Explanation[] => [
   told({
     title: 'Each item by itself',
-    says: 'The whole trip is calculated once more without the item, or with it where it is at home: the heaviest load with all the water wanted, and the likely litres at the fullest moment, less those of the trip as it stands. What a bottle held must still be carried. Two items left at home together may save more or less than each by itself.',
+    says: 'The trip is calculated once more without the item; with it, if it is at home. Shown is the change in the heaviest load with all water, and in the likely litres. What a bottle held must still be carried. Two items together may save more or less than each by itself.',
     inputs: things.map(({ name, text }) => ({ label: name, value: text })),
     result: { value: things.length, text: counted(things.length, 'time') },
   }),

@@ -53,7 +53,7 @@ export function whyFuel(context: WhyContext, id: string): Explanation[] {
   const own: Explanation = {
     title: `${item.name || 'Fuel'} for one night`,
     equation: 'Heat for the water by the heat in the fuel',
-    says: 'Heat to bring the water to the boil and to melt snow, over the fuel’s heating value and the share of it that reaches the water, times a margin for wind, lighting and spills.',
+    says: 'Heat to boil the water and melt snow. Divided by the heat in the fuel and the share that reaches the water. A margin covers wind, lighting and spills.',
     inputs: [
       { label: 'Fuel', value: KIND_NAMES[kind], path: at('kind') },
       { label: 'Water brought to the boil', value: formats.litres(boilLitres), path: at('boilLitres') },

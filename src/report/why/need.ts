@@ -214,7 +214,7 @@ export function whyPeakLoad(context: PlanContext): Explanation {
         },
         ...held,
       ],
-      note: `Likely ${likelyLoadText(need, formats)}: 1.28 times the standard deviation of ${formats.gear(need.sigmaM)} either way. What you weighed is good to ± 0.5 %, what is stated to 5 %, a guess to 20 % (our judgement).`,
+      note: `Likely ${likelyLoadText(need, formats)}: 1.28 times the standard deviation of ${formats.gear(need.sigmaM)} either way. Weighed is good to ± 0.5 %, stated to 5 %, a guess to 20 % (our judgement).`,
     },
   }
 }
@@ -229,7 +229,7 @@ export function whyMomentLoad(
   const { kg, km, hours } = reckoning.moments[index]!
   return sumOf({
     title: `Load ${placeText(placeOf(context, index), reckoning.moments)}`,
-    says: 'Everything not worn, with food, fuel and water as they then are, and rubbish since the last bin. Without the pack.',
+    says: 'All that is not worn, with the food, fuel, water and rubbish of then. Without the pack.',
     kind: 'mass',
     system: formats.system,
     show: formats.kg,

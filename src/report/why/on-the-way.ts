@@ -13,7 +13,7 @@ export function whyOnTheWay(context: WhyContext, left: OnTheWay): Explanation[] 
   return [
     told({
       title: `Leaving ${stops[left.stop]!.name}`,
-      says: 'Figures of the whole trip at this departure. Food: every meal from the pack until it is bought again or the trip ends, and the spare days. Nights: those with meals from the pack. Water: what the legs to the next water use, dry camps on the way and the reserve, as far as the bottles hold. The load is without the pack.',
+      says: 'Figures of the whole trip at this departure. Food: every meal until it is bought again or the trip ends, and spare days. Nights: those with meals from the pack. Water: for the legs to the next water, dry camps and the reserve, while bottles last. The load is without the pack.',
       inputs: leftLines(left, plan, formats).map(({ what, amount }) => ({ label: what, value: amount })),
       result: { value: left.loadKg, text: formats.kg(left.loadKg) },
     }),
@@ -26,7 +26,7 @@ export function whyOnTheWay(context: WhyContext, left: OnTheWay): Explanation[] 
     ...left.ifSkipped.map(skipped =>
       told({
         title: `Without ${stops[skipped.stop]!.name}`,
-        says: 'The whole trip is calculated once more without this resupply, its food carried from the one before. The changes are those of the heaviest load and the fullest main body from here on.',
+        says: 'The trip is calculated once more without this resupply. Its food is carried from the one before. Shown is what changes from here on: the heaviest load and the fullest main body.',
         inputs: [{ label: 'Then', value: skipText(skipped, left, formats) }],
         result: {
           value: skipped.foodKg ?? 0,

@@ -43,8 +43,7 @@ export function whyPlacing({ plan, reckoning, formats }: WhyContext, index: numb
           'our-judgement',
         ]),
       ],
-      ignores:
-        'pockets, straps and the pack itself, walking, what a hip belt takes elsewhere, and how items lie beside each other.',
+      ignores: 'pockets, straps, the pack itself, walking, the hip belt, items side by side.',
       others: {
         title: 'And so',
         list: [

@@ -35,7 +35,7 @@ export function whyRation({ plan, reckoning, formats }: WhyContext, day: number)
       range: { bounds: [], note: 'No range: it settles, or the plan is not calculated.' },
       instead: null,
       sourceKeys: ['our-judgement'],
-      ignores: 'appetite, body fat that may be used, and the 20 % that the energy itself is unsure by.',
+      ignores: 'appetite, body fat that may be used, and the energy’s own ± 20 %.',
       others: null,
     },
   ]

@@ -29,7 +29,7 @@ function toBear(context: SetupContext, { baseKg }: ReachBasis): Explanation[] {
   return [
     sumOf({
       title: 'Left to carry, for food and water',
-      says: 'What it may carry less the pack, a liner and all that is not food by the day or water: gear, spare rations, fuel that is not bought with the food.',
+      says: 'What it may carry, less the pack, a liner and the gear. Spare rations and fuel that is not bought with the food count as gear.',
       kind: 'mass',
       system: formats.system,
       show: formats.kg,
@@ -50,7 +50,7 @@ function aDay({ plan, formats }: SetupContext, { dayKg, dayLitres }: ReachBasis)
   const daily = plan.gear.filter(item => item.use === 'daily')
   return told({
     title: 'A day more',
-    says: 'A full ration, and the fuel that is bought with it, add this much to the load and to the items in the main body.',
+    says: 'A full ration and its fuel add this much to load and main body.',
     inputs: [
       ...daily.map(item => ({
         label: countedName(item),
@@ -88,7 +88,7 @@ function stretches({ formats }: SetupContext, words: ReachInWords): Explanation 
   const most = Math.max(0, ...words.stretches.map(({ days }) => days))
   return told({
     title: 'This trip’s longest stretch',
-    says: 'Rations eaten from the pack between two resupplies, and the water carried when setting out on it.',
+    says: 'Rations eaten between two resupplies, and the water carried at the start.',
     inputs: words.stretches.map(stretch => ({
       label: stretch.name,
       value: `${daysText(stretch.days)} with ${formats.water(stretch.waterLitres)}`,

@@ -82,7 +82,7 @@ function days({ judged, reckoning, formats, missing }: SetupContext): Explanatio
   return [
     told({
       title: 'Can carry food for',
-      says: 'The most full rations that fit in and may be borne at the first departure, with the most water this trip carries and all else as packed then. Rounded down. “How far it reaches” has the parts.',
+      says: 'The most full rations it can hold and carry at the first departure. The water is the most this trip carries; all else is as packed then. Rounded down. “How far it reaches” has the parts.',
       inputs: [{ label: 'Most water carried', value: formats.water(reckoning.need.waterCarryLitres) }],
       result: {
         value: judged.reachDays,
@@ -105,7 +105,7 @@ function beaten({ judged, plan, reckoning, formats, setup, pack, missing }: Setu
   return [
     told({
       title: 'Against the others',
-      says: 'Of the suitable set-ups: beaten is one that another equals or betters in all four points and betters in one. What is not known counts as worst.',
+      says: 'Of suitable set-ups, one is beaten by another that is nowhere worse. It must be better in one of the four points. What is not known counts as worst.',
       inputs: [
         { label: 'Pack and liner', value: formats.gear(setup.massKg + judged.linerKg) },
         {

@@ -36,7 +36,7 @@ function carried(context: SetupContext): Explanation {
   return sumOf({
     ...massOf(context),
     title: `Heaviest load, ${placeText(need.peakFullWaterAt, moments)}`,
-    says: 'The heaviest load, which stands under Need with its parts, with the pack and a liner where rain is likely and the pack is not sealed.',
+    says: 'The heaviest load of Need, with the pack. A liner is added where rain is likely and the pack not sealed.',
     parts: [{ label: 'contents', value: need.peakLoadFullWaterKg }, ...ownParts(context, true)],
     inputs: judged.linerKg > 0 ? [settingInput(context, 'linerKg', formats.gear)] : [],
   })

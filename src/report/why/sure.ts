@@ -43,7 +43,7 @@ export function whyKnown({ plan, reckoning, formats }: WhyContext): Explanation 
   const { litres } = provenanceOf(plan, reckoning)
   return sumOf({
     title: 'How these litres are known',
-    says: 'The litres of the fullest moment with their gaps, by what the list says of each item.',
+    says: 'The litres of the fullest moment with gaps, by how each is known.',
     kind: 'volume',
     system: formats.system,
     show: formats.litres,

@@ -22,7 +22,7 @@ const CLASS_LIMITS: Record<WorkClass, string> = {
   moderate: `${workClassLimits.moderateFromW} to ${workClassLimits.hardFromW} W`,
   hard: `${workClassLimits.hardFromW} W and more`,
 }
-const MADE_FOR = 'Made for acclimatised soldiers in uniform, for at least four hours of work with rests.'
+const MADE_FOR = 'Made for acclimatised soldiers in uniform. For four hours of work or more, with rests.'
 const IGNORES = 'body size, acclimatisation, the rest minutes of the table.'
 const tableFromC = heatCategories[0]!.fromWbgtC
 
@@ -78,7 +78,7 @@ export function whyLegWater(context: WhyContext, leg: number): Explanation[] {
       bounds: [],
       note: basis
         ? MADE_FOR
-        : 'Outside the table: these lower rates join its first category and lie above the losses that ISO 7933 predicts for easy and moderate walking.',
+        : 'Outside the table. These lower rates join its first category. They lie above what ISO 7933 predicts for easy and moderate walking.',
     },
     instead: rate.capped
       ? `The rate would be higher; it is held at ${flow(maxLitresPerHour)}. Change hour, pace or route.`
@@ -115,7 +115,7 @@ export function whyHeatTable(context: WhyContext, leg: number): Explanation[] {
   const own = told({
     title: `The heat table on the way to ${legName(context, leg)}`,
     equation: 'Table of TB MED 507 (2003)',
-    says: 'Water for an hour by heat and work, for who needs as much as most. Room to carry, not a drinking target.',
+    says: 'Water for an hour by heat and work, enough for most people. Room to carry, not a drinking target.',
     inputs: [
       { label: 'Heat of the air (WBGT)', value: formats.degreesFine(air.wbgtC) },
       {
@@ -170,7 +170,7 @@ function whyWbgt(context: WhyContext, leg: number, { airC, assumed, humidity, wb
   return {
     title: 'Heat of the air',
     equation: 'Simplified wet-bulb globe temperature (WBGT)',
-    says: `One figure for heat from air temperature and humidity, in fairly strong sun and light wind: about ${degrees(wbgtC)}.`,
+    says: `Heat from air temperature and humidity, in fairly strong sun and light wind: about ${degrees(wbgtC)}.`,
     inputs: [
       {
         label: 'Air',
@@ -187,7 +187,7 @@ function whyWbgt(context: WhyContext, leg: number, { airC, assumed, humidity, wb
     instead: assumed ? `No air temperature was given: ${degrees(airC)} stands in.` : null,
     sourceKeys: ['bom-wbgt'],
     ignores:
-      'real sun and wind: too high under cloud, in wind or at night, perhaps too low in still air under full sun.',
+      'real sun and wind: too high under cloud, in wind or at night; maybe too low in still air and full sun.',
     others: null,
   }
 }

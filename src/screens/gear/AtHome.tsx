@@ -9,24 +9,33 @@ interface HomeButtonProps {
   name: string
 }
 
-export function HomeButton({ items, name }: HomeButtonProps) {
-  const isHome = items.length > 0 && items.every(({ atHome }) => atHome)
-  const change = () =>
-    actions.edit(isHome ? `Take along ${name}` : `Leave ${name} at home`, draft =>
-      setAtHome(
-        draft,
-        items.map(({ id }) => id),
-        !isHome,
-      ),
-    )
+const areHome = (items: HomeButtonProps['items']) => items.length > 0 && items.every(({ atHome }) => atHome)
+
+/** Leaves them at home, or takes them along if all are there. */
+export function toggleHome({ items, name }: HomeButtonProps): void {
+  const isHome = areHome(items)
+  actions.edit(isHome ? `Take along ${name}` : `Leave ${name} at home`, draft =>
+    setAtHome(
+      draft,
+      items.map(({ id }) => id),
+      !isHome,
+    ),
+  )
+}
+
+/** `inGrid`: reached by the keys of a table, and `isStop` if Tab stops here. */
+export function HomeButton({ items, name, inGrid }: HomeButtonProps & { inGrid?: { isStop: boolean } }) {
+  const isHome = areHome(items)
+  const title = isHome ? 'Take along' : 'Leave at home'
   return (
     <button
       type="button"
       class="home"
       aria-pressed={isHome}
       aria-label={`Leave ${name} at home`}
-      title={isHome ? 'Take along' : 'Leave at home'}
-      onClick={change}
+      title={inGrid ? `${title} (h)` : title}
+      tabIndex={inGrid && !inGrid.isStop ? -1 : undefined}
+      onClick={() => toggleHome({ items, name })}
     >
       <House />
     </button>

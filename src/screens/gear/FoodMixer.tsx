@@ -122,9 +122,8 @@ export function FoodMixer() {
       {day ? <FoodTotals day={day} portions={portions} /> : null}
       <p class="hint" data-figures="cited">
         Litres are mass by density, times {FOOD_PACKING} for bags that do not lie close (our judgement).
-        Densities and energy are from the USDA food database, in the public domain, except where marked as our
-        estimate; loose food differs by 15 to 30 % between sources. {withoutDensity} foods without a known
-        density are left out.
+        Densities and energy: USDA food database (public domain), or our estimate where marked. For loose food
+        sources differ by 15 to 30 %. {withoutDensity} foods without a known density are left out.
       </p>
     </section>
   )

@@ -15,13 +15,14 @@ import {
 } from '../../components/long-list'
 import { Row } from '../../components/pieces'
 import { Why } from '../../components/why'
-import { addItem, type DraftItem, defaults, duplicateItem, removeItem } from '../../plan'
+import { type DraftItem, defaults } from '../../plan'
 import { type Cost, costText, formatsIn } from '../../report'
-import { actions, newId, openTrip, reckoned } from '../../store'
+import { actions, openTrip, reckoned } from '../../store'
 import { capital, counted, type System } from '../../units'
-import { type Detail, firstId, rowActions } from '../rows'
+import { type Detail, rowActions } from '../rows'
 import { HomeButton, HomeWords } from './AtHome'
 import { ItemEditor, KindPicker } from './ItemEditor'
+import { addBelow, EDITS } from './item-edits'
 import { itemFacts } from './item-facts'
 import { ListDoors } from './ListDoors'
 import { Order, WhyCosts } from './OrderChoice'
@@ -30,11 +31,11 @@ import { Packing } from './Packing'
 import { ShelfDoors } from './ShelfDoors'
 import { ShelfOffers } from './ShelfOffers'
 import { OrLine } from './swaps'
+import { GearDesk } from './table'
 import { useCosts } from './use-costs'
 
-const EDITS = { what: 'item', duplicate: duplicateItem, remove: removeItem }
-
-export function GearScreen({ detail, onDetail }: Detail) {
+/** `isDesk`: the gear is a table, and what is open stands beside it. */
+export function GearScreen({ detail, onDetail, isDesk = false }: Detail & { isDesk?: boolean }) {
   const system = useSystem()
   const mover = useMover()
   useEffect(() => void KindPicker.ahead(), [])
@@ -48,8 +49,25 @@ export function GearScreen({ detail, onDetail }: Detail) {
   const indexOf = useMemo(() => new Map(gear.map(({ id }, index) => [id, index])), [gear])
   const opened = detail?.startsWith('gear/') ? detail.slice('gear/'.length) : null
   mover.now.moving = costs ? null : { entries, onMove: (id, spot) => move(gear[indexOf.get(id) ?? -1], spot) }
+  const row = (id: string, place: { at: number; of: number | undefined }, isOpen: boolean) => {
+    const index = indexOf.get(id)!
+    return (
+      <ItemRow
+        key={id}
+        item={gear[index]!}
+        {...place}
+        index={index}
+        count={gear.length}
+        open={isOpen}
+        onDetail={onDetail}
+        system={system}
+        mover={costs || isDesk ? null : mover}
+        cost={costs?.get(id)}
+      />
+    )
+  }
   return (
-    <div class="screen">
+    <div class={isDesk ? 'screen gear-screen' : 'screen'}>
       <h2>Gear</h2>
       <Totals gear={gear} />
       <ShelfOffers />
@@ -61,13 +79,21 @@ export function GearScreen({ detail, onDetail }: Detail) {
       ) : null}
       <div class="costed" data-figures={costs ? 'why' : undefined}>
         {costs ? <WhyCosts costs={costs} gear={gear} /> : null}
-        <LongList
-          entries={entries}
-          open={opened}
-          mover={mover}
-          draw={(at, of) => {
-            const { key, heading } = entries[at]!
-            if (heading !== undefined)
+        {isDesk ? (
+          <GearDesk
+            {...{ gear, entries, groups, costs, mover }}
+            opened={opened !== null && indexOf.has(opened) ? opened : null}
+            onOpen={id => onDetail(id === null ? null : `gear/${id}`)}
+            drawOpen={id => row(id, { at: 0, of: undefined }, true)}
+          />
+        ) : (
+          <LongList
+            entries={entries}
+            open={opened}
+            mover={mover}
+            draw={(at, of) => {
+              const { key, heading } = entries[at]!
+              if (heading === undefined) return row(key, { at, of }, opened === key)
               return (
                 <GroupHeading
                   key={key}
@@ -78,28 +104,15 @@ export function GearScreen({ detail, onDetail }: Detail) {
                   aside={<HomeButton items={groups.get(key)!} name={heading || 'Other'} />}
                 />
               )
-            const index = indexOf.get(key)!
-            return (
-              <ItemRow
-                key={key}
-                item={gear[index]!}
-                at={at}
-                of={of}
-                index={index}
-                count={gear.length}
-                open={opened === key}
-                onDetail={onDetail}
-                system={system}
-                mover={costs ? null : mover}
-                cost={costs?.get(key)}
-              />
-            )
-          }}
-        />
+            }}
+          />
+        )}
       </div>
-      <button type="button" class="primary" onClick={() => add(gear, onDetail)}>
-        Add an item
-      </button>
+      {isDesk ? null : (
+        <button type="button" class="primary" onClick={() => onDetail(`gear/${addBelow(gear)}`)}>
+          Add an item
+        </button>
+      )}
       <ShelfDoors />
       <ListDoors />
       <Packing />
@@ -141,20 +154,10 @@ function move(item: DraftItem | undefined, spot: Spot) {
   actions.edit(label, draft => ({ ...draft, gear: movedTo(draft.gear, moved, spot) }))
 }
 
-/** A new item joins the last group, and opens to be filled in. */
-function add(gear: DraftItem[], onDetail: Detail['onDetail']) {
-  const id = newId()
-  const group = gear.at(-1)?.group
-  actions.edit('Add an item', draft =>
-    addItem(draft, firstId(id), group === undefined ? {} : { with: { group } }),
-  )
-  onDetail(`gear/${id}`)
-}
-
 function Totals({ gear }: { gear: DraftItem[] }) {
   const formats = formatsIn(useSystem())
   if (gear.length === 0)
-    return <p>List what you take, each with its mass and the litres it packs down to. Start with guesses.</p>
+    return <p>List what you take, with mass and packed litres. Guesses are a good start.</p>
   const result = reckoned.value?.reckoned
   if (!result?.ok) return null
   const { baseKg, wornKg } = result.reckoning.need

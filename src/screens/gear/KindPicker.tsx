@@ -59,7 +59,8 @@ export function KindPicker({ item }: { item: DraftItem }) {
       ) : (
         <>
           <p>
-            Is it one of these? A tap takes its litres, typical, not measured, and its mass if you have none.
+            Is it one of these? Tap to use its litres, and its mass if you have none. Both are typical, not
+            measured.
           </p>
           {list}
         </>

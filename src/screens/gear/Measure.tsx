@@ -82,7 +82,7 @@ function ByMethod({ method, item, texts, onText }: TextsProps & { method: Method
             each; two times in three within that. {countsText(outcome.value, method)}
           </p>
           <Rolled measured={outcome.value} litres={litres} />
-          {sizes ? <p class="hint">Its size is put in as well, to tell how it goes into a pack.</p> : null}
+          {sizes ? <p class="hint">Its size is put in as well. Packs then tells how it fits.</p> : null}
           <button
             type="button"
             class="primary"

@@ -5,7 +5,8 @@ import { formatsIn } from '../../report'
 import type { System } from '../../units'
 import { rangeOf } from './kind-words'
 
-const USES = { kept: '', daily: 'a day', nightly: 'a night', spread: 'over the trip' } as const
+/** How the mass of what is used up is to be understood. */
+export const USES = { kept: '', daily: 'a day', nightly: 'a night', spread: 'over the trip' } as const
 
 /** "250 g a day", "1.5 L", "pocket": what there is to say, without the item's name and count. */
 export function itemFacts(item: Omit<DraftItem, 'id'>, system: System): string[] {

@@ -29,7 +29,7 @@ export function EraseAll() {
   return (
     <section class="erase-all">
       <h2>Erase everything</h2>
-      <p>Before you give this device away, or when nothing of yours shall stay in this browser.</p>
+      <p>Before you give this device away, or to leave nothing in this browser.</p>
       <div class="actions">
         <button type="button" class="quiet" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
           Erase everything on this device
@@ -38,9 +38,9 @@ export function EraseAll() {
       {isOpen ? (
         <>
           <p>
-            All trips, the shelf, undo steps, deleted trips, settings, the second copy, all snapshots and what
-            other apps have shared with this one are erased, in all open tabs. Nothing brings them back. The
-            app itself stays.
+            This erases all trips, the shelf, undo steps, deleted trips and settings. It erases the second
+            copy, all snapshots and what other apps have shared. All open tabs are emptied. Nothing brings
+            them back. The app itself stays.
           </p>
           <p class="hint">
             Files and links that you saved or gave away are beyond reach: delete those yourself. Save a file

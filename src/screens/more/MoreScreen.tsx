@@ -31,7 +31,7 @@ export function MoreScreen({ onClose, onSheet }: { onClose: () => void; onSheet:
       {openTrip.value ? (
         <section>
           <h2>On paper</h2>
-          <p>The answer, the days, the packs and a packing list with boxes to tick, in black and white.</p>
+          <p>The answer, days, packs and a packing list to tick, in black and white.</p>
           <div class="actions">
             <button type="button" class="quiet" onClick={onSheet}>
               Print a sheet
@@ -47,8 +47,7 @@ export function MoreScreen({ onClose, onSheet }: { onClose: () => void; onSheet:
       <section>
         <h2>About</h2>
         <p>
-          Pack Reckoner works out the main-body litres and the load that your gear and trip ask for, and
-          judges packs by them.{' '}
+          Pack Reckoner calculates your trip’s litres and load, and judges packs by them.{' '}
           {offlineReady.value
             ? 'It is ready to work without a network.'
             : 'It works without a network once loaded.'}

@@ -90,9 +90,8 @@ function Question({ name, onYes, onNo }: { name: string; onYes: () => void; onNo
   return (
     <div class="question">
       <p>
-        Erase “<bdi>{name}</bdi>” for good? Nothing brings it back after that. It goes from undo and from the
-        other open tabs, from the second copy and from every snapshot: each is written again without it, and
-        one that cannot be read is removed.
+        Erase “<bdi>{name}</bdi>” for good? Nothing brings it back after that. It goes from undo, other open
+        tabs, the second copy and every snapshot. A snapshot that cannot be read is removed.
       </p>
       <p class="hint">
         Files and links that you saved or gave away are beyond reach. What you put on the shelf from this trip

@@ -37,8 +37,8 @@ export function Safety() {
     <section class="safety">
       <h2>Keeping your trips</h2>
       <p>
-        Trips are stored only in this browser. If its data is cleared or the device lost, they are gone unless
-        you saved a backup.
+        Trips are stored only in this browser. If its data is cleared or the device lost, only a backup brings
+        them back.
       </p>
       <dl>
         <dt>Plan file of this trip</dt>
@@ -99,7 +99,7 @@ function promiseText(promised: Facts['promised']): string {
   if (promised === null) return 'This browser does not say whether it keeps them.'
   return promised
     ? 'Given: it does not clear them by itself when room is short.'
-    : 'None: it may clear them when room is short, or when the app is not used for long.'
+    : 'None: it may clear them when room is short or after a long pause.'
 }
 
 function copyText(copy: typeof secondCopy.value): string {

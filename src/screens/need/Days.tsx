@@ -66,8 +66,8 @@ export function Days({ plan, reckoning, working, formats }: DaysProps) {
       {more}
       {energies.some(Boolean) ? (
         <p class="hint" data-figures="cited">
-          Energy: from the backpacking equation of Looney and others 2022 to the totals of Yamamoto 2016, with
-          rest by Mifflin and St Jeor 1990; plus or minus 20 %.
+          Energy, plus or minus 20 %. Walking: Looney and others 2022, up to the totals of Yamamoto 2016.
+          Rest: Mifflin and St Jeor 1990.
         </p>
       ) : null}
     </div>

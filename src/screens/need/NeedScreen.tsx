@@ -6,7 +6,7 @@ import { useSystem } from '../../components/fields'
 import { LoadLineTable } from '../../components/graphics'
 import { Warnings } from '../../components/judged'
 import { Cautions, LeftOut } from '../../components/pieces'
-import { hasAsked } from '../../components/why'
+import { AskHint } from '../../components/why'
 import type { Plan } from '../../plan'
 import type { Reckoning, Working } from '../../reckon'
 import {
@@ -65,9 +65,7 @@ export function NeedScreen({ isDesk = false }: { isDesk?: boolean }) {
       )}
       <LeftOut entries={leftOut.filter(({ path }) => !isOfPacks(path))} />
       {isEmpty && !openTrip.value?.profile ? null : <Pictures {...parts} cautions={cautions} later={later} />}
-      {hasAsked.value || isEmpty ? null : (
-        <p class="hint">Tap a dotted figure to see how it is calculated.</p>
-      )}
+      {isEmpty ? null : <AskHint />}
       {later(
         <div class="lines">
           <Lines {...parts} working={working} />

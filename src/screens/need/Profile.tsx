@@ -29,8 +29,8 @@ export function ProfileNote({ moments }: { moments: readonly Moment[] }) {
   return (
     <div>
       <p class="hint">
-        The stops have changed since the track was read, so its terrain is not drawn. Undo, or read the track
-        again under Trip.
+        No elevation profile: the stops have changed since the track was read. Undo, or read the track again
+        under Trip.
       </p>
       <button type="button" class="link" onClick={() => actions.setProfile(null)}>
         Remove this elevation profile

@@ -111,8 +111,8 @@ function Things({ next }: { next: MeasureNext }) {
   if (things.length === 0)
     return (
       <p>
-        No item is worth measuring now: those that would help most, three together, take less than half a
-        litre off the range of {now}.
+        No item is worth measuring now. The best three together would narrow the range of {now} by less than
+        half a litre.
       </p>
     )
   return (

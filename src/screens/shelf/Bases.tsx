@@ -47,8 +47,8 @@ export function Bases({ detail, onDetail, onSaid }: ShelfPart) {
   return (
     <>
       <p>
-        A kit is what you pack again and again, such as for three seasons. Packing it puts all of it into the
-        trip, and each item stays linked to the shelf.
+        A kit is what you pack again and again, such as for three seasons. Pack it to put all of it into the
+        trip. Each item stays linked to the shelf.
       </p>
       <ul class="rows">
         {bases.map((base, index) => {

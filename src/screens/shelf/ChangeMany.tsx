@@ -154,7 +154,7 @@ function IntoBase({ ids, before, onDone }: IntoBaseProps) {
   return (
     <fieldset>
       <legend>Make a kit</legend>
-      <p class="hint">A kit is a list you pack from again and again, such as one for each season.</p>
+      <p class="hint">A kit is what you pack again and again, such as for summer.</p>
       {bases.length > 0 ? (
         <SelectOne
           label="Into"

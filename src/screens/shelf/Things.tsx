@@ -115,7 +115,7 @@ export function Things({ detail, onDetail, onSaid }: ShelfPart) {
       )}
       <List {...{ shown, shownGroup, letGo, opened, isChoosing, onDetail }} />
       {things.length > 0 && shown.length === 0 ? (
-        <p>Nothing on the shelf has all of these words in its name, group or note.</p>
+        <p>No item has all of these words in its name, group or note.</p>
       ) : null}
       {isChoosing ? null : (
         <>

@@ -62,7 +62,7 @@ export function Water() {
       </label>
       <p class="hint" data-figures="cited">
         {fromHeat
-          ? 'In heat by the table of TB MED 507 (2003), below it by planning rates of ours, for who drinks most. Give the air under Weather. A rate to carry, not a drinking target.'
+          ? 'In heat: the table of TB MED 507 (2003). Below that: our planning rates. Both for people who drink most. Give the air under Weather. Room to carry, not a drinking target.'
           : 'Room to carry, not a drinking target.'}
       </p>
       {fromHeat ? <HottestLeg /> : null}

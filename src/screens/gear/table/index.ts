@@ -1,0 +1,1 @@
+export { GearDesk } from './GearDesk'
