@@ -29,8 +29,12 @@ export function apartFigures(
   const totalLitres = totalLitresOf(pack)
   const brimLoadKg = bodyLitres * brimKgPerLitre + (ratingCovers === 'contents' ? 0 : massKg)
   const brimLimitKg = loadLimit(setup, framelessCeilingKg)
+  // Field by field, as in a list of a thousand packs spreading costs more than all the rest.
+  const { gramsPerLitre, gramsPerRatedKg, pricePerLitre } = ratiosOf(pack, setup)
   return {
-    ...ratiosOf(pack, setup),
+    gramsPerLitre,
+    gramsPerRatedKg,
+    pricePerLitre,
     totalLitres,
     gramsPerTotalLitre: totalLitres === null ? null : (1000 * massKg) / totalLitres,
     pricePerRatedKg: price === null || ratedKg === null ? null : price / ratedKg,

@@ -27,15 +27,17 @@ export function judgePacks(
   // One thing as long as the longest and as wide as the widest stands for all; only a box has to be tried by itself.
   const largest = { lengthCm: need.longestCm, diameterCm: need.widestCm, widthCm: null, depthCm: null }
   const sizes = [largest, ...rigidInBody(parts).filter(isBox)]
-  const rest: AnswersRest = {
-    takesAnything: gear.some(({ count }) => count > 0),
-    isTripsDoing: isTripsDoing(plan, need),
-  }
+  const takesAnything = gear.some(({ count }) => count > 0)
+  const tripsDoing = isTripsDoing(plan, need)
   let judged = 0
   return plan.packs.flatMap((pack, packIndex) => {
     const tooLarge = new Set(sizes.flatMap(size => tooLargeIn(pack, size)))
     return pack.setups.map((setup, index) => {
-      const answering = { ...rest, stillSuffices: stillSuffices(judged++) }
+      const answering = {
+        takesAnything,
+        isTripsDoing: tripsDoing,
+        stillSuffices: stillSuffices(judged++),
+      }
       return judge({ pack, setup, need, full, parts, tooLarge, reachDays, answering, packIndex, index })
     })
   })
@@ -63,6 +65,8 @@ function judge(it: Case): SetupReckoning {
     code =>
       VERDICTS[code].weight !== 'fails' || (code === 'undersized' && verdicts.includes('fits-with-collar')),
   )
+  // Field by field, as in a list of a thousand packs spreading costs more than all the rest.
+  const { gramsPerLitre, gramsPerRatedKg, pricePerLitre } = ratiosOf(pack, setup)
   return {
     name: pack.name,
     setup: setup.name,
@@ -82,7 +86,9 @@ function judge(it: Case): SetupReckoning {
     bodyMarginLitres: pack.bodyLitres - figures.bodyNeedLitres,
     ratedMarginKg: setup.ratedKg === null ? null : setup.ratedKg - figures.ratedAgainstKg,
     bodyMassShare: figures.carriedKg / carrier.massKg,
-    ...ratiosOf(pack, setup),
+    gramsPerLitre,
+    gramsPerRatedKg,
+    pricePerLitre,
     reachDays: it.reachDays({
       bodyLitres: pack.bodyLitres,
       outsideLitres: pack.outsideLitres,

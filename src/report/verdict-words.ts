@@ -208,7 +208,7 @@ const bodyForNeed = ({ setup, pack, missing, formats: { litres } }: OnSetup) =>
   `${litres(pack.bodyLitres)} of main body for ${leastText(missing, 'litres', litres(setup.bodyNeedLitres))}`
 
 /** How far beyond, which what is missing can only raise. */
-function least({ missing, formats }: OnSetup, of: Figure, margin: number): string {
+export function least({ missing, formats }: OnSetup, of: Figure, margin: number): string {
   const format = of === 'litres' ? formats.litres : formats.kg
   const size = Math.abs(margin)
   if (missing[of].length > 0 && format(size) === format(0)) return 'at least a little'

@@ -70,7 +70,7 @@ function inOrder(answer: Answer, verdicts: Verdict[]): SetupInWords {
 }
 
 /** A collar lifts what is too small; without any limit the load cannot be judged. */
-function weightOf(code: VerdictCode, setup: SetupReckoning): Weight {
+export function weightOf(code: VerdictCode, setup: Pick<SetupReckoning, 'verdicts' | 'loadLimitKg'>): Weight {
   if (code === 'undersized' && setup.verdicts.includes('fits-with-collar')) return 'warns'
   if (code === 'rating-unknown' && setup.loadLimitKg === null) return 'leaves-open'
   return VERDICTS[code].weight

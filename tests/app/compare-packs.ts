@@ -42,6 +42,13 @@ export function judged() {
 
 export const draft = () => openTrip.value!.draft
 
+/** The place of the page of one pack of the open trip: the first, unless told otherwise. */
+export const pageOf = (index = 0) => ({ detail: `packs/${draft().packs[index]!.id}` })
+
+/** The words of each row, as they are heard. */
+export const rowWords = () =>
+  [...document.querySelectorAll('.row-says')].map(says => plain(says.textContent ?? ''))
+
 /** Opens the details with this summary, as a tap does. */
 export function openDetails(summary: HTMLElement) {
   const details = summary.closest('details')!

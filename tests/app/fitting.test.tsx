@@ -6,9 +6,7 @@ import { afterEach, beforeAll, expect, test } from 'vitest'
 import type { DraftPack } from '../../src/plan'
 import { PacksScreen } from '../../src/screens/packs'
 import { library, loadEngine } from '../../src/store'
-import { demoDraft, openDetails, openDraft, plain } from './compare-packs'
-
-const noDetail = { detail: null, onDetail: () => undefined }
+import { demoDraft, openDetails, openDraft, pageOf, plain } from './compare-packs'
 
 beforeAll(async () => {
   await loadEngine()
@@ -28,7 +26,7 @@ const roomy = (more: Partial<DraftPack>): DraftPack => ({
 })
 function show(more: Partial<DraftPack>) {
   openDraft({ ...demoDraft(), packs: [roomy(more)] })
-  return render(<PacksScreen {...noDetail} />)
+  return render(<PacksScreen {...pageOf()} />)
 }
 const shownText = () => plain(document.body.textContent ?? '')
 async function openReasons() {

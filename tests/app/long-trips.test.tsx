@@ -5,7 +5,7 @@ import { afterEach, expect, test } from 'vitest'
 import { type Draft, emptyDraft, quickTrip } from '../../src/plan'
 import { Trips } from '../../src/screens/more/Trips'
 import { NeedScreen } from '../../src/screens/need'
-import { PacksScreen } from '../../src/screens/packs/PacksScreen'
+import { PacksScreen } from '../../src/screens/packs'
 import { SheetScreen } from '../../src/screens/sheet'
 import { TripScreen } from '../../src/screens/trip'
 import { actions } from '../../src/store'
@@ -75,9 +75,11 @@ test('of 402 stops and 1,000 packs those near the window are drawn', () => {
   render(<TripScreen detail={null} onDetail={() => {}} />)
   expect(drawn('.stops > .row')).toBeLessThan(60)
   cleanup()
-  render(<PacksScreen detail="packs/p900" onDetail={() => {}} />)
+  const { rerender } = render(<PacksScreen detail="packs/p900" />)
+  expect(drawn('.row')).toBe(0)
+  rerender(<PacksScreen detail={null} />)
   expect(drawn('.rows > .row')).toBeLessThan(60)
-  // What is open is drawn wherever it lies.
+  // The way back finds the row it came from, wherever it lies.
   expect(drawn('#row-p900')).toBe(1)
   fireEvent.click(screen.getByRole('heading', { name: 'Pictures' }))
   const pictures = document.querySelector('details:has(.chart)') ?? document.body

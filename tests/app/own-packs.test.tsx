@@ -4,7 +4,7 @@ import { type DraftPack, emptyDraft } from '../../src/plan'
 import { PacksScreen } from '../../src/screens/packs'
 import { AS_LISTED, view } from '../../src/screens/packs/view'
 import { PacksOffer, usePlanWithPacks } from '../../src/screens/share'
-import { actions, lastLabel, openTrip, shelf } from '../../src/store'
+import { actions, lastLabel, library, openTrip, shelf } from '../../src/store'
 import { plain } from './compare-packs'
 
 const pack = (id: string, facts: Partial<DraftPack> = {}): DraftPack => ({
@@ -17,7 +17,9 @@ const pack = (id: string, facts: Partial<DraftPack> = {}): DraftPack => ({
 
 const packs = () => shelf.value.packs
 const names = () => [...document.querySelectorAll('.row .name')].map(node => node.textContent?.trim())
-const label = (text: string) => within(document.querySelector<HTMLElement>('.row.open')!).getByLabelText(text)
+const label = (text: string) =>
+  within(document.querySelector<HTMLElement>('.pack-page')!).getByLabelText(text)
+const press = (name: string) => fireEvent.click(screen.getByRole('button', { name }))
 
 beforeEach(() => {
   actions.openTripById(null)
@@ -29,16 +31,24 @@ afterEach(cleanup)
 
 describe('the packs with no trip open', () => {
   test('are listed, edited, added to and undone', () => {
-    render(<PacksScreen detail="packs/b" />)
+    const { rerender } = render(<PacksScreen detail={null} />)
     expect(names()).toEqual(['Pack a', 'Pack b', 'Pack c'])
+    rerender(<PacksScreen detail="packs/b" />)
     fireEvent.input(label('Price'), { target: { value: '120' } })
     expect(packs()[1]?.price).toBe(120)
     fireEvent.input(label('Price'), { target: { value: 'cheap' } })
     expect(shelf.value.typed).toEqual({ 'packs/b/price': 'cheap' })
     act(() => actions.undo())
     expect(packs()[1]).toEqual(pack('b'))
-    fireEvent.click(screen.getByRole('button', { name: 'Add a pack' }))
+    rerender(<PacksScreen detail={null} />)
+    press('Add a pack')
     expect(packs()).toHaveLength(4)
+    // Its page opens, with nothing on it but what is to be filled in.
+    rerender(<PacksScreen detail={library.value.place.detail} />)
+    const figures = screen.getByRole('heading', { name: 'Edit figures' }).closest('details')
+    expect(figures?.open).toBe(true)
+    rerender(<PacksScreen detail="packs/b" />)
+    expect(screen.getByRole('heading', { name: 'Edit figures' }).closest('details')?.open).toBe(false)
     expect(openTrip.value).toBeNull()
   })
 
@@ -49,7 +59,11 @@ describe('the packs with no trip open', () => {
         pack('big', { bodyLitres: 50, setups: [{ id: 's', massKg: 0.9, ratedKg: 9, frame: 'frameless' }] }),
       ],
     }))
-    render(<PacksScreen detail={null} />)
+    const { rerender } = render(<PacksScreen detail={null} />)
+    expect(plain(document.querySelector('.row-says')?.textContent ?? '')).toBe(
+      '50.0 L, 900 g · too heavy when full',
+    )
+    rerender(<PacksScreen detail="packs/big" />)
     const text = plain(document.querySelector('.verdict')?.textContent ?? '')
     expect(text).toMatch(
       /^Full, more than it can carry: about 11\.9 kg at 0\.22 kg\/L, over 9\.0 kg, its rating\./,
@@ -63,7 +77,7 @@ describe('what the hiker says of a pack', () => {
   test('is kept with it: whose it is, a star, notes and tags', () => {
     render(<PacksScreen detail="packs/a" />)
     fireEvent.click(label('Mine'))
-    fireEvent.click(label('Starred'))
+    press('Star Pack a')
     fireEvent.input(label('Notes'), { target: { value: 'squeaks' } })
     fireEvent.input(label('Tags, with commas between'), { target: { value: 'winter, loan,' } })
     expect(packs()[0]).toMatchObject({
@@ -73,21 +87,23 @@ describe('what the hiker says of a pack', () => {
       tags: ['winter', 'loan'],
     })
     fireEvent.click(label('Just known'))
-    fireEvent.click(label('Starred'))
+    press('Remove star Pack a')
     fireEvent.input(label('Notes'), { target: { value: '' } })
     fireEvent.input(label('Tags, with commas between'), { target: { value: ' ' } })
     expect(packs()[0]).toEqual(pack('a'))
   })
 
   test('sets it aside with a reason: struck through, and last in every order', () => {
-    render(<PacksScreen detail="packs/a" />)
-    fireEvent.click(label('Set aside: listed last'))
-    fireEvent.input(label('Why?'), { target: { value: 'too hot' } })
-    cleanup()
-    render(<PacksScreen detail={null} />)
+    const { rerender } = render(<PacksScreen detail="packs/a" />)
+    press('Set aside Pack a')
+    fireEvent.input(label('Why? May stay empty'), { target: { value: 'too hot ' } })
+    press('Set it aside')
+    expect(packs()[0]?.aside).toBe('too hot')
+    rerender(<PacksScreen detail={null} />)
     expect(names()).toEqual(['Pack b', 'Pack c', 'Pack a'])
     expect(document.querySelector('s')?.textContent).toBe('Pack a')
-    expect(screen.getByText(/set aside: too hot/)).toBeTruthy()
+    expect(screen.getByText(/“too hot”/)).toBeTruthy()
+    expect(screen.getByRole('heading', { name: 'Set aside' })).toBeTruthy()
     act(() => {
       view.value = { ...AS_LISTED, order: 'mass' }
     })
@@ -110,10 +126,10 @@ describe('what the hiker says of a pack', () => {
       })
       return [...document.querySelectorAll('.row .name :is(bdi, s)')].map(node => node.textContent)
     }
-    expect(shown({ own: 'owned' })).toEqual(['Pack a'])
-    expect(shown({ own: 'wanted' })).toEqual([])
-    expect(shown({ own: 'starred' })).toEqual(['Pack b'])
-    expect(shown({ own: 'aside' })).toEqual(['Pack c'])
+    expect(shown({ has: 'owned' })).toEqual(['Pack a'])
+    expect(shown({ has: 'wanted' })).toEqual([])
+    expect(shown({ starred: true })).toEqual(['Pack b'])
+    expect(shown({ aside: true })).toEqual(['Pack c'])
     expect(shown({ tag: 'winter' })).toEqual(['Pack b'])
   })
 })
@@ -122,7 +138,7 @@ test('a pack that trips take says which, also in the step that deletes it', () =
   actions.createTrip({ ...emptyDraft(), name: 'Ridge' })
   actions.setPlace({ screen: 'packs', detail: null, scrollY: 0 })
   render(<PacksScreen detail="packs/a" />)
-  fireEvent.click(label('Taken on this trip'))
+  press('Take on this trip Pack a')
   expect(openTrip.value?.draft.takes).toEqual({ pack: 'a', setup: 'a-s' })
   act(() => void actions.createTrip({ ...emptyDraft(), name: 'Lake' }))
   expect(screen.getByText('Ridge', { selector: 'bdi' }).closest('p')?.textContent).toBe(
@@ -164,7 +180,7 @@ describe('the figures that the hiker goes by', () => {
       packs: [pack('a', { price: 100 }), pack('b', { bodyLitres: 40, price: 100 }), pack('c')],
     }))
     render(<PacksScreen detail={null} />)
-    const facts = () => [...document.querySelectorAll('.row .facts-line')].map(node => node.textContent)
+    const facts = () => [...document.querySelectorAll('.row-says')].map(node => node.textContent)
     expect(facts().join()).not.toMatch(/light|cheap/)
     fireEvent.input(openFigures().getByLabelText(/^Light for its litres: at most/), {
       target: { value: '24' },
@@ -198,7 +214,7 @@ describe('the figures that the hiker goes by', () => {
     expect(openFigures().getByRole('status').textContent).toMatch(
       /^Worth = mass × price ÷ main body litres\./,
     )
-    fireEvent.change(screen.getByLabelText('Order'), { target: { value: 'own' } })
+    fireEvent.change(screen.getByLabelText('Sorted by'), { target: { value: 'own' } })
     // 1200 × 100 / 50 = 2400, 1200 × 50 / 40 = 1500; without a price there is none.
     expect(names()).toEqual(['Pack b', 'Pack a', 'Pack c'])
   })

@@ -4,9 +4,14 @@ import { cleanup, fireEvent, render, screen } from '@testing-library/preact'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { tripName } from '../../src/plan'
 import { ANSWERS } from '../../src/report'
-import { OwnPack } from '../../src/screens/packs/OwnPack'
 import { PacksBesideScreen } from '../../src/screens/packs-beside'
-import { besideTrips, chosenSetups, takeOut, tickTrip } from '../../src/screens/packs-beside/chosen'
+import {
+  besideTrips,
+  CompareButton,
+  chosenSetups,
+  takeOut,
+  tickTrip,
+} from '../../src/screens/packs-beside/chosen'
 import { actions, library, openTrip, tripList } from '../../src/store'
 import { demoDraft, judged, openDetails, openDraft, plain } from './compare-packs'
 
@@ -32,7 +37,7 @@ afterEach(cleanup)
 
 test('a pack is put beside those chosen in one tap; the answers are those of the trip', () => {
   for (const pack of [packs()[0]!, packs()[2]!]) {
-    render(<OwnPack pack={pack} />)
+    render(<CompareButton pack={pack} />)
     fireEvent.click(screen.getByRole('button', { name: /^Compare with/ }))
     cleanup()
   }

@@ -1,19 +1,18 @@
 // Choosing among packs: what would make one do, how far it reaches, and which stand where in the list.
 
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact'
-import fc from 'fast-check'
 import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
-import { type DraftPack, settle } from '../../src/plan'
+import { settle } from '../../src/plan'
 import { applyRemedy, type Change, reckon, remediesFor, type TripChange } from '../../src/reckon'
 import { formatsIn } from '../../src/report'
 import { comparisonOf, NOT_BEATEN, reachInWords } from '../../src/report/compare-packs'
 import { PacksScreen } from '../../src/screens/packs'
 import { applyRemedyToDraft } from '../../src/screens/packs/apply-remedy'
-import { AS_LISTED, inOrder, ORDERS, type Order, passes, view } from '../../src/screens/packs/view'
+import { AS_LISTED, view } from '../../src/screens/packs/view'
 import { actions, loadEngine } from '../../src/store'
-import { demoDraft, draft, judged, openDetails, openDraft, plain, withOnePack } from './compare-packs'
+import { demoDraft, draft, judged, openDetails, openDraft, pageOf, plain, withOnePack } from './compare-packs'
 
-const noDetail = { detail: null, onDetail: () => undefined }
+const noDetail = { detail: null }
 const formats = formatsIn('metric')
 
 beforeAll(loadEngine)
@@ -79,7 +78,7 @@ describe('a remedy carried out on the draft', () => {
 describe('under a set-up that fails', () => {
   test('nothing is worked out until it is asked for; then each remedy is one tap and one step back', async () => {
     openDraft(withOnePack(42, 20))
-    render(<PacksScreen {...noDetail} />)
+    render(<PacksScreen {...pageOf()} />)
     expect(screen.queryByText('Do it')).toBeNull()
     openDetails(screen.getByText('What would make this pack work?'))
     const first = await screen.findByRole('button', { name: /^Do it: .*leave Camp shoes at home/ })
@@ -98,7 +97,7 @@ describe('under a set-up that fails', () => {
 
   test('it says what pack would do where nothing helps', async () => {
     openDraft(withOnePack(10, 3))
-    render(<PacksScreen {...noDetail} />)
+    render(<PacksScreen {...pageOf()} />)
     openDetails(screen.getByText('What would make this pack work?'))
     expect(
       await screen.findByText(/^No small change makes this pack work nine times in ten. Look for/),
@@ -122,7 +121,7 @@ describe('under a set-up that fails', () => {
     const [pack] = start.packs
     const packs = [{ ...pack!, setups: [{ ...pack!.setups[0]!, ratedKg }] }]
     openDraft({ ...start, packs })
-    render(<PacksScreen {...noDetail} />)
+    render(<PacksScreen {...pageOf()} />)
     openDetails(screen.getByText('What would make this pack work?'))
     expect(await screen.findByText(/You would count on Goat Well, marked doubtful/)).toBeTruthy()
     expect(screen.getAllByText('WARNING').length).toBeGreaterThan(0)
@@ -133,7 +132,7 @@ describe('a pack that is only partly known', () => {
   test('without its mass is judged by its room, and says so', () => {
     openDraft(withOnePack(42, 20))
     actions.setField('packs/p/setups/s/massKg', undefined, null)
-    render(<PacksScreen {...noDetail} />)
+    render(<PacksScreen {...pageOf()} />)
     expect(screen.getByText('Does not')).toBeTruthy()
     expect(screen.getByText('Too small')).toBeTruthy()
     expect(screen.getByText(/its mass is missing/i)).toBeTruthy()
@@ -142,85 +141,10 @@ describe('a pack that is only partly known', () => {
   test('without its litres is judged by its load, and says so', () => {
     openDraft(withOnePack(42, 9))
     actions.setField('packs/p/bodyLitres', undefined, null)
-    render(<PacksScreen {...noDetail} />)
+    render(<PacksScreen {...pageOf()} />)
     expect(screen.getByText('Overloaded')).toBeTruthy()
     expect(screen.queryByText('Too small')).toBeNull()
     expect(screen.getByText(/main body litres are missing/)).toBeTruthy()
-  })
-})
-
-describe('the order of packs', () => {
-  const names = () => [...document.querySelectorAll('.row .name')].map(element => element.textContent)
-
-  test('best first puts those that do before those that do not', () => {
-    openDraft(demoDraft())
-    view.value = { ...AS_LISTED, order: 'best' }
-    render(<PacksScreen {...noDetail} />)
-    expect(names()).toEqual(['Two-way with removable frame', 'Big old carrier', 'Small frameless'])
-  })
-
-  test('by price is cheapest first, and the filter leaves out what is dearer', () => {
-    openDraft(demoDraft())
-    view.value = { ...AS_LISTED, order: 'price', priceText: '240' }
-    render(<PacksScreen {...noDetail} />)
-    expect(names()).toEqual(['Big old carrier', 'Small frameless'])
-    expect(screen.getByText(/2 of 3 packs shown/)).toBeTruthy()
-  })
-
-  test('stays as it was while one of them is being edited', async () => {
-    openDraft(demoDraft())
-    view.value = { ...AS_LISTED, order: 'mass' }
-    const carrier = draft().packs[2]!
-    render(<PacksScreen detail={`packs/${carrier.id}`} />)
-    const before = names()
-    actions.setField(`packs/${carrier.id}/setups/${carrier.setups[0]!.id}/massKg`, 0.1, null)
-    expect(await screen.findByText(/75.0 L, 100/)).toBeTruthy()
-    expect(names()).toEqual(before)
-    cleanup()
-    render(<PacksScreen {...noDetail} />)
-    expect(names()[0]).toBe('Big old carrier')
-  })
-
-  test('never loses or doubles a pack, and puts what is not known last', () => {
-    openDraft(demoDraft())
-    const { plan, packIds, reckoning } = judged()
-    const comparisons = comparisonOf(plan, reckoning, { massG: 1 })
-    const of = (id: string) => comparisons.filter(c => packIds[c.pack] === id)
-    const unknown: DraftPack = { id: 'x', setups: [{ id: 'y' }] }
-    const orders = Object.keys(ORDERS) as Order[]
-    const shuffled = fc.shuffledSubarray([...draft().packs, unknown], { minLength: 4 })
-    fc.assert(
-      fc.property(shuffled, fc.constantFrom(...orders), (packs, order) => {
-        const sorted = inOrder(packs, order, of)
-        expect(new Set(sorted)).toEqual(new Set(packs))
-        expect(sorted).toHaveLength(packs.length)
-        if (order === 'listed') expect(sorted).toEqual(packs)
-        else expect(sorted.at(-1)).toBe(unknown)
-      }),
-    )
-  })
-})
-
-describe('the filter', () => {
-  const pack: DraftPack = {
-    id: 'p',
-    price: 200,
-    setups: [
-      { id: 'a', frame: 'framed', massKg: 1.2 },
-      { id: 'b', frame: 'frameless', massKg: 0.8 },
-    ],
-  }
-  const none = { price: undefined, massKg: undefined }
-
-  test('asks frame and mass of one and the same set-up', () => {
-    expect(passes(pack, { ...AS_LISTED, frame: 'framed' }, { ...none, massKg: 1 })).toBe(false)
-    expect(passes(pack, { ...AS_LISTED, frame: 'frameless' }, { ...none, massKg: 1 })).toBe(true)
-  })
-
-  test('leaves out what is asked about and not known', () => {
-    expect(passes({ id: 'q', setups: pack.setups }, AS_LISTED, { ...none, price: 500 })).toBe(false)
-    expect(passes({ id: 'q', setups: pack.setups }, AS_LISTED, none)).toBe(true)
-    expect(passes(pack, { ...AS_LISTED, sealed: true }, none)).toBe(false)
   })
 })
 
@@ -231,13 +155,18 @@ describe('side by side', () => {
     expect(comparisonOf(plan, reckoning).filter(c => c.notBeaten)).toHaveLength(
       reckoning.packs.filter(({ suffices }) => suffices).length,
     )
-    render(<PacksScreen {...noDetail} />)
+    const marks = () =>
+      draft().packs.reduce((count, _, index) => {
+        const { unmount } = render(<PacksScreen {...pageOf(index)} />)
+        const here = screen.queryAllByText(NOT_BEATEN).length
+        unmount()
+        return count + here
+      }, 0)
     // Said of every one that is suitable it would tell none from the others.
-    expect(screen.queryByText(NOT_BEATEN)).toBeNull()
-    cleanup()
+    expect(marks()).toBe(0)
 
-    const draft = demoDraft()
-    const best = draft.packs.at(-1)!
+    const demo = demoDraft()
+    const best = demo.packs.at(-1)!
     const heavier = [1, 2, 3].map(more => ({
       ...best,
       id: `heavier-${more}`,
@@ -248,11 +177,10 @@ describe('side by side', () => {
         massKg: setup.massKg! + more / 10,
       })),
     }))
-    openDraft({ ...draft, packs: [...draft.packs, ...heavier] })
+    openDraft({ ...demo, packs: [...demo.packs, ...heavier] })
     const marked = comparisonOf(judged().plan, judged().reckoning).filter(c => c.notBeaten).length
     expect(marked).toBeGreaterThan(0)
-    render(<PacksScreen {...noDetail} />)
-    expect(screen.getAllByText(NOT_BEATEN)).toHaveLength(marked)
+    expect(marks()).toBe(marked)
   })
 
   test('the pictures say every set-up in their key and in their table', () => {
@@ -283,7 +211,7 @@ describe('how far a set-up reaches', () => {
 
   test('is drawn only once it is asked for, with a row of the table for each point', () => {
     openDraft(withOnePack(55, 20))
-    render(<PacksScreen {...noDetail} />)
+    render(<PacksScreen {...pageOf()} />)
     openDetails(screen.getByText('How far it reaches'))
     const { plan, reckoning } = judged()
     const reach = reachInWords(plan, reckoning, { setupIndex: 0, formats })!
@@ -293,7 +221,7 @@ describe('how far a set-up reaches', () => {
 
   test('says so when even nothing on top is too much', () => {
     openDraft(withOnePack(3, 20))
-    render(<PacksScreen {...noDetail} />)
+    render(<PacksScreen {...pageOf()} />)
     openDetails(screen.getByText('How far it reaches'))
     expect(screen.getByText(/^Not even without food and water/)).toBeTruthy()
   })

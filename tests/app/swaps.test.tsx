@@ -9,10 +9,10 @@ import { applyRemedy } from '../../src/reckon'
 import { changeText, formatsIn } from '../../src/report'
 import { GearScreen } from '../../src/screens/gear'
 import { takeThings } from '../../src/screens/gear/swaps'
-import { PacksScreen } from '../../src/screens/packs/PacksScreen'
+import { PacksScreen } from '../../src/screens/packs'
 import { actions, openTrip, reckoned, shelf } from '../../src/store'
 import { replacements, swapSteps } from '../../src/store/swaps'
-import { demoDraft, openDetails, openDraft, plain, withOnePack } from './compare-packs'
+import { demoDraft, openDetails, openDraft, pageOf, plain, withOnePack } from './compare-packs'
 
 const BAG = 'Sleeping bag in its sack'
 const need = () => {
@@ -152,7 +152,7 @@ describe('under a pack that fails', () => {
     choose('Small quilt')
     const [swap] = replacements()
     const { plan } = reckoned.value!
-    render(<PacksScreen detail={null} onDetail={() => undefined} />)
+    render(<PacksScreen {...pageOf()} />)
     openDetails(screen.getByText(/^What would make/))
     const label = `Take Small quilt instead of ${BAG}`
     const button = await screen.findByRole('button', { name: `Do it: ${label}` })

@@ -3,6 +3,7 @@
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { go, journey, lookAtDemo, type Open, openMore, reloadFromStore, saved, untilDrawn } from './harness'
+import { openPack } from './places'
 import { expectKeepsRules } from './sizes'
 
 const open = (page: Page, summary: string) => page.locator('summary', { hasText: summary }).first().click()
@@ -33,8 +34,8 @@ describe('my pack is too small, what now?', () => {
     await go(page, 'Need')
 
     // From here: one screen, Packs. The question is asked and answered where the verdict stands.
-    await go(page, 'Packs')
-    const row = page.locator('.row').last()
+    await openPack(page, 'Pack 4')
+    const row = page.locator('.pack-page')
     await row.getByText('Too small').waitFor()
     await row.locator('summary', { hasText: 'What would make this pack work?' }).click()
     await row
@@ -48,8 +49,9 @@ describe('my pack is too small, what now?', () => {
   })
 
   journey('where another set-up of the same pack does, it leads there', async ({ openDemo }) => {
-    const page = await toPacks(openDemo)
-    const row = page.locator('.row').nth(1)
+    const page = await openDemo()
+    await openPack(page, 'Two-way')
+    const row = page.locator('.pack-page')
     await row.locator('summary', { hasText: 'What would make this pack work?' }).click()
     await row.getByRole('button', { name: 'Show the other set-up' }).click()
     const focused = () => page.evaluate(() => document.activeElement?.textContent?.slice(0, 11))
@@ -60,19 +62,37 @@ describe('my pack is too small, what now?', () => {
 describe('comparing packs', () => {
   journey('they stand in the order asked for and only those asked for', async ({ openDemo }) => {
     const page = await toPacks(openDemo)
-    await open(page, 'Sort and filter')
-    await page.getByLabel('Order').selectOption('Best first')
     await expect
       .poll(() => packNames(page))
-      .toEqual(['Two-way with removable frame', 'Big old carrier', 'Small frameless'])
+      .toEqual(['Big old carrier', 'Two-way with removable frame', 'Small frameless'])
+    await page.getByLabel('Sorted by').selectOption('as listed')
+    await expect.poll(async () => (await packNames(page))[0]).toBe('Small frameless')
+    await page.getByLabel('Sorted by').selectOption('best first')
+    await page.getByRole('button', { name: 'Filter', exact: true }).click()
     await page.getByRole('radio', { name: 'Without', exact: true }).check()
     await expect.poll(() => packNames(page)).toEqual(['Two-way with removable frame', 'Small frameless'])
     await page.getByRole('radio', { name: 'Any', exact: true }).check()
     await box(page, 'Price up to').fill('100')
     await expect.poll(() => packNames(page)).toEqual(['Big old carrier'])
     await page.getByText('1 of 3 packs shown').waitFor()
-    await page.getByRole('button', { name: 'All packs, as listed' }).click()
+    await page.getByRole('button', { name: 'Remove the filter price up to 100' }).click()
     await expect.poll(() => packNames(page)).toHaveLength(3)
+  })
+
+  journey('a page is closed by the way back, to the row it came from', async ({ openDemo }) => {
+    const page = await toPacks(openDemo)
+    const row = page.locator('.pack-row').last()
+    await page.evaluate(() => scrollTo(0, 120))
+    await expect.poll(() => page.evaluate(() => scrollY)).toBe(120)
+    const top = () => row.evaluate(element => Math.round(element.getBoundingClientRect().top))
+    const before = await top()
+    await row.locator('.door').click()
+    const focused = () => page.evaluate(() => document.activeElement?.textContent)
+    await expect.poll(focused).toBe('Small frameless')
+    await page.goBack()
+    await row.waitFor()
+    await expect.poll(top).toBe(before)
+    await expect.poll(focused).toContain('Small frameless')
   })
 })
 
@@ -141,7 +161,16 @@ describe('the rules of every screen', () => {
       async page => {
         await keepSmallPack(page)
         await page.getByRole('button', { name: 'Back to packs' }).click()
-        await open(page, 'Sort and filter')
+        await page.getByRole('button', { name: 'Filter', exact: true }).click()
+        await open(page, 'Pictures')
+        await page.getByText('Room and load', { exact: true }).first().waitFor()
+      },
+    ],
+    [
+      'A pack with all of it open',
+      async page => {
+        await keepSmallPack(page)
+        await openPack(page, 'Pack 4')
         await page.locator('summary', { hasText: 'What would make this pack work?' }).last().click()
         await page
           .getByRole('button', { name: /^Do it/ })
@@ -149,8 +178,7 @@ describe('the rules of every screen', () => {
           .waitFor()
         for (const summary of await page.locator('summary', { hasText: 'How far it reaches' }).all())
           await summary.click()
-        await open(page, 'Pictures')
-        await page.getByText('Room and load', { exact: true }).first().waitFor()
+        await page.getByRole('button', { name: /^Set aside/ }).click()
       },
     ],
     [

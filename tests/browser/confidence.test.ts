@@ -6,6 +6,7 @@ import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { go, journey, lookAtDemo, profileOf, saved, untilDrawn } from './harness'
 import { openLine } from './lines'
+import { openPack } from './places'
 import { expectKeepsRules, tooWide } from './sizes'
 
 const openSure = (page: Page) => openLine(page, 'How sure it is')
@@ -58,7 +59,7 @@ describe('one’s own packing', () => {
       .getByText(/^Based on one packing of your own/)
       .first()
       .waitFor()
-    await go(page, 'Packs')
+    await openPack(page)
     await page
       .locator('.verdict')
       .getByText(/^Based on one packing of your own/)

@@ -2,7 +2,7 @@
 // or a ratio. Where the app has reckoned it, it stands in a region marked data-figures="why", where a tap on one names the
 // very same figure in its sheet. Regions marked "typed" show what the hiker typed; those marked "cited" name what
 // they rest on in the same breath. Fields say where their defaults come from by themselves; drawings have their words
-// beside them; the ticker is a door to the need. Paper answers no questions: the sheet is not looked at.
+// beside them; the ticker is a door to the need, and a row marked so to the page with its reasons. Paper answers no questions: the sheet is not looked at.
 
 import type { Page } from 'playwright-core'
 import { expect } from 'vitest'
@@ -113,7 +113,7 @@ export const figuresOn = (page: Page, within = 'body'): Promise<Seen[]> =>
     )
     // Words that no figure is looked for in: fields, drawings, panels themselves, the door to the need, units on axes.
     const PASSED =
-      '.field, svg, .why-panel, .ticker, script, style, .left-out, .picture-same, .unseen, select'
+      '.field, svg, .why-panel, .ticker, .door, script, style, .left-out, .picture-same, .unseen, select'
     const plain = (text: string) => text.replace(/[\s\u00a0\u202f\u2009]+/g, ' ')
     const panels = new Map<Element, string>()
     const answersOf = (region: Element) => {

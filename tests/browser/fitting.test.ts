@@ -5,6 +5,7 @@ import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { askAll, figuresOn } from './figures'
 import { at1280, go, journey } from './harness'
+import { openPack } from './places'
 import { tooWide, tooWideAtSmallest } from './sizes'
 
 /** The placing in the first pack, open. */
@@ -30,10 +31,10 @@ describe('a rigid thing', () => {
       await page.getByLabel('Box', { exact: true }).last().check()
       await page.getByLabel('Width (cm)').last().fill('23')
       await page.getByLabel('Depth (cm)').last().fill('17')
-      await go(page, 'Packs')
-      const first = page.locator('.row').first()
+      await openPack(page, 'Small frameless')
+      const first = page.locator('.pack-page')
       await first.getByText('Something is too wide:').first().waitFor()
-      await first.locator('.summary').first().click()
+      await first.getByText('Edit figures').click()
       await first.getByText('Price, fabric, inner size').click()
       await first.getByLabel('With corners').check()
       await expect.poll(() => first.getByText('Something is too wide:').count()).toBe(0)
@@ -48,7 +49,7 @@ describe('a rigid thing', () => {
 describe('fit and placing of the demo', () => {
   journey('give every figure its reason', async ({ openDemo }) => {
     const page = await openDemo()
-    await go(page, 'Packs')
+    await openPack(page)
     await openPlacing(page)
     const inSheets = await askAll(page)
     const ours = [...(await figuresOn(page)), ...inSheets].filter(
@@ -59,7 +60,7 @@ describe('fit and placing of the demo', () => {
 
   journey('keep the rules on a phone', async ({ openDemo }) => {
     const page = await openDemo()
-    await go(page, 'Packs')
+    await openPack(page)
     await openPlacing(page)
     await openReasons(page)
     await expectAccessible(page)
@@ -69,7 +70,7 @@ describe('fit and placing of the demo', () => {
 
   journey('keep the rules at a desk', async ({ openDemo }) => {
     const page = await openDemo(at1280())
-    await go(page, 'Packs')
+    await openPack(page)
     await openPlacing(page)
     await openReasons(page)
     await expectAccessible(page)

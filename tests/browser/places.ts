@@ -57,3 +57,14 @@ export async function openAlternatives(page: Page): Promise<void> {
   await page.getByRole('button', { name: /^Take .* \+1\.\d kg/ }).click()
   await page.getByRole('button', { name: /^Take .* −1\.\d kg/ }).waitFor()
 }
+
+/** Goes to the page of a pack: the first whose name holds this text. */
+export async function openPack(page: Page, name = ''): Promise<void> {
+  await go(page, 'Packs')
+  await page
+    .locator('.pack-row > .door')
+    .filter({ has: page.locator('.name', { hasText: name }) })
+    .first()
+    .click()
+  await page.locator('.pack-page').waitFor()
+}

@@ -5,7 +5,7 @@ import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { openDiffering } from './backups'
 import { at320, at1280, go, journey, openMore, type Place, untilQuiet } from './harness'
-import { openAfterTrip, openCosts, openOnTheWay, openPackingDay } from './places'
+import { openAfterTrip, openCosts, openOnTheWay, openPack, openPackingDay } from './places'
 import { enlarge, expectKeepsRules, tooWide } from './sizes'
 
 const PLACES = ['Trip', 'Gear', 'Need', 'Packs'] as const
@@ -14,6 +14,10 @@ const PLACES = ['Trip', 'Gear', 'Need', 'Packs'] as const
 async function openPlace(page: Page, place: Place) {
   await go(page, place)
   if (place === 'Need') return
+  if (place === 'Packs') {
+    await page.getByRole('button', { name: 'Filter', exact: true }).click()
+    return
+  }
   const row = page.locator('.row > .summary').nth(1)
   if ((await row.getAttribute('aria-expanded')) === 'false') await row.click()
   await untilQuiet(page)
@@ -27,6 +31,10 @@ describe('on a phone', () => {
       await openPlace(page, place)
       await expectKeepsRules(page, { state: place })
     }
+    await openPack(page, 'Two-way')
+    await page.getByText('Edit figures').click()
+    for (const summary of await page.locator('.pack-page .editor summary').all()) await summary.click()
+    await expectKeepsRules(page, { state: 'a pack' })
     await openCosts(page)
     await expectKeepsRules(page, { state: 'What takes the room' })
     await openOnTheWay(page)
@@ -48,6 +56,9 @@ describe('on a phone', () => {
       await openPlace(page, place)
       expect(await tooWide(page), place).toBeLessThanOrEqual(0)
     }
+    await openPack(page, 'Two-way')
+    await page.getByText('Edit figures').click()
+    expect(await tooWide(page), 'a pack').toBeLessThanOrEqual(0)
     await openCosts(page)
     expect(await tooWide(page), 'What takes the room').toBeLessThanOrEqual(0)
     await openOnTheWay(page)

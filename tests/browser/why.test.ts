@@ -6,7 +6,7 @@ import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { askAll, figuresOn, type Seen, unfold } from './figures'
 import { go, journey, openMore, untilQuiet } from './harness'
-import { openAfterTrip, openAlternatives, openCosts, openOnTheWay, openPackingDay } from './places'
+import { openAfterTrip, openAlternatives, openCosts, openOnTheWay, openPack, openPackingDay } from './places'
 import { tooSmall, tooWideAtSmallest } from './sizes'
 
 /** An invented way due north over a hill, 24 km. */
@@ -47,6 +47,8 @@ function expectReasons(seen: Seen[], least: number) {
   expect(without(seen)).toEqual([])
   expect(seen.filter(({ state }) => state === 'why').length).toBeGreaterThanOrEqual(least)
 }
+
+const plain = (text: string) => text.replace(/\s/g, ' ')
 
 async function openRow(page: Page, name: RegExp) {
   const row = page
@@ -142,8 +144,21 @@ describe('every figure has its reason within reach', () => {
   journey('on the packs', async ({ openDemo }) => {
     const page = await openDemo()
     await go(page, 'Packs')
-    expectReasons(await seenOn(page), 40)
+    await page.getByLabel('Sorted by').selectOption('carried mass')
+    const row = page.locator('.pack-row', { hasText: 'Small frameless' })
+    const told = plain((await row.locator('.row-says, .row-figure').allTextContents()).join(' '))
+    expect(told).toMatch(/ kg.* L too small, .* kg over$/)
+    expectReasons(await seenOn(page), 8)
+    // A row is the door to the page with its reasons.
+    await openPack(page, 'Two-way')
+    expectReasons(await seenOn(page), 25)
+    await openPack(page, 'Small frameless')
+    expectReasons(await seenOn(page), 15)
     expect(await withoutOrigin(page)).toEqual([])
+    const pageReasons = await page
+      .locator('[data-reason]')
+      .evaluateAll(asked => asked.map(each => (each as HTMLElement).dataset.reason).join(' '))
+    for (const [figure] of told.matchAll(/[\d.]+ (?:kg|L)/g)) expect(plain(pageReasons)).toContain(figure)
   })
 
   journey('at the shop and over all trips', async ({ openDemo }) => {

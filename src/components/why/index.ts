@@ -1,5 +1,7 @@
 export { Ask } from './Ask'
 export { AskHint } from './AskHint'
 export { toField } from './focus-field'
+export { Sheet } from './Sheet'
 export { ToField } from './ToField'
+export { useWayBack } from './use-way-back'
 export { Why } from './Why'

@@ -1,9 +1,7 @@
 // Things on the shelf found by words. Pure.
 
+import { plainLetters, soughtWords } from '../sought'
 import type { Thing } from './types'
-
-/** Letters as they are sought: without case and accents. */
-export const plainLetters = (text: string) => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase()
 
 // A thing that changes is another object, so what is kept here never grows stale.
 const texts = new WeakMap<Thing, string>()
@@ -18,6 +16,6 @@ function textOf(thing: Thing): string {
 
 /** Those of which name, group or note hold each word sought; all where none is. */
 export function thingsFound(things: readonly Thing[], sought: string): Thing[] {
-  const words = plainLetters(sought).split(/\s+/).filter(Boolean)
+  const words = soughtWords(sought)
   return things.filter(thing => words.every(word => textOf(thing).includes(word)))
 }

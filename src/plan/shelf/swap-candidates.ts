@@ -1,7 +1,7 @@
 // What on the shelf may stand in for an item: the likely ones first, by the words of its name and by its group. Pure.
 
 import type { DraftItem } from '../draft'
-import { plainLetters } from './search'
+import { plainLetters } from '../sought'
 import type { Shelf, Thing } from './types'
 
 export interface Candidates {

@@ -50,17 +50,29 @@ export interface Comparison extends Pick<ApartFigures, Ratios | 'outgrows'> {
 
 /** One comparison for each of `reckoning.packs`, in their order. */
 export function comparisonOf(plan: Plan, reckoning: Reckoning, measure: Measure | null = null): Comparison[] {
-  const notBeaten = frontierOf(reckoning, plan)
   // Without gear there is no margin to be beaten on.
   const isJudged = !missingOf(plan).gear
-  const suitable = reckoning.packs.filter(({ suffices }) => suffices).length
-  const isRare = notBeaten.filter(Boolean).length * 2 <= suitable
+  // Each against each other: of a thousand packs it is worked out only once somebody asks.
+  let known: { notBeaten: boolean[]; isRare: boolean } | null = null
+  const frontier = () => {
+    if (known) return known
+    const notBeaten = frontierOf(reckoning, plan)
+    const suitable = reckoning.packs.filter(({ suffices }) => suffices).length
+    known = { notBeaten, isRare: notBeaten.filter(Boolean).length * 2 <= suitable }
+    return known
+  }
   return reckoning.packs.map((setup, i): Comparison => {
     const pack = plan.packs[setup.pack]!
     const own = pack.setups[setup.index]!
     const { loadLimitKg, ratedAgainstKg } = setup
+    const apart = apartFigures(pack, own, plan.settings)
     return {
-      ...apartFigures(pack, own, plan.settings),
+      gramsPerLitre: apart.gramsPerLitre,
+      gramsPerTotalLitre: apart.gramsPerTotalLitre,
+      gramsPerRatedKg: apart.gramsPerRatedKg,
+      pricePerLitre: apart.pricePerLitre,
+      pricePerRatedKg: apart.pricePerRatedKg,
+      outgrows: apart.outgrows,
       pack: setup.pack,
       answer: setup.answer,
       standing: standingOf(setup, plan, reckoning),
@@ -69,9 +81,13 @@ export function comparisonOf(plan: Plan, reckoning: Reckoning, measure: Measure 
       price: pack.price,
       spareKg: loadLimitKg === null || !isJudged ? null : loadLimitKg - ratedAgainstKg,
       bearsKg: contentsLimitKg(setup, reckoning.need),
-      notBeaten: isJudged && notBeaten[i]!,
+      get notBeaten() {
+        return isJudged && frontier().notBeaten[i]!
+      },
       measure: measure && measureOf(measure, pack, own),
-      standsOut: isJudged && isRare && notBeaten[i]!,
+      get standsOut() {
+        return isJudged && frontier().isRare && frontier().notBeaten[i]!
+      },
     }
   })
 }

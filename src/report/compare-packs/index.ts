@@ -1,6 +1,8 @@
 export { type Beside, packsApart, packsBeside } from './beside'
 export { type Comparison, comparisonOf, NOT_BEATEN, priceText, type Standing } from './compare'
+export { NO_FILTERS, type PackFilters, packFilter } from './filter'
 export { type Help, helpFor, helpQuestion } from './help'
+export { type JudgedPack, judgedPacks, knownPack, partlyKnown, rankOf } from './judged-packs'
 export { type KnownPack, type Partly, partlyJudged, wholePack } from './known-pack'
 export {
   MEASURE_NAMES,
@@ -14,5 +16,6 @@ export {
 } from './own-figures'
 export { daysText, type ReachInWords, reachInWords, reachText, type StretchInWords } from './reach'
 export { remedyLabel } from './remedy-label'
-export { type Asked, askedBy, ENOUGH_UNTOLD, requirementRows } from './requirement'
+export { type Asked, askedBy, askedLine, ENOUGH_UNTOLD, requirementRows } from './requirement'
+export { suitableSentence } from './suitable'
 export { type AllTrips, allTripsSteps, type TripAsked } from './trips'

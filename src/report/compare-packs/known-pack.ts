@@ -2,12 +2,13 @@
 // verdict that would rest on the stand-in is dropped.
 
 import { defaults, type Pack, type Plan, type Setup } from '../../plan'
-import { type Answer, reckon } from '../../reckon'
+import { type Answer, type Reckoning, reckon, type SetupReckoning } from '../../reckon'
 import { basisFor, basisOf } from '../confidence'
 import type { Formats } from '../formats'
 import { missingOf } from '../missing'
-import { kindOfVerdict } from '../verdict-words'
-import { setupInWords, type Verdict } from '../verdicts'
+import { shortReason } from '../short-reason'
+import { kindOfVerdict, type ToldCode } from '../verdict-words'
+import { setupInWords, type Verdict, weightOf } from '../verdicts'
 
 /** A pack's figures as far as they are known, with the one set-up to judge. */
 export type KnownPack = Known<Omit<Pack, 'setups'>> & { setup: Known<Setup> }
@@ -24,25 +25,65 @@ export interface Partly {
   basis: string | null
 }
 
+/** Packs of which only part is known, reckoned together with stand-ins: a set-up each, in their order. */
+export interface Tried {
+  plan: Plan
+  reckoning: Reckoning
+}
+
+/** Null where the plan does not settle. */
+export function tried(plan: Plan, known: readonly KnownPack[]): Tried | null {
+  const withPacks = { ...plan, packs: known.map(wholePack) }
+  const reckoned = reckon(withPacks)
+  return reckoned.ok ? { plan: withPacks, reckoning: reckoned.reckoning } : null
+}
+
+const tellsOf =
+  ({ bodyLitres, setup: { massKg } }: KnownPack) =>
+  (code: ToldCode): boolean =>
+    (kindOfVerdict(code).needs ?? []).every(
+      figure => ({ body: bodyLitres, mass: massKg })[figure] !== undefined,
+    )
+
+/** The answer of a set-up that lacks its mass or litres: what is missing can only speak against it. */
+export function partlyAnswer(setup: SetupReckoning, known: KnownPack): Answer {
+  const tells = tellsOf(known)
+  return setup.verdicts.some(code => weightOf(code, setup) === 'fails' && tells(code))
+    ? 'does-not'
+    : 'cannot-tell'
+}
+
+/** Why, as short as a list can say it: "3.5 L too small", or what is missing. */
+export function partlyShort(
+  setup: SetupReckoning,
+  known: KnownPack,
+  context: Tried & { formats: Formats },
+): string {
+  const answer = partlyAnswer(setup, known)
+  if (answer === 'does-not') return shortReason({ ...setup, answer }, context, tellsOf(known))
+  return [
+    known.bodyLitres === undefined ? 'no litres' : '',
+    known.setup.massKg === undefined ? 'no mass' : '',
+  ]
+    .filter(Boolean)
+    .join(', ')
+}
+
 /** The pack judged for a plan that reckons; null where the plan does not settle. */
 export function partlyJudged(plan: Plan, known: KnownPack, formats: Formats): Partly | null {
   const { setup } = known
   const hasBody = known.bodyLitres !== undefined
   const hasMass = setup.massKg !== undefined
-  const tried = { ...plan, packs: [wholePack(known)] }
-  const reckoned = reckon(tried)
-  if (!reckoned.ok) return null
-  const { reckoning } = reckoned
-  const words = setupInWords(reckoning.packs[0]!, { plan: tried, reckoning, formats })
-  const isKnown = { body: hasBody, mass: hasMass }
-  const verdicts = words.verdicts.filter(({ code }) =>
-    (kindOfVerdict(code).needs ?? []).every(figure => isKnown[figure]),
-  )
+  const context = tried(plan, [known])
+  if (!context) return null
+  const words = setupInWords(context.reckoning.packs[0]!, { ...context, formats })
+  const tells = tellsOf(known)
+  const verdicts = words.verdicts.filter(({ code }) => tells(code))
   const fails = verdicts.some(verdict => verdict.weight === 'fails')
   const { gear: noGear } = missingOf(plan)
   const missing = lackingWords({ hasBody, hasMass, noGear, fails })
   const [first] = verdicts
-  const basis = first && !noGear ? basisFor(first.code, basisOf({ plan: tried, reckoning, formats })) : null
+  const basis = first && !noGear ? basisFor(first.code, basisOf({ ...context, formats })) : null
   if (missing.length === 0) return { answer: words.answer, verdicts, missing, basis }
   return { answer: fails ? 'does-not' : 'cannot-tell', verdicts, missing, basis }
 }

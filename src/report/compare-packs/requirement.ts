@@ -39,6 +39,17 @@ export function askedBy(
   }
 }
 
+/** The same in one line, only what is known: "46 L to be safe · frame · rated 17.0 kg". */
+export function askedLine({ likelyLitres, wanted, atLeast }: Asked, { litresUp, kg }: Formats): string {
+  const room = atLeast.litres
+    ? `at least ${litresUp(likelyLitres)}`
+    : `${litresUp(wanted.bodyLitresSafe)} to be safe`
+  const frame = wanted.frame ? 'frame' : atLeast.mass ? '' : 'frame optional'
+  return [room, frame, `rated ${atLeast.mass ? 'at least ' : ''}${kg(wanted.ratedKg)}`]
+    .filter(Boolean)
+    .join(' · ')
+}
+
 interface AskedRow {
   name: string
   figure: string

@@ -16,8 +16,10 @@ export interface Scale {
   loadKg: number | null
 }
 
-const WIDTH = 96
-const HEIGHT = 7
+/** Of the drawing, which is stretched over the row. */
+const WIDTH = 1000
+const HEIGHT = 5
+const GAP = 3
 
 /** Null where nothing is taken: there is nothing to draw them against. */
 export function scaleOf({ plan, reckoning }: Judgement, comparisons: readonly Comparison[]): Scale | null {
@@ -51,38 +53,48 @@ export function Bars({ pack, comparisons, scale }: BarsProps) {
   const bears = comparisons.flatMap(({ bearsKg }) => bearsKg ?? [])
   const kg = bears.length > 0 ? Math.max(0, ...bears) : null
   return (
-    <svg class="row-bars" viewBox={`0 0 ${WIDTH} ${2 * HEIGHT + 4}`} aria-hidden="true">
-      <Bar y={0} has={pack.bodyLitres ?? null} needs={scale.needLitres} most={scale.mostLitres} />
-      <Bar y={HEIGHT + 4} has={kg} needs={scale.loadKg} most={scale.mostKg} />
+    <svg
+      class="row-bars"
+      viewBox={`0 0 ${WIDTH} ${2 * HEIGHT + GAP}`}
+      preserveAspectRatio="none"
+      aria-hidden="true"
+    >
+      <Bar
+        y={0}
+        kind="litres"
+        has={pack.bodyLitres ?? null}
+        needs={scale.needLitres}
+        most={scale.mostLitres}
+      />
+      <Bar y={HEIGHT + GAP} kind="load" has={kg} needs={scale.loadKg} most={scale.mostKg} />
     </svg>
   )
 }
 
 interface BarProps {
   y: number
+  kind: 'litres' | 'load'
   /** Null: not known. */
   has: number | null
   needs: number | null
   most: number
 }
 
-function Bar({ y, has, needs, most }: BarProps) {
+function Bar({ y, kind, has, needs, most }: BarProps) {
   const at = (value: number) => (most > 0 ? (WIDTH * Math.min(value, most)) / most : 0)
   return (
     <>
       <rect class="bar-all" x={0} y={y} width={WIDTH} height={HEIGHT} />
       {has === null ? null : (
         <rect
-          class={needs !== null && has < needs ? 'bar short' : 'bar'}
+          class={needs !== null && has < needs ? `bar short ${kind}` : `bar ${kind}`}
           x={0}
           y={y}
           width={at(has)}
           height={HEIGHT}
         />
       )}
-      {needs === null ? null : (
-        <rect class="bar-need" x={at(needs) - 1} y={y - 1} width={2} height={HEIGHT + 2} />
-      )}
+      {needs === null ? null : <path class="bar-need" d={`M${at(needs)} ${y - 1}v${HEIGHT + 2}`} />}
     </>
   )
 }

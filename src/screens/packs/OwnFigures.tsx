@@ -106,9 +106,7 @@ function OwnMeasure() {
         ))}
       </div>
       <p class="hint" role="status">
-        {words
-          ? `${name || 'Your figure'} = ${words}. Sort by it under “Sort and filter”: small comes first.`
-          : ''}
+        {words ? `${name || 'Your figure'} = ${words}. Sort by it: small comes first.` : ''}
       </p>
     </fieldset>
   )

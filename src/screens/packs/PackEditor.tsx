@@ -2,9 +2,7 @@
 
 import { Field } from '../../components/fields'
 import { addSetup, type DraftPack, type DraftSetup, FIELDS, fieldPath, removeSetup } from '../../plan'
-import { FIT_LINE } from '../../report'
 import { actions, newId } from '../../store'
-import { OwnPack } from './OwnPack'
 
 /** As tags have them: the likeliest first. */
 const BODY_FROM = ['stated', 'test-method', 'measured', 'guess']
@@ -14,7 +12,6 @@ export function PackEditor({ pack }: { pack: DraftPack }) {
   const name = pack.name ?? 'pack'
   return (
     <>
-      <p class="hint">{FIT_LINE}</p>
       <Field path={at('name')} />
       <div class="fields">
         <Field path={at('bodyLitres')} />
@@ -37,10 +34,6 @@ export function PackEditor({ pack }: { pack: DraftPack }) {
       >
         Add a set-up (frame taken out)
       </button>
-      <details class="more">
-        <summary>Mine, notes, set aside</summary>
-        <OwnPack pack={pack} />
-      </details>
       <details class="more">
         <summary>Price, fabric, inner size</summary>
         <div class="fields">

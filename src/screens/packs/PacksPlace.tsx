@@ -1,8 +1,8 @@
 // The packs and the places reached from them, each fetched when it is first opened.
 
 import { later } from '../../components/frame'
-import { actions, library } from '../../store'
-import { PacksScreen } from './PacksScreen'
+import { library } from '../../store'
+import { ListAndPage } from './ListAndPage'
 
 const ShopScreen = later(async () => (await import('../shop')).ShopScreen)
 const AllTripsScreen = later(async () => (await import('../trips')).AllTripsScreen)
@@ -12,8 +12,6 @@ const SideBySideScreen = later(async () => (await import('../side-by-side')).Sid
 
 export function PacksPlace({ detail }: { detail: string | null }) {
   const { screen } = library.value.place
-  const onDetail = (to: string | null) =>
-    actions.setPlace({ screen: screen === 'own-packs' ? screen : 'packs', detail: to, scrollY })
   switch (screen) {
     case 'shop':
       return <ShopScreen />
@@ -24,6 +22,6 @@ export function PacksPlace({ detail }: { detail: string | null }) {
     case 'side-by-side':
       return <SideBySideScreen />
     default:
-      return <PacksScreen detail={detail} onDetail={onDetail} isApart={screen === 'own-packs'} />
+      return <ListAndPage detail={detail} isApart={screen === 'own-packs'} />
   }
 }

@@ -21,8 +21,8 @@ interface Props {
   plan: Plan
   reckoning: Reckoning
   formats: Formats
-  /** For each of `reckoning.packs`, whether no other beats it. */
-  notBeaten: boolean[]
+  /** Of each of `reckoning.packs`, whether no other beats it and that tells it from most. */
+  notBeaten: (setupIndex: number) => boolean
 }
 
 export function Verdicts({ packIndex, ...props }: Props & { packIndex: number }) {
@@ -77,7 +77,7 @@ function SetupVerdict({
       ))}
       {missingOf(plan).gear ? null : <p class="hint">{basisFor(first.code, basis)}</p>}
       <FitLine others={rest} />
-      {notBeaten[setupIndex] ? <p class="not-beaten">{NOT_BEATEN}</p> : null}
+      {notBeaten(setupIndex) ? <p class="not-beaten">{NOT_BEATEN}</p> : null}
       {done && lastLabel.value === done ? (
         <p class="done" role="status">
           Done: <bdi>{done}</bdi>.{' '}
@@ -108,14 +108,18 @@ function SetupVerdict({
   )
 }
 
-/** Room and load are always in view, whichever of them decides; the other verdicts are one tap away. */
+/**
+ * Room and load are always in view, whichever of them decides, and by how much it is too heavy without a frame, which is
+ * the more where its rating is passed too; the other verdicts are one tap away.
+ */
 function roomAndLoad(first: Verdict, others: Verdict[]): { always: Verdict[]; rest: Verdict[] } {
   const missing = others.filter(({ code }) => code === 'mass-missing' || code === 'both-missing')
   const about = ({ code }: Verdict) => kindOfVerdict(code).about
   const halves = (['room', 'load'] as const).flatMap(half =>
     about(first) === half ? [] : others.filter(verdict => about(verdict) === half).slice(0, 1),
   )
-  const always = [...missing, ...halves]
+  const frameless = others.filter(verdict => verdict.code === 'frameless-overloaded')
+  const always = [...new Set([...missing, ...halves, ...frameless])]
   return { always, rest: others.filter(verdict => !always.includes(verdict)) }
 }
 

@@ -1,9 +1,11 @@
 // In which order packs stand and which of them: kept while the app is open, no part of any trip.
 
 import { signal } from '@preact/signals'
-import type { DraftPack, DraftSetup } from '../../plan'
-import { ANSWERS, type Formats } from '../../report'
-import { type Comparison, priceText } from '../../report/compare-packs'
+import { type Reading, readQuantity } from '../../components/fields'
+import { type DraftPack, LIMITS } from '../../plan'
+import type { Formats } from '../../report'
+import { type Comparison, NO_FILTERS, type PackFilters, priceText, rankOf } from '../../report/compare-packs'
+import type { Quantity, System } from '../../units'
 
 export const ORDERS = {
   listed: 'As listed',
@@ -23,67 +25,71 @@ export type Order = keyof typeof ORDERS
 
 export type PackAnswer = Comparison['answer']
 
-/** Whose packs are shown. */
-export const OWN = {
-  any: 'All',
-  owned: 'Mine',
-  wanted: 'Wanted',
-  starred: 'Starred',
-  aside: 'Set aside',
-} as const
+/** The filters that are a quantity, each with the text it is typed as. */
+export const BOUNDS = {
+  mostPrice: { label: 'Price up to', short: 'price up to', kind: 'money', limit: LIMITS.pack.price },
+  mostKg: { label: 'Pack mass up to', short: 'mass up to', kind: 'mass', limit: LIMITS.setup.massKg },
+  leastLitres: {
+    label: 'Main body from',
+    short: 'main body from',
+    kind: 'volume',
+    limit: LIMITS.pack.bodyLitres,
+  },
+  mostLitres: {
+    label: 'Main body up to',
+    short: 'main body up to',
+    kind: 'volume',
+    limit: LIMITS.pack.bodyLitres,
+  },
+} as const satisfies Partial<Record<keyof PackFilters, { kind: Quantity } & Record<string, unknown>>>
+export type Bound = keyof typeof BOUNDS
+export const BOUND_NAMES = Object.keys(BOUNDS) as Bound[]
 
-export interface View {
+export interface View extends Omit<PackFilters, Bound> {
   order: Order
-  /** Only packs with this answer. */
-  answer: PackAnswer | null
-  frame: 'any' | 'framed' | 'frameless'
-  sealed: boolean
-  /** Only those of which the hiker says so. */
-  own: keyof typeof OWN
-  tag: string | null
+  /** Sorted across the answers; else those of one answer stand together, the best first. */
+  mixed: boolean
   /** As typed. */
-  priceText: string
-  massText: string
+  texts: Readonly<Record<Bound, string>>
 }
+
+const { mostPrice: _p, mostKg: _k, leastLitres: _l, mostLitres: _m, ...NONE } = NO_FILTERS
 
 export const AS_LISTED: View = {
+  ...NONE,
   order: 'listed',
-  answer: null,
-  frame: 'any',
-  sealed: false,
-  own: 'any',
-  tag: null,
-  priceText: '',
-  massText: '',
+  mixed: false,
+  texts: { mostPrice: '', mostKg: '', leastLitres: '', mostLitres: '' },
 }
 
-export const view = signal(AS_LISTED)
+// Until somebody asks otherwise the best stand first; apart from a trip, where none is the best, they stand as listed.
+export const view = signal<View>({ ...AS_LISTED, order: 'best' })
 
-/** What is read of the filter's texts. */
-export interface Bounds {
-  price: number | undefined
-  massKg: number | undefined
+export function look(part: Partial<View>): void {
+  view.value = { ...view.peek(), ...part }
 }
 
-/** Whether a pack is among those asked for; what is asked about and not known leaves it out. */
-export function passes(
-  pack: DraftPack,
-  { frame, sealed, own, tag }: View,
-  { price, massKg }: Bounds,
-): boolean {
-  if (sealed && !pack.sealed) return false
-  if (!isOwn(pack, own) || (tag !== null && !pack.tags?.includes(tag))) return false
-  if (price !== undefined && !(pack.price !== undefined && pack.price <= price)) return false
-  const fits = (setup: DraftSetup) =>
-    (frame === 'any' || setup.frame === frame) &&
-    (massKg === undefined || (setup.massKg !== undefined && setup.massKg <= massKg))
-  return pack.setups.some(fits)
+export type Readings = Readonly<Record<Bound, Reading>>
+
+/** What is read of the texts. */
+export function readingsOf({ texts }: View, system: System): Readings {
+  const read = (name: Bound) => {
+    const { kind, label, limit } = BOUNDS[name]
+    return [name, readQuantity(texts[name], { kind, label, limit, system, fine: name === 'mostKg' })]
+  }
+  return Object.fromEntries(BOUND_NAMES.map(read))
 }
 
-function isOwn(pack: DraftPack, own: View['own']): boolean {
-  if (own === 'any') return true
-  if (own === 'starred') return pack.starred === true
-  return own === 'aside' ? pack.aside !== undefined : pack.has === own
+/** A text that cannot be read leaves nothing out. */
+export function filtersOf(
+  { texts: _texts, order: _order, mixed: _mixed, ...rest }: View,
+  readings: Readings,
+): PackFilters {
+  const value = (name: Bound) => {
+    const reading = readings[name]
+    return [name, 'value' in reading ? (reading.value ?? null) : null]
+  }
+  return { ...NO_FILTERS, ...rest, ...Object.fromEntries(BOUND_NAMES.map(value)) }
 }
 
 /** Less comes first; what is not known comes last. */
@@ -104,70 +110,71 @@ const KEYS: Record<Exclude<Order, 'listed'>, (c: Comparison) => number | null> =
 
 /**
  * The packs in order, each by the best of its set-ups; equals stay as listed, packs not judged come after them, and those
- * set aside last.
+ * set aside last. `answerOf`: where those of one answer are to stand together, the best first.
  */
 export function inOrder(
-  packs: DraftPack[],
+  packs: readonly DraftPack[],
   order: Order,
-  comparisonsOf: (id: string) => Comparison[],
+  comparisonsOf: (id: string) => readonly Comparison[],
+  answerOf: (id: string) => PackAnswer | null = () => null,
 ): DraftPack[] {
   const isAside = (pack: DraftPack) => Number(pack.aside !== undefined)
   if (order === 'listed') return packs.toSorted((a, b) => isAside(a) - isAside(b))
   const key = KEYS[order]
   const least = (pack: DraftPack) =>
-    Math.min(...comparisonsOf(pack.id).map(c => key(c) ?? Number.POSITIVE_INFINITY), Number.POSITIVE_INFINITY)
+    comparisonsOf(pack.id).reduce((low, c) => Math.min(low, key(c) ?? low), Number.POSITIVE_INFINITY)
   return packs
-    .map(pack => ({ pack, at: least(pack) }))
-    .sort((a, b) => isAside(a.pack) - isAside(b.pack) || (a.at === b.at ? 0 : a.at - b.at))
+    .map(pack => ({ pack, aside: isAside(pack), rank: rankOf(answerOf(pack.id)), at: least(pack) }))
+    .sort((a, b) => a.aside - b.aside || a.rank - b.rank || (a.at === b.at ? 0 : a.at - b.at))
     .map(({ pack }) => pack)
-}
-
-const BEST_FIRST = Object.keys(ANSWERS) as PackAnswer[]
-
-/** The answer of a pack is the best of its set-ups'; null: none of them is judged. */
-export function answerOf(comparisons: readonly Comparison[]): PackAnswer | null {
-  return BEST_FIRST.find(answer => comparisons.some(each => each.answer === answer)) ?? null
-}
-
-/** The set-ups that the answer of their pack is of: a figure told or sorted by beside it is one of theirs. */
-export function answering(comparisons: Comparison[]): Comparison[] {
-  const answer = answerOf(comparisons)
-  return comparisons.filter(each => each.answer === answer)
 }
 
 /** A price for something, to the hundredth. */
 export const money = (value: number, currency: string | undefined): string =>
   priceText(Math.round(value * 100) / 100, currency ?? null)
 
-/** Of the figure that packs stand in order by, its words for one of them; null where the row has it anyway. */
+/** Of the figure that packs stand in order by, what one of them has; null: not known. Its litres where there is none. */
 export function orderFigure(
   order: Order,
-  comparisons: readonly Comparison[],
-  { formats, currency }: { formats: Formats; currency: string | undefined },
+  { pack, comparisons }: { pack: DraftPack; comparisons: readonly Comparison[] },
+  formats: Formats,
 ): string | null {
-  if (order === 'listed' || order === 'best' || order === 'mass') return null
-  const key = KEYS[order]
-  const known = comparisons.flatMap(c => key(c) ?? [])
-  if (known.length === 0) return comparisons.length > 0 ? 'not known' : null
-  const least = Math.min(...known)
-  switch (order) {
-    case 'carried':
-      return `${formats.kg(least)} carried`
-    case 'price':
-      return money(least, currency)
-    case 'margin':
-      return least <= 0 ? `${formats.kg(-least)} to spare` : `${formats.kg(least)} over`
-    case 'litre':
-      return formats.gramsPerLitre(least)
-    case 'total-litre':
-      return `${formats.gramsPerLitre(least)} with pockets`
-    case 'rated':
-      return `${formats.gramsPerKg(least)} rated`
-    case 'price-litre':
-      return `${money(least, currency)} for each litre`
-    case 'price-rated':
-      return `${money(least, currency)} for each kg rated`
-    case 'own':
-      return least.toLocaleString('en', { maximumSignificantDigits: 3 })
+  const { bodyLitres, price, currency } = pack
+  const least = (values: readonly (number | null | undefined)[]) => {
+    const known = values.filter(value => value !== null && value !== undefined)
+    return known.length > 0 ? Math.min(...known) : null
   }
+  const shown = (value: number | null, text: (value: number) => string) =>
+    value === null ? null : text(value)
+  switch (order) {
+    case 'listed':
+    case 'best':
+      return shown(bodyLitres ?? null, formats.litres)
+    case 'mass':
+      return shown(
+        least((comparisons.length > 0 ? comparisons : pack.setups).map(({ massKg }) => massKg)),
+        formats.gear,
+      )
+    case 'price':
+      return shown(price ?? null, value => money(value, currency))
+  }
+  const key = KEYS[order]
+  return shown(least(comparisons.map(key)), value => {
+    switch (order) {
+      case 'carried':
+        return formats.kg(value)
+      case 'margin':
+        return value <= 0 ? `${formats.kg(-value)} to spare` : `${formats.kg(value)} over`
+      case 'litre':
+      case 'total-litre':
+        return formats.gramsPerLitre(value)
+      case 'rated':
+        return formats.gramsPerKg(value)
+      case 'price-litre':
+      case 'price-rated':
+        return money(value, currency)
+      case 'own':
+        return value.toLocaleString('en', { maximumSignificantDigits: 3 })
+    }
+  })
 }

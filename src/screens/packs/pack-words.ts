@@ -1,0 +1,40 @@
+// A pack in the few words that a list has room for.
+
+import type { DraftPack } from '../../plan'
+import type { Formats } from '../../report'
+import { type Comparison, ownWords } from '../../report/compare-packs'
+import { openTrip, shelf } from '../../store'
+import type { PackAnswer } from './view'
+
+/** What a pack is called where it has no name yet. */
+export const packName = ({ name }: DraftPack, index: number): string => name || `Pack ${index + 1}`
+
+/** "42.0 L, 1.26 kg": as its owner typed it. */
+export const packFacts = ({ bodyLitres, setups }: DraftPack, formats: Formats): string =>
+  [
+    bodyLitres === undefined ? 'no litres yet' : formats.litres(bodyLitres),
+    ...setups.flatMap(({ massKg }) => (massKg === undefined ? [] : formats.gear(massKg))),
+  ].join(', ')
+
+/** Whose it is, and whether the open trip takes it. */
+export const packMarks = ({ id, has }: DraftPack): string[] =>
+  [has === 'owned' ? 'mine' : (has ?? ''), openTrip.value?.draft.takes?.pack === id ? 'taken' : ''].filter(
+    Boolean,
+  )
+
+/** What it has earned by the hiker's own figures, and why it is set aside. */
+export const packWords = ({ aside }: DraftPack, comparisons: readonly Comparison[]): string[] => [
+  ...ownWords(comparisons, shelf.value.figures ?? {}),
+  ...(aside ? [`“${aside}”`] : []),
+]
+
+const SHORT_WORDS: Record<PackAnswer, string> = {
+  does: 'does',
+  'with-care': 'with care',
+  'cannot-tell': 'can’t tell',
+  'does-not': 'does not',
+}
+
+/** "with care: tight"; `short`: why, in a few words. */
+export const answerWords = (answer: PackAnswer, short: string): string =>
+  [SHORT_WORDS[answer], short].filter(Boolean).join(': ')
