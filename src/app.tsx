@@ -71,7 +71,7 @@ export function App() {
           {place.screen === SHELF ? (
             <ShelfScreen onClose={() => actions.setPlace({ screen: 'more', detail: null, scrollY: 0 })} />
           ) : (
-            <PacksScreen detail={place.detail} />
+            <PacksScreen detail={place.detail} isDesk={wide} />
           )}
         </main>
         <div class="foot">

@@ -50,7 +50,7 @@ export function TripApp({ wide, here, hasShelf, closeShelf, go }: TripAppProps) 
                 <GearScreen detail={place.detail} onDetail={onDetail('gear')} isDesk={wide} />
               ) : null}
               {here === 'need' ? <NeedPlace isDesk={wide} /> : null}
-              {here === 'packs' ? <PacksScreen detail={place.detail} /> : null}
+              {here === 'packs' ? <PacksScreen detail={place.detail} isDesk={wide} /> : null}
             </section>
           )}
         </main>

@@ -22,6 +22,7 @@ export {
 export { type LeftLine, leftLines, skipText, untilNext } from './on-the-way'
 export { momentAt, momentIndex, placeText, sharesByName, walkOf } from './places'
 export { remedyInWords, shortfallInWords } from './remedies'
+export { shortReason } from './short-reason'
 export { type SwapCost, swapText } from './swaps'
 export { valueText } from './value-text'
 export { kindOfVerdict } from './verdict-words'

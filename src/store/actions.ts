@@ -56,7 +56,9 @@ export function createActions(state: State, { now, newId }: Clock) {
   let typing: { step: string; path: string; at: number } | null = null
 
   const setLibrary = (
-    part: Partial<Pick<State['library']['value'], 'open' | 'system' | 'theme' | 'place' | 'toldWhy'>>,
+    part: Partial<
+      Pick<State['library']['value'], 'open' | 'system' | 'theme' | 'packColumns' | 'place' | 'toldWhy'>
+    >,
   ) => {
     state.library.value = { ...state.library.peek(), ...part }
   }
@@ -254,6 +256,7 @@ export function createActions(state: State, { now, newId }: Clock) {
     redo: () => batch(() => travel('forth')),
     setSystem: (system: System) => setLibrary({ system }),
     setTheme: (theme: Theme) => setLibrary({ theme }),
+    setPackColumns: (packColumns: string[]) => setLibrary({ packColumns }),
     setPlace: (place: ScreenPlace) => setLibrary({ place }),
     /** Once for all: a visit that says nothing new writes nothing. */
     noteToldWhy() {

@@ -37,6 +37,8 @@ export interface Library {
   order: string[]
   system: System
   theme: Theme
+  /** The columns chosen for the table of packs; absent: the usual ones. */
+  packColumns?: string[] | undefined
   place: ScreenPlace
   /** It was said on this device that figures can be asked. */
   toldWhy?: boolean

@@ -54,6 +54,7 @@ export function merged(base: Library, ours: Library, theirs: Library): Library {
     open: pick('open'),
     system: pick('system'),
     theme: pick('theme'),
+    packColumns: pick('packColumns'),
     place: pick('place'),
     order: mergedOrder(base.order, ours.order, theirs.order),
     // Said is said, in whichever tab.

@@ -110,6 +110,7 @@ export const LIBRARY: Kind<Library> = {
     order: list(z.string()),
     system: z.enum(['metric', 'us']),
     theme: z.enum(['auto', 'light', 'dark']),
+    packColumns: z.optional(list(z.string())),
     place: z.object({ screen: z.string(), detail: z.nullable(z.string()), scrollY: z.number() }),
     toldWhy: z.optional(z.boolean()),
   }),

@@ -3,7 +3,7 @@
 import { cleanup, render, screen } from '@testing-library/preact'
 import fc from 'fast-check'
 import { afterEach, describe, expect, test } from 'vitest'
-import { letters, type Mark, SpotPicture } from '../../src/components/graphics'
+import { letters, type Mark, ReachPicture } from '../../src/components/graphics'
 import { letterSpots } from '../../src/components/graphics/mark-letters'
 
 afterEach(cleanup)
@@ -45,36 +45,43 @@ describe('letters', () => {
 describe('a picture of marks', () => {
   const marks: Mark[] = [
     { letter: 'A', name: 'Red', words: 'will do', shape: 'dot', at: { x: 50, y: 12 } },
-    { letter: 'B', name: 'Grey', words: 'rating unknown, so not drawn', shape: 'cross', at: null },
+    { letter: 'B', name: 'Grey', words: 'beyond its reach, so not drawn', shape: 'cross', at: null },
   ]
   const picture = (
-    <SpotPicture
-      caption="Room and load"
-      says="Two packs."
-      x={{ label: 'Main body, L', max: 80 }}
-      y={{ label: 'Load, kg', max: 20 }}
+    <ReachPicture
+      caption="Days against water"
+      says="Two stretches."
+      water={{ label: 'Water, L', max: 80 }}
+      days={{ label: 'Days', max: 20 }}
+      runs={[]}
       marks={marks}
-      table={{ heads: ['Main body'], cells: i => [['50 L', '60 L'][i]!] }}
+      table={{
+        heads: ['Water', 'Days'],
+        rows: [
+          ['50 L', '12'],
+          ['60 L', '14'],
+        ],
+      }}
     />
   )
 
   test('draws what has a place and says the rest in its key and table', () => {
     render(picture)
-    const drawing = screen.getByRole('img', { name: 'Two packs.' })
+    const drawing = screen.getByRole('img', { name: 'Two stretches.' })
     expect(drawing.querySelectorAll('.mark')).toHaveLength(1)
     expect([...document.querySelectorAll('.chart-key li')].map(entry => entry.textContent)).toEqual([
       'A Red: will do',
-      'B Grey: rating unknown, so not drawn',
+      'B Grey: beyond its reach, so not drawn',
     ])
     expect([...document.querySelectorAll('tbody tr')].map(row => row.textContent)).toEqual([
-      'A Red50 L',
-      'B Grey60 L',
+      '50 L12',
+      '60 L14',
     ])
   })
 
   test('has its marks inside the axes', () => {
     render(picture)
-    const drawing = screen.getByRole('img', { name: 'Two packs.' })
+    const drawing = screen.getByRole('img', { name: 'Two stretches.' })
     const dot = drawing.querySelector('circle.mark')!
     const at = (name: string) => Number(dot.getAttribute(name))
     expect(at('cx')).toBeGreaterThan(0)

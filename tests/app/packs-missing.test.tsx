@@ -1,11 +1,22 @@
 // Packs while the litres and the mass of a thing are not known: no room is called enough, no stretch surely within reach.
 
-import { cleanup, render, screen } from '@testing-library/preact'
+import { cleanup, fireEvent, render, screen } from '@testing-library/preact'
 import { afterEach, beforeAll, describe, expect, test } from 'vitest'
 import type { Draft } from '../../src/plan'
+import { formatsIn } from '../../src/report'
+import { cornerOf } from '../../src/report/compare-packs'
 import { PacksScreen } from '../../src/screens/packs'
 import { loadEngine } from '../../src/store'
-import { demoDraft, openDetails, openDraft, pageOf, plain, rowWords, withOnePack } from './compare-packs'
+import {
+  demoDraft,
+  judged,
+  openDetails,
+  openDraft,
+  pageOf,
+  plain,
+  rowWords,
+  withOnePack,
+} from './compare-packs'
 
 const noDetail = { detail: null }
 
@@ -18,18 +29,14 @@ describe('while things have no litres and no mass', () => {
     return { ...demo, gear: [...demo.gear, { id: 'tarp', name: 'Tarp' }] }
   }
 
-  test('the picture of room and load calls no room enough', () => {
+  test('the chart calls no room enough: what is asked for is the least', () => {
     openDraft(gaps())
     render(<PacksScreen {...noDetail} />)
-    openDetails(screen.getByText('Pictures'))
-    const [room] = [...document.querySelectorAll('figure.chart')]
-    const words = plain(room!.textContent!) + plain(room!.querySelector('svg')!.outerHTML)
-    expect(words).toMatch(/asks for at least \d+\.\d L of main body and at least \d+\.\d kg of load/)
-    expect(words).toContain('Hatched: enough for what is counted.')
-    expect(words).not.toContain('enough for this trip')
-    // Nothing is shaded that is not hatched.
-    const [all, maybe] = ['.region', '.region-maybe'].map(it => room!.querySelector(it)!.getAttribute('d'))
-    expect(maybe).toBe(all)
+    fireEvent.click(screen.getByRole('button', { name: 'Chart' }))
+    const { plan, reckoning } = judged()
+    const words = plain(screen.getByRole('img', { name: /^Of / }).getAttribute('aria-label')!)
+    expect(words).toMatch(/This trip asks for at least \d+\.\d L, at least \d+\.\d kg\.$/)
+    expect(cornerOf(plan, reckoning, formatsIn('metric'))!.safeLitres).toBe(Number.POSITIVE_INFINITY)
   })
 
   test('a stretch is within reach only so far', async () => {

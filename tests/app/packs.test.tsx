@@ -183,16 +183,17 @@ describe('side by side', () => {
     expect(marks()).toBe(marked)
   })
 
-  test('the pictures say every set-up in their key and in their table', () => {
+  test('the chart says every set-up in its table, and how many there are of each answer in a sentence', () => {
     openDraft(demoDraft())
     render(<PacksScreen {...noDetail} />)
     expect(document.querySelector('svg[role="img"]')).toBeNull()
-    openDetails(screen.getByText('Pictures'))
-    const [room, price] = [...document.querySelectorAll('figure.chart')]
+    fireEvent.click(screen.getByRole('button', { name: 'Chart' }))
     const { reckoning } = judged()
-    expect(room!.querySelectorAll('tbody tr')).toHaveLength(reckoning.packs.length)
-    expect(room!.querySelectorAll('.chart-key strong')).toHaveLength(reckoning.packs.length)
-    expect(price!.querySelectorAll('tbody tr')).toHaveLength(reckoning.packs.filter(p => p.suffices).length)
+    const chart = screen.getByRole('region', { name: 'Chart' })
+    expect(chart.querySelectorAll('tbody tr')).toHaveLength(reckoning.packs.length)
+    const does = reckoning.packs.filter(({ answer }) => answer === 'does').length
+    expect(chart.textContent).toContain(`Of ${reckoning.packs.length} set-ups: ${does} do`)
+    expect(screen.getByRole('img', { name: /This trip asks for [\d.]+.L, [\d.]+.kg/ })).toBeTruthy()
   })
 })
 

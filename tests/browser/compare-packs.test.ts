@@ -179,6 +179,13 @@ describe('the rules of every screen', () => {
         for (const summary of await page.locator('summary', { hasText: 'How far it reaches' }).all())
           await summary.click()
         await page.getByRole('button', { name: /^Set aside/ }).click()
+        await open(page, 'Chart')
+        await page.getByRole('slider', { name: 'Packs on the chart' }).focus()
+        await page.keyboard.press('ArrowRight')
+        await page
+          .getByText(/, load it can carry /)
+          .first()
+          .waitFor()
       },
     ],
     [

@@ -22,7 +22,6 @@ function questions({ plan, reckoning }: WhyContext): About[] {
     { kind: 'facts' },
     { kind: 'body-litres' },
     { kind: 'peak-load' },
-    { kind: 'bears' },
     { kind: 'load-share' },
     ...indexes(reckoning.legs).flatMap((leg): About[] => [
       { kind: 'walking-time', leg },
@@ -46,6 +45,7 @@ function questions({ plan, reckoning }: WhyContext): About[] {
     ...indexes(reckoning.packs).flatMap((setup): About[] => [
       { kind: 'set-up', setup },
       { kind: 'reach', setup },
+      { kind: 'bears', setup },
       { kind: 'trips', trips: named, setup },
     ]),
     ...plan.packs.map((pack): About => {

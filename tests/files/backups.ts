@@ -214,8 +214,12 @@ export const anyContents: fc.Arbitrary<Contents> = fc.record({
       },
     }),
   ),
-  settings: fc.record({
-    system: fc.constantFrom('metric' as const, 'us' as const),
-    theme: fc.constantFrom('auto' as const, 'light' as const, 'dark' as const),
-  }),
+  settings: fc.record(
+    {
+      system: fc.constantFrom('metric' as const, 'us' as const),
+      theme: fc.constantFrom('auto' as const, 'light' as const, 'dark' as const),
+      packColumns: fc.subarray(['body', 'mass', 'price']),
+    },
+    { requiredKeys: ['system', 'theme'] },
+  ),
 })

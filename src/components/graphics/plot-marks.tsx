@@ -47,7 +47,8 @@ export function Marks({ marks, frame }: { marks: readonly Mark[]; frame: Frame }
   )
 }
 
-function MarkPath({ shape, x, y }: { shape: MarkShape; x: number; y: number }) {
+/** One mark, as in a key. */
+export function MarkPath({ shape, x, y }: { shape: MarkShape; x: number; y: number }) {
   const [cx, cy] = [px(x), px(y)]
   if (shape === 'dot') return <circle class="mark full" cx={cx} cy={cy} r={R} />
   if (shape === 'ring') return <circle class="mark" cx={cx} cy={cy} r={R} />
@@ -61,7 +62,7 @@ function MarkPath({ shape, x, y }: { shape: MarkShape; x: number; y: number }) {
   return <path class="mark" d={`M${cx - R} ${cy - R}l${2 * R} ${2 * R}m0-${2 * R}l-${2 * R} ${2 * R}`} />
 }
 
-export function Key({ marks, region }: { marks: readonly Mark[]; region?: string | undefined }) {
+export function Key({ marks }: { marks: readonly Mark[] }) {
   const { drawn, more } = usePortions(marks.length, 'marks')
   return (
     <>
@@ -76,14 +77,6 @@ export function Key({ marks, region }: { marks: readonly Mark[]; region?: string
             </span>
           </li>
         ))}
-        {region ? (
-          <li>
-            <svg width="14" height="14" aria-hidden="true">
-              <rect class="swatch-region" x="1" y="1" width="12" height="12" />
-            </svg>
-            <span>{region}</span>
-          </li>
-        ) : null}
       </ul>
       {more}
     </>

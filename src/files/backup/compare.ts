@@ -212,9 +212,10 @@ const THEMES = { auto: 'light as the device', light: 'always light', dark: 'alwa
 
 function settingsWords(here: Contents, file: Backup['settings']): string[] {
   if (!file) return []
-  const { system, theme } = here.settings
+  const { system, theme, packColumns } = here.settings
   return [
     system === file.system ? '' : SYSTEMS[file.system],
     theme === file.theme ? '' : THEMES[file.theme],
+    !file.packColumns || sameAs(packColumns, file.packColumns) ? '' : 'columns of the table of packs',
   ].filter(Boolean)
 }

@@ -17,4 +17,7 @@ export const BACKUP_CAPS = {
   packs: 5000,
   /** A note to a thing. */
   noteChars: 5000,
+  /** Chosen for the table of packs, and the name of one: far more than there are. */
+  columns: 100,
+  columnChars: 100,
 } as const

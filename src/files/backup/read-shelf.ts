@@ -182,6 +182,7 @@ function withSoundPacks(packs: DraftPack[], leftOut: string[]): DraftPack[] {
 const settingsShape = z.object({
   system: z.enum(['metric', 'us']),
   theme: z.enum(['auto', 'light', 'dark']),
+  packColumns: opt(z.array(words(BACKUP_CAPS.columnChars)).check(z.maxLength(BACKUP_CAPS.columns))),
 })
 
 export function readSettings(value: unknown): BackupSettings | null {

@@ -24,6 +24,8 @@ export interface BackupTrip {
 export interface BackupSettings {
   system: 'metric' | 'us'
   theme: 'auto' | 'light' | 'dark'
+  /** The columns of the table of packs; absent: the usual ones. */
+  packColumns?: string[] | undefined
 }
 
 /** Everything: the trips in the reader's order, the shelf, the settings. */

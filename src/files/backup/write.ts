@@ -13,11 +13,12 @@ export const backupText = (contents: Contents, savedOn: string): string =>
 /** As `backupText`, piece after piece: of thousands of trips the text takes longer than a page may stand still. */
 export function* backupPieces(contents: Contents, savedOn: string): Generator<string> {
   const { settings, shelf, trips } = contents
+  const { system, theme, packColumns } = settings
   const backup = {
     format: BACKUP_FORMAT,
     version: BACKUP_VERSION,
     savedOn,
-    settings: { system: settings.system, theme: settings.theme },
+    settings: { system, theme, ...(packColumns && { packColumns }) },
     shelf: shelfRecord(shelf),
     trips: trips.map(tripRecord),
   }

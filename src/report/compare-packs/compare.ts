@@ -30,7 +30,7 @@ export type Standing = 0 | 1 | 2
 type Ratios = 'gramsPerLitre' | 'gramsPerTotalLitre' | 'gramsPerRatedKg' | 'pricePerLitre' | 'pricePerRatedKg'
 
 /** What a set-up is compared by; null where it is not known. More is better only in `spareKg`. */
-export interface Comparison extends Pick<ApartFigures, Ratios | 'outgrows'> {
+export interface Comparison extends Pick<ApartFigures, Ratios | 'outgrows' | 'brimLoadKg'> {
   pack: number
   answer: Answer
   standing: Standing
@@ -73,6 +73,7 @@ export function comparisonOf(plan: Plan, reckoning: Reckoning, measure: Measure 
       pricePerLitre: apart.pricePerLitre,
       pricePerRatedKg: apart.pricePerRatedKg,
       outgrows: apart.outgrows,
+      brimLoadKg: apart.brimLoadKg,
       pack: setup.pack,
       answer: setup.answer,
       standing: standingOf(setup, plan, reckoning),

@@ -1,5 +1,6 @@
 export { type Beside, packsApart, packsBeside } from './beside'
 export { type Comparison, comparisonOf, NOT_BEATEN, priceText, type Standing } from './compare'
+export { type BrimLine, brimLineOf, type Corner, cornerOf, fieldText, foremostText } from './field'
 export { NO_FILTERS, type PackFilters, packFilter } from './filter'
 export { type Help, helpFor, helpQuestion } from './help'
 export { type JudgedPack, judgedPacks, knownPack, partlyKnown, rankOf } from './judged-packs'
@@ -14,6 +15,17 @@ export {
   ownWords,
   POWERS,
 } from './own-figures'
+export {
+  axisUnit,
+  columnsIn,
+  FIGURE_NAMES,
+  type FigureName,
+  figureText,
+  headText,
+  onAxis,
+  PACK_FIGURES,
+} from './pack-figures'
+export { type Area, inLineOrder, isInArea, type LineOrder, linesOf, type PackLine } from './pack-lines'
 export { daysText, type ReachInWords, reachInWords, reachText, type StretchInWords } from './reach'
 export { remedyLabel } from './remedy-label'
 export { type Asked, askedBy, askedLine, ENOUGH_UNTOLD, requirementRows } from './requirement'

@@ -77,7 +77,7 @@ const REASONS: Reasons<Exclude<About, PlanAbout | FoundAbout>['kind']> = {
   placing: (context, { pack }) => whyPlacing(context, pack),
   reach: (context, { setup }) => whyReach(setupContext(context, setup), setup),
   remedies: (context, { setup, remedies }) => whyRemedies(setupContext(context, setup), remedies),
-  bears: context => whyBears(context),
+  bears: (context, { setup }) => whyBears(context, setup),
 }
 
 /** Those of figures that bring what they are reckoned from. */

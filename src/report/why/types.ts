@@ -13,13 +13,13 @@ export type About =
   | { kind: 'day' | 'day-energy' | 'ration'; day: number }
   | { kind: 'resting-energy' }
   | { kind: 'fuel' | 'cartridges'; item: string }
-  | { kind: 'body-litres' | 'peak-load' | 'base-weight' | 'facts' | 'bears' | 'sure' }
+  | { kind: 'body-litres' | 'peak-load' | 'base-weight' | 'facts' | 'sure' }
   | { kind: 'load-share'; setup?: number }
   | { kind: 'heat' | 'heat-table'; leg: number }
   | { kind: 'moment-load' | 'moment-litres'; moment: number; pack?: number }
   | { kind: 'carry'; stop: number; camps?: readonly DryCamp[] }
   | { kind: 'on-the-way'; left: OnTheWay }
-  | { kind: 'set-up' | 'reach'; setup: number }
+  | { kind: 'set-up' | 'reach' | 'bears'; setup: number }
   | { kind: 'fit'; pack: number; item: string }
   | { kind: 'placing'; pack: number }
   | { kind: 'remedies'; setup: number; remedies: readonly Remedy[] }

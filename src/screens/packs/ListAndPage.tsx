@@ -11,7 +11,14 @@ import './packs.css'
 /** From here the page stands beside the list. */
 const BESIDE = '(min-width: 80rem)'
 
-export function ListAndPage({ detail, isApart }: { detail: string | null; isApart: boolean }) {
+interface ListAndPageProps {
+  detail: string | null
+  isApart: boolean
+  /** Wide enough for a table of all packs. */
+  isDesk: boolean
+}
+
+export function ListAndPage({ detail, isApart, isDesk }: ListAndPageProps) {
   const isWide = useMedia(BESIDE)
   const { packs } = (isApart ? apart : edited).value.draft
   const pack = packs.find(({ id }) => detail === `packs/${id}`)
@@ -47,7 +54,7 @@ export function ListAndPage({ detail, isApart }: { detail: string | null; isApar
       </>
     )
   const list = (
-    <PacksScreen isApart={isApart} open={left.current?.id ?? null} isBeside={isOpen} onOpen={open} />
+    <PacksScreen {...{ isApart, isDesk }} open={left.current?.id ?? null} isBeside={isOpen} onOpen={open} />
   )
   return (
     <>

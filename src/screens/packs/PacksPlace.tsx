@@ -10,7 +10,7 @@ const AllTripsScreen = later(async () => (await import('../trips')).AllTripsScre
 const PacksBesideScreen = later(async () => (await import('../packs-beside')).PacksBesideScreen)
 const SideBySideScreen = later(async () => (await import('../side-by-side')).SideBySideScreen)
 
-export function PacksPlace({ detail }: { detail: string | null }) {
+export function PacksPlace({ detail, isDesk = false }: { detail: string | null; isDesk?: boolean }) {
   const { screen } = library.value.place
   switch (screen) {
     case 'shop':
@@ -22,6 +22,6 @@ export function PacksPlace({ detail }: { detail: string | null }) {
     case 'side-by-side':
       return <SideBySideScreen />
     default:
-      return <ListAndPage detail={detail} isApart={screen === 'own-packs'} />
+      return <ListAndPage {...{ detail, isDesk }} isApart={screen === 'own-packs'} />
   }
 }

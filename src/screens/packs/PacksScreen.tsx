@@ -1,21 +1,21 @@
 // The list of packs: how many are suitable, what is looked at, a row a pack, and what is done with all of them.
 
-import { useMemo } from 'preact/hooks'
+import { useMemo, useState } from 'preact/hooks'
 import { later, toTop } from '../../components/frame'
 import { Warnings } from '../../components/judged'
 import { GroupHeading, LongList } from '../../components/long-list'
 import { MissingFigures } from '../../components/missing'
-import { Doors, WhenOpen } from '../../components/pieces'
+import { Doors } from '../../components/pieces'
 import { addPack } from '../../plan'
 import { FIT_LINE, type Formats, missingOf, shortCautions } from '../../report'
 import { actions, newId, openTrip } from '../../store'
 import { firstId } from '../rows'
 import { scaleOf } from './Bars'
+import { ChartAndTable } from './ChartAndTable'
 import { Counts } from './Counts'
 import { Heading } from './Heading'
 import type { Judgement } from './judged'
 import { OwnFigures } from './OwnFigures'
-import { PackPictures } from './PackPictures'
 import { PackRow } from './PackRow'
 import { type PackList, usePackList } from './pack-list'
 import { Thresholds } from './Thresholds'
@@ -32,10 +32,12 @@ interface PacksScreenProps {
   open: string | null
   /** The page stands beside the list. */
   isBeside: boolean
+  /** Wide enough for a table of all packs. */
+  isDesk: boolean
   onOpen: (id: string) => void
 }
 
-export function PacksScreen({ isApart, open, isBeside, onOpen }: PacksScreenProps) {
+export function PacksScreen({ isApart, open, isBeside, isDesk, onOpen }: PacksScreenProps) {
   const list = usePackList(isApart, isBeside ? open : null)
   const { packs, rows, judged, formats, isSortable } = list
   const { settled } = judged
@@ -44,35 +46,48 @@ export function PacksScreen({ isApart, open, isBeside, onOpen }: PacksScreenProp
     () => (onTrip ? shortCautions(onTrip.plan, onTrip.reckoning, formats) : []),
     [onTrip, formats],
   )
+  const [hasChart, setHasChart] = useState(false)
+  const hasTable = isDesk && settled !== null && isSortable
   const add = () => {
     const id = newId()
     actions.edit('Add a pack', draft => addPack(draft, firstId(id)))
     onOpen(id)
   }
   return (
-    <div class="screen packs">
+    <div class={hasTable ? 'screen packs over-all' : 'screen packs'}>
       {isApart ? <ApartHeading /> : <Heading list={list} />}
       {packs.length === 0 ? <p>Type a few figures from a pack’s tag to see what it is good for.</p> : null}
       <Warnings cautions={cautions} />
       {isSortable ? (
         <div class="stack">
           <Counts list={list} isApart={isApart} />
-          <ViewBar list={list} isApart={isApart} />
+          <ViewBar {...{ list, isApart, hasTable }}>
+            {hasTable || !settled ? null : (
+              <button
+                type="button"
+                class="link"
+                aria-expanded={hasChart}
+                onClick={() => setHasChart(!hasChart)}
+              >
+                Chart
+              </button>
+            )}
+          </ViewBar>
         </div>
       ) : null}
       {onTrip ? <CannotTell {...onTrip} formats={formats} /> : null}
-      <Rows {...{ list, isApart, open, isBeside, onOpen }} />
+      <ChartAndTable
+        {...{ list, isApart, hasTable, onOpen }}
+        hasChart={hasTable || hasChart}
+        chosen={isBeside ? open : null}
+      />
+      {hasTable ? null : <Rows {...{ list, isApart, open, isBeside, onOpen }} />}
       <button type="button" class="primary" onClick={add}>
         Add a pack
       </button>
       <Doors doors={[...TABLE_DOORS, { label: 'Give packs on', draw: () => <GivePacks packs={rows} /> }]} />
       {isApart ? null : <FromPacks />}
       {packs.length === 0 ? null : <p class="hint">{FIT_LINE}</p>}
-      {settled && settled.reckoning.packs.length > 1 ? (
-        <WhenOpen class="more section" summary={<h3>Pictures</h3>}>
-          {() => <PackPictures {...settled} formats={formats} />}
-        </WhenOpen>
-      ) : null}
       {isApart ? <OwnFigures /> : <Thresholds />}
     </div>
   )
@@ -87,7 +102,7 @@ const ApartHeading = () => (
   </div>
 )
 
-function Rows({ list, ...rest }: PacksScreenProps & { list: PackList }) {
+function Rows({ list, ...rest }: Omit<PacksScreenProps, 'isDesk'> & { list: PackList }) {
   const { rows, entries, judged, isSortable } = list
   const { settled, comparisons } = judged
   const byId = useMemo(() => new Map(rows.map(pack => [pack.id, pack])), [rows])

@@ -13,11 +13,13 @@ import { look, ORDERS, type Order } from './view'
 interface ViewBarProps {
   list: PackList
   isApart: boolean
+  /** It is sorted by the heads of a table. */
+  hasTable: boolean
   /** What else the line offers. */
   children?: ComponentChildren
 }
 
-export function ViewBar({ list, isApart, children }: ViewBarProps) {
+export function ViewBar({ list, isApart, hasTable, children }: ViewBarProps) {
   const [open, setOpen] = useState(false)
   const { chosen, packs, rows } = list
   const words = filterWords(chosen)
@@ -25,19 +27,21 @@ export function ViewBar({ list, isApart, children }: ViewBarProps) {
   return (
     <div class="stack">
       <div class="view-line">
-        <label class="sorted-by">
-          <span>Sorted by</span>
-          <select
-            value={chosen.order}
-            onChange={event => look({ order: event.currentTarget.value as Order })}
-          >
-            {ordersNow(isApart).map(({ value, label }) => (
-              <option key={value} value={value}>
-                {label}
-              </option>
-            ))}
-          </select>
-        </label>
+        {hasTable ? null : (
+          <label class="sorted-by">
+            <span>Sorted by</span>
+            <select
+              value={chosen.order}
+              onChange={event => look({ order: event.currentTarget.value as Order })}
+            >
+              {ordersNow(isApart).map(({ value, label }) => (
+                <option key={value} value={value}>
+                  {label}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
         <button type="button" class="link" aria-expanded={open} onClick={() => setOpen(!open)}>
           Filter
         </button>

@@ -57,11 +57,11 @@ export function createBackups(env: BackupEnvironment) {
   const notes: BackupNotes = createBackupNotes({ use, now })
 
   const contents = (): Contents => {
-    const { system, theme } = state.library.peek()
+    const { system, theme, packColumns } = state.library.peek()
     return {
       trips: state.tripList.peek(),
       shelf: shelfContentsOf(state.shelf.peek()),
-      settings: { system, theme },
+      settings: { system, theme, ...(packColumns && { packColumns }) },
     }
   }
 
@@ -95,7 +95,8 @@ export function createBackups(env: BackupEnvironment) {
       batch(() => {
         if (parts.length > 0) state.record(step)
         state.putWorld({ ...world, removed: pruned(world.removed, state.journal.peek()) })
-        state.library.value = { ...state.library.peek(), ...next.settings }
+        const { packColumns: _old, ...rest } = state.library.peek()
+        state.library.value = { ...rest, ...next.settings }
       })
       return was
     }

@@ -1,0 +1,90 @@
+// What this trip asks of packs, as guides on their chart: the corner of those that are large and strong enough, and the
+// line of what a pack weighs when it is full. Its sentence says the same.
+
+import type { Plan } from '../../plan'
+import type { Answer, Reckoning } from '../../reckon'
+import { counted } from '../../units'
+import { ANSWERS } from '../answers'
+import type { Formats } from '../formats'
+import { leastText, missingOf } from '../missing'
+import { momentIndex } from '../places'
+import { type FigureName, figureText, PACK_FIGURES } from './pack-figures'
+import type { PackLine } from './pack-lines'
+
+export interface Corner {
+  /** Where the need begins, and its likely range about it; no end while items lack their litres. */
+  litres: number
+  lowLitres: number
+  safeLitres: number
+  loadKg: number
+  label: string
+}
+
+/** Null where nothing is taken: there is nothing to be enough for. */
+export function cornerOf(plan: Plan, { need }: Reckoning, formats: Formats): Corner | null {
+  const missing = missingOf(plan)
+  if (missing.gear) return null
+  const { bodyLitres, bodyLitresSafe, peakLoadFullWaterKg } = need
+  const isOpen = missing.litres.length > 0
+  const litres = leastText(missing, 'litres', formats.litres(isOpen ? bodyLitres : bodyLitresSafe))
+  return {
+    litres: bodyLitres,
+    lowLitres: isOpen ? bodyLitres : Math.max(0, 2 * bodyLitres - bodyLitresSafe),
+    safeLitres: isOpen ? Number.POSITIVE_INFINITY : bodyLitresSafe,
+    loadKg: peakLoadFullWaterKg,
+    label: `this trip: ${litres}, ${leastText(missing, 'mass', formats.kg(peakLoadFullWaterKg))}`,
+  }
+}
+
+/** What the contents of a full pack weigh: so much for each litre of main body, and what rides outside it. */
+export interface BrimLine {
+  kgPerLitre: number
+  outsideKg: number
+}
+
+/** Null where nothing rides in the main body. Without gear: as heavy as is usual. */
+export function brimLineOf(plan: Plan, { need, moments }: Reckoning): BrimLine | null {
+  if (missingOf(plan).gear) return { kgPerLitre: plan.settings.brimKgPerLitre, outsideKg: 0 }
+  const full = moments[momentIndex(moments, need.bodyAt)]
+  if (need.packedDensity === null || !full) return null
+  return { kgPerLitre: need.packedDensity, outsideKg: full.kg.total - full.bodyKg }
+}
+
+/** "Of 60 packs 9 do, 6 do with care …": the chart in a sentence or two. */
+export function fieldText(lines: readonly PackLine[], corner: Corner | null, kind = 'pack'): string {
+  const counts = (Object.keys(ANSWERS) as Answer[]).flatMap(answer => {
+    const count = lines.filter(line => line.answer === answer).length
+    return count > 0 ? `${count.toLocaleString('en')} ${count === 1 ? ONE[answer] : MANY[answer]}` : []
+  })
+  const asked = corner ? ` ${corner.label.replace('this trip:', 'This trip asks for')}.` : ''
+  return `Of ${counted(lines.length, kind)}: ${counts.join(', ') || 'none is judged'}.${asked}`
+}
+
+const MANY: Record<Answer, string> = {
+  does: 'do',
+  'with-care': 'do with care',
+  'cannot-tell': 'can’t be told yet',
+  'does-not': 'do not',
+}
+const ONE: Record<Answer, string> = {
+  ...MANY,
+  does: 'does',
+  'with-care': 'does with care',
+  'does-not': 'does not',
+}
+
+/** Of those that do, which has the least of a figure, or the most where more is better; empty where none is known. */
+export function foremostText(lines: readonly PackLine[], by: FigureName, formats: Formats): string {
+  const isMore = PACK_FIGURES[by].isMore === true
+  const suitable = lines.filter(
+    ({ answer, aside, figures }) => answer === 'does' && aside === null && figures[by] !== undefined,
+  )
+  const [first, ...rest] = suitable
+  if (!first) return ''
+  const best = rest.reduce(
+    (a, b) => ((isMore ? b.figures[by]! > a.figures[by]! : b.figures[by]! < a.figures[by]!) ? b : a),
+    first,
+  )
+  const text = figureText(by, best.figures[by]!, { formats, currency: best.currency })
+  return `Of the suitable packs, ${best.name} has the ${isMore ? 'most' : 'least'}: ${PACK_FIGURES[by].name.toLowerCase()} ${text}.`
+}

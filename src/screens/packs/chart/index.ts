@@ -1,0 +1,2 @@
+export { area, light, lit, markArea } from './lit'
+export { PackChart } from './PackChart'

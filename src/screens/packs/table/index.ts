@@ -1,0 +1,1 @@
+export { PackTable } from './PackTable'
