@@ -191,7 +191,7 @@ const chunks = [
   { name: 'rest', test: /\.css$/, priority: 8.5 },
   { name: 'engine', test: /src\/(reckon|equations)\//, priority: 8 },
   { name: 'plan', test: /src\/(plan|units)\//, priority: 7 },
-  { name: 'report', test: /src\/report\/(?!why\/)/, priority: 6 },
+  { name: 'report', test: /src\/report\/(?!why\/|help\/|glossary)/, priority: 6 },
   { name: 'why', test: /src\/report\/why\//, priority: 5 },
   { name: 'files', test: /src\/files\//, minShareCount: 2, priority: 4 },
   { name: 'components', test: /src\/components\//, minShareCount: 2, priority: 3 },

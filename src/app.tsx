@@ -5,7 +5,9 @@ import { incoming, nextIncoming, useIncoming, useLink } from './components/files
 import {
   later,
   Notices,
+  toTop,
   UndoBar,
+  useBefore,
   useHeadingFocus,
   useMedia,
   useScrollBack,
@@ -13,6 +15,7 @@ import {
 } from './components/frame'
 import {
   GearScreen,
+  HelpScreen,
   MoreScreen,
   NeedPlace,
   PacksScreen,
@@ -22,7 +25,7 @@ import {
   ShelfScreen,
   TripPlace,
 } from './lazy-screens'
-import { ALONE, placeOfScreen, SHELF } from './places'
+import { ALONE, HELP, placeOfScreen, SHELF } from './places'
 import { EmptyApp } from './screens/welcome'
 import { actions, isStoring, library, openTrip } from './store'
 
@@ -49,6 +52,7 @@ export function App() {
   useLayoutEffect(() => (isWelcome ? () => scrollTo(0, 0) : undefined), [isWelcome])
   useScrollBack(shown === 'need' && !wide)
   const shelfFrom = useBefore(SHELF)
+  const helpFrom = useBefore(HELP) || 'trip'
   if (file)
     return (
       <main>
@@ -61,6 +65,13 @@ export function App() {
       <main>
         <Notices />
         <SharedPlan key={link} link={link} onDone={leaveLink} />
+      </main>
+    )
+  if (place.screen === HELP)
+    return (
+      <main>
+        <Notices />
+        <HelpScreen isDesk={wide} onClose={() => toTop(helpFrom)} />
       </main>
     )
   if (isAlone)
@@ -125,16 +136,6 @@ function useShelfBeside(wide: boolean) {
     stands.current = false
   }
   return [stands.current, close] as const
-}
-
-/** The screen that a screen was opened from, last time. */
-function useBefore(of: string): string {
-  const last = useRef('')
-  const before = useRef('')
-  const { screen } = library.value.place
-  if (screen === of && last.current !== of) before.current = last.current
-  last.current = screen
-  return before.current
 }
 
 /**

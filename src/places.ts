@@ -14,8 +14,11 @@ export const SHELF = 'shelf'
 /** The packs apart from any trip. */
 const OWN_PACKS = 'own-packs'
 
+/** How it works. */
+export const HELP = 'help'
+
 /** What is opened without a trip too. */
-export const ALONE: readonly string[] = [SHELF, OWN_PACKS]
+export const ALONE: readonly string[] = [SHELF, OWN_PACKS, HELP]
 
 /** Screens that open from a place and are shown where it is; at a desk they are listed beneath the places. */
 export const FROM_PLACES: readonly { screen: string; at: Place; label: string }[] = [

@@ -51,7 +51,7 @@ export {
 } from './heat'
 export { stowsOf } from './ledger'
 export { rigidInBody } from './need'
-export { normalCdf, SURE_SIGMAS } from './normal'
+export { normalCdf, SURE, SURE_SIGMAS } from './normal'
 export {
   type FoodSection,
   type NightlyLeft,
@@ -112,6 +112,6 @@ export {
   worthMeasuring,
 } from './uncertainty-shares'
 export { drunkFrom, type UsedBy, usedFrom } from './used-from'
-export { VERDICTS, type VerdictAbout, type VerdictKind } from './verdict-table'
+export { NEAR_RATING, VERDICTS, type VerdictAbout, type VerdictKind } from './verdict-table'
 export { contentsLimitKg } from './verdicts'
 export { isSource } from './water'

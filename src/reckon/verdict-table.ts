@@ -7,7 +7,7 @@ import { SURE } from './normal'
 import type { Need, SetupReckoning, VerdictCode } from './types'
 
 /** From this share of the rating up, a load is near it. */
-const NEAR = 0.9
+export const NEAR_RATING = 0.9
 
 /** `brim`: the pack filled to it; `body`: who carries. */
 export type VerdictAbout = 'room' | 'load' | 'brim' | 'pockets' | 'size' | 'body'
@@ -78,7 +78,9 @@ export const VERDICTS: Readonly<Record<VerdictCode, VerdictRow>> = {
     needs: ['mass'],
     holds: (figures, judged) => {
       const { ratedKg } = judged.setup
-      return ratedKg !== null && !isOverloaded(figures, judged) && figures.ratedAgainstKg > NEAR * ratedKg
+      return (
+        ratedKg !== null && !isOverloaded(figures, judged) && figures.ratedAgainstKg > NEAR_RATING * ratedKg
+      )
     },
   },
   'frameless-overloaded': { about: 'load', weight: 'fails', holds: isOverCeiling },

@@ -9,20 +9,12 @@ import { counted, listText } from '../units'
 import { type Caution, ITS_FIGURES, itsFigures, lightestSetup } from './caution'
 import { type Formats, marginText, percentOver } from './formats'
 import { fuelCautions } from './fuel-cautions'
+import { ASK_ABOUT_WATER, FOOD_DRAWS_ANIMALS, STOP_AT_PAIN, TREAT_WATER } from './general-cautions'
 import { heatCautions } from './heat-cautions'
 import { framelessLimitSentence } from './limit-names'
 import { noticeCautions } from './notice-cautions'
 import { placeText } from './places'
 import { densityNotices } from './plausible'
-
-export const GENERAL_LINE =
-  'An estimate from published averages and rules of thumb, not medical advice. Your body and a health professional overrule it. So do your guide, local rules and the pack maker’s stated maximum.'
-
-/** Stands once above a list of packs, and on each pack's own page. */
-export const FIT_LINE = 'No answer here judges how a pack fits your back and hips: try it on, loaded.'
-
-const WATER_LINE =
-  'Ask the land manager about every water source before you leave. Plan for one that is dry. Room to carry is not a drinking target: drink to thirst, and eat salty food on long hot days.'
 
 /** As much energy as a hiker may choose to go without before it is said: judgement of ours. */
 const MOST_DEFICIT = 0.2
@@ -60,13 +52,8 @@ function waterCautions(plan: Plan, reckoning: Reckoning, formats: Formats): Caut
       short: `Drinking ${water(habits.litresPerHour)} an hour can kill`,
       text: `You plan on ${water(habits.litresPerHour)} an hour. Drinking more than about ${water(maxLitresPerHour)} an hour can bring on overhydration, which can kill. Drink to thirst, eat salty food, and change hour, pace or route: salt does not undo drinking too much.`,
     })
-  cautions.push({
-    signal: 'CAUTION',
-    about: 'water',
-    text: 'Water found outdoors can make you ill, however clear it is: treat all of it before you drink.',
-  })
-  if (reckoning.need.waterCarryLitres > 0)
-    cautions.push({ signal: 'NOTICE', about: 'water', text: WATER_LINE })
+  cautions.push(TREAT_WATER)
+  if (reckoning.need.waterCarryLitres > 0) cautions.push(ASK_ABOUT_WATER)
   return cautions
 }
 
@@ -126,11 +113,7 @@ function loadCautions(plan: Plan, reckoning: Reckoning, formats: Formats): Cauti
       short: 'Too heavy for a pack without a frame',
       text: `Without a frame your shoulders carry it all. ${framelessLimitSentence(plan, formats.kg)}; a lower one of its maker comes first.`,
     })
-  cautions.push({
-    signal: 'CAUTION',
-    about: 'load',
-    text: 'With any pack, stop at pain in back, hips or knees. Stop if arms or hands tingle or go numb. Take the pack off, refit or lighten it.',
-  })
+  cautions.push(STOP_AT_PAIN)
   return cautions
 }
 
@@ -158,14 +141,7 @@ function energyCautions({ carrier: { ageYears }, trip: { meals } }: Plan, { perc
 export function foodCautions({ trip, gear }: Pick<Plan, 'trip' | 'gear'>): Caution[] {
   const sleepsOut = trip.stops.some(s => s.nights > 0 && s.meals === 'carried')
   if (!gear.some(item => item.use === 'daily')) return missingFood(trip, sleepsOut)
-  if (!sleepsOut) return []
-  return [
-    {
-      signal: 'CAUTION',
-      about: 'food',
-      text: 'Food draws bears and other animals that can hurt you. How to store it is law in many places: follow the land manager’s current order. Toiletries and rubbish count as food.',
-    },
-  ]
+  return sleepsOut ? [FOOD_DRAWS_ANIMALS] : []
 }
 
 /** Over several days somebody eats; where huts give supper and breakfast, what is eaten on the way is still carried. */

@@ -40,6 +40,8 @@ export interface ToldKind extends Pick<VerdictKind, 'needs'> {
 }
 
 const KINDS: Readonly<Record<ToldCode, ToldKind>> = { ...VERDICTS, ...TOLD_ONLY }
+/** All of them, the engine's first, in the order in which they are told. */
+export const TOLD_CODES = Object.keys(KINDS) as readonly ToldCode[]
 export const kindOfVerdict = (code: ToldCode): ToldKind => KINDS[code]
 
 /** The verdict in a few words; with `rest`, the reason and its numbers, it is the whole sentence. */

@@ -96,7 +96,7 @@ describe('the empty app', () => {
 
   test.each([
     ['Plan a trip', 'trip', 0],
-    ['Does my pack do?', 'packs', 0],
+    ['Is my pack enough?', 'packs', 0],
     ['In a shop', 'shop', 0],
     ['Food and water between resupplies', 'trip', 3],
   ])('%s is one tap', (label, place, stops) => {

@@ -16,6 +16,9 @@ import { chromiumFlags, chromiumPath } from '../tools/chromium.mjs'
 import { storeRecords } from './database'
 import { type Site, serve } from './server'
 import { type Troubles, watch } from './watch'
+import { go, placeTab } from './ways'
+
+export { go, openMore, type Place, untilQuiet } from './ways'
 
 export const built = join(import.meta.dirname, '..', '..', '.dist')
 
@@ -222,17 +225,6 @@ export async function lookAtDemo(page: Page): Promise<void> {
   await untilDemo(page)
 }
 
-export type Place = 'Trip' | 'Gear' | 'Need' | 'Packs'
-
-const placeTab = (page: Page, place: Place) =>
-  page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place, exact: true })
-
-/** Goes to one of the four places of an open trip on a phone, and waits until it is there. */
-export async function go(page: Page, place: Place): Promise<void> {
-  await placeTab(page, place).click()
-  await page.getByRole('heading', { name: place, level: 2, exact: true }).waitFor()
-}
-
 /** Gives the open trip a name by typing it; at a desk its field is in view, on a phone it may lie at another place. */
 export async function rename(page: Page, name: string): Promise<void> {
   const field = page.getByLabel('Name of the trip')
@@ -242,22 +234,9 @@ export async function rename(page: Page, name: string): Promise<void> {
   await field.fill(name)
 }
 
-/** Opens what lies behind the four places. */
-export async function openMore(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'More', exact: true }).click()
-  await page.getByRole('heading', { name: 'Trips and settings' }).waitFor()
-}
-
 /** Waits until every edit is called saved. */
 export const saved = (page: Page): Promise<void> =>
   page.getByRole('status').getByText('Saved', { exact: true }).waitFor()
-
-/** Waits until nothing on the page is still on its way: parts fetched, files read, what is reckoned after the picture. */
-export const untilQuiet = (page: Page) =>
-  page.waitForFunction(
-    () =>
-      !/Working it out…|Opening…|Reading…|Calculating .* more dry camp/.test(document.body.textContent ?? ''),
-  )
 
 /**
  * Lets the page's own clock (`page.clock.install`) run until something is so. What the app does of itself it begins in

@@ -1,7 +1,7 @@
-// Ways to what lies behind the four places, on the demo trip.
+// Every screen, and the ways to what lies behind the four places, on the demo trip. Nothing here knows of tests.
 
 import type { Page } from 'playwright-core'
-import { go } from './harness'
+import { go, openMore, untilQuiet } from './ways'
 
 /** The gear by what takes the room, once that is reckoned. */
 export async function openCosts(page: Page): Promise<void> {
@@ -67,4 +67,74 @@ export async function openPack(page: Page, name = ''): Promise<void> {
     .first()
     .click()
   await page.locator('.pack-page').waitFor()
+}
+
+/** The page that explains the model, with all its parts open. */
+export async function openHelp(page: Page): Promise<void> {
+  await openMore(page)
+  await page.getByRole('button', { name: 'How it works' }).click()
+  await page.getByRole('button', { name: 'Open all' }).click()
+  await page.getByRole('heading', { name: 'Sources' }).waitFor()
+}
+
+/** A screen behind a button of the packs. */
+const fromPacks = (button: string) => async (page: Page) => {
+  await go(page, 'Packs')
+  // At a desk it stands at the side.
+  await page.getByRole('button', { name: button, exact: true }).first().click()
+}
+
+/** A screen behind a button of what lies behind the four places. */
+const fromMore = (button: string) => async (page: Page) => {
+  await openMore(page)
+  await page.getByRole('button', { name: button, exact: true }).first().click()
+}
+
+interface Way {
+  name: string
+  /** Leads there from any of the four places of the demo trip. */
+  open: (page: Page) => Promise<void>
+  /** Has no places: the way back is its own. */
+  isApart?: true
+}
+
+/** Every screen of an open trip with the way to it. */
+export const SCREENS: readonly Way[] = [
+  { name: 'Trip', open: page => go(page, 'Trip') },
+  { name: 'Gear', open: page => go(page, 'Gear') },
+  { name: 'Need', open: page => go(page, 'Need') },
+  { name: 'Packs', open: page => go(page, 'Packs') },
+  { name: 'What takes the room', open: openCosts },
+  { name: 'On the way', open: openOnTheWay },
+  { name: 'At the shop', open: fromPacks('At the shop') },
+  { name: 'All my trips', open: fromPacks('All my trips') },
+  { name: 'Packs side by side', open: fromPacks('Packs side by side') },
+  { name: 'Side by side', open: fromPacks('Side by side') },
+  { name: 'A pack', open: page => openPack(page) },
+  { name: 'Packing day', open: openPackingDay },
+  { name: 'After the trip', open: openAfterTrip },
+  { name: 'Your own packing', open: openOwnPacking },
+  { name: 'Shelf', open: fromMore('Open the shelf') },
+  { name: 'My packs', open: fromMore('My packs') },
+  { name: 'More', open: openMore, isApart: true },
+  { name: 'Sheet', open: fromMore('Print a sheet'), isApart: true },
+  { name: 'How it works', open: openHelp, isApart: true },
+]
+
+async function openOwnPacking(page: Page) {
+  await go(page, 'Need')
+  await page.getByRole('heading', { name: 'How sure it is' }).click()
+  await page
+    .getByRole('button', { name: /your own packing|^Packed it/i })
+    .first()
+    .click()
+}
+
+/** Back to a place of the trip from where there are no places. */
+export async function backFrom(page: Page, { isApart }: Way): Promise<void> {
+  const places = page.getByRole('navigation', { name: 'Places', exact: true })
+  while (isApart && !(await places.isVisible())) {
+    await page.getByRole('button', { name: 'Back', exact: true }).first().click()
+    await untilQuiet(page)
+  }
 }

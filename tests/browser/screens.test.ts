@@ -5,7 +5,7 @@ import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { openDiffering } from './backups'
 import { at320, at1280, go, journey, openMore, type Place, untilQuiet } from './harness'
-import { openAfterTrip, openCosts, openOnTheWay, openPack, openPackingDay } from './places'
+import { openAfterTrip, openCosts, openHelp, openOnTheWay, openPack, openPackingDay } from './places'
 import { enlarge, expectKeepsRules, tooWide } from './sizes'
 
 const PLACES = ['Trip', 'Gear', 'Need', 'Packs'] as const
@@ -44,6 +44,10 @@ describe('on a phone', () => {
     await openAfterTrip(page)
     await expectKeepsRules(page, { state: 'After the trip' })
     await openMore(page)
+    await openHelp(page)
+    await expectKeepsRules(page, { state: 'How it works' })
+    await page.getByRole('button', { name: 'Back' }).click()
+    await page.getByRole('heading', { name: 'Trips and settings' }).waitFor()
     await expectKeepsRules(page, { state: 'More' })
     await openDiffering(page)
     await expectKeepsRules(page, { state: 'a backup' })
@@ -68,6 +72,9 @@ describe('on a phone', () => {
     await openAfterTrip(page)
     expect(await tooWide(page), 'After the trip').toBeLessThanOrEqual(0)
     await openMore(page)
+    await openHelp(page)
+    expect(await tooWide(page), 'How it works').toBeLessThanOrEqual(0)
+    await page.getByRole('button', { name: 'Back' }).click()
     await openDiffering(page)
     expect(await tooWide(page)).toBeLessThanOrEqual(0)
   })

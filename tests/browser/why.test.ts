@@ -6,7 +6,15 @@ import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { askAll, figuresOn, type Seen, unfold } from './figures'
 import { go, journey, openMore, untilQuiet } from './harness'
-import { openAfterTrip, openAlternatives, openCosts, openOnTheWay, openPack, openPackingDay } from './places'
+import {
+  openAfterTrip,
+  openAlternatives,
+  openCosts,
+  openHelp,
+  openOnTheWay,
+  openPack,
+  openPackingDay,
+} from './places'
 import { tooSmall, tooWideAtSmallest } from './sizes'
 
 /** An invented way due north over a hill, 24 km. */
@@ -192,6 +200,14 @@ describe('where nothing is reckoned', () => {
     expect(without(await seenOn(page))).toEqual([])
     await openMore(page)
     expect(without(await seenOn(page))).toEqual([])
+  })
+})
+
+describe('on the page that explains the model', () => {
+  journey('the invented trip’s figures have its reasons', async ({ openDemo }) => {
+    const page = await openDemo()
+    await openHelp(page)
+    expectReasons(await seenOn(page), 10)
   })
 })
 

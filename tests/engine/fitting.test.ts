@@ -89,7 +89,7 @@ describe('a rigid thing in a pack of 60 × 32 × 24 cm, oval', () => {
     )
     expect(told).toMatch(/It would stand with 27 cm of width and depth inside\. Or carry it outside\./)
     expect(verdict('too-wide')).toMatch(
-      /26 cm across, where the main body gives 24 cm\. .*presses on the back/,
+      /26 cm across, where the main body gives 24 cm\. .*against your back/,
     )
   })
 

@@ -4,7 +4,7 @@ import type { Caution } from '../../report'
 import { Why } from '../why'
 
 interface CautionsProps {
-  cautions: Caution[]
+  cautions: readonly Caution[]
 }
 
 export function Cautions({ cautions }: CautionsProps) {

@@ -1,5 +1,6 @@
 // The reasons in a sheet: one reason stands open; of several each is a line with its figure that opens.
 
+import { useContext } from 'preact/hooks'
 import sources from '../../../data/sources.json'
 import { formatsIn } from '../../report'
 import {
@@ -9,9 +10,12 @@ import {
   explainAlone,
   needsNoPlan,
   type Source,
+  withoutPaths,
 } from '../../report/why'
 import { type OpenReckoned, openTrip, reckoned } from '../../store'
 import { useSystem } from '../fields'
+import { toHelp } from './focus-field'
+import { OtherPlan } from './other-plan'
 import { Reason } from './Reason'
 
 const REGISTER: Record<string, Source> = sources
@@ -19,7 +23,9 @@ const REGISTER: Record<string, Source> = sources
 /** So many stand open at once: beyond it a list of lines is read more quickly. */
 const MOST_OPEN = 3
 
-export function Panel({ about }: { about: About }) {
+/** `isLast`: of the panels of one sheet. */
+export function Panel({ about, isLast }: { about: About; isLast: boolean }) {
+  const isInHelp = useContext(OtherPlan) !== null
   const explanations = useExplanations(about)
   if (!explanations) return null
   if (explanations.length === 0)
@@ -35,6 +41,11 @@ export function Panel({ about }: { about: About }) {
           register={REGISTER}
         />
       ))}
+      {isLast && !isInHelp ? (
+        <button type="button" class="link" onClick={toHelp}>
+          How the model works
+        </button>
+      ) : null}
     </div>
   )
 }
@@ -42,6 +53,8 @@ export function Panel({ about }: { about: About }) {
 /** Null while the open trip is not reckoned. */
 function useExplanations(about: About): Explanation[] | null {
   const formats = formatsIn(useSystem())
+  const other = useContext(OtherPlan)
+  if (other) return explain(about, { ...other, formats }).map(withoutPaths)
   if (needsNoPlan(about)) return explainAlone(about, formats)
   const open = reckoned.value
   if (!open?.reckoned.ok) return null

@@ -4,7 +4,7 @@ import {
   type Explanation,
   type Source,
   sourceText,
-  standingText,
+  standingsOf,
   type WhyInput,
   type WhyPart,
 } from '../../report/why'
@@ -156,7 +156,3 @@ function Others({ title, list, note, register }: OthersProps) {
     </>
   )
 }
-
-/** Each standing once, however many sources share it. */
-const standingsOf = (keys: readonly string[], register: Record<string, Source>) =>
-  [...new Set(keys.map(key => standingText(register[key]!.standing)))].join('; ')

@@ -23,8 +23,8 @@ export function Why({ about, figure, title, class: className, children }: WhyPro
   const answer = () => (
     <>
       {children}
-      {[about].flat().map((each, i) => (
-        <Panel key={i} about={each as About} />
+      {[about].flat().map((each, i, all) => (
+        <Panel key={i} about={each as About} isLast={i === all.length - 1} />
       ))}
     </>
   )

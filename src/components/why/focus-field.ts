@@ -1,7 +1,7 @@
 // Brings a field into view and puts the cursor in it, wherever it lies folded away. Its screen may have to be fetched
 // first: the field is awaited for a while, and then left alone.
 
-import { goTo } from '../frame'
+import { goTo, toTop } from '../frame'
 
 const PATIENCE_MS = 3000
 
@@ -26,7 +26,17 @@ function focusField(path: string): void {
 
 /** Leads to a field: opens the screen and the entry that hold it, and puts the cursor in it. */
 export function toField(path: string): void {
-  for (const sheet of document.querySelectorAll<HTMLDialogElement>('dialog[open]')) sheet.close()
+  closeSheets()
   goTo(path)
   focusField(path)
+}
+
+/** Leads to the page that explains the model. */
+export function toHelp(): void {
+  closeSheets()
+  toTop('help')
+}
+
+function closeSheets(): void {
+  for (const sheet of document.querySelectorAll<HTMLDialogElement>('dialog[open]')) sheet.close()
 }

@@ -1,6 +1,7 @@
 export { Ask } from './Ask'
 export { AskHint } from './AskHint'
 export { toField } from './focus-field'
+export { OtherPlan } from './other-plan'
 export { Sheet } from './Sheet'
 export { ToField } from './ToField'
 export { useWayBack } from './use-way-back'

@@ -6,11 +6,13 @@ export { explain, explainAlone, needsNoPlan } from './explain'
 export { fuelKgOf } from './fuel'
 export { rationText } from './ration'
 export type * from './types'
+export { withoutPaths } from './without-paths'
 export {
   kcalRangeText,
   kcalRoughText,
   kcalText,
   type Source,
   sourceText,
+  standingsOf,
   standingText,
 } from './words'

@@ -81,3 +81,7 @@ export function sourceText({ authors, year, title, where, standing, note }: Sour
 
 /** How much of a source was read, in the words of the screens. */
 export const standingText = (standing: string): string => STANDINGS[standing] ?? standing
+
+/** The standings of some sources, each once, however many share it. */
+export const standingsOf = (keys: readonly string[], register: Readonly<Record<string, Source>>): string =>
+  [...new Set(keys.map(key => standingText(register[key]!.standing)))].join('; ')

@@ -1,7 +1,7 @@
 // More: the trips kept on this device, units and theme, plan files, and what this app is and is not.
 
 import { Choice, UnitsChoice } from '../../components/fields'
-import { UndoRedo } from '../../components/frame'
+import { toTop, UndoRedo } from '../../components/frame'
 import { GENERAL_LINE } from '../../report'
 import { actions, library, offlineReady, openTrip } from '../../store'
 import { BackupSection } from '../backup'
@@ -24,6 +24,11 @@ export function MoreScreen({ onClose, onSheet }: { onClose: () => void; onSheet:
             Back
           </button>
         </div>
+      </div>
+      <div class="actions">
+        <button type="button" class="quiet" onClick={() => toTop('help')}>
+          How it works
+        </button>
       </div>
       <Trips onClose={onClose} />
       <ShelfDoor />

@@ -26,7 +26,7 @@ export function Welcome() {
         <button type="button" class="primary" onClick={() => beginAt('trip')}>
           Plan a trip
         </button>
-        {use('Does my pack do?', () => beginAt('packs'))}
+        {use('Is my pack enough?', () => beginAt('packs'))}
         {use('Food and water between resupplies', beginWithResupply)}
         {use('In a shop', () => beginAt('shop'))}
         {use('Look at a demo trip', () => void loadDemo().catch(() => setFailed(true)))}
@@ -41,6 +41,7 @@ export function Welcome() {
           onFile={file => receive([file])}
         />
         {use('More: trips, shelf, backups', () => toTop('more'))}
+        {use('How it works', () => toTop('help'))}
       </div>
       <p class="hint">The demo is invented. Everything stays on this device and works without a network.</p>
     </main>
