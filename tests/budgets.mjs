@@ -41,7 +41,7 @@ const budgets = [
     mostFiles: 1,
     files: eager.filter(file => file.endsWith('.css')),
   },
-  { what: 'everything stored for offline use', limitKb: 450, mostFiles: 60, files: stored },
+  { what: 'everything stored for offline use', limitKb: 470, mostFiles: 62, files: stored },
 ]
 
 for (const { what, limitKb, mostFiles, files } of budgets) {
