@@ -1,13 +1,14 @@
 // The answer in one line, in view on every screen while one types.
 
-import { formatsIn, missingOf, takesNothing } from '../../report'
+import { missingOf, takesNothing } from '../../report'
 import { reckoned } from '../../store'
-import { useSystem } from '../fields'
+import { useFormats } from '../fields'
+
 import { isTelling } from './UndoBar'
 import { useLastChange } from './use-last-change'
 
 export function Ticker({ onOpen }: { onOpen: () => void }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const { short: change } = useLastChange()
   const open = reckoned.value
   if (!open?.reckoned.ok) return null

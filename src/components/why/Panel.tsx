@@ -2,7 +2,6 @@
 
 import { useContext } from 'preact/hooks'
 import sources from '../../../data/sources.json'
-import { formatsIn } from '../../report'
 import {
   type About,
   type Explanation,
@@ -13,7 +12,8 @@ import {
   withoutPaths,
 } from '../../report/why'
 import { type OpenReckoned, openTrip, reckoned } from '../../store'
-import { useSystem } from '../fields'
+import { useFormats } from '../fields'
+
 import { toHelp } from './focus-field'
 import { OtherPlan } from './other-plan'
 import { Reason } from './Reason'
@@ -52,7 +52,7 @@ export function Panel({ about, isLast }: { about: About; isLast: boolean }) {
 
 /** Null while the open trip is not reckoned. */
 function useExplanations(about: About): Explanation[] | null {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const other = useContext(OtherPlan)
   if (other) return explain(about, { ...other, formats }).map(withoutPaths)
   if (needsNoPlan(about)) return explainAlone(about, formats)

@@ -1,16 +1,17 @@
 // After the trip: what came home unused, what food was left, and the pace of the last leg; each may change the next trip.
 
 import { useMemo } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+import { useFormats } from '../../components/fields'
+
 import { toTop } from '../../components/frame'
-import { formatsIn } from '../../report'
+
 import { openTrip, reckoned } from '../../store'
 import { Times } from '../on-the-way'
 import { FoodOver } from './FoodOver'
 import { Unused } from './Unused'
 
 export function AfterTripScreen() {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const open = reckoned.value
   const draft = openTrip.value?.draft
   const stopIds = useMemo(() => draft?.trip.stops.map(({ id }) => id) ?? [], [draft?.trip.stops])

@@ -1,9 +1,9 @@
 // "I packed this list in that pack": which pack, when, how full; what it says of the packing, and one tap to keep it.
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { Choice, LooseField, SelectOne, useSystem } from '../../components/fields'
+import { Choice, LooseField, SelectOne, useFormats, useSystem } from '../../components/fields'
 import { type BodyFrom, type Plan, tripName } from '../../plan'
-import { formatsIn } from '../../report'
+
 import { effectText, listOnShelf, oddText, packedSeen, reckonedList } from '../../report/confidence'
 import { actions, library, openTrip, shelf } from '../../store'
 import { bareUnitOf } from '../../units'
@@ -140,7 +140,7 @@ interface PackChoiceProps {
 }
 
 function PackChoice({ packs, chosen, onChoose }: PackChoiceProps) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   if (packs.length === 0) return null
   return (
     <SelectOne
@@ -167,7 +167,7 @@ type SeenProps = NonNullable<ReturnType<typeof readSaid>> & {
 
 /** What the packing says, before it is kept. */
 function Seen({ said, bodyLitres, list, gear, pack, onKept }: SeenProps) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const seen = packedSeen({ said, bodyLitres, W: list.W })
   if (!seen.ok) return <p class="problem">{seen.message}</p>
   const { factor } = seen

@@ -1,10 +1,11 @@
 // The packings there are, the latest first, each with what it said and the way to withdraw it.
 
 import { useRef } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+import { useFormats } from '../../components/fields'
+
 import { dateText } from '../../components/pieces'
 import type { Packing } from '../../plan/shelf'
-import { type Formats, formatsIn } from '../../report'
+import type { Formats } from '../../report'
 import { effectText, isCounted, oddText } from '../../report/confidence'
 import { withdraw } from './edit-packings'
 
@@ -15,7 +16,7 @@ interface PackingsProps {
 
 export function Packings({ packings, onNoneLeft }: PackingsProps) {
   const heading = useRef<HTMLHeadingElement>(null)
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   if (packings.length === 0) return null
   return (
     <section aria-labelledby="packings">

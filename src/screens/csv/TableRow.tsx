@@ -1,10 +1,10 @@
 // One row of a table as it would come in: whether it is taken, and what it says.
 
-import { useSystem } from '../../components/fields'
+import { useFormats } from '../../components/fields'
 import type { ReadItem } from '../../files/csv'
 import { isFood, NOT_EATEN } from '../../files/list'
 import type { Kind } from '../../plan/kinds'
-import { formatsIn } from '../../report'
+
 import { factsOf } from './row-words'
 
 interface TableRowProps {
@@ -17,7 +17,7 @@ interface TableRowProps {
 }
 
 export function TableRow({ row, taken, isSame, kind, onTake }: TableRowProps) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const { name, count = 1, use } = row.item
   const isUneaten = taken && use === undefined && kind?.use !== 'daily' && isFood(name ?? '')
   return (

@@ -1,7 +1,7 @@
 // The rows of a table as they would come in, what could not be read, and the one tap that adds what is ticked.
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { Choice, useSystem } from '../../components/fields'
+import { Choice, useFormats } from '../../components/fields'
 import {
   addTable,
   type GearLayout,
@@ -15,7 +15,7 @@ import {
 } from '../../files/csv'
 import { beginInPortions } from '../../files/portions'
 import { CAPS, type DraftItem } from '../../plan'
-import { formatsIn } from '../../report'
+
 import { actions, newId, openTrip, shelf } from '../../store'
 import { counted } from '../../units'
 import type { AddedNote } from './Added'
@@ -78,7 +78,7 @@ interface ReadRowsProps extends TableRowsProps {
 }
 
 function ReadRows({ layout, target, onAdded, read, wishes }: ReadRowsProps) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const [[ticks, setTicks], [addSame, setAddSame], [kindsAsked, setKindsAsked]] = wishes
   const [most, setMost] = useState(SHOWN_ROWS)
   const finder = useRef(kindFinder())

@@ -1,9 +1,9 @@
 // What a night's fuel must do; its mass then comes from the physics of heating water, and gas from whole cartridges.
 
-import { Field, useEdited, useSystem } from '../../components/fields'
+import { Field, useEdited, useFormats } from '../../components/fields'
 import { Why } from '../../components/why'
 import type { DraftItem } from '../../plan'
-import { formatsIn } from '../../report'
+
 import { addCartridges, fuelKgOf, gasCartridges, hasCartridges, piecesText } from '../../report/why'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import { counted } from '../../units'
@@ -49,7 +49,7 @@ export function FuelFields({ item, at }: Props) {
 }
 
 function NightsFuel({ item }: { item: DraftItem }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const kg = reckoned.value ? fuelKgOf(reckoned.value.plan, item.id) : null
   if (kg === null) return null
   return (
@@ -61,7 +61,7 @@ function NightsFuel({ item }: { item: DraftItem }) {
 
 /** Gas is bought in whole cartridges, whose empties are gear. */
 function Cartridges({ item }: { item: DraftItem }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const open = reckoned.value
   if (!open?.reckoned.ok) return null
   const wanted = gasCartridges(open.plan, open.reckoned.reckoning, item.id)

@@ -1,7 +1,7 @@
 // Gear: the list by group with its masses and litres, one line to add to it, each item open to edit in place.
 
 import { useEffect, useMemo } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+import { useFormats, useSystem } from '../../components/fields'
 import {
   type Entry,
   entryProps,
@@ -155,7 +155,7 @@ function move(item: DraftItem | undefined, spot: Spot) {
 }
 
 function Totals({ gear }: { gear: DraftItem[] }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   if (gear.length === 0)
     return <p>List what you take, with mass and packed litres. Guesses are a good start.</p>
   const result = reckoned.value?.reckoned

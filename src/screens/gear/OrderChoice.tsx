@@ -1,9 +1,9 @@
 // The order of the gear, and why each thing costs what it does.
 
-import { useSystem } from '../../components/fields'
+import { useFormats } from '../../components/fields'
 import { Why } from '../../components/why'
 import type { DraftItem } from '../../plan'
-import { costText, formatsIn } from '../../report'
+import { costText } from '../../report'
 import { gearOrder } from './order'
 import { type Costs, MOST_COSTS } from './use-costs'
 
@@ -28,7 +28,7 @@ export function Order({ count }: { count: number }) {
 
 /** One reason for all: each thing's cost is reckoned alike. */
 export function WhyCosts({ gear, costs }: { gear: readonly DraftItem[]; costs: Costs }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const things = gear.flatMap((item, i) => {
     const cost = costs.get(item.id)
     return cost ? [{ name: item.name || `Item ${i + 1}`, text: costText(cost, formats) }] : []

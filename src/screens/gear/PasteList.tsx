@@ -2,11 +2,11 @@
 // Loaded when it is opened. The text stays for this trip until its lines are in the gear.
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+import { useFormats, useSystem } from '../../components/fields'
 import { AddedWords } from '../../components/pieces'
 import { addListed, LINE_END, LIST_CAPS, type NotUnderstood, readList, type Taken } from '../../files/list'
 import { CAPS } from '../../plan'
-import { formatsIn } from '../../report'
+
 import { actions, lastLabel, newId, openTrip } from '../../store'
 import { counted } from '../../units'
 import { FoodInto } from './FoodInto'
@@ -131,7 +131,7 @@ export function PasteList({ onTable }: { onTable?: () => void }) {
 
 /** What the ticked lines come to, so that it can be held against the list's own total. */
 function Sum({ taken }: { taken: readonly Taken[] }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const kg = taken.reduce((sum, { row }) => sum + (row.massKg ?? 0) * (row.count ?? 1), 0)
   const without = (is: (each: Taken) => boolean) => taken.filter(is).length
   const open = [

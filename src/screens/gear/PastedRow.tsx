@@ -1,6 +1,6 @@
 // One line of a pasted list: whether it is taken, what was understood, what is in doubt, and which kind gives its litres.
 
-import { useSystem } from '../../components/fields'
+import { useFormats, useSystem } from '../../components/fields'
 import type { Taken } from '../../files/list'
 import { isByMass, type Kind, litresOfKind, oddMass, originInShort } from '../../plan/kinds'
 import { formatsIn } from '../../report'
@@ -16,7 +16,7 @@ interface PastedRowProps {
 export function PastedRow({ row: line, chosen, onChoose }: PastedRowProps) {
   const { row, suggestions } = line
   const { kind, take } = chosen
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const { name, massKg, litres, count = 1, group, worn, holdsWaterLitres, holdsLitres } = row
   const holds = holdsWaterLitres ?? holdsLitres
   const facts = [

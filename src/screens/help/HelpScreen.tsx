@@ -2,9 +2,10 @@
 // once more. An invented trip stands for all; it is reckoned when the page is opened.
 
 import { useEffect, useMemo, useState } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+import { useFormats } from '../../components/fields'
+
 import { OtherPlan } from '../../components/why'
-import { formatsIn } from '../../report'
+
 import { exampleOf } from '../../report/help'
 import './help.css'
 import { Part } from './Part'
@@ -14,7 +15,7 @@ import { PARTS } from './parts'
 const PICTURES = 4
 
 export function HelpScreen({ onClose, isDesk = false }: { onClose: () => void; isDesk?: boolean }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const example = useMemo(() => exampleOf(), [])
   const [open, setOpen] = useState<ReadonlySet<string>>(
     () => new Set(isDesk ? PARTS.slice(0, PICTURES).map(({ id }) => id) : []),

@@ -2,7 +2,8 @@
 
 import type { ComponentChildren } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+import { useFormats } from '../../components/fields'
+
 import { LoadLineTable } from '../../components/graphics'
 import { Warnings } from '../../components/judged'
 import { Cautions, LeftOut } from '../../components/pieces'
@@ -13,7 +14,6 @@ import {
   cautionsOf,
   contentsLimits,
   type Formats,
-  formatsIn,
   GENERAL_LINE,
   isOfThisTrip,
   leastText,
@@ -38,7 +38,7 @@ const isOfPacks = (path: string) => path.startsWith('packs/')
 
 /** `isDesk`: answer and warnings stand at the side of all places. */
 export function NeedScreen({ isDesk = false }: { isDesk?: boolean }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   if (!reckoned.value) return <p class="hint loading">Working it out…</p>
   const { plan, leftOut, reckoned: result } = reckoned.value
   if (!result.ok)

@@ -2,10 +2,11 @@
 // whether a resupply can be skipped, how far what is really left lasts, and the pace really walked.
 
 import { useMemo } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+import { useFormats } from '../../components/fields'
+
 import { toTop } from '../../components/frame'
 import type { TripLog } from '../../plan'
-import { formatsIn } from '../../report'
+
 import { onTheWayAt, openTrip, reckoned } from '../../store'
 import { Left } from './Left'
 import { ReallyLeft } from './ReallyLeft'
@@ -17,7 +18,7 @@ const ON_THE_WAY = 'on-the-way'
 const AT = 'trip/stops/'
 
 export function OnTheWayScreen({ detail }: { detail: string | null }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const { draft } = openTrip.value ?? {}
   const stops = draft?.trip.stops ?? []
   const log = draft?.log ?? {}

@@ -1,11 +1,12 @@
 // Packing day: the list in the order in which it goes into the pack, to be ticked; what may be forgotten; the scale; and how
 // full the pack is.
 
+import { useFormats } from '../../components/fields'
 import './packing-day.css'
 import { useMemo } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+
 import { goTo, toTop } from '../../components/frame'
-import { formatsIn } from '../../report'
+
 import { isMeasured } from '../../report/confidence'
 import { inPackingOrder } from '../../report/packing-day'
 import { openTrip, reckoned, shelf } from '../../store'
@@ -14,7 +15,7 @@ import { PackList } from './PackList'
 import { Scale } from './Scale'
 
 export function PackingDayScreen() {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const open = reckoned.value
   const trip = openTrip.value
   const plan = open?.plan

@@ -1,11 +1,11 @@
 // Two to four packs side by side: their bodies to one scale, their figures, and what they are for each trip.
 
 import { useMemo } from 'preact/hooks'
-import { SelectOne, useSystem } from '../../components/fields'
+import { SelectOne, useFormats } from '../../components/fields'
 import { toTop } from '../../components/frame'
 import { usePortions } from '../../components/long-list'
 import { type DraftPack, tripName } from '../../plan'
-import { FIT_LINE, formatsIn } from '../../report'
+import { FIT_LINE } from '../../report'
 import { packsApart, packsBeside } from '../../report/compare-packs'
 import { openTrip, type TripDocument, tripList } from '../../store'
 import { BesideTable } from './BesideTable'
@@ -15,7 +15,7 @@ import './packs-beside.css'
 export function PacksBesideScreen() {
   const trip = openTrip.value
   const packs = trip?.draft.packs ?? []
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const all = useMemo(() => setupsOf(packs), [packs])
   const keys = shownOf(all)
   const chosen = useMemo(

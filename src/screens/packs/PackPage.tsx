@@ -2,10 +2,11 @@
 // its figures to edit. It takes the room it is given: the whole of a phone, or a column beside the list.
 
 import { useLayoutEffect, useRef, useState } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+import { useFormats } from '../../components/fields'
+
 import { useWayBack } from '../../components/why'
 import type { DraftPack } from '../../plan'
-import { FIT_LINE, type Formats, formatsIn } from '../../report'
+import { FIT_LINE, type Formats } from '../../report'
 import { edited, openTrip } from '../../store'
 import { CompareButton } from '../packs-beside/chosen'
 import { ApartCard } from './ApartCard'
@@ -28,7 +29,7 @@ interface PackPageProps {
 const ALONE = { index: 0, count: 1 }
 
 export function PackPage({ pack, isApart, onClose }: PackPageProps) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const judged = useJudged(isApart)
   const heading = useRef<HTMLHeadingElement>(null)
   useWayBack(onClose)

@@ -1,11 +1,12 @@
 // The open trip as a link or a code, after saying what is in it.
 
+import { useFormats } from '../../components/fields'
 import './share.css'
 import { useMemo, useState } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+
 import { shareLink, withoutCarrier } from '../../files/share'
 import { completePlan, type PlanDocument } from '../../plan'
-import { type Formats, formatsIn } from '../../report'
+import type { Formats } from '../../report'
 import { reckoned } from '../../store'
 import { type PlanWithPacks, usePlanWithPacks } from './PacksAlong'
 import { useLinkOf, Ways } from './Ways'
@@ -20,7 +21,7 @@ function Share({ document, choice, chosen }: PlanWithPacks) {
   const whole = reckoned.value?.document
   const shared = useMemo(() => (leaveOut ? withoutCarrier(document) : document), [whole, chosen, leaveOut])
   const made = useLinkOf(shared, shareLink)
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   return (
     <section>
       <h2>Share this trip</h2>

@@ -1,12 +1,13 @@
 // A plan or packs that came in a link: what it is, before anything of it is kept. It never touches a trip that is here.
 
+import { useFormats } from '../../components/fields'
 import './share.css'
 import { useEffect, useRef, useState } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+
 import type { ReadPacks } from '../../files/pack-list'
 import { type ReadLink, readLink, readPacksLink } from '../../files/share'
 import { completePlan, fromPlanDocument, type PlanDocument, tripName } from '../../plan'
-import { formatsIn } from '../../report'
+
 import { actions, newId } from '../../store'
 import { counted } from '../../units'
 import { PacksOffer } from './PacksOffer'
@@ -54,7 +55,7 @@ export function SharedPlan({ link, onDone }: SharedPlanProps) {
 
 /** What a plan is, and keeping it or not. */
 export function PlanOffer({ document, onDone }: { document: PlanDocument; onDone: () => void }) {
-  const { kg, percent } = formatsIn(useSystem())
+  const { kg, percent } = useFormats()
   const { name, trip, gear = [], packs = [] } = document
   const { massKg, loadShareLimit } = completePlan(document).carrier
   const keep = () => {

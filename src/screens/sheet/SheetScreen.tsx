@@ -1,10 +1,11 @@
 // The sheet before it is printed: the paper as it will be, scaled to the screen, with the button that prints it.
 
+import { useFormats } from '../../components/fields'
 import './sheet.css'
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+
 import { dateText } from '../../components/pieces'
-import { formatsIn } from '../../report'
+
 import { packedByPlace } from '../../report/packing-day'
 import { reckoned } from '../../store'
 import { IN_SIGHT, useRows } from './rows'
@@ -14,7 +15,7 @@ import { Sheet, type SheetProps } from './Sheet'
 const PAPER_PX = 718
 
 export function SheetScreen({ onClose }: { onClose: () => void }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const open = reckoned.value
   if (!open) return null
   const { plan, listed, leftOut, reckoned: result, taken } = open

@@ -1,7 +1,8 @@
 // Bases: lists one packs from again and again. Made of the open trip or of chosen things, changed in place, packed.
 
 import { useState } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+import { useFormats } from '../../components/fields'
+
 import { Row } from '../../components/pieces'
 import {
   addBase,
@@ -13,7 +14,7 @@ import {
   removeBase,
   type Shelf,
 } from '../../plan/shelf'
-import { formatsIn } from '../../report'
+
 import { actions, newId, openTrip, shelf } from '../../store'
 import { counted } from '../../units'
 import { BaseEditor } from './BaseEditor'
@@ -100,7 +101,7 @@ export function Bases({ detail, onDetail, onSaid }: ShelfPart) {
 }
 
 function Summary({ base }: { base: Base }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const things = thingsById.value
   const kg = base.lines.reduce((sum, { thing, count }) => {
     const item = things.get(thing)?.item

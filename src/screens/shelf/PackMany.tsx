@@ -1,10 +1,11 @@
 // Things on their way into the open trip: each with how many and where, for this trip; what is there already is said.
 
 import { useState } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+import { useFormats } from '../../components/fields'
+
 import { CAPS, defaults, type Stow } from '../../plan'
 import { type BaseLine, packThings, type Thing } from '../../plan/shelf'
-import { formatsIn } from '../../report'
+
 import { actions, newId, openTrip } from '../../store'
 import { counted } from '../../units'
 import { StepHead } from './heads'
@@ -101,7 +102,7 @@ interface Line {
 }
 
 function Sum({ rows }: { rows: readonly Line[] }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const kg = rows.reduce((sum, { thing, use }) => sum + (thing.item.massKg ?? 0) * use.count, 0)
   return (
     <p role="status" data-figures="typed">

@@ -1,11 +1,12 @@
 // The stops proposed along a track: keep or drop each, name it, and say what is there.
 
 import { useId } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+import { useFormats } from '../../components/fields'
+
 import { Why } from '../../components/why'
 import { type ChosenStop, hoursOf, type KeptStop } from '../../files/gpx'
 import { CAPS, LIMITS } from '../../plan'
-import { type Formats, formatsIn } from '../../report'
+import type { Formats } from '../../report'
 
 type Pace = Parameters<typeof hoursOf>[1]
 
@@ -19,7 +20,7 @@ interface Props {
 }
 
 export function GpxStops({ kept, chosen, pace, days, onChange }: Props) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const legs = new Map(kept.map(stop => [stop.key, stop.leg]))
   const change = (key: string, part: Partial<ChosenStop>) =>
     onChange(chosen.map(stop => (stop.key === key ? { ...stop, ...part } : stop)))

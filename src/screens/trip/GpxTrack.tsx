@@ -1,7 +1,8 @@
 // One track of a file: what it measures, how to split it, and the stops it makes.
 
 import { useState } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+import { useFormats } from '../../components/fields'
+
 import {
   asChosen,
   type ChosenStop,
@@ -17,7 +18,7 @@ import {
   trackNotes,
 } from '../../files/gpx'
 import { defaults, emptyDraft, LIMITS, withStops } from '../../plan'
-import { formatsIn } from '../../report'
+
 import { actions, newId, openTrip } from '../../store'
 import { counted, parseQuantity } from '../../units'
 import { GpxStops } from './GpxStops'
@@ -36,7 +37,7 @@ export interface GpxTrackProps {
 }
 
 export function GpxTrack({ track, isNew, onUsed }: GpxTrackProps) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const pace = usePace(isNew)
   const [by, setBy] = useState<SplitBy['by']>('days')
   const [texts, setTexts] = useState<Record<SplitBy['by'], string>>({ days: '3', hours: '6' })
@@ -140,7 +141,7 @@ function daysText(
 }
 
 function Facts({ track }: { track: MeasuredTrack }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const { sums, km, elevation } = track
   const climb =
     elevation === 'none'

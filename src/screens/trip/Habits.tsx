@@ -1,9 +1,9 @@
 // How this hiker walks, drinks and eats: defaults that say where they come from, open to be changed.
 
-import { Field, useSystem } from '../../components/fields'
+import { Field, useFormats } from '../../components/fields'
 import { Why } from '../../components/why'
 import { defaults, FIELDS, STAND_IN_MASS_KG } from '../../plan'
-import { formatsIn } from '../../report'
+
 import { kcalText, rationText } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
 
@@ -78,7 +78,7 @@ export function Water() {
 
 /** The leg that asks for most in an hour stands for the rule; each leg answers for itself in its editor. */
 function HottestLeg() {
-  const { flow } = formatsIn(useSystem())
+  const { flow } = useFormats()
   const open = reckoned.value
   if (!open?.reckoned.ok) return null
   const rates = open.reckoned.reckoning.legs.map(({ litresPerHour }) => litresPerHour)

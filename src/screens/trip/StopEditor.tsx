@@ -1,9 +1,9 @@
 // One stop and the leg that leads to it.
 
-import { Field, useSystem } from '../../components/fields'
+import { Field, useFormats } from '../../components/fields'
 import { Why } from '../../components/why'
 import { type DraftStop, fieldPath, setField } from '../../plan'
-import { formatsIn } from '../../report'
+
 import { kcalRoughText } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
 import { LegWeather } from './Weather'
@@ -70,7 +70,7 @@ function LegFields({ stop, at, computedHours }: LegProps) {
 
 /** What the engine makes of the leg, each figure open to be asked why. */
 function LegFigures({ id }: { id: string }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const open = reckoned.value
   const leg = (openTrip.value?.draft.trip.stops.findIndex(stop => stop.id === id) ?? 0) - 1
   const figures = open?.reckoned.ok ? open.reckoned.reckoning.legs[leg] : undefined

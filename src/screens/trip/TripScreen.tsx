@@ -1,12 +1,12 @@
 // Trip: the stops and legs in order, and how this hiker walks, drinks and eats.
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
-import { Field, useSystem } from '../../components/fields'
+import { Field, useFormats } from '../../components/fields'
 import { toTop } from '../../components/frame'
 import { entryProps, LongList } from '../../components/long-list'
 import { Row } from '../../components/pieces'
 import { addStop, type DraftStop, duplicateStop, moveStop, removeStop } from '../../plan'
-import { type Formats, formatsIn } from '../../report'
+import type { Formats } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
 import { counted } from '../../units'
 import { type Detail, firstId, rowActions } from '../rows'
@@ -76,7 +76,7 @@ function Stops({ stops, detail, onDetail, taken }: Detail & { stops: DraftStop[]
   useEffect(() => {
     if (taken > 0) heading.current?.focus()
   }, [taken])
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const result = reckoned.value?.reckoned
   const entries = useMemo(() => stops.map(({ id }) => ({ key: id })), [stops])
   const opened = detail?.startsWith('trip/stops/') ? detail.slice('trip/stops/'.length) : null

@@ -1,11 +1,12 @@
 // All my trips: every pack judged for every trip, the fewest packs that do for all, and what one pack would have to be.
 
 import { useMemo } from 'preact/hooks'
-import { useSystem } from '../../components/fields'
+import { useFormats } from '../../components/fields'
+
 import { AskedCard } from '../../components/judged'
 import { usePortions } from '../../components/long-list'
 import { tripName } from '../../plan'
-import { FIT_LINE, formatsIn } from '../../report'
+import { FIT_LINE } from '../../report'
 import type { AllTrips } from '../../report/compare-packs'
 import { tripList } from '../../store'
 import { Covered } from './Covered'
@@ -16,7 +17,7 @@ import { useAllTrips } from './use-all-trips'
 import { chosen, comparedAmong, MOST_COMPARED, tripsToCompare } from './which'
 
 export function AllTripsScreen() {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const all = tripList.value
   const trips = useMemo(() => tripsToCompare(all), [all, chosen.value])
   const result = useAllTrips(trips, formats)

@@ -1,6 +1,6 @@
 // What an item may be instead, each with what that changes, and one tap from it.
 
-import { useSystem } from '../../../components/fields'
+import { useFormats, useSystem } from '../../../components/fields'
 import { Why } from '../../../components/why'
 import { type DraftItem, itemName } from '../../../plan'
 import { type Alternative, alternativesOf, removeSwaps } from '../../../plan/shelf'
@@ -94,7 +94,7 @@ function WhySwaps({
   there: Alternative[]
   changes: SwapChanges | null
 }) {
-  const formats = formatsIn(useSystem())
+  const formats = useFormats()
   const things = there.flatMap(({ thing, facts }) => {
     const change = changes?.get(thing.id)
     return change ? [{ name: itemName(facts), text: swapText(change, formats) }] : []
