@@ -2,6 +2,7 @@
 
 import { expect } from 'vitest'
 import { expectAccessible } from './axe'
+import { storedRecords } from './database'
 import { journey, profileOf, untilDrawn } from './harness'
 
 journey('packs are kept without a trip, set aside, and given on by a link', async ({ open }) => {
@@ -22,6 +23,10 @@ journey('packs are kept without a trip, set aside, and given on by a link', asyn
   await expectAccessible(page)
   await button('Back to packs').click()
   await page.locator('.row').first().waitFor()
+  // Where one is, is stored a moment later.
+  await expect
+    .poll(async () => JSON.stringify(await storedRecords(page, 'library')))
+    .toContain('"detail":null')
 
   await page.reload()
   await untilDrawn(page)

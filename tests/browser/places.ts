@@ -58,12 +58,12 @@ export async function openAlternatives(page: Page): Promise<void> {
   await page.getByRole('button', { name: /^Take .* −1\.\d kg/ }).waitFor()
 }
 
-/** Goes to the page of a pack: the first whose name holds this text. */
+/** Goes to the page of a pack: the first whose name holds this text, in the rows or at a desk in the table. */
 export async function openPack(page: Page, name = ''): Promise<void> {
   await go(page, 'Packs')
   await page
-    .locator('.pack-row > .door')
-    .filter({ has: page.locator('.name', { hasText: name }) })
+    .locator('.pack-row > .door, .pack-table tbody tr')
+    .filter({ has: page.locator('.name, .line-name', { hasText: name }) })
     .first()
     .click()
   await page.locator('.pack-page').waitFor()

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { openDiffering } from './backups'
-import { at320, at1280, go, journey, openMore, type Place, untilQuiet } from './harness'
+import { at320, at1280, go, journey, type Place, untilQuiet } from './harness'
 import { openAfterTrip, openCosts, openHelp, openOnTheWay, openPack, openPackingDay } from './places'
 import { enlarge, expectKeepsRules, tooWide } from './sizes'
 
@@ -43,7 +43,6 @@ describe('on a phone', () => {
     await expectKeepsRules(page, { state: 'Packing day' })
     await openAfterTrip(page)
     await expectKeepsRules(page, { state: 'After the trip' })
-    await openMore(page)
     await openHelp(page)
     await expectKeepsRules(page, { state: 'How it works' })
     await page.getByRole('button', { name: 'Back' }).click()
@@ -71,7 +70,6 @@ describe('on a phone', () => {
     expect(await tooWide(page), 'Packing day').toBeLessThanOrEqual(0)
     await openAfterTrip(page)
     expect(await tooWide(page), 'After the trip').toBeLessThanOrEqual(0)
-    await openMore(page)
     await openHelp(page)
     expect(await tooWide(page), 'How it works').toBeLessThanOrEqual(0)
     await page.getByRole('button', { name: 'Back' }).click()

@@ -156,6 +156,8 @@ describe('every figure has its reason within reach', () => {
     const row = page.locator('.pack-row', { hasText: 'Small frameless' })
     const told = plain((await row.locator('.row-says, .row-figure').allTextContents()).join(' '))
     expect(told).toMatch(/ kg.* L too small, .* kg over$/)
+    await page.getByRole('button', { name: 'Chart', exact: true }).click()
+    await page.getByRole('slider', { name: 'Packs on the chart' }).press('ArrowRight')
     expectReasons(await seenOn(page), 8)
     // A row is the door to the page with its reasons.
     await openPack(page, 'Two-way')

@@ -88,9 +88,7 @@ describe('a rigid thing in a pack of 60 × 32 × 24 cm, oval', () => {
       /^bulges the pack’s back panel: 26 cm across where .* 23 cm\. 81\.7 cm around it .* 85\.\d cm/,
     )
     expect(told).toMatch(/It would stand with 27 cm of width and depth inside\. Or carry it outside\./)
-    expect(verdict('too-wide')).toMatch(
-      /26 cm across, where the main body gives 24 cm\. .*against your back/,
-    )
+    expect(verdict('too-wide')).toMatch(/26 cm across, where the main body gives 24 cm\. .*against your back/)
   })
 
   it('does not fit, by its girth or even aslant', () => {

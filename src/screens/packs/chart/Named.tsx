@@ -40,7 +40,12 @@ export function Named({ byKey, axes, formats, onOpen }: NamedProps) {
       <strong>
         <bdi>{line.name}</bdi>
       </strong>
-      <span>{[answerText(line), part(line, axes.x, formats), part(line, axes.y, formats)].join(', ')}</span>
+      <span>{answerText(line)}</span>
+      {[axes.x, axes.y].map((name, i) => (
+        <span key={i} data-figures={PACK_FIGURES[name].isTyped ? 'typed' : undefined}>
+          {part(line, name, formats)}
+        </span>
+      ))}
       {setup === null ? null : <Why about={{ kind: 'bears', setup }} figure="Why" title={line.name} />}
       <button type="button" class="link" onClick={() => onOpen(line.key)}>
         Open
