@@ -1,6 +1,7 @@
 // The shell of the app: it installs, it needs no network once stored, a new release waits until it is let in.
 import { readdir, readFile, rm } from 'node:fs/promises'
 import { join } from 'node:path'
+import type { Browser } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { expectAccessible } from './axe'
 import { secondBuild, secondMark } from './deploy'
@@ -15,6 +16,7 @@ import {
   untilDrawn,
   untilStored,
 } from './harness'
+import type { Site } from './server'
 import { tooWide } from './sizes'
 
 /** Fixed for ever: another id would be another app to every device that has it installed. */
@@ -56,14 +58,17 @@ describe('installing', () => {
   })
 })
 
+/** A page whose script is held back until it is released. */
+async function withoutScript(browser: Browser, site: Site) {
+  const html = await readFile(join(built, 'index.html'), 'utf8')
+  const script = /src="\.\/(assets\/index-[^"]+)"/.exec(html)![1]!
+  const context = await browser.newContext(at360())
+  return { context, page: await context.newPage(), release: site.hold(script) }
+}
+
 describe('the first page', () => {
   journey('stands before any script has come, and does what was tapped then', async ({ browser, site }) => {
-    const script = /src="\.\/(assets\/index-[^"]+)"/.exec(
-      await readFile(join(built, 'index.html'), 'utf8'),
-    )![1]!
-    const context = await browser.newContext(at360())
-    const page = await context.newPage()
-    const release = site.hold(script)
+    const { page, context, release } = await withoutScript(browser, site)
     await page.goto(site.url, { waitUntil: 'commit' })
     await page.getByRole('button', { name: 'Look at a demo trip' }).click()
     expect(await page.locator('#opening').count()).toBe(1)
@@ -74,12 +79,7 @@ describe('the first page', () => {
   })
 
   journey('does not flash by where something else is opened', async ({ browser, site }) => {
-    const script = /src="\.\/(assets\/index-[^"]+)"/.exec(
-      await readFile(join(built, 'index.html'), 'utf8'),
-    )![1]!
-    const context = await browser.newContext(at360())
-    const page = await context.newPage()
-    const release = site.hold(script)
+    const { page, context, release } = await withoutScript(browser, site)
     await page.goto(`${site.url}#a-link`, { waitUntil: 'commit' })
     await page.locator('#opening').waitFor({ state: 'attached' })
     expect(await page.getByRole('main').isVisible()).toBe(false)

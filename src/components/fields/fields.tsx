@@ -1,8 +1,8 @@
 // Words, choices and switches of the open trip, by path.
 
-import { useId } from 'preact/hooks'
 import { CAPS } from '../../plan'
 import { Choice } from './Choice'
+import { Labelled } from './Labelled'
 import { useField } from './useField'
 
 interface FieldProps {
@@ -12,27 +12,20 @@ interface FieldProps {
 }
 
 export function TextField({ path, label, hint }: FieldProps) {
-  const id = useId()
   const { value, set } = useField(path)
   return (
-    <div class="field wide">
-      <label for={id}>{label}</label>
-      <div class="control">
+    <Labelled wide {...{ label, hint }}>
+      {({ id, describedBy }) => (
         <input
           id={id}
           type="text"
           autocomplete="off"
           value={typeof value === 'string' ? value : ''}
-          aria-describedby={hint ? `${id}-hint` : undefined}
+          aria-describedby={describedBy}
           onInput={event => set(event.currentTarget.value.slice(0, CAPS.nameLength) || undefined)}
         />
-        {hint ? (
-          <p id={`${id}-hint`} class="hint">
-            {hint}
-          </p>
-        ) : null}
-      </div>
-    </div>
+      )}
+    </Labelled>
   )
 }
 
@@ -56,16 +49,15 @@ export function ChoiceField({ path, label, options, usual }: ChoiceProps) {
 
 /** Many alternatives; an empty value stands for none. */
 export function SelectField({ path, label, options, usual, hint }: ChoiceProps) {
-  const id = useId()
   const { value, set } = useField(path)
   return (
-    <div class="field">
-      <label for={id}>{label}</label>
-      <div class="control">
+    <Labelled {...{ label, hint }}>
+      {({ id, describedBy }) => (
         <select
           id={id}
           data-path={path}
           value={typeof value === 'string' ? value : usual}
+          aria-describedby={describedBy}
           onChange={event => set(event.currentTarget.value || undefined)}
         >
           {options.map(option => (
@@ -74,9 +66,8 @@ export function SelectField({ path, label, options, usual, hint }: ChoiceProps) 
             </option>
           ))}
         </select>
-        {hint ? <p class="hint">{hint}</p> : null}
-      </div>
-    </div>
+      )}
+    </Labelled>
   )
 }
 

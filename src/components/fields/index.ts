@@ -1,6 +1,7 @@
 export { Choice } from './Choice'
 export { Field } from './Field'
 export { ChoiceField, type Option, TextField, ToggleField } from './fields'
+export { Labelled } from './Labelled'
 export { LooseField } from './LooseField'
 export { QuantityField } from './QuantityField'
 export { type Asked, askedFor, QuantityText, type Reading, readQuantity } from './QuantityInput'

@@ -1,7 +1,6 @@
 // A time of day that is noted of the trip, in minutes after midnight.
 
-import { useId } from 'preact/hooks'
-import { useField } from '../../components/fields'
+import { Labelled, useField } from '../../components/fields'
 import { clockText } from '../../report/really-left'
 
 interface TimeFieldProps {
@@ -11,27 +10,20 @@ interface TimeFieldProps {
 }
 
 export function TimeField({ path, label, hint }: TimeFieldProps) {
-  const id = useId()
   const { value, set } = useField(path)
   return (
-    <div class="field">
-      <label for={id}>{label}</label>
-      <div class="control">
+    <Labelled {...{ label, hint }}>
+      {({ id, describedBy }) => (
         <input
           id={id}
           data-path={path}
           type="time"
           value={typeof value === 'number' ? clockText(value) : ''}
-          aria-describedby={hint ? `${id}-hint` : undefined}
+          aria-describedby={describedBy}
           onChange={event => set(minutesOf(event.currentTarget.value))}
         />
-        {hint ? (
-          <p id={`${id}-hint`} class="hint">
-            {hint}
-          </p>
-        ) : null}
-      </div>
-    </div>
+      )}
+    </Labelled>
   )
 }
 
