@@ -8,5 +8,7 @@ if (location.hash.length > 1 || location.search) document.documentElement.datase
 // What is tapped before the app is there is done once it is (main.tsx).
 document.addEventListener('click', ({ target }) => {
   const button = target instanceof Element ? target.closest('button') : null
-  if (button) button.dataset.tapped = ''
+  if (!button) return
+  document.querySelector('[data-tapped]')?.removeAttribute('data-tapped')
+  button.dataset.tapped = ''
 })

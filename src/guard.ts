@@ -48,6 +48,7 @@ function fail(known: string, isMissing = false) {
     said,
   )
   document.getElementById('opening')?.remove()
+  delete document.documentElement.dataset.opens
   const place = document.getElementById('app') ?? document.body
   place.replaceChildren(main)
 }

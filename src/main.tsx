@@ -21,18 +21,21 @@ if (openTrip.peek())
   await within(Promise.all([loadEngine(), TripApp.ahead()]), ENGINE_MS).catch(() => undefined)
 document.getElementById('opening')?.remove()
 const { dataset } = document.documentElement
-// What stands there already stays the same, with what was chosen in it meanwhile.
-const isAhead =
-  root.firstChild && dataset.opens === undefined && isEmptyApp() && library.peek().system === 'metric'
+const isForWelcome = dataset.opens === undefined && isEmptyApp()
 const tapped = root.querySelector('[data-tapped]')?.textContent
-if (isAhead) hydrate(<App />, root)
-else {
+// The welcome that stands there already stays the same, with what was chosen in it meanwhile.
+if (isForWelcome && root.querySelector('.welcome') && library.peek().system === 'metric') {
+  hydrate(<App />, root)
+  for (const input of root.querySelectorAll('input'))
+    if (input.files?.length || input.checked !== input.defaultChecked)
+      input.dispatchEvent(new Event('change', { bubbles: true }))
+} else {
   root.replaceChildren()
   render(<App />, root)
 }
 delete dataset.opens
-if (isAhead && tapped)
-  for (const button of root.querySelectorAll('button')) if (button.textContent === tapped) button.click()
+if (isForWelcome && tapped)
+  [...root.querySelectorAll('button')].find(button => button.textContent === tapped)?.click()
 // Until here guard.ts stands in for what fails.
 dispatchEvent(new Event('app-drawn'))
 startUpdates()

@@ -23,8 +23,10 @@ export function fewestSwaps(candidate: Candidate, swaps: readonly Replacement[])
   return alone.length > 0 ? alone : mending(pairsOf(swaps))
 }
 
-/** Two for different items. */
+/** Two different things for different items. */
 const pairsOf = (swaps: readonly Replacement[]): Replacement[][] =>
   swaps.flatMap((one, i) =>
-    swaps.slice(i + 1).flatMap(other => (other.item === one.item ? [] : [[one, other]])),
+    swaps
+      .slice(i + 1)
+      .flatMap(other => (other.item === one.item || other.thing === one.thing ? [] : [[one, other]])),
   )

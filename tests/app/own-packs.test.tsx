@@ -30,6 +30,20 @@ beforeEach(() => {
 afterEach(cleanup)
 
 describe('the packs with no trip open', () => {
+  test('are all there whatever answer was asked for beside a trip', () => {
+    view.value = { ...AS_LISTED, answer: 'does' }
+    render(<PacksScreen detail={null} />)
+    expect(names()).toEqual(['Pack a', 'Pack b', 'Pack c'])
+  })
+
+  test('keep the focus on a button whose words change', () => {
+    render(<PacksScreen detail="packs/b" />)
+    const star = screen.getByRole('button', { name: 'Star Pack b' })
+    star.focus()
+    fireEvent.click(star)
+    expect(document.activeElement?.textContent).toBe('Remove star')
+  })
+
   test('are listed, edited, added to and undone', () => {
     const { rerender } = render(<PacksScreen detail={null} />)
     expect(names()).toEqual(['Pack a', 'Pack b', 'Pack c'])

@@ -99,3 +99,10 @@ function areaOf(path: string): number {
     }, 0) / 2,
   )
 }
+
+test('what stands there unasked can be taken out', () => {
+  render(<PacksBesideScreen />)
+  const before = heads()
+  fireEvent.click(screen.getAllByRole('button', { name: /^Take out/ })[0]!)
+  expect(chosenSetups.value).toHaveLength(before.length - 1)
+})

@@ -67,16 +67,25 @@ async function withoutScript(browser: Browser, site: Site) {
 }
 
 describe('the first page', () => {
-  journey('stands before any script has come, and does what was tapped then', async ({ browser, site }) => {
-    const { page, context, release } = await withoutScript(browser, site)
-    await page.goto(site.url, { waitUntil: 'commit' })
-    await page.getByRole('button', { name: 'Look at a demo trip' }).click()
-    expect(await page.locator('#opening').count()).toBe(1)
-    release()
-    await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
-    expect(await page.getByRole('main').count()).toBe(1)
-    await context.close()
-  })
+  journey(
+    'stands before any script has come, and does what was chosen and tapped last',
+    async ({ browser, site }) => {
+      const { page, context, release } = await withoutScript(browser, site)
+      await page.goto(site.url, { waitUntil: 'commit' })
+      await page.getByRole('radio', { name: 'US customary' }).check()
+      await page.getByRole('button', { name: 'Plan a trip' }).click()
+      await page.getByRole('button', { name: 'Look at a demo trip' }).click()
+      expect(await page.locator('#opening').count()).toBe(1)
+      release()
+      await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
+      expect(await page.getByRole('main').count()).toBe(1)
+      await page
+        .getByText(/\d\slb/)
+        .first()
+        .waitFor()
+      await context.close()
+    },
+  )
 
   journey('does not flash by where something else is opened', async ({ browser, site }) => {
     const { page, context, release } = await withoutScript(browser, site)

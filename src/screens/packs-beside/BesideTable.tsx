@@ -49,7 +49,12 @@ export function BesideTable({ chosen, found, trip, formats }: BesideTableProps) 
                   type="button"
                   class="link"
                   aria-label={`Take out ${name}`}
-                  onClick={() => takeOut(id)}
+                  onClick={() =>
+                    takeOut(
+                      id,
+                      chosen.map(each => each.id),
+                    )
+                  }
                 >
                   Take out
                 </button>

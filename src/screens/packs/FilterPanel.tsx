@@ -7,7 +7,14 @@ import { bareUnitOf } from '../../units'
 import type { PackList } from './pack-list'
 import { BOUND_NAMES, BOUNDS, type Bound, look } from './view'
 
-export function FilterPanel({ list, isApart }: { list: PackList; isApart: boolean }) {
+interface FilterPanelProps {
+  list: PackList
+  isApart: boolean
+  /** The table has a switch of its own for mixed answers. */
+  hasTable: boolean
+}
+
+export function FilterPanel({ list, isApart, hasTable }: FilterPanelProps) {
   const { chosen, packs } = list
   const tags = tagsOf(packs)
   return (
@@ -45,7 +52,7 @@ export function FilterPanel({ list, isApart }: { list: PackList; isApart: boolea
         <Only label="Waterproof" isOn={chosen.sealed} onTurn={sealed => look({ sealed })} />
         <Only label="Starred" isOn={chosen.starred} onTurn={starred => look({ starred })} />
         <Only label="Set aside" isOn={chosen.aside} onTurn={aside => look({ aside })} />
-        {isApart ? null : (
+        {isApart || hasTable ? null : (
           <Only label="Answers mixed when sorted" isOn={chosen.mixed} onTurn={mixed => look({ mixed })} />
         )}
       </div>

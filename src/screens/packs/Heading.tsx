@@ -28,10 +28,12 @@ export function Heading({ list }: { list: PackList }) {
     <div class="packs-heading">
       <h2 class="unseen">Packs</h2>
       <h3>
-        {suitableSentence(
-          inUse.map(({ id }) => list.answerOf(id)),
-          { isEmpty },
-        )}
+        {list.packs.length > 0 && inUse.length === 0
+          ? 'All packs are set aside'
+          : suitableSentence(
+              inUse.map(({ id }) => list.answerOf(id)),
+              { isEmpty },
+            )}
       </h3>
       {isEmpty ? null : <AskedFor {...{ plan, reckoning }} formats={list.formats} />}
     </div>

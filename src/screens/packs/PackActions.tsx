@@ -19,10 +19,11 @@ interface PackActionsProps {
 export function PackActions({ pack, name, place, isApart, onDone, onGone }: PackActionsProps) {
   const [isAsking, setAsking] = useState(false)
   const { moveUp, moveDown, duplicate, remove } = editsOf(pack, name, place)
-  const action = (label: string, act: (() => void) | undefined, then = onDone) =>
+  // By what it is about and not by its words, so that the focus stays while they change.
+  const action = (key: string, label: string, act: (() => void) | undefined, then = onDone) =>
     act ? (
       <button
-        key={label}
+        key={key}
         type="button"
         class="quiet"
         aria-label={`${label} ${name}`}
@@ -38,12 +39,13 @@ export function PackActions({ pack, name, place, isApart, onDone, onGone }: Pack
   return (
     <>
       <div class="actions pack-actions">
-        {action(pack.starred ? 'Remove star' : 'Star', () => setStarred(pack, !pack.starred))}
-        {isApart ? null : takings(pack).map(({ label, act }) => action(label, act))}
+        {action('star', pack.starred ? 'Remove star' : 'Star', () => setStarred(pack, !pack.starred))}
+        {isApart ? null : takings(pack).map(({ setup, label, act }) => action(`take ${setup}`, label, act))}
         {isAside ? (
-          action('Use again', () => setAside(pack, null))
+          action('aside', 'Use again', () => setAside(pack, null))
         ) : (
           <button
+            key="aside"
             type="button"
             class="quiet"
             aria-label={`Set aside ${name}`}
@@ -53,10 +55,10 @@ export function PackActions({ pack, name, place, isApart, onDone, onGone }: Pack
             Set aside
           </button>
         )}
-        {action('Move up', moveUp)}
-        {action('Move down', moveDown)}
-        {action('Duplicate', duplicate, onGone ?? onDone)}
-        {action('Delete', remove, onGone ?? onDone)}
+        {action('up', 'Move up', moveUp)}
+        {action('down', 'Move down', moveDown)}
+        {action('duplicate', 'Duplicate', duplicate, onGone ?? onDone)}
+        {action('delete', 'Delete', remove, onGone ?? onDone)}
       </div>
       {isAsking && !isAside ? (
         <AskWhy
@@ -72,7 +74,7 @@ export function PackActions({ pack, name, place, isApart, onDone, onGone }: Pack
 }
 
 /** For each set-up: taken on the open trip, or not any more. */
-function takings(pack: DraftPack): { label: string; act: () => void }[] {
+function takings(pack: DraftPack): { setup: string; label: string; act: () => void }[] {
   const trip = openTrip.value
   if (!trip) return []
   const { takes } = trip.draft
@@ -80,8 +82,8 @@ function takings(pack: DraftPack): { label: string; act: () => void }[] {
     const which = pack.setups.length > 1 ? `, ${name || `set-up ${i + 1}`}` : ''
     const isTaken = takes?.pack === pack.id && takes.setup === id
     return isTaken
-      ? { label: `Not on this trip${which}`, act: () => take(pack, null) }
-      : { label: `Take on this trip${which}`, act: () => take(pack, id) }
+      ? { setup: id, label: `Not on this trip${which}`, act: () => take(pack, null) }
+      : { setup: id, label: `Take on this trip${which}`, act: () => take(pack, id) }
   })
 }
 

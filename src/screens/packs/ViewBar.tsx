@@ -1,7 +1,7 @@
 // "Sorted by …" and the filter in one line, and under it the filters that are on, as words that can be tapped away.
 
 import type { ComponentChildren } from 'preact'
-import { useState } from 'preact/hooks'
+import { useRef, useState } from 'preact/hooks'
 import { measureIn } from '../../report/compare-packs'
 import { shelf } from '../../store'
 import { counted } from '../../units'
@@ -23,6 +23,12 @@ export function ViewBar({ list, isApart, hasTable, children }: ViewBarProps) {
   const [open, setOpen] = useState(false)
   const { chosen, packs, rows } = list
   const words = filterWords(chosen)
+  const opener = useRef<HTMLButtonElement>(null)
+  // The word that was tapped goes, and the focus with it.
+  const remove = (off: Parameters<typeof look>[0]) => {
+    look(off)
+    opener.current?.focus()
+  }
   const isFiltered = rows.length < packs.length
   return (
     <div class="stack">
@@ -42,12 +48,12 @@ export function ViewBar({ list, isApart, hasTable, children }: ViewBarProps) {
             </select>
           </label>
         )}
-        <button type="button" class="link" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <button ref={opener} type="button" class="link" aria-expanded={open} onClick={() => setOpen(!open)}>
           Filter
         </button>
         {children}
       </div>
-      {open ? <FilterPanel list={list} isApart={isApart} /> : null}
+      {open ? <FilterPanel {...{ list, isApart, hasTable }} /> : null}
       {words.length > 0 ? (
         <ul class="filter-words cluster" aria-label="Filters">
           {words.map(({ words, off }) => (
@@ -56,7 +62,7 @@ export function ViewBar({ list, isApart, hasTable, children }: ViewBarProps) {
                 type="button"
                 class="quiet"
                 aria-label={`Remove the filter ${words}`}
-                onClick={() => look(off)}
+                onClick={() => remove(off)}
               >
                 {words} <span aria-hidden="true">×</span>
               </button>
@@ -64,7 +70,7 @@ export function ViewBar({ list, isApart, hasTable, children }: ViewBarProps) {
           ))}
           {words.length > 1 ? (
             <li>
-              <button type="button" class="link" onClick={() => look(allShown(chosen))}>
+              <button type="button" class="link" onClick={() => remove(allShown(chosen))}>
                 Remove all
               </button>
             </li>

@@ -59,7 +59,9 @@ export function usePackList(isApart: boolean, editing: string | null): PackList 
   // One pack alone has no choices on show that could bring it back.
   const asked = isSortable ? view.value : AS_LISTED
   const found = useMemo(() => {
-    const chosen = isApart && asked.order === 'best' ? { ...asked, order: 'listed' as const } : asked
+    // Apart from a trip there are no answers, and so no best.
+    const order = asked.order === 'best' ? ('listed' as const) : asked.order
+    const chosen = isApart ? { ...asked, answer: null, order } : asked
     const readings = readingsOf(chosen, system)
     const filters = filtersOf(chosen, readings)
     const of = (id: string) => judged.packs.get(id)?.comparisons ?? []

@@ -79,8 +79,9 @@ function Compared({ trip, side }: { trip: TripDocument; side: Side }) {
         <section>
           <h3>Changed</h3>
           <ul>
-            {found.changed.map(({ name, fields }) => (
-              <li key={name}>
+            {found.changed.map(({ name, fields }, i) => (
+              // Two items may have one name.
+              <li key={`${i} ${name}`}>
                 <bdi>{name}</bdi>:{' '}
                 {fields
                   .map(({ what, before, after }) =>
@@ -132,8 +133,8 @@ function Figures({ found: { figures, answers }, here, there }: FiguresProps) {
               <td>{signedText(change, show) ?? 'same'}</td>
             </tr>
           ))}
-          {others.map(({ name, before, after }) => (
-            <tr key={name}>
+          {others.map(({ name, before, after }, i) => (
+            <tr key={`${i} ${name}`}>
               <th scope="row">
                 <bdi>{name}</bdi>
               </th>

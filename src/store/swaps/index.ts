@@ -48,7 +48,10 @@ export function replacements(): Replacement[] {
   const trip = openTrip.peek()
   if (!trip) return []
   const taken = trip.draft.gear.flatMap(({ id, atHome, swaps }) => (swaps && !atHome ? id : []))
+  const packed = new Set(trip.draft.gear.flatMap(({ atHome, shelf }) => (shelf && !atHome ? shelf.id : [])))
   return [...swappedDrafts(trip.draft, taken)].flatMap(({ item, thing, draft }) => {
+    // It cannot be in the pack twice.
+    if (packed.has(thing)) return []
     const made = settle(draft, trip.typed).plan.gear.find(({ id }) => id === item)
     return made ? { item, thing, with: made } : []
   })

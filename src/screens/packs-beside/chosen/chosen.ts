@@ -16,8 +16,9 @@ export function setBeside(key: string) {
   chosenSetups.value = [...others, key].slice(-MOST_BESIDE)
 }
 
-export function takeOut(key: string) {
-  chosenSetups.value = chosenSetups.peek().filter(other => other !== key)
+/** `shown`: those that stand there, chosen or not. */
+export function takeOut(key: string, shown: readonly string[] = chosenSetups.peek()) {
+  chosenSetups.value = shown.filter(other => other !== key)
 }
 
 /** What was ticked by hand, by the trip's id; the open trip is to begin with. */

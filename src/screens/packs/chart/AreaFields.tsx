@@ -1,6 +1,6 @@
 // The area of the chart that is shown alone, typed instead of dragged.
 
-import { useState } from 'preact/hooks'
+import { useEffect, useState } from 'preact/hooks'
 import { LooseField, readQuantity } from '../../../components/fields'
 import { WhenOpen } from '../../../components/pieces'
 import type { Formats } from '../../../report'
@@ -10,6 +10,7 @@ import type { AxesChosen } from './axes'
 
 type Ends = readonly [number, number]
 
+const NO_TEXTS = { from: '', to: '' }
 const LIMIT = { min: 0, max: 1e6, unit: '' }
 
 /** "main body 40 L to 60 L, price up to 200". */
@@ -54,7 +55,11 @@ function withEnds(area: Area | null, figure: FigureName, [from, to]: Ends): Area
 
 function FromTo({ figure, system, area, onArea }: Omit<AreaProps, 'axes'> & { figure: FigureName }) {
   const { name, kind } = PACK_FIGURES[figure]
-  const [texts, setTexts] = useState({ from: '', to: '' })
+  const [texts, setTexts] = useState(NO_TEXTS)
+  const isAsked = area?.[figure] !== undefined
+  useEffect(() => {
+    if (!isAsked) setTexts(NO_TEXTS)
+  }, [isAsked])
   const read = (text: string, label: string) =>
     readQuantity(text, {
       kind: kind === 'own' ? 'number' : kind,
@@ -74,9 +79,17 @@ function FromTo({ figure, system, area, onArea }: Omit<AreaProps, 'axes'> & { fi
         onText={text => {
           const next = { ...texts, [end]: text }
           setTexts(next)
-          const [from, to] = [read(next.from, name), read(next.to, name)]
-          if (!('value' in from && 'value' in to)) return
-          onArea(withEnds(area, figure, [from.value ?? 0, to.value ?? Number.POSITIVE_INFINITY]))
+          const made = read(text, name)
+          if (!('value' in made)) return
+          // The other end stays, typed or dragged.
+          const [from, to] = area?.[figure] ?? [0, Number.POSITIVE_INFINITY]
+          onArea(
+            withEnds(
+              area,
+              figure,
+              end === 'from' ? [made.value ?? 0, to] : [from, made.value ?? Number.POSITIVE_INFINITY],
+            ),
+          )
         }}
       />
     )
