@@ -8,13 +8,15 @@ import { ANSWERS, type PlanComparison, signedText, tripsCompared } from '../../r
 import { openTrip, type TripDocument, tripList } from '../../store'
 import { counted } from '../../units'
 import { type Side, useSides } from './sides'
+import { useSnapshots } from './use-snapshots'
 import './side-by-side.css'
 
 export function SideBySideScreen() {
   const trips = tripList.value
   const [chosen, setChosen] = useState<[string | null, string | null]>([null, null])
   const trip = trips.find(({ id }) => id === (chosen[0] ?? openTrip.value?.id)) ?? trips[0]
-  const sides = useSides(trip)
+  const snapshots = useSnapshots(trip?.id)
+  const sides = useSides(trip, snapshots.found)
   const side = sides.find(({ value }) => value === chosen[1]) ?? sides[0]
   // The trip and what it is held against trade places where both are trips.
   const choose = (id: string) => {
@@ -29,6 +31,7 @@ export function SideBySideScreen() {
           Back to packs
         </button>
       </div>
+      {trip ? <Snapshots {...snapshots} /> : null}
       {!trip || !side ? (
         <p>Nothing to compare it with yet: change this trip, make a kit, or add a second trip.</p>
       ) : (
@@ -52,6 +55,22 @@ export function SideBySideScreen() {
           ) : null}
           <Compared trip={trip} side={side} />
         </>
+      )}
+    </div>
+  )
+}
+
+/** Each is a whole backup to be read: not before somebody asks. */
+function Snapshots({ found, isReading, problem, read }: ReturnType<typeof useSnapshots>) {
+  return (
+    <div role="status">
+      {problem ? <p class="problem">{problem}</p> : null}
+      {found?.length === 0 && !problem ? <p class="hint">No snapshot on this device has this trip.</p> : null}
+      {isReading ? <p class="hint">Reading the snapshots…</p> : null}
+      {found || isReading ? null : (
+        <button type="button" class="link" onClick={read}>
+          Look in the snapshots too
+        </button>
       )}
     </div>
   )

@@ -1,10 +1,12 @@
 // What a trip can be held against: another trip, a kit, or itself as it was.
 
 import { useMemo } from 'preact/hooks'
+import { momentText } from '../../components/pieces'
 import { type Draft, type Typed, tripName } from '../../plan'
 import { kitOnTrip, withList, withListTexts } from '../../plan/shelf'
 import { apart, shelf, type TripDocument, tripList } from '../../store'
 import { type PastState, pastOf } from '../../store/past'
+import type { TripInSnapshot } from './use-snapshots'
 
 export interface Side {
   value: string
@@ -19,7 +21,10 @@ export interface Side {
 }
 
 /** All that the trip can be held against, the first of them to begin with. */
-export function useSides(trip: TripDocument | undefined): Side[] {
+export function useSides(
+  trip: TripDocument | undefined,
+  snapshots: readonly TripInSnapshot[] | null,
+): Side[] {
   const [trips, kept, packs] = [tripList.value, shelf.value, apart.value]
   const past = useMemo(() => (trip ? pastOf(trip) : []), [trip])
   return useMemo(() => {
@@ -34,11 +39,12 @@ export function useSides(trip: TripDocument | undefined): Side[] {
         })),
       ),
       ...past.map(state => pastSide(state, () => withPacks(state))),
+      ...(snapshots ?? []).map(kept => snapshotSide(kept, () => withPacks(kept))),
     ]
-    function withPacks({ draft, typed }: PastState) {
+    function withPacks({ draft, typed }: Pick<PastState, 'draft' | 'typed'>) {
       return { draft: withList(draft, packs.draft.packs), typed: withListTexts(typed, packs.typed) }
     }
-  }, [trip, trips, kept, packs, past])
+  }, [trip, trips, kept, packs, past, snapshots])
 }
 
 const sideOf = (value: string, label: string, group: string, content: Side['content']): Side => ({
@@ -52,6 +58,17 @@ const sideOf = (value: string, label: string, group: string, content: Side['cont
 
 const pastSide = ({ step, label, at }: PastState, content: Side['content']): Side => ({
   ...sideOf(`past/${step}`, `before “${label}”, ${whenText(at)}`, 'Earlier states of this trip', content),
+  name: 'Then',
+  isPast: true,
+})
+
+const snapshotSide = ({ snapshot, at }: TripInSnapshot, content: Side['content']): Side => ({
+  ...sideOf(
+    `snapshot/${snapshot}`,
+    `in the snapshot of ${momentText(at)}`,
+    'Snapshots on this device',
+    content,
+  ),
   name: 'Then',
   isPast: true,
 })
