@@ -185,9 +185,18 @@ export const stopStandIn = (index: number, count: number): string =>
 /** The field in words: `mass`, `water for a dry camp`. A field that no plan has is quoted. */
 export function fieldWord(path: string): string {
   const parts = pathParts(path)
-  // What an alternative holds is no field of the item.
-  const field = (parts[0] === 'gear' && parts[2] === 'swaps' ? 'swaps' : parts.at(-1)) ?? ''
+  // What an alternative holds is no field of the item, and a note by stop or item ends in its id.
+  const isNote = parts[0] === 'log' && parts.length === 3
+  const field = (parts[0] === 'gear' && parts[2] === 'swaps' ? 'swaps' : parts.at(isNote ? 1 : -1)) ?? ''
   return Object.hasOwn(WORDS, field) ? WORDS[field as FieldName] : `“${shortName(field)}”`
+}
+
+/** What is noted by stop. */
+const STOP_NOTES = ['left', 'reached', 'setOff']
+
+function stopName({ trip: { stops } }: Draft, id: string): string {
+  const index = stops.findIndex(stop => stop.id === id)
+  return nameOf(stops[index], stopStandIn(index, stops.length))
 }
 
 /** The thing a path leads into, by name: `Food`, `Camp 2`, `Water habits`, `Big pack, as sold`. */
@@ -199,11 +208,8 @@ export function thingAt(draft: Draft, path: string): string {
     const setup = subId && fieldAt(draft, fieldPath(area, part, id, subId))
     return setup ? `${pack}, ${nameOf(setup, 'unnamed set-up')}` : pack
   }
-  if (area === 'trip' && part === 'stops' && id) {
-    const { stops } = draft.trip
-    const index = stops.findIndex(stop => stop.id === id)
-    return nameOf(stops[index], stopStandIn(index, stops.length))
-  }
+  if (area === 'trip' && part === 'stops' && id) return stopName(draft, id)
+  if (area === 'log' && STOP_NOTES.includes(part) && id) return stopName(draft, id)
   return THINGS[area === 'trip' ? part : area] ?? 'Trip'
 }
 

@@ -24,6 +24,7 @@ import {
   type Work,
   why,
 } from './repair'
+import { withoutLogTexts } from './trip-marks'
 import type { Plan } from './types'
 
 export interface Settled {
@@ -64,10 +65,6 @@ export function settleBy(check: typeof parseWithKnown, draft: Draft, typed: Type
   const packIds = entries(work.document.packs).map(pack => work.ids.get(pack) ?? '')
   return { document, plan: withKindsEnds(plan), leftOut: [...work.said.values()], packIds }
 }
-
-/** What is noted of a trip is no part of its plan, so of its unread texts nothing is said. */
-const withoutLogTexts = (typed: Typed): Typed =>
-  Object.fromEntries(Object.entries(typed).filter(([path]) => pathParts(path)[0] !== 'log'))
 
 function bareDocument(): Branch {
   const stops = [{ name: 'Start' }, { name: 'End', leg: { km: 0 } }]
@@ -146,6 +143,7 @@ function workingCopy(untrusted: Draft, typed: Typed): Work {
   const own = new WeakSet()
   return {
     draft,
+    // What is noted of a trip is no part of its plan, so of its unread texts nothing is said.
     typed: isBranch(typed) ? withoutLogTexts(typed) : {},
     document,
     ids,

@@ -19,6 +19,12 @@ export interface Spread {
   toKg: number
 }
 
+/** The food of a plan over the whole trip: full rations eaten, and what is packed and bought for them with all that is spare. */
+export interface FoodPlanned {
+  packedKg: number
+  rations: number
+}
+
 /** Left out: nobody has said. */
 export interface TripLog {
   /** Items that are in the pack. */
@@ -26,6 +32,8 @@ export interface TripLog {
   /** What the packed pack weighs, and the water in it then; no water said: as much as the trip leaves with. */
   weighedKg?: number
   weighedWaterLitres?: number
+  /** It was weighed without the pack: only what goes in. */
+  weighedBare?: true
   /** By item. */
   spread?: Readonly<Record<string, Spread>>
   /** The packing on the shelf that tells how full the pack of this trip was. */
@@ -40,6 +48,8 @@ export interface TripLog {
   foodOverKg?: number
   /** The ration of one's own that was taken on after the trip, kg a day. */
   rationKg?: number
+  /** What the plan packed and bought before that, and the full days of food that it ate. */
+  foodPlanned?: FoodPlanned
 }
 
 export const TRIP_LOG_LIMITS = {

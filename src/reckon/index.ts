@@ -58,6 +58,7 @@ export {
   type OnTheWay,
   onTheWay,
   type Skipped,
+  sectionsFrom,
 } from './on-the-way'
 export { packedListAt } from './packed-list'
 export {

@@ -7,6 +7,7 @@ import { streamOf } from './ledger'
 import type { Stock } from './provisions'
 import { type Reckoned, reckon } from './reckon'
 import { partsOf } from './remedies-parts'
+import { departureOf } from './route'
 import type { Reckoning } from './types'
 
 /** Full rations left for a section, spare ones among them, and the mass of all that is left of what is eaten daily. */
@@ -95,16 +96,13 @@ export function onTheWay(
   }
 }
 
-/** The route's moments are the departure of the start, then the arrival and the departure of each stop. */
-const departureOf = (stop: number) => 2 * stop
-
 const foodAt = ({ moments }: Reckoning, stocks: Stock[], at: number): Food => ({
   rations: stocks[at]!.left.dailyAgain,
   foodKg: moments[at]!.kg.daily,
 })
 
 /** The stops between which food is bought: the section that `stop` is in, or begins, and each after it. */
-function sectionsFrom({ trip: { stops } }: Plan, stop: number): { from: number; to: number }[] {
+export function sectionsFrom({ trip: { stops } }: Plan, stop: number): { from: number; to: number }[] {
   const borders = stops.flatMap(({ resupply }, i) =>
     (resupply && i > 0) || i === 0 || i === stops.length - 1 ? [i] : [],
   )

@@ -98,3 +98,6 @@ function momentsOf(stops: Stop[], legs: Walk[]): Moments[] {
   })
   return moments
 }
+
+/** The index of a stop's departure among the moments: that of the start, then the arrival and the departure of each stop. */
+export const departureOf = (stop: number): number => 2 * stop

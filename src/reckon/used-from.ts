@@ -5,6 +5,7 @@ import type { Item, Plan } from '../plan/types'
 import { streamOf } from './ledger'
 import type { Stock, Stream } from './provisions'
 import { partsOf } from './remedies-parts'
+import { departureOf } from './route'
 import type { Phase, Reckoning } from './types'
 import { isSource } from './water'
 
@@ -14,8 +15,6 @@ export interface UsedBy {
   phase: Phase
   amount: number
 }
-
-const departureOf = (stop: number) => 2 * stop
 
 /** The moments after a departure, up to the departure of stop `to`, or to the arrival where the trip ends there. */
 const momentsTo = ({ moments }: Reckoning, from: number, to: number) =>

@@ -12,6 +12,7 @@ import {
   TRIP_VERSION,
   type Typed,
   withoutLog,
+  withoutLogTexts,
 } from '../plan'
 import { parted, type Shelf, setThingFact, thingPath, type WithDraft } from '../plan/shelf'
 import type { ScreenPlace, StepPart, System, Theme, TripDocument } from './documents'
@@ -153,7 +154,8 @@ export function createActions(state: State, { now, newId }: Clock) {
       const trip = state.trips.peek().get(id)
       if (!trip) return null
       const draft = { ...withoutLog(trip.draft), ...copyName({ name: trip.draft.name || 'Trip' }) }
-      const { typed, profile } = trip
+      const { profile } = trip
+      const typed = withoutLogTexts(trip.typed)
       const at = placeAfter(state.library.peek(), id)
       return add(draft, { demo: false, typed, at, label: 'Add', open: false, ...(profile && { profile }) })
     },

@@ -1,12 +1,14 @@
 // The journal: what undo can take back, over all that changes data – trips, the shelf, the list of trips – in one order.
-// A step holds only the difference it made, so that fifty of them cost little. Pure.
+// A step holds only the difference it made, so that fifty of them, with what is noted between them, cost little. Pure.
 
 import type { Draft, Typed } from '../plan'
-import type { Shelf, ShelfContents } from '../plan/shelf'
+import { isBranch, type Shelf, type ShelfContents } from '../plan/shelf'
 import type { RemovedTrip, Step, StepPart, TripDocument } from './documents'
 import { difference, patched, REFUSED, type Way } from './patch'
 
 const MOST_STEPS = 50
+/** With the notes between them, of which ticking a list makes many. */
+const MOST_WITH_NOTES = 300
 /** As many removed trips are offered to be brought back. */
 const MOST_REMOVED = 10
 
@@ -67,8 +69,26 @@ export function shelfParts(was: Shelf, shelf: Shelf): StepPart[] {
 
 /** The journal with a step more; what had been undone cannot be redone any more, and the oldest steps go. */
 export function withStep(journal: Journal, step: Step): Journal {
-  const done = doneIn(journal).filter(({ id }) => id !== step.id)
-  return [...done, step].slice(-MOST_STEPS)
+  const all = [...doneIn(journal).filter(({ id }) => id !== step.id), step].slice(-MOST_WITH_NOTES)
+  // Only from the old end: a step is undone from the state that the next one was made from.
+  let steps = 0
+  const past = all.findLastIndex(other => {
+    if (!isNote(other)) steps++
+    return steps > MOST_STEPS
+  })
+  return all.slice(past + 1)
+}
+
+/** Whether a step only notes something of a trip: a tick, a time, a reading. */
+export const isNote = ({ parts }: Pick<Step, 'parts'>): boolean =>
+  parts.length > 0 &&
+  parts.every(part => part.on === 'trip' && insideOf(insideOf(part.patch, 'draft'), 'log') !== null)
+
+/** What a patch changes inside one part, where that is all it changes. A damaged one may be of any shape. */
+function insideOf(patch: unknown, name: string): unknown {
+  const keys = isBranch(patch) ? patch.keys : null
+  if (!Array.isArray(keys) || keys.length !== 1 || !Array.isArray(keys[0])) return null
+  return keys[0][0] === name ? (keys[0][1] ?? null) : null
 }
 
 /** A step just done: its time is later than that of all there are, so that it stands last. */

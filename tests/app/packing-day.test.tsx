@@ -4,6 +4,7 @@ import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import demo from '../../data/demo-plan.json'
 import { emptyDraft, fromPlanDocument, parsePlan } from '../../src/plan'
+import { formatsIn } from '../../src/report'
 import { CalibrateScreen } from '../../src/screens/calibrate'
 import { NeedPlace } from '../../src/screens/need'
 import { PackingDayScreen } from '../../src/screens/packing-day'
@@ -109,6 +110,30 @@ test('the reading stands beside what is calculated, and is spread over the guess
   expect(screen.getByText('As calculated')).toBeTruthy()
   act(() => actions.undo())
   expect(draft()).toEqual(before)
+})
+
+test('weighed without the pack, the trip still takes it', () => {
+  const pack = draft().packs.at(-1)!
+  const takes = { pack: pack.id, setup: pack.setups[0]!.id }
+  actions.setField('takes', takes, null)
+  render(<PackingDayScreen />)
+  type(/^It weighs/, '12 kg')
+  expect(screen.getByText(/ and the pack, /)).toBeTruthy()
+  const weighedIn = screen.getByLabelText('Weighed in') as HTMLSelectElement
+  const packed = weighedIn.value
+  fireEvent.change(weighedIn, { target: { value: '' } })
+  expect([draft().takes, log().weighedBare, weighedIn.value]).toEqual([takes, true, ''])
+  expect(screen.getByText(/, without a pack\.$/)).toBeTruthy()
+  fireEvent.change(weighedIn, { target: { value: packed } })
+  expect([draft().takes, log().weighedBare, weighedIn.value]).toEqual([takes, undefined, packed])
+})
+
+test('the water to leave with is on the list, and in its reason', async () => {
+  render(<PackingDayScreen />)
+  const water = formatsIn('metric').water(reckoning().moments[0]!.kg.water)
+  expect(screen.getByText(/^Water to leave with: /).textContent).toBe(`Water to leave with: ${water}.`)
+  fireEvent.click(screen.getByRole('button', { name: /How much to pack/ }))
+  expect((await screen.findByText('Water to leave with')).closest('div')!.textContent).toContain(water)
 })
 
 test('a reading far off is kept, and what no range explains is said', () => {

@@ -84,6 +84,8 @@ describe('a scale reading', () => {
     const reckoning = reckoned(packed)
     const weighing = weighingOf({ plan: packed, reckoning, log: { weighedKg: 9 }, setup: 0 })!
     expect(weighing.packKg).toBeCloseTo(1.6 + packed.settings.linerKg, 9)
+    const bare = weighingOf({ plan: packed, reckoning, log: { weighedKg: 9, weighedBare: true }, setup: 0 })!
+    expect([bare.packKg, bare.calculatedKg]).toEqual([null, reckoning.moments[0]!.kg.total])
     expect(weighing.calculatedKg).toBeCloseTo(reckoning.moments[0]!.kg.total + weighing.packKg!, 9)
   })
 
@@ -215,6 +217,13 @@ describe('what may be forgotten', () => {
         ({ name }) => name,
       ),
     ).toEqual(['Whistle'])
+  })
+
+  test('passes over what an item here was swapped for', () => {
+    const past = trip(['Whistle', 'Winter bag'])
+    past.draft.gear[1]!.shelf = { id: 'winter', at: 1 }
+    const swapped = [{ id: 'bag', name: 'Quilt', shelf: { id: 'quilt', at: 1 }, swaps: [{ id: 'winter' }] }]
+    expect(forgotten({ ...here, gear: swapped }, [past]).things.map(({ name }) => name)).toEqual(['Whistle'])
   })
 
   test('is added from the shelf where it is there, else as it was', () => {

@@ -3,11 +3,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { type Draft, emptyDraft, fromPlanDocument, type StopDocument, withPaceBy } from '../../src/plan'
-import { emptyShelf, unusedOnShelf, withOwnRation, withUnusedNoted } from '../../src/plan/shelf'
+import { emptyShelf, foodThings, unusedOnShelf, withOwnRation, withUnusedNoted } from '../../src/plan/shelf'
 import { drunkFrom, onTheWay, reckon, usedFrom } from '../../src/reckon'
 import { formatsIn } from '../../src/report'
 import { ownRation } from '../../src/report/after-trip'
-import { aheadAt, lasting, shortOf, walkedPace } from '../../src/report/really-left'
+import { aheadAt, dryAhead, lasting, shortOf, walkedPace } from '../../src/report/really-left'
 import { counter } from '../plan/drafts'
 import { documents, planOf } from './plans'
 import { documentOf, reckoned, smallPlan } from './small-plans'
@@ -105,6 +105,23 @@ describe('what is really left', () => {
     expect(say({})).toEqual([])
   })
 
+  test('says of a doubtful water source that it may be dry', () => {
+    const doubtful = planOf({
+      ...document,
+      trip: {
+        ...document.trip,
+        water: { trustDoubtful: true },
+        stops: stops.map(stop => (stop.name === 'Hut' ? { ...stop, water: 'doubtful' } : stop)),
+      },
+    })
+    const there = { plan: doubtful, reckoning: reckoned(doubtful), formats }
+    const told = (waterLitres: number) =>
+      lasting({ waterLitres }, onTheWay(doubtful, there.reckoning, 1), there)[0]!.says
+    for (const litres of [4, 6.2, 9])
+      expect(told(litres)).toMatch(/ Hut is doubtful: if it is dry, you have no water\.$/)
+    expect(say({ waterLitres: 9 })[0]).not.toContain('doubtful')
+  })
+
   test('brings its caution where it is short, and none where it is not', () => {
     const of = (at: object) => shortOf(lasting(at, left, context), plan).map(({ about }) => about)
     expect(of({ foodKg: 1, waterLitres: 1 })).toEqual(['water', 'food'])
@@ -124,6 +141,35 @@ describe('the pace walked', () => {
     expect(walkedPace({ ...at, log: { setOff: { a: 480 }, reached: { b: 482 } } })).toMatchObject({
       isSane: false,
     })
+  })
+
+  test('is not believed where one leg of an hour or more cannot be, whatever the others come to', () => {
+    // 4 h, and 13 h instead of 1: together 2.83 times the plan.
+    const mistyped = { setOff: log.setOff, reached: { b: 480 + 240, c: 450 + 13 * 60 } }
+    expect(walkedPace({ ...at, log: mistyped })).toMatchObject({ legs: 2, isSane: false })
+    const short = stops.map(stop => (stop.name === 'Dry' ? { ...stop, leg: { km: 2 } } : stop))
+    const other = planOf({ ...document, trip: { ...document.trip, stops: short } })
+    const rested = { setOff: log.setOff, reached: { b: 480 + 240, c: 450 + 110 } }
+    expect(walkedPace({ ...at, plan: other, reckoning: reckoned(other), log: rested })).toMatchObject({
+      legs: 2,
+      isSane: true,
+    })
+  })
+
+  test('warns of the dry stretch that one stands in, and of none that lies behind', () => {
+    const dry = planOf({
+      ...document,
+      gear: document.gear!.map(item => (item.id === 'bottle' ? { ...item, holdsWaterLitres: 2 } : item)),
+      trip: {
+        ...document.trip,
+        stops: stops.map(stop => ({ ...stop, nights: stop.name === 'Hut' ? 1 : 0 })),
+      },
+    })
+    const warned = (stop: number) =>
+      dryAhead(aheadAt({ ...at, plan: dry, reckoning: reckoned(dry) }, stop, 1.5)!, stop, formats)
+    // Dry lies on the way from Spring to Hut.
+    expect(warned(2)[0]?.text).toContain('needed from Spring to Hut')
+    expect(warned(3).flatMap(({ at: where }) => where)).not.toContain(1)
   })
 
   test('changes the legs ahead and nothing before', () => {
@@ -151,12 +197,13 @@ describe('the pace walked', () => {
 
 describe('after the trip', () => {
   test('what was eaten is what was packed and bought less what was left, by the days of food', () => {
-    const none = ownRation(plan, reckoning, 0)!
-    const bought = none.rations + none.listedKg * 0.5
-    expect(none.packedKg).toBeCloseTo(bought, 9)
-    expect(ownRation(plan, reckoning, 0.5)!.ownKg).toBeCloseTo(1, 9)
-    expect(ownRation(plan, reckoning, none.packedKg)).toBeNull()
-    expect(ownRation(smallPlan({ stops, gear: [] }), reckoned(smallPlan({ stops, gear: [] })), 1)).toBeNull()
+    const { planned, listedKg } = ownRation(plan, reckoning, { overKg: 0 })!
+    const bought = planned.rations + listedKg * 0.5
+    expect(planned.packedKg).toBeCloseTo(bought, 9)
+    expect(ownRation(plan, reckoning, { overKg: 0.5 })!.ownKg).toBeCloseTo(1, 9)
+    expect(ownRation(plan, reckoning, { overKg: planned.packedKg })).toBeNull()
+    const bare = smallPlan({ stops, gear: [] })
+    expect(ownRation(bare, reckoned(bare), { overKg: 1 })).toBeNull()
   })
 
   const item = {
@@ -170,10 +217,52 @@ describe('after the trip', () => {
   const draft: Draft = { ...emptyDraft(), name: 'Ridge', gear: [item, { id: 'kit', massKg: 1 }] }
   const shelf = { ...emptyShelf(), things: [{ id: 't', item: { massKg: 1, litres: 2 }, changed: {} }] }
 
+  const own = { listedKg: 1, ownKg: 0.8, planned: { packedKg: 4, rations: 4 }, now: 9 }
+
+  test('what was left over, corrected after it was taken on, is held against the plan as it was', () => {
+    const before = ownRation(plan, reckoning, { overKg: 0.5 })!
+    const times = before.ownKg / before.listedKg / 2
+    const gear = document.gear!.map(it => (it.use === 'daily' ? { ...it, massKg: it.massKg! * times } : it))
+    const less = planOf({ ...document, gear })
+    const again = (overKg: number) => ownRation(less, reckoned(less), { overKg, before: before.planned })!
+    expect(again(0.5).ownKg).toBeCloseTo(before.ownKg, 9)
+    expect(again(0.2).ownKg).toBeCloseTo(ownRation(plan, reckoning, { overKg: 0.2 })!.ownKg, 9)
+    expect(again(0.2).listedKg).toBeCloseTo(before.listedKg * times, 9)
+  })
+
+  test('litres that follow the mass go on following it, in the list and on the shelf', () => {
+    const facts = {
+      ...{ massKg: 1, litresFrom: 'kind' as const },
+      litresRange: { low: 1, typical: 2, high: 3 },
+      litresPerKg: { low: 1, typical: 2, high: 3 },
+    }
+    const [food, ...rest] = draft.gear
+    const next = withOwnRation(
+      {
+        draft: { ...draft, gear: [{ ...facts, id: food!.id, use: 'daily', shelf: item.shelf }, ...rest] },
+        shelf: { ...shelf, things: [{ id: 't', item: facts, changed: {} }] },
+      },
+      own,
+    )
+    const less = {
+      massKg: 0.8,
+      litresPerKg: facts.litresPerKg,
+      litresRange: { low: 0.8, typical: 1.6, high: 2.4 },
+    }
+    expect(next.draft.gear[0]).toMatchObject(less)
+    expect(next.shelf.things[0]!.item).toMatchObject(less)
+  })
+
+  test('the things that the food was packed from are those still on the shelf', () => {
+    expect(foodThings(draft, shelf).map(({ id }) => id)).toEqual(['t'])
+    expect(foodThings(draft, emptyShelf())).toEqual([])
+    expect(foodThings({ ...draft, gear: [{ id: 'food', use: 'daily', massKg: 1 }] }, shelf)).toEqual([])
+  })
+
   test('one’s own ration goes into the food of the list and its things on the shelf, and nothing else', () => {
-    const next = withOwnRation({ draft, shelf }, { factor: 0.8, rationKg: 0.8, now: 9 })
+    const next = withOwnRation({ draft, shelf }, own)
     expect(next.draft.gear).toEqual([{ ...item, massKg: 0.8, litres: 1.6 }, draft.gear[1]])
-    expect(next.draft.log).toEqual({ rationKg: 0.8 })
+    expect(next.draft.log).toEqual({ rationKg: 0.8, foodPlanned: own.planned })
     expect(next.shelf.things[0]).toMatchObject({ item: { massKg: 0.8, litres: 1.6 }, changed: { massKg: 9 } })
   })
 

@@ -94,6 +94,7 @@ const log = some({
   unused: marks,
   weighedKg: fc.nat(40),
   weighedWaterLitres: fc.nat(5),
+  weighedBare: fc.constant(true as const),
   left: fc.dictionary(id, some({ foodKg: fc.nat(9), fuelKg: fc.nat(2), waterLitres: fc.nat(5) }), {
     maxKeys: 2,
   }),
@@ -103,6 +104,7 @@ const log = some({
   packing: id,
   foodOverKg: fc.nat(3),
   rationKg: fc.nat(2),
+  foodPlanned: fc.record({ packedKg: fc.nat(9), rations: fc.nat(9) }),
 })
 
 const draft = fc

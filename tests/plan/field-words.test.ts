@@ -122,6 +122,20 @@ describe('what people read of a field', () => {
         expect(describeField(wholeDraft(), at + name)).not.toMatch(AS_IN_A_FILE)
   })
 
+  test('names the stop of what is noted there, and never its mark', () => {
+    const draft = wholeDraft()
+    const [, stop] = draft.trip.stops
+    const named = {
+      ...draft,
+      trip: { ...draft.trip, stops: [draft.trip.stops[0]!, { ...stop!, name: 'Tarn' }] },
+    }
+    expect(
+      ['log/reached/', 'log/setOff/', 'log/left/'].map(at =>
+        describeField(named, `${at}${stop!.id}${at === 'log/left/' ? '/waterLitres' : ''}`),
+      ),
+    ).toEqual(['Tarn, time of arrival', 'Tarn, time you left', 'Tarn, water left'])
+  })
+
   test('tells rations by energy how to go on without the words of a file', () => {
     const { trip, gear, ...rest } = wholeDraft()
     const meals = { ...trip.meals, ration: 'energy' as const }

@@ -77,6 +77,10 @@ describe('ticks', () => {
     expect(packed()).toEqual({ food: true })
     const copy = next.actions.duplicateTrip(id)!
     expect(next.state.trips.value.get(copy)?.draft.log).toBeUndefined()
+    next.actions.setField('log/weighedKg', undefined, 'about twelve')
+    next.actions.setField('gear/food/massKg', undefined, 'some')
+    const anew = next.actions.duplicateTrip(id)!
+    expect(next.state.trips.value.get(anew)?.typed).toEqual({ 'gear/food/massKg': 'some' })
   })
 })
 

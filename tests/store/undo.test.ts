@@ -2,10 +2,11 @@
 
 import fc from 'fast-check'
 import { beforeEach, describe, expect, test } from 'vitest'
-import { addItem, emptyDraft, moveItem, removeItem } from '../../src/plan'
+import { addItem, emptyDraft, mark, moveItem, removeItem } from '../../src/plan'
 import { addThing, moveThing, packThings, removeThings, setThing, shelveItems } from '../../src/plan/shelf'
 import { createActions } from '../../src/store/actions'
 import { loadEngine } from '../../src/store/engine'
+import { isNote } from '../../src/store/journal'
 import { createState } from '../../src/store/state'
 import { counter, wholeDraft } from '../plan/drafts'
 
@@ -173,6 +174,48 @@ describe('one undo for all', () => {
     expect([thingNames().length, state.openTrip.value?.draft.name]).toEqual([5, '4'])
     redoAll()
     expect([thingNames().length, state.openTrip.value?.draft.name]).toEqual([30, '29'])
+  })
+})
+
+describe('steps that only note something', () => {
+  const tick = (id: string) => actions.edit(`Pack ${id}`, draft => mark(draft, 'packed', id, true))
+  const packed = () => Object.keys(state.openTrip.value?.draft.log?.packed ?? {}).length
+  const undoAllOf = (most: number) => {
+    for (let i = 0; i < most && state.canUndo.value; i++) actions.undo()
+  }
+
+  test('push out none of the fifty', () => {
+    actions.createTrip(wholeDraft())
+    for (let i = 0; i < 60; i++) {
+      actions.edit('Rename', draft => ({ ...draft, name: `${i}` }))
+      tick(`${i}`)
+    }
+    expect(packed()).toBe(60)
+    undoAllOf(200)
+    expect(state.openTrip.value?.draft.name).toBe('9')
+    // Those before the first of the fifty went with the steps they were made between.
+    expect(packed()).toBe(9)
+  })
+
+  test('are three hundred at most with them, the oldest first', () => {
+    actions.createTrip(wholeDraft())
+    for (let i = 0; i < 320; i++) tick(`${i}`)
+    expect(state.journal.value).toHaveLength(300)
+    undoAllOf(400)
+    expect(packed()).toBe(20)
+  })
+
+  test('are no notes where they change more: the mass beside the log, or the text of a field', () => {
+    actions.createTrip(wholeDraft())
+    tick('food')
+    actions.edit('Both', draft => mark({ ...draft, name: 'Other' }, 'packed', 'box', true))
+    actions.setField('log/weighedKg', 12, null)
+    actions.setField('gear/food/massKg', 0.9, null)
+    expect(state.journal.value.map(isNote)).toEqual([false, true, false, true, false])
+    const damaged = [null, {}, { keys: null }, { keys: [null] }, { keys: [['draft']] }, { list: null }]
+    for (const patch of damaged)
+      expect(isNote({ parts: [{ on: 'trip', id: 't', patch: patch as never }] })).toBe(false)
+    expect(isNote({ parts: [] })).toBe(false)
   })
 })
 

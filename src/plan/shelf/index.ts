@@ -26,7 +26,7 @@ export {
   withList,
   withListTexts,
 } from './own-packs'
-export { withOwnRation } from './own-ration'
+export { foodThings, withOwnRation } from './own-ration'
 export { linkItems, packThings, shelveItems } from './pack'
 export { byId, isBranch, isThings, own, type WithId } from './plain'
 export { same } from './same'

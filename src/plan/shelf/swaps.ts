@@ -4,6 +4,7 @@
 import type { Draft, DraftItem, Swap, Typed } from '../draft'
 import { fieldPath } from '../field-path'
 import { mapId } from '../lists'
+import { unmarked } from '../trip-marks'
 import { shelveItems } from './pack'
 import { same } from './same'
 import { factsOf } from './things'
@@ -63,7 +64,8 @@ interface Both {
 /**
  * Both with the thing in the item's place: facts of its own in this trip if it has any, else those on the shelf. Where
  * the item stands, how many it is, what it rides in and whether it stays home remain. What it was becomes an
- * alternative, and is put on the shelf if it is not there. As it was where one of the two is gone.
+ * alternative, and is put on the shelf if it is not there; that it was packed, or came home unused, is not said of the
+ * other. As it was where one of the two is gone.
  */
 export function swapItem(
   { draft, shelf }: Both,
@@ -87,7 +89,8 @@ export function swapItem(
     shelf: { id: thingId, at: own?.at ?? now },
     swaps: at < 0 ? [...others, former] : others.toSpliced(at, 0, former),
   }
-  return { draft: { ...draft, gear: mapId(draft.gear, itemId, () => swapped) }, shelf: shelved.shelf }
+  const gear = mapId(draft.gear, itemId, () => swapped)
+  return { draft: unmarked({ ...draft, gear }, itemId), shelf: shelved.shelf }
 }
 
 /** Unread texts without those at the facts of an item that is another now. */

@@ -1,4 +1,4 @@
-// How much of what is used up goes into the pack, and how much water into each bottle.
+// How much of what is used up goes into the pack.
 
 import type { Plan } from '../../plan'
 import { compositionAt, type Reckoning } from '../../reckon'

@@ -29,7 +29,7 @@ export function forgotten(draft: Draft, past: readonly Past[]): { things: Forgot
   const most = Math.max(1, ALIKE * nights)
   const alike = own.filter(({ draft: other }) => Math.abs(nightsOf(other) - nights) <= most)
   const looked = alike.length > 0 ? alike : own
-  const here = new Set(draft.gear.flatMap(keysOf))
+  const here = new Set(draft.gear.flatMap(item => [...keysOf(item), ...swapped(item)]))
   const found = new Map<string, Forgotten>()
   for (const { draft: other } of looked) {
     const counted = new Set<string>()
@@ -46,10 +46,15 @@ export function forgotten(draft: Draft, past: readonly Past[]): { things: Forgot
   return { things, of: looked.length }
 }
 
+/** What it may be swapped for: seen by the hiker, and not forgotten. */
+const swapped = ({ swaps = [] }: DraftItem) => swaps.map(({ id }) => shelfKey(id))
+
+const shelfKey = (id: string) => `shelf ${id}`
+
 /** What a thing is known by in another list: its name, and its thing on the shelf; nothing while it has no name. */
 function keysOf({ name, shelf }: DraftItem): string[] {
   const said = name?.trim().toLowerCase()
-  return said ? [said, ...(shelf ? [`shelf ${shelf.id}`] : [])] : []
+  return said ? [said, ...(shelf ? [shelfKey(shelf.id)] : [])] : []
 }
 
 /** The draft with that thing: from the shelf where it is there, else as the past trip had it. */

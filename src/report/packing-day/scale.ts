@@ -12,7 +12,7 @@ export interface Weighing {
   /** Without water and pack. */
   contentsKg: number
   waterLitres: number
-  /** With its liner; null: no pack is taken, and none is counted. */
+  /** With its liner; null: none is taken, or it was weighed without, and none is counted. */
   packKg: number | null
   calculatedKg: number
   /** Of the reading over what is calculated. */
@@ -42,7 +42,7 @@ export function weighingOf({ plan, reckoning, log, setup }: Asked): Weighing | n
   const { kg } = reckoning.moments[0]!
   const contentsKg = kg.total - kg.water
   const waterLitres = log.weighedWaterLitres ?? kg.water
-  const taken = setup === null ? undefined : reckoning.packs[setup]
+  const taken = setup === null || log.weighedBare ? undefined : reckoning.packs[setup]
   const packKg = taken ? taken.carriedKg - reckoning.need.peakLoadFullWaterKg : null
   const calculatedKg = contentsKg + waterLitres + (packKg ?? 0)
   const differenceKg = readKg - calculatedKg

@@ -2,4 +2,4 @@
 
 export { type Lasting, lasting, shortOf } from './lasts'
 export { type Ahead, aheadAt, type Walked, walkedPace } from './pace'
-export { aheadLines, clockText, walkedText } from './words'
+export { aheadLines, clockText, dryAhead, walkedText } from './words'

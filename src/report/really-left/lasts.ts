@@ -75,12 +75,16 @@ function foodLasts(has: number, used: readonly UsedBy[], { plan, formats }: Cont
 function waterLasts(has: number, used: readonly UsedBy[], { plan, formats }: Context): Lasting {
   const { reserveLitres: kept } = plan.trip.water
   const said = lasts('Water', { has, used, kept }, plan, formats.water)
-  if (!said.isShort || has + NOTHING < needOf(used)) return said
-  const end = plan.trip.stops[used.at(-1)!.stop]!.name
-  return {
-    ...said,
-    says: `Enough until you reach ${end}, but ${formats.water(needOf(used) + kept - has)} of the reserve is missing.`,
-  }
+  const end = used.at(-1)
+  if (!end) return said
+  const { name, water } = plan.trip.stops[end.stop]!
+  const says =
+    said.isShort && has + NOTHING >= needOf(used)
+      ? `Enough until you reach ${name}, but ${formats.water(needOf(used) + kept - has)} of the reserve is missing.`
+      : said.says
+  const isTrusted = water === 'doubtful' && end.stop < plan.trip.stops.length - 1
+  const doubt = isTrusted ? ` ${name} is doubtful: if it is dry, you have no water.` : ''
+  return { ...said, says: says + doubt }
 }
 
 /** What to beware of where something is short. */

@@ -1,12 +1,16 @@
 // The pace really walked, from the times that were noted, and the rest of the trip with it.
 
-import type { Plan, TripLog } from '../../plan'
+import { LIMITS, type Plan, type TripLog } from '../../plan'
 import { type OnTheWay, onTheWay, type Reckoning, reckon } from '../../reckon'
 
 const DAY_MIN = 1440
 
 /** Beyond these times the plan's, times were mistyped rather than walked. */
-const SANE = { min: 0.25, max: 4 } as const
+const SANE = { min: 0.25, max: 3 } as const
+const isSaneBy = (factor: number) => factor >= SANE.min && factor <= SANE.max
+
+/** On a shorter leg one break may be several times the walk: only the sum tells. */
+const TELLING_HOURS = 1
 
 /** The clock time of leaving a stop, minutes: as noted, or where no night was spent there, of reaching it. */
 function leftAtMinute(log: TripLog, id: string, nights: number): number | undefined {
@@ -20,6 +24,7 @@ export interface Walked {
   plannedHours: number
   /** Hours walked for each one planned. */
   factor: number
+  /** Over all of them, and on each leg of an hour or more. */
   isSane: boolean
 }
 
@@ -33,7 +38,7 @@ interface Asked {
 
 /** Over all legs whose times are noted and that follow the plan's pace; null where there are none. */
 export function walkedPace({ plan, reckoning, log, stopIds }: Asked): Walked | null {
-  let [legs, hours, plannedHours] = [0, 0, 0]
+  let [legs, hours, plannedHours, isSane] = [0, 0, 0, true]
   for (const [i, leg] of reckoning.legs.entries()) {
     const [from, to] = [plan.trip.stops[i]!, plan.trip.stops[i + 1]!]
     if (to.leg?.hours != null || leg.hours === 0) continue
@@ -41,16 +46,15 @@ export function walkedPace({ plan, reckoning, log, stopIds }: Asked): Walked | n
     const end = log.reached?.[stopIds[i + 1] ?? '']
     if (start === undefined || end === undefined || start === end) continue
     legs += 1
-    hours += ((end - start + DAY_MIN) % DAY_MIN) / 60
+    const walked = ((end - start + DAY_MIN) % DAY_MIN) / 60
+    if (leg.hours >= TELLING_HOURS && !isSaneBy(walked / leg.hours)) isSane = false
+    hours += walked
     plannedHours += leg.hours
   }
   if (legs === 0) return null
   const factor = hours / plannedHours
-  return { legs, hours, plannedHours, factor, isSane: factor >= SANE.min && factor <= SANE.max }
+  return { legs, hours, plannedHours, factor, isSane: isSane && isSaneBy(factor) }
 }
-
-/** A leg's longest walking time, h. */
-const MOST_HOURS = 200
 
 /** The plan with the legs after a stop at that pace; a walking time the hiker typed stays. */
 function withPaceFrom(
@@ -60,7 +64,7 @@ function withPaceFrom(
 ): Plan {
   const stops = plan.trip.stops.map((stop, i) => {
     if (i <= from || !stop.leg || stop.leg.hours !== null) return stop
-    const hours = Math.min(MOST_HOURS, reckoning.legs[i - 1]!.hours * factor)
+    const hours = Math.min(LIMITS.leg.hours.max, reckoning.legs[i - 1]!.hours * factor)
     return { ...stop, leg: { ...stop.leg, hours } }
   })
   return { ...plan, trip: { ...plan.trip, stops } }

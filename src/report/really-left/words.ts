@@ -1,7 +1,9 @@
-// The pace walked in words, and what it changes ahead.
+// The pace walked in words, what it changes ahead, and the warning of it.
 
 import type { OnTheWay } from '../../reckon'
 import { counted } from '../../units'
+import type { Caution } from '../caution'
+import { shortCautions } from '../cautions'
 import type { Formats } from '../formats'
 import type { Ahead, Walked } from './pace'
 
@@ -46,4 +48,13 @@ export function aheadLines({ plan, left, stops }: Ahead, planned: OnTheWay, form
           },
         ]
   return [...told, ...water, ...food]
+}
+
+/**
+ * The warning where bottles do not last at this pace: on the stretch that one stands in, which may have begun before, and
+ * on those after it. Without its reasons, which are those of the open plan and not of this one.
+ */
+export function dryAhead({ plan, reckoning }: Ahead, from: number, formats: Formats): Caution[] {
+  const carries = reckoning.carries.filter(({ to }) => to > from)
+  return shortCautions(plan, { ...reckoning, carries }, formats).map(({ asks: _asks, ...caution }) => caution)
 }

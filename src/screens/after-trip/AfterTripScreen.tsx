@@ -29,7 +29,7 @@ export function AfterTripScreen() {
       <Unused draft={draft} plan={plan} />
       {result.ok ? (
         <>
-          <FoodOver {...{ log, plan, formats }} reckoning={result.reckoning} />
+          <FoodOver {...{ draft, plan, formats }} reckoning={result.reckoning} />
           <Times
             {...{ plan, log, stopIds, formats }}
             reckoning={result.reckoning}

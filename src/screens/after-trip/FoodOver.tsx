@@ -2,24 +2,26 @@
 
 import { QuantityField } from '../../components/fields'
 import { Why } from '../../components/why'
-import { type Plan, TRIP_LOG_LIMITS, type TripLog } from '../../plan'
-import { withOwnRation } from '../../plan/shelf'
+import { type Draft, type Plan, TRIP_LOG_LIMITS } from '../../plan'
+import { foodThings, withOwnRation } from '../../plan/shelf'
 import type { Reckoning } from '../../reckon'
 import type { Formats } from '../../report'
-import { ownRation, ownRationLines, ownRationText } from '../../report/after-trip'
-import { actions } from '../../store'
+import { type OwnRation, ownRation, ownRationLines, ownRationText } from '../../report/after-trip'
+import { actions, shelf } from '../../store'
 
 interface FoodOverProps {
-  log: TripLog
+  draft: Draft
   plan: Plan
   reckoning: Reckoning
   formats: Formats
 }
 
-export function FoodOver({ log, plan, reckoning, formats }: FoodOverProps) {
+export function FoodOver({ draft, plan, reckoning, formats }: FoodOverProps) {
   if (!plan.gear.some(({ use, count }) => use === 'daily' && count > 0)) return null
-  const { foodOverKg, rationKg } = log
-  const own = foodOverKg === undefined ? null : ownRation(plan, reckoning, foodOverKg)
+  const { foodOverKg: overKg, rationKg, foodPlanned: before } = draft.log ?? {}
+  const own = overKg === undefined ? null : ownRation(plan, reckoning, { overKg, before })
+  // What was left over may have been corrected since: then that ration is no longer one's own.
+  const isTaken = rationKg !== undefined && (!own || formats.gear(own.ownKg) === formats.gear(rationKg))
   return (
     <section aria-labelledby="food-over">
       <h3 id="food-over">Food</h3>
@@ -31,19 +33,20 @@ export function FoodOver({ log, plan, reckoning, formats }: FoodOverProps) {
           limit={TRIP_LOG_LIMITS.foodKg}
         />
       </div>
-      {rationKg !== undefined ? (
-        <p data-figures="typed" role="status">
-          Taken on: {formats.gear(rationKg)} a day, in this list and its copies, and on the shelf.
-        </p>
-      ) : foodOverKg !== undefined && !own ? (
+      {overKg !== undefined && !own ? (
         <p class="problem">That is all the food of the plan: no ration follows from it.</p>
+      ) : isTaken ? (
+        <p data-figures="typed" role="status">
+          Taken on: {formats.gear(rationKg)} a day, in this list and its copies
+          {foodThings(draft, shelf.value).length > 0 ? ', and on the shelf' : ''}.
+        </p>
       ) : null}
-      {own && rationKg === undefined ? (
+      {own && !isTaken ? (
         <div data-figures="why" class="stack">
           <p>{ownRationText(own, formats)}</p>
           <p class="hint">If you packed and bought what the plan says.</p>
           {formats.gear(own.ownKg) === formats.gear(own.listedKg) ? null : (
-            <button type="button" onClick={() => takeOn(own.ownKg / own.listedKg, own.ownKg)}>
+            <button type="button" onClick={() => takeOn(own)}>
               Use {formats.gear(own.ownKg)} a day from now on
             </button>
           )}
@@ -62,5 +65,5 @@ export function FoodOver({ log, plan, reckoning, formats }: FoodOverProps) {
   )
 }
 
-const takeOn = (factor: number, rationKg: number) =>
-  actions.editBoth('Use your own ration', both => withOwnRation(both, { factor, rationKg, now: Date.now() }))
+const takeOn = (own: OwnRation) =>
+  actions.editBoth('Use your own ration', both => withOwnRation(both, { ...own, now: Date.now() }))

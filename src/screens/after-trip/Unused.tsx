@@ -35,7 +35,10 @@ export function Unused({ draft, plan }: { draft: Draft; plan: Plan }) {
       {more}
       <p class="hint">First aid, rain and warm clothes are worth carrying even unused.</p>
       {count > 0 ? (
-        <p role="status">{counted(count, 'item')} unused. Packing day will not remind you of them.</p>
+        <p role="status">
+          {counted(count, 'item')} unused. On packing day, only other trips will remind you of{' '}
+          {count === 1 ? 'it' : 'them'}.
+        </p>
       ) : null}
       {toNote > 0 ? (
         <button

@@ -23,7 +23,8 @@ export function ReallyLeft({ id, at, left, plan, reckoning, formats }: ReallyLef
   const told = lasting(at, left, { plan, reckoning, formats })
   return (
     <section aria-labelledby="really">
-      <h3 id="really">What do you really have?</h3>
+      <h3 id="really">What will you really have as you leave?</h3>
+      {plan.trip.stops[left.stop]!.nights > 0 ? <p class="hint">Without what you still use here.</p> : null}
       <div class="fields">
         {left.foodKg > 0 ? (
           <QuantityField path={path('foodKg')} label="Food" kind="mass" limit={TRIP_LOG_LIMITS.foodKg} />
@@ -59,7 +60,7 @@ export function ReallyLeft({ id, at, left, plan, reckoning, formats }: ReallyLef
             about={{
               kind: 'noted',
               title: 'How far it lasts',
-              says: 'What you say you have, held against what the plan uses from here: meals and nights until food is bought or the trip ends, water until the next water source, with the reserve. Spare food is not counted as needed.',
+              says: 'What you say you have as you leave, held against what the plan uses from here: meals and nights until food is bought or the trip ends, water until the next water source, with the reserve. Spare food is not counted as needed.',
               lines: told.map(({ what, says }) => ({ label: what, value: says })),
             }}
             figure="Why it lasts so far"

@@ -5,8 +5,8 @@ import { Cautions } from '../../components/pieces'
 import { Why } from '../../components/why'
 import { fieldPath, type Plan, type TripLog, withPaceBy } from '../../plan'
 import type { OnTheWay, Reckoning } from '../../reckon'
-import { type Formats, shortCautions } from '../../report'
-import { aheadAt, aheadLines, walkedPace, walkedText } from '../../report/really-left'
+import type { Formats } from '../../report'
+import { aheadAt, aheadLines, dryAhead, walkedPace, walkedText } from '../../report/really-left'
 import { actions } from '../../store'
 import { TimeField } from './TimeField'
 
@@ -101,10 +101,4 @@ function Keep({ pace, factor }: { pace: Plan['trip']['pace']; factor: number }) 
       <p class="hint">For this trip and its copies. Walking times you typed stay.</p>
     </>
   )
-}
-
-/** The warning where bottles do not last from here on at this pace. Its reasons are those of another plan than the open one. */
-function dryAhead({ plan, reckoning }: { plan: Plan; reckoning: Reckoning }, from: number, formats: Formats) {
-  const carries = reckoning.carries.filter(({ stop }) => stop >= from)
-  return shortCautions(plan, { ...reckoning, carries }, formats).map(({ asks: _asks, ...caution }) => caution)
 }

@@ -29,6 +29,9 @@ export function PackList({ parts, plan, reckoning, formats }: PackListProps) {
     () => (reckoning ? amountsToPack(plan, reckoning, formats) : new Map<string, string>()),
     [plan, reckoning, formats],
   )
+  const start = reckoning ? reckoning.moments[0]!.kg : null
+  const water = formats.water(start?.water ?? 0)
+  const leaves = water !== formats.water(0)
   let left = drawn
   return (
     <div class="pack-list" data-figures="why">
@@ -67,16 +70,23 @@ export function PackList({ parts, plan, reckoning, formats }: PackListProps) {
         )
       })}
       {more}
-      {amounts.size > 0 ? (
+      {leaves ? <p>Water to leave with: {water}.</p> : null}
+      {amounts.size > 0 || leaves ? (
         <Why
           about={{
             kind: 'noted',
             title: 'How much to pack',
             says: 'For the start, as the trip is planned: food and fuel until they are bought again or the trip ends, with the spare days, and the water to leave with.',
-            lines: plan.gear.flatMap(item => {
-              const value = amounts.get(item.id)
-              return value ? [{ label: itemName(item), value }] : []
-            }),
+            lines: [
+              ...plan.gear.flatMap(item => {
+                const value = amounts.get(item.id)
+                return value ? [{ label: itemName(item), value }] : []
+              }),
+              ...(leaves ? [{ label: 'Water to leave with', value: water }] : []),
+              ...(start
+                ? [{ label: 'Together', value: formats.kg(start.daily + start.nightly + start.water) }]
+                : []),
+            ],
           }}
           figure="How much to pack"
         />

@@ -2,7 +2,7 @@
 
 import { QuantityField, SelectOne } from '../../components/fields'
 import { ToField, Why } from '../../components/why'
-import { TRIP_LOG_LIMITS, withSpread } from '../../plan'
+import { TRIP_LOG_LIMITS, withSpread, withWeighedIn } from '../../plan'
 import type { Reckoning } from '../../reckon'
 import type { Formats } from '../../report'
 import {
@@ -44,10 +44,12 @@ export function Scale({ open, reckoning, formats }: ScaleProps) {
             { value: '', label: 'No pack: only what goes in' },
             ...packs.map(({ name, setup }, i) => ({ value: String(i), label: `${name}, ${setup}` })),
           ]}
-          chosen={setup === null ? '' : String(setup)}
+          chosen={setup === null || log.weighedBare ? '' : String(setup)}
           onChoose={value => {
-            const chosen = value === '' ? undefined : takesOf(draft, open, packs[Number(value)]!)
-            actions.setField('takes', chosen, null)
+            const pack = value === '' ? undefined : packs[Number(value)]!
+            actions.edit(`Weighed in ${pack?.name ?? 'no pack'}`, it =>
+              withWeighedIn(it, pack && takesOf(it, open, pack)),
+            )
           }}
         />
       ) : null}

@@ -1,7 +1,7 @@
-// What a trip was before each step of the journal that changed it. Pure.
+// What a trip was before each step of the journal that changed it, but for those that only noted something. Pure.
 
 import type { StepPart, TripDocument } from '../documents'
-import { type Contents, contentsOf, type Journal } from '../journal'
+import { type Contents, contentsOf, isNote, type Journal } from '../journal'
 import { patched, REFUSED } from '../patch'
 
 export interface PastState extends Contents {
@@ -19,13 +19,15 @@ export function* pastStates(
   journal: Journal,
 ): Generator<PastState> {
   let contents: Contents | null = contentsOf(trip)
-  for (const { id, label, at, parts, undone } of journal.toReversed()) {
+  for (const step of journal.toReversed()) {
+    const { id, label, at, parts, undone } = step
     if (undone) continue
     if (parts.some(part => part.on === 'list' && part.id === trip.id)) return
     const own = parts.filter((part): part is TripPart => part.on === 'trip' && part.id === trip.id)
     if (own.length === 0) continue
     contents = before(contents, own)
     if (!contents) return
+    if (isNote(step)) continue
     yield { ...contents, step: id, label, at }
   }
 }

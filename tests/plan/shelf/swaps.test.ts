@@ -69,6 +69,12 @@ describe('taking an alternative', () => {
     ])
   })
 
+  test('leaves no word of the one before that it is packed, or came home unused', () => {
+    const log = { packed: { bag: true, box: true }, unused: { bag: true, box: true } } as const
+    const ticked = swapped({ ...before, draft: { ...before.draft, log } }, 'winter')
+    expect(ticked.draft.log).toEqual({ packed: { box: true }, unused: { box: true } })
+  })
+
   test('keeps what only this trip knew of the one before, and is offered what the shelf learns later', () => {
     const weighed = { draft: setField(after.draft, 'gear/bag/massKg', 1.5), shelf: after.shelf }
     const away = swapped(weighed, 'n1')
