@@ -195,7 +195,7 @@ const chunks = [
   { name: 'why', test: /src\/report\/why\//, priority: 5 },
   { name: 'files', test: /src\/files\//, minShareCount: 2, priority: 4 },
   { name: 'components', test: /src\/components\//, minShareCount: 2, priority: 3 },
-  { name: 'screens', minShareCount: 2, entriesAware: true },
+  { name: 'screens', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 4000 },
 ]
 
 /** The bundler names what is shared by all who share it. */

@@ -106,6 +106,13 @@ describe('snapshots', () => {
       await look.waitFor()
       await page.getByText(/1 trip, 0 items, \d+ kB/).waitFor()
       await expectAccessible(page)
+      // The trip beside itself, as the snapshot has it.
+      await page.getByRole('button', { name: 'Back', exact: true }).click()
+      await go(page, 'Packs')
+      await page.getByRole('button', { name: 'Side by side', exact: true }).click()
+      await page.getByRole('button', { name: 'Look in the snapshots too' }).click()
+      await page.getByRole('option', { name: /^in the snapshot of/ }).waitFor({ state: 'attached' })
+      await openMore(page)
       await page.getByRole('button', { name: /^Delete trip/ }).click()
       await look.click()
       await preview(page)
