@@ -68,7 +68,7 @@ export {
 export { TRIP_FORMAT, TRIP_VERSION } from './format'
 export { copyName, groupedBy } from './lists'
 export { type MainBody, mainBodyOf, withMainBody } from './main-body'
-export { itemName, tripName } from './names'
+export { itemName, packName, setupName, tripName } from './names'
 export { withoutOldNo } from './old-no'
 export { tagsIn } from './own-tags'
 export { withPaceBy } from './pace'

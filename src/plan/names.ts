@@ -6,3 +6,6 @@ interface Named {
 
 export const tripName = ({ name }: Named): string => name?.trim() || 'Trip without a name'
 export const itemName = ({ name }: Named): string => name?.trim() || 'Unnamed item'
+/** `index`: its place in the list of packs. */
+export const packName = ({ name }: Named, index: number): string => name || `Pack ${index + 1}`
+export const setupName = ({ name }: Named, index: number): string => name || `Set-up ${index + 1}`

@@ -2,6 +2,7 @@
 
 import { withoutOwnFacts } from './app-fields'
 import { type Branch, copied, entries, PART_DEPTH } from './copies'
+import { packName, setupName } from './names'
 
 export interface PackPart {
   /** Never to be changed. */
@@ -32,10 +33,10 @@ function freshPack(pack: Branch, index: number): PackPart {
   const part = withoutId(copied(withoutOwnFacts(pack), PART_DEPTH) as Branch)
   const setups = entries(part.setups).map(withoutId)
   const given = part.setups
-  part.name = part.name || `Pack ${index + 1}`
+  part.name = packName(part, index)
   part.setups = setups
   setups.forEach((setup, j) => {
-    setup.name = setup.name || (setups.length > 1 ? `Set-up ${j + 1}` : 'As it is')
+    setup.name = setups.length > 1 ? setupName(setup, j) : setup.name || 'As it is'
   })
   const isPartly = given !== undefined && setups.length !== (Array.isArray(given) ? given.length : -1)
   return { part, ids, isPartly }

@@ -59,6 +59,8 @@ export interface Context {
   plan: Plan
   reckoning: Reckoning
   formats: Formats
+  /** Nobody has said what the pack weighs: a load that it counts in is that at least. */
+  lacksOwnMass?: boolean
 }
 
 /** One set-up with all that is told of it. */
@@ -118,7 +120,7 @@ export const CODE_WORDS: Readonly<Record<VerdictCode, (on: OnSetup) => Words | n
     const limit = `${formats.kg(limitKg)}, ${limitKg === chosen.ratedKg ? 'its rating' : limitWithoutFrame(on.plan)}`
     return said(
       'Too heavy without a frame',
-      `Too heavy without a frame by ${by} ${heavyAt(on)}: ${leastText(on.missing, 'mass', formats.kg(setup.ratedAgainstKg))} against ${limit}.`,
+      `Too heavy without a frame by ${by} ${heavyAt(on)}: ${loadText(on)} against ${limit}.`,
     )
   },
   'outgrows-its-support': ({ setup, chosen, plan, formats: { kg } }) => {
@@ -210,15 +212,24 @@ const bodyForNeed = ({ setup, pack, missing, formats: { litres } }: OnSetup) =>
   `${litres(pack.bodyLitres)} of main body for ${leastText(missing, 'litres', litres(setup.bodyNeedLitres))}`
 
 /** How far beyond, which what is missing can only raise. */
-export function least({ missing, formats }: OnSetup, of: Figure, margin: number): string {
+export function least(on: OnSetup, of: Figure, margin: number): string {
+  const { missing, formats } = on
   const format = of === 'litres' ? formats.litres : formats.kg
-  const size = Math.abs(margin)
-  if (missing[of].length > 0 && format(size) === format(0)) return 'at least a little'
-  return leastText(missing, of, marginText(margin, format))
+  const isLeast = of === 'mass' ? isLoadOpen(on) : missing.litres.length > 0
+  const text = marginText(margin, format)
+  if (!isLeast) return text
+  return format(Math.abs(margin)) === format(0) ? 'at least a little' : `at least ${text}`
 }
 
-const ratedLoad = ({ setup, chosen, missing, formats }: OnSetup) =>
-  `${leastText(missing, 'mass', formats.kg(setup.ratedAgainstKg))} of ${chosen.ratingCovers === 'contents' ? 'contents' : 'contents and pack'}`
+/** What nobody has said could make the load against its limit larger. */
+const isLoadOpen = ({ missing, chosen, lacksOwnMass = false }: OnSetup): boolean =>
+  missing.mass.length > 0 || (lacksOwnMass && chosen.ratingCovers !== 'contents')
+
+const loadText = (on: OnSetup) =>
+  `${isLoadOpen(on) ? 'at least ' : ''}${on.formats.kg(on.setup.ratedAgainstKg)}`
+
+const ratedLoad = (on: OnSetup) =>
+  `${loadText(on)} of ${on.chosen.ratingCovers === 'contents' ? 'contents' : 'contents and pack'}`
 
 const loadAgainstRating = (on: OnSetup) =>
   `${ratedLoad(on)} against a rating of ${on.formats.kg(on.chosen.ratedKg ?? 0)}`

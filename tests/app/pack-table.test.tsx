@@ -3,7 +3,7 @@
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact'
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { formatsIn } from '../../src/report'
-import { comparisonOf, linesOf } from '../../src/report/compare-packs'
+import { comparisonOf, judgedPacks, linesOf } from '../../src/report/compare-packs'
 import { PacksScreen } from '../../src/screens/packs'
 import { markArea } from '../../src/screens/packs/chart'
 import { PackTable } from '../../src/screens/packs/table'
@@ -40,11 +40,13 @@ function many(count: number) {
 function drawTable(more: { narrow?: boolean; chosen?: string } = {}) {
   const { plan, packIds, reckoning } = judged()
   const comparisons = comparisonOf(plan, reckoning)
-  const lines = linesOf(draft().packs, { plan, reckoning, comparisons, packIds })
+  const { packs } = draft()
+  const found = judgedPacks(packs, { plan, reckoning, comparisons, packIds })
+  const lines = linesOf(packs, { plan, reckoning, comparisons, judged: found })
   const onOpen = vi.fn()
   render(
     <PackTable
-      {...{ lines, plan, reckoning, onOpen }}
+      {...{ lines, plan, onOpen }}
       formats={formatsIn('metric')}
       chosen={more.chosen ?? null}
       narrow={more.narrow ?? false}

@@ -76,7 +76,7 @@ describe('a long list of packs', () => {
 
   test('has the figure it is sorted by in each row', () => {
     many(9)
-    view.value = { ...AS_LISTED, order: 'rated' }
+    view.value = { ...AS_LISTED, order: 'rated-kg' }
     render(<PacksScreen {...noDetail} />)
     const figures = [...document.querySelectorAll('.row-figure')].map(figure => figure.textContent)
     expect(figures).toHaveLength(9)

@@ -12,7 +12,7 @@ const WORDS = ['Vellow', 'übergross', 'winter', 'loan', 'nylon', 'laminate']
 
 interface Judged {
   answer: Answer | null
-  answers: Map<string, Answer>
+  setups: Map<string, { answer: Answer }>
 }
 interface Case {
   pack: DraftPack
@@ -44,12 +44,13 @@ const said = <T extends object>(it: T) =>
 function caseOf(own: object, setups: readonly { answer: Answer | null }[]): Case {
   const answers = new Map(setups.flatMap(({ answer }, i) => (answer ? [[`s${i}`, answer] as const] : [])))
   const [best = null] = [...answers.values()].sort((a, b) => rankOf(a) - rankOf(b))
+  const told = new Map([...answers].map(([id, answer]) => [id, { answer }]))
   const pack = {
     ...said(own),
     id: 'p',
     setups: setups.map(({ answer: _answer, ...rest }, i) => ({ ...said(rest), id: `s${i}` })),
   } as DraftPack
-  return { pack, judged: { answer: best, answers } }
+  return { pack, judged: { answer: best, setups: told } }
 }
 const cases = (most: number) =>
   fc.tuple(facts, fc.array(setup, { minLength: 1, maxLength: most })).map(([own, all]) => caseOf(own, all))
@@ -113,10 +114,10 @@ describe('the filter over packs', () => {
     fc.assert(
       fc.property(cases(3), few, (it, by) => {
         const single = it.pack.setups.map((setup): Case => {
-          const answer = it.judged.answers.get(setup.id)
+          const answer = it.judged.setups.get(setup.id)
           return {
             pack: { ...it.pack, setups: [setup] },
-            judged: { answer: it.judged.answer, answers: new Map(answer ? [[setup.id, answer]] : []) },
+            judged: { answer: it.judged.answer, setups: new Map(answer ? [[setup.id, answer]] : []) },
           }
         })
         expect(passes(it, by)).toBe(single.some(one => passes(one, by)))

@@ -13,6 +13,7 @@ import {
   fieldText,
   inLineOrder,
   isInArea,
+  judgedPacks,
   type LineOrder,
   linesOf,
   type PackLine,
@@ -21,11 +22,13 @@ import { onAnyPlan } from './why-context'
 
 const formats = formatsIn('metric')
 const ANY = { ration: 'fixed', litresPerHour: 'number' } as const
-const answers: (Answer | null)[] = ['does', 'with-care', 'cannot-tell', null, 'does-not']
+const answers: (Answer | null)[] = ['does', 'with-care', 'cannot-tell', 'does-not', null]
 const figure = fc.integer({ min: -5, max: 5 })
 
 const line: fc.Arbitrary<Omit<PackLine, 'key'>> = fc.record({
   packId: fc.constant('p'),
+  setupId: fc.constant('s'),
+  short: fc.constant(() => ''),
   setup: fc.constant(0),
   name: fc.string({ maxLength: 3 }),
   setupName: fc.constant(''),
@@ -91,30 +94,48 @@ describe('lines in order', () => {
   })
 })
 
+test('the sentence of the chart tells every line once, those set aside and those not judged too', () => {
+  fc.assert(
+    fc.property(lines, all => {
+      const text = fieldText(all, null)
+      const told = text.replace(/^Of \d+ /, '').match(/\d+/g) ?? []
+      if (all.length > 0) expect(told.reduce((sum, n) => sum + Number(n), 0)).toBe(all.length)
+      const does = all.filter(({ answer, aside }) => answer === 'does' && aside === null).length
+      expect(/(\d+) do(?:es)?(?=[,.])/.exec(text)?.[1]).toBe(does > 0 ? `${does}` : undefined)
+      expect(fieldText(all, null, { hasAnswers: false })).not.toMatch(/ do|judged|told/)
+    }),
+  )
+})
+
 describe('of any plan', () => {
   test('a line has the answer and the figures of its set-up, and a reason unless it does', () => {
     onAnyPlan(ANY, ({ plan, reckoning }) => {
-      const packs = plan.packs.map(({ name, price }, i) => ({
+      const packs = plan.packs.map(({ name, price, bodyLitres, setups }, i) => ({
         id: `p${i}`,
         name,
+        bodyLitres,
         ...(price !== null && { price }),
-        setups: [],
+        setups: setups.map(({ massKg }, j) => ({ id: `s${j}`, massKg })),
       }))
       const packIds = packs.map(({ id }) => id)
       const comparisons = comparisonOf(plan, reckoning)
-      const all = linesOf(packs, { plan, reckoning, comparisons, packIds })
+      const all = linesOf(packs, {
+        ...{ plan, reckoning, comparisons },
+        judged: judgedPacks(packs, { plan, reckoning, comparisons, packIds }),
+      })
       expect(
         all
           .map(({ setup }) => setup)
           .filter(at => at !== null)
           .sort((a, b) => a! - b!),
       ).toEqual(reckoning.packs.map((_, i) => i))
-      for (const { setup, answer, figures } of all) {
+      for (const { setup, answer, figures, short } of all) {
         if (setup === null) continue
         const judged = reckoning.packs[setup]!
         expect(answer).toBe(judged.answer)
         expect(figures.bears ?? null).toBe(comparisons[setup]!.bearsKg)
-        expect(shortReason(judged, { plan, reckoning, formats }) === '').toBe(answer === 'does')
+        expect(short(formats)).toBe(shortReason(judged, { plan, reckoning, formats }))
+        expect(short(formats) === '').toBe(answer === 'does')
       }
       if (all.length > 0)
         expect(fieldText(all, cornerOf(plan, reckoning, formats))).toContain(`Of ${all.length} `)
@@ -154,7 +175,16 @@ describe('of any plan', () => {
 
 test('an area holds what is known to lie within it', () => {
   const at = (figures: PackLine['figures']): PackLine => ({
-    ...{ key: 'a', packId: 'a', setup: 0, name: 'A', setupName: '', answer: 'does' },
+    ...{
+      key: 'a',
+      packId: 'a',
+      setupId: 's',
+      short: () => '',
+      setup: 0,
+      name: 'A',
+      setupName: '',
+      answer: 'does',
+    },
     ...{ currency: null, isStarred: false, aside: null, figures },
   })
   const area = { body: [40, 60], bears: [10, Number.POSITIVE_INFINITY] } as const

@@ -4,7 +4,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { type DraftPack, settle } from '../../src/plan'
 import { reckon } from '../../src/reckon'
-import { formatsIn } from '../../src/report'
+import { formatsIn, marginText } from '../../src/report'
 import { packsApart, packsBeside } from '../../src/report/compare-packs'
 import { wholeDraft } from '../plan/drafts'
 
@@ -24,7 +24,11 @@ const packOf = (
   setups: [{ id: 's', name: 'as sold', massKg: 1, frame: 'framed', ...setup }],
 })
 const beside = (...packs: DraftPack[]) =>
-  packsBeside(packsApart(packs.map(pack => ({ pack, setup: pack.setups[0]!.id }))), trip, formats)
+  packsBeside(
+    packsApart(packs.map((pack, index) => ({ pack, setup: pack.setups[0]!.id, index }))),
+    trip,
+    formats,
+  )
 const rowIn = (found: ReturnType<typeof beside>, what: string) =>
   found.rows.find(row => row.what === what)?.cells.map(({ text, isBest }) => [plain(text), isBest])
 
@@ -42,7 +46,7 @@ const FELL = packOf(
 describe('the best of a row', () => {
   test('is the least mass and price and the most to carry; of litres none is', () => {
     const found = beside(RIDGE, FELL)
-    expect(rowIn(found, 'Mass')).toEqual([
+    expect(rowIn(found, 'Pack mass')).toEqual([
       ['1.24 kg', true],
       ['1.48 kg', false],
     ])
@@ -50,10 +54,10 @@ describe('the best of a row', () => {
       ['200 EUR', true],
       ['240 EUR', false],
     ])
-    expect(rowIn(found, 'Can carry')!.map(([, isBest]) => isBest)).toEqual([false, true])
+    expect(rowIn(found, 'Load it can carry')!.map(([, isBest]) => isBest)).toEqual([false, true])
     expect(rowIn(found, 'Main body')).toEqual([
-      ['50.0 L', false],
-      ['47.0 L', false],
+      ['50 L', false],
+      ['47 L', false],
     ])
   })
 
@@ -61,14 +65,14 @@ describe('the best of a row', () => {
     const other = packOf('Other', { price: 10, currency: 'CHF' }, { massKg: 1.24 })
     const found = beside(RIDGE, FELL, other)
     expect(rowIn(found, 'Price')!.some(([, isBest]) => isBest)).toBe(false)
-    expect(rowIn(found, 'Mass')!.map(([, isBest]) => isBest)).toEqual([true, false, true])
-    expect(rowIn(beside(RIDGE, RIDGE), 'Mass')!.some(([, isBest]) => isBest)).toBe(false)
+    expect(rowIn(found, 'Pack mass')!.map(([, isBest]) => isBest)).toEqual([true, false, true])
+    expect(rowIn(beside(RIDGE, RIDGE), 'Pack mass')!.some(([, isBest]) => isBest)).toBe(false)
   })
 
   test('is never one of which the figure is not known, and a figure known of none has no row', () => {
     const bare: DraftPack = { id: 'b', name: 'Bare', setups: [{ id: 's', frame: 'frameless' }] }
     const found = beside(RIDGE, bare)
-    expect(rowIn(found, 'Mass')).toEqual([
+    expect(rowIn(found, 'Pack mass')).toEqual([
       ['1.24 kg', false],
       ['–', false],
     ])
@@ -99,13 +103,18 @@ describe('differences in words', () => {
       setups: [...RIDGE.setups, { id: 'bare', name: 'bare', massKg: 1, frame: 'frameless' as const }],
     }
     const names = packsApart([
-      { pack: two, setup: 's' },
-      { pack: two, setup: 'bare' },
-      { pack: RIDGE, setup: 's' },
-      { pack: RIDGE, setup: 's' },
+      { pack: two, setup: 's', index: 0 },
+      { pack: two, setup: 'bare', index: 0 },
+      { pack: RIDGE, setup: 's', index: 0 },
+      { pack: RIDGE, setup: 's', index: 0 },
     ]).map(({ name }) => name)
     expect(names).toEqual(['Ridge, as sold', 'Ridge, bare', 'Ridge', 'Ridge′'])
   })
+})
+
+test('one without a name is called by its place in the list, as everywhere', () => {
+  const { name: _name, ...bare } = RIDGE
+  expect(packsApart([{ pack: bare, setup: 's', index: 3 }])[0]!.name).toBe('Pack 4')
 })
 
 test('what each can carry and has to spare is what the engine makes of it alone on the trip', () => {
@@ -123,11 +132,11 @@ test('what each can carry and has to spare is what the engine makes of it alone 
         return reckoned.reckoning.packs[0]!
       })
       const spare = alone.map(setup => setup.loadLimitKg! - setup.ratedAgainstKg)
-      const texts = spare.map(kg => plain(`${kg < 0 ? '−' : ''}${formats.kg(Math.abs(kg))}`))
-      expect(rowIn(found, 'Load to spare on this trip')!.map(([text]) => text)).toEqual(texts)
+      const texts = spare.map(kg => plain(`${marginText(kg, formats.kg)} ${kg < 0 ? 'over' : 'to spare'}`))
+      expect(rowIn(found, 'Load to spare')!.map(([text]) => text)).toEqual(texts)
       const best = texts[spare.indexOf(Math.max(...spare))]
       const isTold = new Set(texts).size > 1
-      expect(rowIn(found, 'Load to spare on this trip')!.map(([, isBest]) => isBest)).toEqual(
+      expect(rowIn(found, 'Load to spare')!.map(([, isBest]) => isBest)).toEqual(
         texts.map(text => isTold && text === best),
       )
     }),

@@ -1,13 +1,14 @@
 // Two to four packs side by side: their figures with the best of each row, and what tells them apart, in words.
 
 import type { Draft, DraftPack, Typed } from '../../plan'
-import { FIELDS, settle, tableWord } from '../../plan'
+import { FIELDS, packName, settle, tableWord } from '../../plan'
 import { reckon, takenAlong } from '../../reckon'
 import { listText } from '../../units'
 import { signedText } from '../changes'
 import type { Formats } from '../formats'
-import { missingOf, toldChance } from '../missing'
+import { type Missing, missingOf, toldChance } from '../missing'
 import { type Comparison, comparisonOf, priceText } from './compare'
+import { type FigureName, PACK_FIGURES, toldFigure } from './pack-figures'
 
 export interface BesideRow {
   what: string
@@ -29,12 +30,14 @@ interface Known {
   fitChance: string | null
 }
 
-/** A pack with one of its set-ups alone, under a name that no other of them has. */
-export function packsApart(chosen: readonly { pack: DraftPack; setup: string }[]): DraftPack[] {
+/** A pack with one of its set-ups alone, by its place in the list of packs, under a name that no other of them has. */
+export function packsApart(
+  chosen: readonly { pack: DraftPack; setup: string; index: number }[],
+): DraftPack[] {
   const names = new Set<string>()
-  return chosen.map(({ pack, setup: id }) => {
+  return chosen.map(({ pack, setup: id, index }) => {
     const setups = pack.setups.filter(setup => setup.id === id)
-    const name = pack.name || 'Pack without a name'
+    const name = packName(pack, index)
     let title = pack.setups.length > 1 && setups[0]?.name ? `${name}, ${setups[0].name}` : name
     while (names.has(title)) title += '′'
     names.add(title)
@@ -64,7 +67,7 @@ export function packsBeside(
   })
   const [first, ...others] = known
   return {
-    rows: rowsOf(known, formats),
+    rows: rowsOf(known, missing, formats),
     differences: first ? others.map(other => differenceText(first, other, formats)) : [],
     needLitres: reckoned.ok && !missing.gear ? reckoned.reckoning.need.bodyLitres : null,
   }
@@ -73,14 +76,14 @@ export function packsBeside(
 type Show = (value: number) => string
 
 /** A row for each figure that is known of any of them. */
-function rowsOf(all: readonly Known[], formats: Formats): BesideRow[] {
+function rowsOf(all: readonly Known[], missing: Missing, formats: Formats): BesideRow[] {
   const isOneCurrency =
     new Set(all.flatMap(({ pack }) => (hasPrice(pack) ? (pack.currency ?? '') : []))).size <= 1
   const setupOf = ({ pack }: Known) => pack.setups[0]
   const figure = (
     what: string,
     of: (known: Known) => number | null | undefined,
-    show: Show | ((value: number, known: Known) => string),
+    show: (value: number, known: Known) => string,
     best?: 'most' | 'least',
   ): BesideRow[] => {
     const values = all.map(known => of(known) ?? null)
@@ -98,37 +101,27 @@ function rowsOf(all: readonly Known[], formats: Formats): BesideRow[] {
       ? []
       : [{ what, cells: texts.map(text => ({ text: text ?? '–', isBest: false })) }]
   }
+  const row = (name: FigureName, of: (known: Known) => number | null | undefined, isRanked = false) => {
+    const { name: what, isMore } = PACK_FIGURES[name]
+    const best = isMore ? 'most' : 'least'
+    const show = (value: number, { pack }: Known) =>
+      toldFigure(name, value, { missing, formats, currency: pack.currency ?? null })
+    return figure(what, of, show, isRanked ? best : undefined)
+  }
   return [
-    ...figure('Main body', ({ pack }) => pack.bodyLitres, formats.litres),
+    ...row('body', ({ pack }) => pack.bodyLitres),
     ...figure('Collar', ({ pack }) => pack.collarLitres, formats.litres),
     ...figure('Pockets', ({ pack }) => pack.outsideLitres, formats.litres),
-    ...figure('Mass', known => setupOf(known)?.massKg, formats.gear, 'least'),
-    ...figure(
-      'Price',
-      ({ pack }) => pack.price,
-      (value, { pack }) => priceText(value, pack.currency ?? null),
-      isOneCurrency ? 'least' : undefined,
-    ),
-    ...figure(
-      'Mass for each litre',
-      ({ comparison }) => comparison?.gramsPerLitre,
-      formats.gramsPerLitre,
-      'least',
-    ),
-    ...figure('Rated for', known => setupOf(known)?.ratedKg, formats.kg),
-    ...figure('Can carry', ({ comparison }) => comparison?.bearsKg, formats.kg, 'most'),
-    ...figure(
-      'Load to spare on this trip',
-      ({ comparison }) => comparison?.spareKg,
-      signed(formats.kg),
-      'most',
-    ),
+    ...row('mass', known => setupOf(known)?.massKg, true),
+    ...row('price', ({ pack }) => pack.price, isOneCurrency),
+    ...row('litre', ({ comparison }) => comparison?.gramsPerLitre, true),
+    ...row('rated', known => setupOf(known)?.ratedKg),
+    ...row('bears', ({ comparison }) => comparison?.bearsKg, true),
+    ...row('spare-kg', ({ comparison }) => comparison?.spareKg, true),
     ...words('Holds this trip’s gear', ({ fitChance }) => fitChance),
     ...words('Frame', known => frameWord(known)),
   ]
 }
-
-const signed = (show: Show) => (value: number) => (value < 0 ? `−${show(-value)}` : show(value))
 
 const hasPrice = ({ price }: DraftPack) => price !== undefined && price !== null
 

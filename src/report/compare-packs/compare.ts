@@ -34,7 +34,8 @@ export interface Comparison extends Pick<ApartFigures, Ratios | 'outgrows' | 'br
   pack: number
   answer: Answer
   standing: Standing
-  carriedKg: number
+  /** Null without gear. */
+  carriedKg: number | null
   massKg: number
   price: number | null
   /** To what it may carry. */
@@ -77,7 +78,7 @@ export function comparisonOf(plan: Plan, reckoning: Reckoning, measure: Measure 
       pack: setup.pack,
       answer: setup.answer,
       standing: standingOf(setup, plan, reckoning),
-      carriedKg: setup.carriedKg,
+      carriedKg: isJudged ? setup.carriedKg : null,
       massKg: own.massKg,
       price: pack.price,
       spareKg: loadLimitKg === null || !isJudged ? null : loadLimitKg - ratedAgainstKg,

@@ -50,27 +50,41 @@ export function brimLineOf(plan: Plan, { need, moments }: Reckoning): BrimLine |
   return { kgPerLitre: need.packedDensity, outsideKg: full.kg.total - full.bodyKg }
 }
 
-/** "Of 60 packs 9 do, 6 do with care …": the chart in a sentence or two. */
-export function fieldText(lines: readonly PackLine[], corner: Corner | null, kind = 'pack'): string {
-  const counts = (Object.keys(ANSWERS) as Answer[]).flatMap(answer => {
-    const count = lines.filter(line => line.answer === answer).length
-    return count > 0 ? `${count.toLocaleString('en')} ${count === 1 ? ONE[answer] : MANY[answer]}` : []
-  })
+/** "Of 60 packs: 9 do, 6 do with care, 2 set aside …": the chart in a sentence or two; each line is told once. */
+export function fieldText(
+  lines: readonly PackLine[],
+  corner: Corner | null,
+  { kind = 'pack', hasAnswers = true } = {},
+): string {
+  const part = (those: readonly PackLine[], one: string, many = one) =>
+    those.length > 0 ? `${those.length.toLocaleString('en')} ${those.length === 1 ? one : many}` : []
+  const inUse = lines.filter(({ aside }) => aside === null)
+  const answers = (Object.keys(ANSWERS) as Answer[]).flatMap(answer =>
+    part(
+      inUse.filter(line => line.answer === answer),
+      ANSWERS[answer].ofOne,
+      ANSWERS[answer].ofMany,
+    ),
+  )
+  const open = part(
+    inUse.filter(({ answer }) => answer === null),
+    'is not judged',
+    'are not judged',
+  )
+  const counts = [
+    ...(hasAnswers ? [...answers, open].flat() : []),
+    ...[
+      part(
+        lines.filter(({ aside }) => aside !== null),
+        'set aside',
+      ),
+    ].flat(),
+  ].join(', ')
+  const all = counted(lines.length, kind)
   const asked = corner ? ` ${corner.label.replace('this trip:', 'This trip asks for')}.` : ''
-  return `Of ${counted(lines.length, kind)}: ${counts.join(', ') || 'none is judged'}.${asked}`
-}
-
-const MANY: Record<Answer, string> = {
-  does: 'do',
-  'with-care': 'do with care',
-  'cannot-tell': 'can’t be told yet',
-  'does-not': 'do not',
-}
-const ONE: Record<Answer, string> = {
-  ...MANY,
-  does: 'does',
-  'with-care': 'does with care',
-  'does-not': 'does not',
+  return hasAnswers && counts
+    ? `Of ${all}: ${counts}.${asked}`
+    : `${[all, counts].filter(Boolean).join(', ')}.${asked}`
 }
 
 /** Of those that do, which has the least of a figure, or the most where more is better; empty where none is known. */

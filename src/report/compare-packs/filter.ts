@@ -3,7 +3,7 @@
 
 import { type DraftPack, type DraftSetup, plainLetters, soughtWords } from '../../plan'
 import type { Answer } from '../../reckon'
-import type { JudgedPack } from './judged-packs'
+import type { JudgedPack, SetupAnswer } from './judged-packs'
 
 export interface PackFilters {
   /** Words in its name, notes or tags. */
@@ -40,11 +40,22 @@ export const NO_FILTERS: PackFilters = {
   mostLitres: null,
 }
 
-type Judged = Pick<JudgedPack, 'answer' | 'answers'> | undefined
+type Judged =
+  | (Pick<JudgedPack, 'answer'> & { setups: ReadonlyMap<string, Pick<SetupAnswer, 'answer'>> })
+  | undefined
+
+/** Whether a set-up has what is asked of set-ups; `answer`: its own. */
+export const setupFilter =
+  ({ answer, frame, mostKg }: PackFilters) =>
+  (setup: DraftSetup, its: Answer | null | undefined): boolean =>
+    (answer === null || its === answer) &&
+    (frame === null || setup.frame === frame) &&
+    atMost(setup.massKg, mostKg)
 
 /** Whether a pack is among those asked for. `judged`: what it is for the trip; undefined apart from any. */
 export function packFilter(filters: PackFilters): (pack: DraftPack, judged: Judged) => boolean {
   const { answer, frame, mostKg } = filters
+  const fits = setupFilter(filters)
   const [sought, fabric] = [soughtWords(filters.sought), soughtWords(filters.fabric)]
   return (pack, judged) => {
     if (!isOfPack(pack, filters)) return false
@@ -55,11 +66,7 @@ export function packFilter(filters: PackFilters): (pack: DraftPack, judged: Judg
       return false
     if (answer === null && frame === null && mostKg === null) return true
     if (answer !== null && judged?.answer !== answer) return false
-    const fits = ({ id, frame: its, massKg }: DraftSetup) =>
-      (answer === null || judged?.answers.get(id) === answer) &&
-      (frame === null || its === frame) &&
-      atMost(massKg, mostKg)
-    return pack.setups.some(fits)
+    return pack.setups.some(setup => fits(setup, judged?.setups.get(setup.id)?.answer))
   }
 }
 

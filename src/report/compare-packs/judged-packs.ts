@@ -12,11 +12,18 @@ import { type KnownPack, partlyAnswer, partlyShort, tried } from './known-pack'
 export interface JudgedPack {
   /** Null: nothing of it can be judged. */
   answer: Answer | null
-  /** Of its set-ups, by their ids. */
-  answers: ReadonlyMap<string, Answer>
+  /** Its set-ups, by their ids. */
+  setups: ReadonlyMap<string, SetupAnswer>
   /** Of the set-ups that the answer is of: a figure told or sorted by beside it is one of theirs. */
   comparisons: Comparison[]
   /** Why, as short as a list can say it; empty where there is nothing to add to the answer. */
+  short: (formats: Formats) => string
+}
+
+export interface SetupAnswer {
+  answer: Answer
+  /** Its place in `reckoning.packs`; null where it lacks its mass, or the pack its litres. */
+  at: number | null
   short: (formats: Formats) => string
 }
 
@@ -30,13 +37,11 @@ interface Judgement {
 }
 
 /** A set-up judged, by the id that the draft has for it. */
-interface JudgedSetup {
+interface JudgedSetup extends SetupAnswer {
   id: string
-  answer: Answer
   comparison: Comparison | null
   /** How much speaks against it, to tell the better of two with one answer. */
   verdicts: number
-  short: (formats: Formats) => string
 }
 
 const BEST_FIRST = Object.keys(ANSWERS) as Answer[]
@@ -81,7 +86,8 @@ function known(drafts: readonly DraftPack[], judgement: Judgement): [string, Jud
     if (!pack || !own) return []
     const { answer, verdicts } = setup
     const short = (formats: Formats) => shortReason(setup, { ...judgement, formats })
-    return [[pack.id, { id: own.id, answer, comparison: comparisons[i]!, verdicts: verdicts.length, short }]]
+    const told = { id: own.id, at: i, answer, short }
+    return [[pack.id, { ...told, comparison: comparisons[i]!, verdicts: verdicts.length }]]
   })
 }
 
@@ -101,7 +107,7 @@ function partly(drafts: readonly DraftPack[], { plan }: Judgement): [string, Jud
     const setup = together.reckoning.packs[i]!
     const short = (formats: Formats) => partlyShort(setup, known, { ...together, formats })
     const answer = partlyAnswer(setup, known)
-    return [pack, { id, answer, comparison: null, verdicts: setup.verdicts.length, short }]
+    return [pack, { id, at: null, answer, comparison: null, verdicts: setup.verdicts.length, short }]
   })
 }
 
@@ -111,7 +117,7 @@ function asOne(setups: readonly JudgedSetup[]): JudgedPack {
   const [told] = best.toSorted((a, b) => a.verdicts - b.verdicts)
   return {
     answer,
-    answers: new Map(setups.map(setup => [setup.id, setup.answer])),
+    setups: new Map(setups.map(setup => [setup.id, setup])),
     comparisons: best.flatMap(({ comparison }) => comparison ?? []),
     short: formats => told?.short(formats) ?? '',
   }

@@ -60,11 +60,10 @@ export function partlyShort(
   context: Tried & { formats: Formats },
 ): string {
   const answer = partlyAnswer(setup, known)
-  if (answer === 'does-not') return shortReason({ ...setup, answer }, context, tellsOf(known))
-  return [
-    known.bodyLitres === undefined ? 'no litres' : '',
-    known.setup.massKg === undefined ? 'no mass' : '',
-  ]
+  const lacksOwnMass = known.setup.massKg === undefined
+  if (answer === 'does-not')
+    return shortReason({ ...setup, answer }, { ...context, lacksOwnMass }, tellsOf(known))
+  return [known.bodyLitres === undefined ? 'no litres' : '', lacksOwnMass ? 'no mass' : '']
     .filter(Boolean)
     .join(', ')
 }
@@ -76,7 +75,7 @@ export function partlyJudged(plan: Plan, known: KnownPack, formats: Formats): Pa
   const hasMass = setup.massKg !== undefined
   const context = tried(plan, [known])
   if (!context) return null
-  const words = setupInWords(context.reckoning.packs[0]!, { ...context, formats })
+  const words = setupInWords(context.reckoning.packs[0]!, { ...context, formats, lacksOwnMass: !hasMass })
   const tells = tellsOf(known)
   const verdicts = words.verdicts.filter(({ code }) => tells(code))
   const fails = verdicts.some(verdict => verdict.weight === 'fails')

@@ -3,10 +3,13 @@
 import type { Pack, Setup } from '../../plan'
 import type { SetupReckoning } from '../../reckon'
 import { bareUnitOf, capital, inUnit, type Quantity, type System, type Unit } from '../../units'
-import { bareNumber, type Formats } from '../formats'
-import type { Figure as Asks } from '../missing'
+import { bareNumber, type Formats, marginText } from '../formats'
+import { type Figure as Asks, leastText, type Missing } from '../missing'
 import { type Comparison, priceText } from './compare'
 import { OWN_LIMITS } from './own-figures'
+
+/** What a comparison holds is read from there. */
+type Compared = keyof typeof OWN_LIMITS | 'spareKg' | 'bearsKg' | 'massKg' | 'carriedKg' | 'price' | 'measure'
 
 /** A set-up with all that is known of it. */
 export interface KnownSetup {
@@ -25,11 +28,13 @@ interface FigureRow {
   headOf?: string
   name: string
   kind: Quantity | 'own'
-  of: (known: KnownSetup) => number | null
+  of: Compared | ((known: KnownSetup) => number | null)
   /** More is better, and comes first. */
   isMore?: true
   /** Known to be at most this while items lack that figure. */
   atMost?: Asks
+  /** Known to be at least this while items lack that figure. */
+  atLeast?: Asks
   /** What the hiker told; the others are calculated. */
   isTyped?: true
 }
@@ -56,7 +61,7 @@ const ratio = (name: keyof typeof OWN_LIMITS, head: string): FigureRow => ({
   head,
   name: capital(OWN_LIMITS[name].label),
   kind: OWN_LIMITS[name].kind,
-  of: ({ compared }) => compared[name],
+  of: name,
 })
 
 export const PACK_FIGURES: Readonly<Record<FigureName, FigureRow>> = {
@@ -91,7 +96,7 @@ export const PACK_FIGURES: Readonly<Record<FigureName, FigureRow>> = {
     headOf: 'load',
     name: 'Load to spare',
     kind: 'mass',
-    of: ({ compared }) => compared.spareKg,
+    of: 'spareKg',
     isMore: true,
     atMost: 'mass',
   },
@@ -99,15 +104,16 @@ export const PACK_FIGURES: Readonly<Record<FigureName, FigureRow>> = {
     head: 'Carries',
     name: 'Load it can carry',
     kind: 'mass',
-    of: ({ compared }) => compared.bearsKg,
+    of: 'bearsKg',
     isMore: true,
   },
-  mass: { head: 'Mass', name: 'Pack mass', kind: 'mass', of: ({ setup }) => setup.massKg, isTyped: true },
+  mass: { head: 'Mass', name: 'Pack mass', kind: 'mass', of: 'massKg', isTyped: true },
   carried: {
     head: 'Carried',
     name: 'Carried mass',
     kind: 'mass',
-    of: ({ compared, noGear }) => (noGear ? null : compared.carriedKg),
+    of: 'carriedKg',
+    atLeast: 'mass',
   },
   litre: ratio('gramsPerLitre', ''),
   'all-litre': ratio('gramsPerTotalLitre', ' of all'),
@@ -116,7 +122,7 @@ export const PACK_FIGURES: Readonly<Record<FigureName, FigureRow>> = {
     head: 'Price',
     name: 'Price',
     kind: 'money',
-    of: ({ compared }) => compared.price,
+    of: 'price',
     isTyped: true,
   },
   'price-litre': ratio('pricePerLitre', 'Price per L'),
@@ -127,10 +133,22 @@ export const PACK_FIGURES: Readonly<Record<FigureName, FigureRow>> = {
     kind: 'mass',
     of: ({ judged, compared, noGear }) => (noGear ? compared.brimLoadKg : judged.brimLoadKg),
   },
-  own: { head: 'Yours', name: 'Your own figure', kind: 'own', of: ({ compared }) => compared.measure },
+  own: { head: 'Yours', name: 'Your own figure', kind: 'own', of: 'measure' },
 }
 
 export const FIGURE_NAMES = Object.keys(PACK_FIGURES) as FigureName[]
+
+/** A figure of a set-up; null: not known. */
+export function figureOf(name: FigureName, known: KnownSetup): number | null {
+  const { of } = PACK_FIGURES[name]
+  return typeof of === 'string' ? known.compared[of] : of(known)
+}
+
+/** A figure of those that a comparison holds; null: not known, or not among them. */
+export function comparedFigure(name: FigureName, compared: Comparison): number | null {
+  const { of } = PACK_FIGURES[name]
+  return typeof of === 'string' ? compared[of] : null
+}
 
 /** The columns of the table until others are chosen. */
 const USUAL_COLUMNS: readonly FigureName[] = [
@@ -194,4 +212,20 @@ export function figureText(
     default:
       return value.toLocaleString('en', { maximumSignificantDigits: 3 })
   }
+}
+
+/** A figure by itself, with what is missing counted in: "at most 2.4 kg to spare", "at least 7.5 kg over". */
+export function toldFigure(
+  name: FigureName,
+  value: number,
+  { missing, ...shown }: { missing: Missing; formats: Formats; currency: string | null },
+): string {
+  if (name !== 'spare-kg') {
+    const { atLeast } = PACK_FIGURES[name]
+    const text = figureText(name, value, shown)
+    return atLeast ? leastText(missing, atLeast, text) : text
+  }
+  const by = marginText(value, shown.formats.kg)
+  if (value < 0) return `${leastText(missing, 'mass', by)} over`
+  return `${missing.mass.length > 0 ? 'at most ' : ''}${by} to spare`
 }

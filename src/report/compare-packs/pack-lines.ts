@@ -1,16 +1,19 @@
 // The packs as the lines of a table: a set-up each, with its answer and all its figures, in the order asked for.
 
-import type { DraftPack, Plan } from '../../plan'
+import { type DraftPack, type DraftSetup, type Plan, packName, setupName } from '../../plan'
 import type { Answer, Reckoning } from '../../reckon'
-import { ANSWERS } from '../answers'
+import type { Formats } from '../formats'
 import { missingOf } from '../missing'
 import type { Comparison } from './compare'
-import { FIGURE_NAMES, type FigureName, PACK_FIGURES } from './pack-figures'
+import { type JudgedPack, rankOf, type SetupAnswer } from './judged-packs'
+import { FIGURE_NAMES, type FigureName, figureOf } from './pack-figures'
 
 export interface PackLine {
   key: string
   packId: string
-  /** Its place in `reckoning.packs`; null where it is not judged. */
+  /** Null: the pack has none. */
+  setupId: string | null
+  /** Its place in `reckoning.packs`; null where only part of it is known. */
   setup: number | null
   /** With its set-up, where the pack has more than one. */
   name: string
@@ -18,6 +21,8 @@ export interface PackLine {
   setupName: string
   /** Null: too little is known of it to be judged. */
   answer: Answer | null
+  /** Why, as short as a list can say it. */
+  short: (formats: Formats) => string
   figures: Readonly<Partial<Record<FigureName, number>>>
   currency: string | null
   isStarred: boolean
@@ -30,76 +35,66 @@ interface Judged {
   reckoning: Reckoning
   /** One for each of `reckoning.packs`. */
   comparisons: readonly Comparison[]
-  /** The id of each pack of the plan. */
-  packIds: readonly string[]
+  judged: ReadonlyMap<string, JudgedPack>
 }
 
-/** A line for every set-up that is judged, and one for each pack of which none is, in the order of the list. */
-export function linesOf(
-  packs: readonly DraftPack[],
-  { plan, reckoning, comparisons, packIds }: Judged,
-): PackLine[] {
-  const noGear = missingOf(plan).gear
-  const byPack = new Map<string, PackLine[]>()
-  const own = new Map(packs.map(pack => [pack.id, ownOf(pack)]))
-  reckoning.packs.forEach((judged, i) => {
-    const pack = plan.packs[judged.pack]!
-    const packId = packIds[judged.pack] ?? ''
-    const facts = own.get(packId)
-    if (!facts) return
-    const known = { pack, setup: pack.setups[judged.index]!, judged, compared: comparisons[i]!, noGear }
-    const figures: Partial<Record<FigureName, number>> = {}
-    for (const name of FIGURE_NAMES) {
-      const value = PACK_FIGURES[name].of(known)
-      if (value !== null) figures[name] = value
-    }
-    const line: PackLine = {
-      ...facts,
-      key: `${packId}/${judged.index}`,
-      setup: i,
-      ...namesOf(judged, pack.setups.length),
-      answer: judged.answer,
-      figures,
-    }
-    const lines = byPack.get(packId)
-    if (lines) lines.push(line)
-    else byPack.set(packId, [line])
+/** A line for every set-up, and one for a pack that has none, in the order of the list. */
+export function linesOf(packs: readonly DraftPack[], context: Judged): PackLine[] {
+  const { judged, ...known } = context
+  const noGear = missingOf(known.plan).gear
+  return packs.flatMap((pack, index) => {
+    const name = packName(pack, index)
+    const its = judged.get(pack.id)?.setups
+    if (pack.setups.length === 0) return lineOf(pack, null, { name, setupName: '' }, undefined, typedOf(pack))
+    return pack.setups.map((setup, i) => {
+      const end = pack.setups.length > 1 ? `, ${setupName(setup, i)}` : ''
+      const answer = its?.get(setup.id)
+      const figures =
+        answer && answer.at !== null ? figuresAt(answer.at, known, noGear) : typedOf(pack, setup)
+      return lineOf(pack, setup, { name: name + end, setupName: end }, answer, figures)
+    })
   })
-  return packs.flatMap((pack, i) => byPack.get(pack.id) ?? unjudged(pack, i))
 }
 
-const namesOf = ({ name, setup }: { name: string; setup: string }, count: number) => {
-  const setupName = count > 1 ? `, ${setup}` : ''
-  return { name: name + setupName, setupName }
+function figuresAt(at: number, { plan, reckoning, comparisons }: Omit<Judged, 'judged'>, noGear: boolean) {
+  const judged = reckoning.packs[at]!
+  const pack = plan.packs[judged.pack]!
+  const known = { pack, setup: pack.setups[judged.index]!, judged, compared: comparisons[at]!, noGear }
+  const figures: Partial<Record<FigureName, number>> = {}
+  for (const name of FIGURE_NAMES) {
+    const value = figureOf(name, known)
+    if (value !== null) figures[name] = value
+  }
+  return figures
 }
 
-const ownOf = ({ id, currency, starred, aside }: DraftPack) => ({
+/** Of what lacks its litres or mass only what was typed is told. */
+const typedOf = ({ bodyLitres, price }: DraftPack, setup?: DraftSetup): PackLine['figures'] =>
+  Object.fromEntries(
+    Object.entries({ body: bodyLitres, price, mass: setup?.massKg, rated: setup?.ratedKg }).filter(
+      ([, value]) => value !== undefined && value !== null,
+    ),
+  )
+
+const lineOf = (
+  { id, currency, starred, aside }: DraftPack,
+  setup: DraftSetup | null,
+  names: Pick<PackLine, 'name' | 'setupName'>,
+  judged: SetupAnswer | undefined,
+  figures: PackLine['figures'],
+): PackLine => ({
+  ...names,
+  key: setup ? `${id}/${setup.id}` : id,
   packId: id,
+  setupId: setup?.id ?? null,
+  setup: judged?.at ?? null,
+  answer: judged?.answer ?? null,
+  short: judged?.short ?? (() => ''),
+  figures,
   currency: currency ?? null,
   isStarred: starred === true,
   aside: aside ?? null,
 })
-
-/** Of a pack that lacks its litres or a mass only what was typed is told. */
-function unjudged(pack: DraftPack, index: number): PackLine {
-  const { bodyLitres, price, setups } = pack
-  const [first] = setups
-  const typed = {
-    body: bodyLitres,
-    price,
-    ...(setups.length === 1 && { mass: first?.massKg, rated: first?.ratedKg }),
-  }
-  const figures = Object.fromEntries(Object.entries(typed).filter(([, value]) => value !== undefined))
-  return {
-    ...ownOf(pack),
-    key: pack.id,
-    setup: null,
-    name: pack.name || `Pack ${index + 1}`,
-    setupName: '',
-    answer: null,
-    figures,
-  }
-}
 
 export interface LineOrder {
   by: FigureName | 'name' | 'answer'
@@ -107,9 +102,6 @@ export interface LineOrder {
   /** Whatever the answers are; else those that do stand first. */
   isMixed: boolean
 }
-
-/** What does first; what cannot be judged stands before what is known not to do. */
-const RANKS: readonly (Answer | null)[] = Object.keys(ANSWERS).toSpliced(-1, 0, null as never) as Answer[]
 
 const byName = new Intl.Collator('en', { numeric: true, sensitivity: 'base' })
 
@@ -119,7 +111,7 @@ const byName = new Intl.Collator('en', { numeric: true, sensitivity: 'base' })
  */
 export function inLineOrder(lines: readonly PackLine[], { by, isDown, isMixed }: LineOrder): PackLine[] {
   const way = isDown ? -1 : 1
-  const ranked = lines.map(line => ({ line, rank: RANKS.indexOf(line.answer) }))
+  const ranked = lines.map(line => ({ line, rank: rankOf(line.answer) }))
   const rankWay = by === 'answer' ? way : 1
   const keeps = by === 'answer' || !isMixed
   return ranked

@@ -64,14 +64,18 @@ interface SetupOf {
   key: string
   pack: DraftPack
   setup: string
+  /** Of the pack in the list. */
+  index: number
 }
 
 const setupsOf = (packs: readonly DraftPack[]): SetupOf[] =>
-  packs.flatMap(pack => pack.setups.map(({ id }) => ({ key: keyOf(pack.id, id), pack, setup: id })))
+  packs.flatMap((pack, index) =>
+    pack.setups.map(({ id }) => ({ key: keyOf(pack.id, id), pack, setup: id, index })),
+  )
 
-const asOption = ({ key, pack, setup }: SetupOf) => ({
+const asOption = ({ key, ...setup }: SetupOf) => ({
   value: key,
-  label: packsApart([{ pack, setup }])[0]!.name!,
+  label: packsApart([setup])[0]!.name!,
 })
 
 /** Those chosen; where none were, two to begin with: starred ones first. */

@@ -2,10 +2,9 @@
 
 import type { DraftPack } from '../../plan'
 import { type Formats, setupInWords } from '../../report'
-import { type Comparison, OWN_LIMIT_NAMES, OWN_LIMITS } from '../../report/compare-packs'
+import { type Comparison, comparedFigure, figureText, PACK_FIGURES } from '../../report/compare-packs'
 import { capital } from '../../units'
 import type { Judged, Judgement } from './judged'
-import { money } from './view'
 
 interface ApartProps {
   pack: DraftPack
@@ -42,6 +41,8 @@ const fullText = ({ plan, reckoning }: Judgement, i: number, formats: Formats): 
   return brim ? brim.lead + brim.rest : 'What it can carry is not known: give its rated load.'
 }
 
+const RATIOS = ['litre', 'all-litre', 'rated-kg', 'price-litre', 'price-rated'] as const
+
 interface FiguresProps {
   each: Comparison
   currency: string | undefined
@@ -49,17 +50,11 @@ interface FiguresProps {
 }
 
 function Figures({ each, currency, formats }: FiguresProps) {
-  const known = OWN_LIMIT_NAMES.flatMap(name => {
-    const value = each[name]
+  const known = RATIOS.flatMap(name => {
+    const value = comparedFigure(name, each)
     if (value === null) return []
-    const { kind, label } = OWN_LIMITS[name]
-    const text =
-      kind === 'money'
-        ? money(value, currency)
-        : kind === 'gramsPerKg'
-          ? formats.gramsPerKg(value)
-          : formats.gramsPerLitre(value)
-    return [{ name, label: capital(label), text }]
+    const text = figureText(name, value, { formats, currency: currency ?? null })
+    return [{ name, label: PACK_FIGURES[name].name, text }]
   })
   return (
     <dl class="facts">

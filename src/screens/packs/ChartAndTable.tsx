@@ -1,13 +1,13 @@
 // The packs seen at once: their chart, and at a desk under it their table, which then stands for the rows.
 
-import { useMemo } from 'preact/hooks'
-import { isInArea, linesOf } from '../../report/compare-packs'
 import { area, markArea, PackChart } from './chart'
+import type { Lines } from './lines'
 import type { PackList } from './pack-list'
 import { PackTable } from './table'
 
 interface ChartAndTableProps {
   list: PackList
+  lines: Lines
   /** The pack whose page stands beside. */
   chosen: string | null
   isApart: boolean
@@ -16,37 +16,23 @@ interface ChartAndTableProps {
   onOpen: (packId: string) => void
 }
 
-export function ChartAndTable({ hasChart, hasTable, ...rest }: ChartAndTableProps) {
-  return rest.list.isSortable && (hasChart || hasTable) ? <Seen {...{ hasChart, hasTable, ...rest }} /> : null
-}
-
-function Seen({ list, chosen, isApart, hasChart, hasTable, onOpen }: ChartAndTableProps) {
-  const { packs, rows, judged, formats } = list
-  const { settled, comparisons } = judged
-  const { answer } = list.chosen
-  const lines = useMemo(
-    () => (settled ? linesOf(packs, { ...settled, comparisons }) : []),
-    [packs, settled, comparisons],
-  )
-  const passed = useMemo(() => {
-    const shown = new Set(rows.map(({ id }) => id))
-    return lines.filter(line => shown.has(line.packId) && (answer === null || line.answer === answer))
-  }, [lines, list.entries, answer])
-  const within = area.value
-  const inArea = useMemo(
-    () => (within ? passed.filter(line => isInArea(line, within)) : passed),
-    [passed, within],
-  )
-  if (!settled) return null
-  const shown = { formats, chosen, onOpen, plan: settled.plan, reckoning: settled.reckoning }
+export function ChartAndTable(props: ChartAndTableProps) {
+  const { list, lines, chosen, isApart, hasChart, hasTable, onOpen } = props
+  const { settled } = list.judged
+  if (!settled || !list.isSortable) return null
+  const { plan, reckoning } = settled
+  const shown = { formats: list.formats, chosen, onOpen, plan, hasAnswers: !isApart }
   return (
     <>
       {hasChart ? (
-        <PackChart {...shown} lines={passed} hasTable={hasTable} area={within} onArea={markArea} />
+        <PackChart
+          {...{ ...shown, reckoning, hasTable }}
+          lines={lines.passed}
+          area={area.value}
+          onArea={markArea}
+        />
       ) : null}
-      {hasTable ? (
-        <PackTable {...shown} lines={inArea} narrow={chosen !== null} hasAnswers={!isApart} />
-      ) : null}
+      {hasTable ? <PackTable {...shown} lines={lines.inArea} narrow={chosen !== null} /> : null}
     </>
   )
 }

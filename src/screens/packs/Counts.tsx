@@ -4,13 +4,7 @@ import { ANSWERS } from '../../report'
 import type { PackList } from './pack-list'
 import { look, type PackAnswer } from './view'
 
-const WORDS: Record<PackAnswer, string> = {
-  does: 'do',
-  'with-care': 'with care',
-  'cannot-tell': 'can’t tell',
-  'does-not': 'do not',
-}
-const ANSWER_NAMES = Object.keys(WORDS) as PackAnswer[]
+const ANSWER_NAMES = Object.keys(ANSWERS) as PackAnswer[]
 
 export function Counts({ list: { counts, chosen }, isApart }: { list: PackList; isApart: boolean }) {
   const { answer: asked, has, starred } = chosen
@@ -23,7 +17,7 @@ export function Counts({ list: { counts, chosen }, isApart }: { list: PackList; 
           key={answer}
           mark={ANSWERS[answer].mark}
           count={counts.answers.get(answer) ?? 0}
-          words={WORDS[answer]}
+          words={ANSWERS[answer].shortMany}
           isOn={answer === asked}
           onTap={on => look({ answer: on ? answer : null })}
         />

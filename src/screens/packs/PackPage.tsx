@@ -5,7 +5,7 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { useFormats } from '../../components/fields'
 
 import { useWayBack } from '../../components/why'
-import type { DraftPack } from '../../plan'
+import { type DraftPack, packName } from '../../plan'
 import { FIT_LINE, type Formats } from '../../report'
 import { edited, openTrip } from '../../store'
 import { CompareButton } from '../packs-beside/chosen'
@@ -15,7 +15,7 @@ import { OwnPack } from './OwnPack'
 import { PackActions } from './PackActions'
 import { PackEditor } from './PackEditor'
 import { PackVerdicts } from './PackVerdicts'
-import { packFacts, packMarks, packName, packWords } from './pack-words'
+import { packFacts, packMarks, packWords } from './pack-words'
 import { takenOn } from './taken'
 
 interface PackPageProps {

@@ -3,14 +3,14 @@
 
 import { useMemo } from 'preact/hooks'
 import { entryProps } from '../../components/long-list'
-import type { DraftPack } from '../../plan'
+import { type DraftPack, packName } from '../../plan'
 import { ANSWERS, type Formats } from '../../report'
 import type { Comparison } from '../../report/compare-packs'
 import { Bars, type Scale } from './Bars'
 import { PackMenu } from './PackMenu'
 import type { Place } from './pack-actions'
 import type { PackList } from './pack-list'
-import { answerWords, packFacts, packMarks, packName, packWords } from './pack-words'
+import { answerWords, packFacts, packMarks, packWords } from './pack-words'
 import './pack-rows.css'
 import { orderFigure, type PackAnswer } from './view'
 
@@ -41,7 +41,7 @@ function DrawnRow({ pack, at, of, list, scale, isApart, isOpen, onOpen }: PackRo
   const answer = isApart ? null : list.answerOf(pack.id)
   const short = answer ? (list.judged.packs.get(pack.id)?.short(formats) ?? '') : ''
   const comparisons = list.of(pack.id)
-  const figure = orderFigure(chosen.order, { pack, comparisons }, formats)
+  const figure = orderFigure(chosen.order, { pack, comparisons }, { formats, missing: list.missing })
   return (
     <li
       class={isOpen ? 'row pack-row open' : 'row pack-row'}

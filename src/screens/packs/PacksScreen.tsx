@@ -15,6 +15,7 @@ import { ChartAndTable } from './ChartAndTable'
 import { Counts } from './Counts'
 import { Heading } from './Heading'
 import type { Judgement } from './judged'
+import { useLines } from './lines'
 import { OwnFigures } from './OwnFigures'
 import { PackRow } from './PackRow'
 import { type PackList, usePackList } from './pack-list'
@@ -48,6 +49,9 @@ export function PacksScreen({ isApart, open, isBeside, isDesk, onOpen }: PacksSc
   )
   const [hasChart, setHasChart] = useState(false)
   const hasTable = isDesk && settled !== null && isSortable
+  const lines = useLines(list, { isApart, isOn: hasTable || (hasChart && isSortable) })
+  const inTable = new Set(lines.inArea.map(({ packId }) => packId))
+  const seen = hasTable ? rows.filter(({ id }) => inTable.has(id)) : rows
   const add = () => {
     const id = newId()
     actions.edit('Add a pack', draft => addPack(draft, firstId(id)))
@@ -77,7 +81,7 @@ export function PacksScreen({ isApart, open, isBeside, isDesk, onOpen }: PacksSc
       ) : null}
       {onTrip ? <CannotTell {...onTrip} formats={formats} /> : null}
       <ChartAndTable
-        {...{ list, isApart, hasTable, onOpen }}
+        {...{ list, lines, isApart, hasTable, onOpen }}
         hasChart={hasTable || hasChart}
         chosen={isBeside ? open : null}
       />
@@ -85,7 +89,7 @@ export function PacksScreen({ isApart, open, isBeside, isDesk, onOpen }: PacksSc
       <button type="button" class="primary" onClick={add}>
         Add a pack
       </button>
-      <Doors doors={[...TABLE_DOORS, { label: 'Give packs on', draw: () => <GivePacks packs={rows} /> }]} />
+      <Doors doors={[...TABLE_DOORS, { label: 'Give packs on', draw: () => <GivePacks packs={seen} /> }]} />
       {isApart ? null : <FromPacks />}
       {packs.length === 0 ? null : <p class="hint">{FIT_LINE}</p>}
       {isApart ? <OwnFigures /> : <Thresholds />}

@@ -8,7 +8,7 @@ import { counted } from '../../units'
 import { FilterPanel } from './FilterPanel'
 import { allShown, filterWords } from './filter-words'
 import type { PackList } from './pack-list'
-import { look, ORDERS, type Order } from './view'
+import { isOfATrip, look, ORDERS, type Order } from './view'
 
 interface ViewBarProps {
   list: PackList
@@ -87,10 +87,10 @@ export function ViewBar({ list, isApart, hasTable, children }: ViewBarProps) {
 
 const ownName = () => shelf.value.figures?.measure?.name.trim() || ORDERS.own.toLowerCase()
 
-/** The orders there are: one's own figure only once there is one, and by its name; apart from a trip none is best. */
+/** The orders there are: one's own figure only once there is one, and by its name; apart from a trip none of its own. */
 function ordersNow(isApart: boolean): { value: Order; label: string }[] {
   const hasOwn = measureIn(shelf.value.figures ?? {})
   return (Object.keys(ORDERS) as Order[])
-    .filter(value => (value !== 'own' || hasOwn) && (value !== 'best' || !isApart))
+    .filter(value => (value !== 'own' || hasOwn) && !(isApart && isOfATrip(value)))
     .map(value => ({ value, label: value === 'own' ? ownName() : ORDERS[value].toLowerCase() }))
 }

@@ -4,14 +4,21 @@ import { useMemo, useRef } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
 import type { Entry } from '../../components/long-list'
 import type { DraftPack } from '../../plan'
-import { type Formats, formatsIn } from '../../report'
-import { type Comparison, type PackFilters, packFilter } from '../../report/compare-packs'
+import { ANSWERS, type Formats, formatsIn, type Missing, missingOf } from '../../report'
+import {
+  type Comparison,
+  type PackFilters,
+  type PackLine,
+  packFilter,
+  setupFilter,
+} from '../../report/compare-packs'
 import { apart, edited } from '../../store'
 import { type Judged, useJudged } from './judged'
 import {
   AS_LISTED,
   filtersOf,
   inOrder,
+  isOfATrip,
   type PackAnswer,
   type Readings,
   readingsOf,
@@ -21,6 +28,8 @@ import {
 
 /** Fewer packs than this need no ordering. */
 const WORTH_SORTING = 2
+
+const ANSWER_NAMES = Object.keys(ANSWERS) as PackAnswer[]
 
 export interface PackList {
   /** All there are, as listed. */
@@ -33,7 +42,11 @@ export interface PackList {
   /** What is known of a pack by the set-ups that its answer is of. */
   of: (id: string) => readonly Comparison[]
   answerOf: (id: string) => PackAnswer | null
+  /** Whether a line is of the set-ups asked for, of a pack on show. */
+  shows: (line: PackLine) => boolean
   counts: Counts
+  /** What nobody has said of the gear. */
+  missing: Missing
   chosen: View
   readings: Readings
   isSortable: boolean
@@ -44,8 +57,7 @@ export interface PackList {
 
 /** How many would be on show if that were asked for instead. */
 export interface Counts {
-  /** Of those not set aside. */
-  answers: ReadonlyMap<PackAnswer | null, number>
+  answers: ReadonlyMap<PackAnswer, number>
   mine: number
   starred: number
 }
@@ -59,16 +71,19 @@ export function usePackList(isApart: boolean, editing: string | null): PackList 
   // One pack alone has no choices on show that could bring it back.
   const asked = isSortable ? view.value : AS_LISTED
   const found = useMemo(() => {
-    // Apart from a trip there are no answers, and so no best.
-    const order = asked.order === 'best' ? ('listed' as const) : asked.order
+    // Apart from a trip there are no answers, and what is of a trip orders nothing.
+    const order = isApart && isOfATrip(asked.order) ? ('listed' as const) : asked.order
     const chosen = isApart ? { ...asked, answer: null, order } : asked
     const readings = readingsOf(chosen, system)
     const filters = filtersOf(chosen, readings)
     const of = (id: string) => judged.packs.get(id)?.comparisons ?? []
     const answerOf = (id: string) => judged.packs.get(id)?.answer ?? null
     const those = (part: Partial<PackFilters>) => {
-      const passes = packFilter({ ...filters, ...part })
-      return packs.filter(pack => passes(pack, judged.packs.get(pack.id)))
+      const by = { ...filters, ...part }
+      const passes = packFilter(by)
+      // Of what is set aside nobody asks what it would do, unless it is what is looked at.
+      const isAsked = ({ aside }: DraftPack) => aside === undefined || by.answer === null || by.aside
+      return packs.filter(pack => isAsked(pack) && passes(pack, judged.packs.get(pack.id)))
     }
     const wanted = new Set(those({}))
     const rows = inOrder(
@@ -77,13 +92,19 @@ export function usePackList(isApart: boolean, editing: string | null): PackList 
       of,
       chosen.mixed || isApart ? undefined : answerOf,
     )
-    const answers = new Map<PackAnswer | null, number>()
-    for (const { id, aside } of those({ answer: null }))
-      if (aside === undefined || filters.aside)
-        answers.set(answerOf(id), (answers.get(answerOf(id)) ?? 0) + 1)
+    const answers = new Map(ANSWER_NAMES.map(answer => [answer, those({ answer }).length]))
+    const shown = new Map(rows.map(pack => [pack.id, pack]))
+    const hasAsked = setupFilter(filters)
+    const shows = ({ packId, setupId, answer }: PackLine) => {
+      const pack = shown.get(packId)
+      if (!pack) return false
+      const setup = pack.setups.find(({ id }) => id === setupId)
+      // A pack that stays in view although it is not asked for stays whole.
+      return !setup || !wanted.has(pack) || hasAsked(setup, answer)
+    }
     const mine = those({ has: 'owned' }).length
     const starred = those({ starred: true }).length
-    return { chosen, readings, of, answerOf, rows, counts: { answers, mine, starred } }
+    return { chosen, readings, of, answerOf, rows, shows, counts: { answers, mine, starred } }
   }, [packs, judged, asked, isApart, system, editing])
   const rows = useHeld(found.rows, editing)
   return {
@@ -98,6 +119,7 @@ export function usePackList(isApart: boolean, editing: string | null): PackList 
       rows.every((pack, i) => pack === packs[i]) &&
       rows.length === packs.length,
     formats: formatsIn(system),
+    missing: missingOf(judged.settled?.plan ?? { gear: [] }),
   }
 }
 

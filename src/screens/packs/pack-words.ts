@@ -1,13 +1,10 @@
 // A pack in the few words that a list has room for.
 
 import type { DraftPack } from '../../plan'
-import type { Formats } from '../../report'
+import { ANSWERS, type Formats } from '../../report'
 import { type Comparison, ownWords } from '../../report/compare-packs'
 import { openTrip, shelf } from '../../store'
 import type { PackAnswer } from './view'
-
-/** What a pack is called where it has no name yet. */
-export const packName = ({ name }: DraftPack, index: number): string => name || `Pack ${index + 1}`
 
 /** "42.0 L, 1.26 kg": as its owner typed it. */
 export const packFacts = ({ bodyLitres, setups }: DraftPack, formats: Formats): string =>
@@ -28,13 +25,6 @@ export const packWords = ({ aside }: DraftPack, comparisons: readonly Comparison
   ...(aside ? [`“${aside}”`] : []),
 ]
 
-const SHORT_WORDS: Record<PackAnswer, string> = {
-  does: 'does',
-  'with-care': 'with care',
-  'cannot-tell': 'can’t tell',
-  'does-not': 'does not',
-}
-
 /** "with care: tight"; `short`: why, in a few words. */
 export const answerWords = (answer: PackAnswer, short: string): string =>
-  [SHORT_WORDS[answer], short].filter(Boolean).join(': ')
+  [ANSWERS[answer].short, short].filter(Boolean).join(': ')

@@ -3,25 +3,47 @@
 import { signal } from '@preact/signals'
 import { type Reading, readQuantity } from '../../components/fields'
 import { type DraftPack, LIMITS } from '../../plan'
-import type { Formats } from '../../report'
-import { type Comparison, NO_FILTERS, type PackFilters, priceText, rankOf } from '../../report/compare-packs'
+import type { Formats, Missing } from '../../report'
+import {
+  type Comparison,
+  comparedFigure,
+  type FigureName,
+  figureText,
+  NO_FILTERS,
+  PACK_FIGURES,
+  type PackFilters,
+  rankOf,
+  toldFigure,
+} from '../../report/compare-packs'
 import type { Quantity, System } from '../../units'
 
-export const ORDERS = {
+const FIGURE_ORDERS = [
+  'carried',
+  'mass',
+  'price',
+  'spare-kg',
+  'litre',
+  'all-litre',
+  'rated-kg',
+  'price-litre',
+  'price-rated',
+  'own',
+] as const satisfies FigureName[]
+type FigureOrder = (typeof FIGURE_ORDERS)[number]
+
+export const ORDERS: Readonly<Record<'listed' | 'best' | FigureOrder, string>> = {
   listed: 'As listed',
   best: 'Best first',
-  carried: 'Carried mass',
-  mass: 'Pack mass',
-  price: 'Price',
-  margin: 'Margin to its rating',
-  litre: 'Mass for each litre',
-  'total-litre': 'Mass for each litre with pockets',
-  rated: 'Mass for each kg rated',
-  'price-litre': 'Price for each litre',
-  'price-rated': 'Price for each kg rated',
-  own: 'Your own figure',
-} as const
+  ...(Object.fromEntries(FIGURE_ORDERS.map(name => [name, PACK_FIGURES[name].name])) as Record<
+    FigureOrder,
+    string
+  >),
+}
 export type Order = keyof typeof ORDERS
+
+/** Apart from a trip nothing has these. */
+const OF_A_TRIP: readonly Order[] = ['best', 'carried', 'spare-kg']
+export const isOfATrip = (order: Order): boolean => OF_A_TRIP.includes(order)
 
 export type PackAnswer = Comparison['answer']
 
@@ -93,20 +115,14 @@ export function filtersOf(
 }
 
 /** Less comes first; what is not known comes last. */
-const KEYS: Record<Exclude<Order, 'listed'>, (c: Comparison) => number | null> = {
-  // Standing decides; among equals the lighter load to carry.
-  best: c => c.standing * 1e6 + c.carriedKg,
-  carried: c => c.carriedKg,
-  mass: c => c.massKg,
-  price: c => c.price,
-  margin: c => (c.spareKg === null ? null : -c.spareKg),
-  litre: c => c.gramsPerLitre,
-  'total-litre': c => c.gramsPerTotalLitre,
-  rated: c => c.gramsPerRatedKg,
-  'price-litre': c => c.pricePerLitre,
-  'price-rated': c => c.pricePerRatedKg,
-  own: c => c.measure,
-}
+const keyOf =
+  (order: Exclude<Order, 'listed'>) =>
+  (c: Comparison): number | null => {
+    // Standing decides; among equals the lighter load to carry.
+    if (order === 'best') return c.standing * 1e6 + (c.carriedKg ?? c.massKg)
+    const value = comparedFigure(order, c)
+    return value !== null && PACK_FIGURES[order].isMore ? -value : value
+  }
 
 /**
  * The packs in order, each by the best of its set-ups; equals stay as listed, packs not judged come after them, and those
@@ -120,7 +136,7 @@ export function inOrder(
 ): DraftPack[] {
   const isAside = (pack: DraftPack) => Number(pack.aside !== undefined)
   if (order === 'listed') return packs.toSorted((a, b) => isAside(a) - isAside(b))
-  const key = KEYS[order]
+  const key = keyOf(order)
   const least = (pack: DraftPack) =>
     comparisonsOf(pack.id).reduce((low, c) => Math.min(low, key(c) ?? low), Number.POSITIVE_INFINITY)
   return packs
@@ -129,52 +145,24 @@ export function inOrder(
     .map(({ pack }) => pack)
 }
 
-/** A price for something, to the hundredth. */
-export const money = (value: number, currency: string | undefined): string =>
-  priceText(Math.round(value * 100) / 100, currency ?? null)
-
 /** Of the figure that packs stand in order by, what one of them has; null: not known. Its litres where there is none. */
 export function orderFigure(
   order: Order,
   { pack, comparisons }: { pack: DraftPack; comparisons: readonly Comparison[] },
-  formats: Formats,
+  { formats, missing }: { formats: Formats; missing: Missing },
 ): string | null {
-  const { bodyLitres, price, currency } = pack
-  const least = (values: readonly (number | null | undefined)[]) => {
-    const known = values.filter(value => value !== null && value !== undefined)
-    return known.length > 0 ? Math.min(...known) : null
-  }
-  const shown = (value: number | null, text: (value: number) => string) =>
-    value === null ? null : text(value)
-  switch (order) {
-    case 'listed':
-    case 'best':
-      return shown(bodyLitres ?? null, formats.litres)
-    case 'mass':
-      return shown(
-        least((comparisons.length > 0 ? comparisons : pack.setups).map(({ massKg }) => massKg)),
-        formats.gear,
-      )
-    case 'price':
-      return shown(price ?? null, value => money(value, currency))
-  }
-  const key = KEYS[order]
-  return shown(least(comparisons.map(key)), value => {
-    switch (order) {
-      case 'carried':
-        return formats.kg(value)
-      case 'margin':
-        return value <= 0 ? `${formats.kg(-value)} to spare` : `${formats.kg(value)} over`
-      case 'litre':
-      case 'total-litre':
-        return formats.gramsPerLitre(value)
-      case 'rated':
-        return formats.gramsPerKg(value)
-      case 'price-litre':
-      case 'price-rated':
-        return money(value, currency)
-      case 'own':
-        return value.toLocaleString('en', { maximumSignificantDigits: 3 })
-    }
-  })
+  const currency = pack.currency ?? null
+  if (order === 'listed' || order === 'best')
+    return pack.bodyLitres === undefined ? null : figureText('body', pack.bodyLitres, { formats, currency })
+  const known = comparisons.flatMap(each => comparedFigure(order, each) ?? [])
+  const values = known.length > 0 ? known : typedOf(order, pack)
+  if (values.length === 0) return null
+  const best = PACK_FIGURES[order].isMore ? Math.max(...values) : Math.min(...values)
+  return toldFigure(order, best, { missing, formats, currency })
+}
+
+/** What is known of a pack that is not judged. */
+function typedOf(order: Order, { price, setups }: DraftPack): number[] {
+  if (order === 'price') return [price ?? []].flat()
+  return order === 'mass' ? setups.flatMap(({ massKg }) => massKg ?? []) : []
 }

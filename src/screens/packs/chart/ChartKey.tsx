@@ -9,11 +9,14 @@ interface KeyProps {
   marks: readonly FieldMark[]
   line: boolean
   corner: boolean
+  /** Apart from any trip there are none. */
+  hasAnswers: boolean
 }
 
-export function ChartKey({ marks, line, corner }: KeyProps) {
+export function ChartKey({ marks, line, corner, hasAnswers }: KeyProps) {
   const shapes = new Set(marks.map(({ shape }) => shape))
-  const answers = (Object.keys(SHAPES) as Answer[]).filter(answer => shapes.has(SHAPES[answer]))
+  const drawn = (Object.keys(SHAPES) as Answer[]).filter(answer => shapes.has(SHAPES[answer]))
+  const answers = hasAnswers ? drawn : []
   const words = [
     corner ? 'Shaded: enough room and load. Hatched: the room is uncertain.' : '',
     line ? 'Under the dashed line: overloaded when full.' : '',

@@ -9,20 +9,22 @@ interface TableProps {
   lines: readonly PackLine[]
   axes: AxesChosen
   formats: Formats
+  hasAnswers: boolean
 }
 
-export function ChartTable({ lines, axes: { x, y }, formats }: TableProps) {
+export function ChartTable({ lines, axes: { x, y }, formats, hasAnswers }: TableProps) {
   return (
     <PictureTable
       caption={`${PACK_FIGURES[x].name} and ${PACK_FIGURES[y].name.toLowerCase()}`}
-      heads={['Pack', PACK_FIGURES[x].name, PACK_FIGURES[y].name, 'Answer']}
+      heads={['Pack', PACK_FIGURES[x].name, PACK_FIGURES[y].name, ...(hasAnswers ? ['Answer'] : [])]}
       rows={{
         count: lines.length,
         make: index => {
           const { name, figures, currency, answer } = lines[index]!
           const cell = (figure: AxesChosen['x']) =>
             figureText(figure, figures[figure] ?? null, { formats, currency })
-          return [<bdi>{name}</bdi>, cell(x), cell(y), answer ? ANSWERS[answer].words : 'Not judged yet']
+          const told = answer ? ANSWERS[answer].words : 'Not judged yet'
+          return [<bdi>{name}</bdi>, cell(x), cell(y), ...(hasAnswers ? [told] : [])]
         },
       }}
     />

@@ -36,6 +36,8 @@ export interface PackChartProps {
   chosen: string | null
   /** The table of the packs stands below: none of its own is needed. */
   hasTable: boolean
+  /** Apart from any trip there are no answers. */
+  hasAnswers: boolean
   area: Area | null
   onArea: (area: Area | null) => void
   onOpen: (packId: string) => void
@@ -49,7 +51,7 @@ const VIEWS = [
 const FEW = { phone: 2, desk: 4 }
 
 export function PackChart(props: PackChartProps) {
-  const { lines, plan, reckoning, formats, chosen, hasTable, area, onArea } = props
+  const { lines, plan, reckoning, formats, chosen, hasTable, hasAnswers, area, onArea } = props
   const { system } = formats
   const [other, setOther] = useState<AxesChosen>({ x: 'body', y: 'mass' })
   const [view, setView] = useState<'room' | 'other'>('room')
@@ -69,12 +71,13 @@ export function PackChart(props: PackChartProps) {
     : 'pack'
   const open = (key: string) => props.onOpen(byKey.get(key)!.packId)
   const chosenKey = lines.find(({ packId }) => packId === chosen)?.key ?? null
-  const text = { axes, formats }
+  const text = { axes, formats, hasAnswers }
   return (
     <section class="pack-chart" aria-label="Chart">
       <div class="cluster chart-views">
         <p data-figures="cited">
-          {fieldText(lines, null, kind)} {isRoom(axes) ? '' : foremostText(lines, axes.y, formats)}
+          {fieldText(lines, null, { kind, hasAnswers })}{' '}
+          {isRoom(axes) ? '' : foremostText(lines, axes.y, formats)}
           {field.marks.length < lines.length
             ? ` ${lines.length - field.marks.length} not drawn: ${PACK_FIGURES[axes.x].name.toLowerCase()} not known.`
             : ''}
@@ -87,7 +90,7 @@ export function PackChart(props: PackChartProps) {
         <FieldPicture
           {...field}
           {...{ names, lit }}
-          says={fieldText(lines, corner, kind)}
+          says={fieldText(lines, corner, { kind, hasAnswers })}
           chosen={chosenKey}
           area={spanOf(area, axes, system)}
           label="Packs on the chart"
@@ -106,7 +109,12 @@ export function PackChart(props: PackChartProps) {
           </button>
         </div>
       ) : null}
-      <ChartKey marks={field.marks} line={field.line !== null} corner={field.corner !== null} />
+      <ChartKey
+        {...{ hasAnswers }}
+        marks={field.marks}
+        line={field.line !== null}
+        corner={field.corner !== null}
+      />
       {hasTable ? null : (
         <ChartTable lines={area ? lines.filter(line => isInArea(line, area)) : lines} {...text} />
       )}

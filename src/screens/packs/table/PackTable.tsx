@@ -3,7 +3,6 @@
 
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
 import type { Plan } from '../../../plan'
-import type { Reckoning } from '../../../reckon'
 import type { Formats } from '../../../report'
 import { columnsIn, inLineOrder, measureIn, type PackLine } from '../../../report/compare-packs'
 import { library, shelf } from '../../../store'
@@ -18,7 +17,6 @@ export interface PackTableProps {
   /** Those to show, in the order of the list. */
   lines: readonly PackLine[]
   plan: Plan
-  reckoning: Reckoning
   formats: Formats
   /** The pack whose page is open. */
   chosen: string | null

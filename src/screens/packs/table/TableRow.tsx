@@ -2,8 +2,7 @@
 
 import { useComputed } from '@preact/signals'
 import type { Plan } from '../../../plan'
-import type { Reckoning } from '../../../reckon'
-import { ANSWERS, type Formats, missingOf, shortReason } from '../../../report'
+import { ANSWERS, type Formats, missingOf } from '../../../report'
 import { type FigureName, figureText, PACK_FIGURES, type PackLine } from '../../../report/compare-packs'
 import { light, lit } from '../chart'
 
@@ -13,7 +12,6 @@ export interface RowContext {
   /** The column sorted by. */
   sorted: string
   plan: Plan
-  reckoning: Reckoning
   formats: Formats
 }
 
@@ -83,31 +81,20 @@ function Name({ isAside, text, class: className }: { isAside: boolean; text: str
 }
 
 function cellText(line: PackLine, figure: FigureName, { plan, formats }: RowContext): string {
-  const { atMost } = PACK_FIGURES[figure]
+  const { atMost, atLeast } = PACK_FIGURES[figure]
+  const lacks = (of: typeof atMost) => value !== null && of !== undefined && missingOf(plan)[of].length > 0
   const value = line.figures[figure] ?? null
   const text = figureText(figure, value, { formats, currency: line.currency, isBare: true })
-  return value !== null && atMost && missingOf(plan)[atMost].length > 0 ? `≤ ${text}` : text
+  return `${lacks(atMost) ? '≤ ' : lacks(atLeast) ? '≥ ' : ''}${text}`
 }
 
-function AnswerCell({
-  line: { answer, setup, aside },
-  plan,
-  reckoning,
-  formats,
-}: RowContext & { line: PackLine }) {
-  const words = answer === null || setup === null ? 'litres or mass missing' : reasonOf()
+function AnswerCell({ line: { answer, aside, short }, formats }: RowContext & { line: PackLine }) {
+  const plain = answer ? ANSWERS[answer].words.toLowerCase() : 'not judged yet'
+  const words = aside ? `“${aside}”` : short(formats) || plain
   return (
     <td class="reason" title={words}>
-      {answer === null || words === ANSWERS[answer].words.toLowerCase() ? null : (
-        <span class="unseen">{ANSWERS[answer].words}: </span>
-      )}
+      {answer === null || words === plain ? null : <span class="unseen">{ANSWERS[answer].words}: </span>}
       {words}
     </td>
   )
-
-  function reasonOf() {
-    if (aside) return `“${aside}”`
-    const reason = shortReason(reckoning.packs[setup!]!, { plan, reckoning, formats })
-    return reason || ANSWERS[answer!].words.toLowerCase()
-  }
 }
