@@ -66,8 +66,6 @@ interface Damage {
 const all = ['First', 'Large', 'Second 4']
 const damages: Record<string, Damage> = {
   'CURRENT is garbage': { to: each(/^CURRENT$/, file => writeFile(file, 'garbage')) },
-  'MANIFEST is empty': { to: each(/^MANIFEST-/, file => truncate(file, 0)) },
-  'the log is cut to half': { to: each(/\.log$/, halve) },
   'the log has flipped bytes': { to: each(/\.log$/, flip) },
   // The record is still there, so it is kept as it is and the copy goes beside it.
   'large values, kept beside it, are gone': {
@@ -76,6 +74,8 @@ const damages: Record<string, Damage> = {
   },
 }
 const moreDamages: Record<string, Damage> = {
+  'MANIFEST is empty': { to: each(/^MANIFEST-/, file => truncate(file, 0)) },
+  'the log is cut to half': { to: each(/\.log$/, halve) },
   'MANIFEST has flipped bytes': { to: each(/^MANIFEST-/, flip) },
   'the log is empty': { to: each(/\.log$/, file => truncate(file, 0)) },
   'every file is empty': { to: each(/./, file => truncate(file, 0)) },

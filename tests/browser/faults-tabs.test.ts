@@ -1,12 +1,13 @@
 // Several tabs at once, and tabs that go away in the middle of it: no edit is lost, whoever saves last.
-//   EDITS=1000 npx vitest run --project faults tests/browser/faults-tabs.test.ts     the long version
+//   EDITS=1000 ROUNDS=10 npx vitest run --project faults tests/browser/faults-tabs.test.ts     the long version
 import type { Page } from 'playwright-core'
 import { describe, expect } from 'vitest'
 import { storedRecords } from './database'
 import { notice, title, visit } from './faults'
 import { go, journey, lookAtDemo, openMore, rename, saved, untilDrawn } from './harness'
 
-const EDITS = Number(process.env.EDITS ?? 70)
+const EDITS = Number(process.env.EDITS ?? 25)
+const ROUNDS = Number(process.env.ROUNDS ?? 4)
 
 /** Runs in the page: adds named items with the app's own button and fields, with a rest between them. */
 async function addItems({ names, restMs }: { names: string[]; restMs: number }) {
@@ -119,13 +120,13 @@ describe('tabs', () => {
 })
 
 describe('a tab that goes away right after an edit', () => {
-  journey('loses nothing, ten times', async ({ browser, site }) => {
+  journey(`loses nothing, ${ROUNDS} times`, async ({ browser, site }) => {
     const { context, page } = await visit(browser, site)
     await lookAtDemo(page)
     await rename(page, 'start')
     await saved(page)
     let open = page
-    for (let round = 1; round <= 10; round++) {
+    for (let round = 1; round <= ROUNDS; round++) {
       await rename(open, `round ${round}`)
       if (round % 2) await open.close({ runBeforeUnload: true })
       else await open.goto('about:blank')

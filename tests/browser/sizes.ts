@@ -53,7 +53,7 @@ export async function tooWideAtSmallest(page: Page): Promise<number> {
 }
 
 /**
- * Asserts that the page, as it stands, keeps the rules of every screen: accessible by day and in the dark, not too wide
+ * Asserts that the page, as it stands, keeps the rules of every screen: accessible, not too wide
  * here nor in 320 px with text twice as large, and nothing within it too small to touch.
  */
 export async function expectKeepsRules(

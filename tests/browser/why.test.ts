@@ -67,12 +67,26 @@ async function openRow(page: Page, name: RegExp) {
 }
 
 describe('every figure has its reason within reach', () => {
-  journey('on the need', async ({ openDemo }) => {
-    const page = await openDemo()
-    expectReasons(await seenOn(page), 60)
-  })
+  journey(
+    'on the need; on one’s own packing and more all is typed; on the page that explains the model',
+    async ({ openDemo }) => {
+      const page = await openDemo()
+      expectReasons(await seenOn(page), 60)
+      await page
+        .getByRole('button', { name: /your own packing|^Packed it/i })
+        .first()
+        .click()
+      await page.getByRole('heading', { name: 'Heaviest load' }).waitFor({ state: 'detached' })
+      expect(without(await seenOn(page))).toEqual([])
+      await openMore(page)
+      expect(without(await seenOn(page))).toEqual([])
+      await page.getByRole('button', { name: 'Back', exact: true }).first().click()
+      await openHelp(page)
+      expectReasons(await seenOn(page), 10)
+    },
+  )
 
-  journey('on the trip and the gear', async ({ openDemo }) => {
+  journey('on the trip and the gear, packing day, on the way and after', async ({ openDemo }) => {
     const page = await openDemo()
     await go(page, 'Trip')
     await openRow(page, /Bare Saddle/)
@@ -85,10 +99,6 @@ describe('every figure has its reason within reach', () => {
     await page.getByRole('button', { name: /^Work out .* from the water/ }).click()
     expectReasons(await seenOn(page), 6)
     expect(await withoutOrigin(page)).toEqual([])
-  })
-
-  journey('of what each thing costs, and on the way', async ({ openDemo }) => {
-    const page = await openDemo()
     await openCosts(page)
     expectReasons(await seenOn(page), 20)
     await openOnTheWay(page)
@@ -97,59 +107,49 @@ describe('every figure has its reason within reach', () => {
     await page.getByLabel(/^Reached Bare Saddle/).fill('13:30')
     await page.getByText(/times the time/).waitFor()
     expectReasons(await seenOn(page), 20)
-  })
-
-  journey('of packing day, and after the trip', async ({ openDemo }) => {
-    const page = await openDemo()
     await openPackingDay(page)
     expectReasons(await seenOn(page), 8)
     await openAfterTrip(page)
     expectReasons(await seenOn(page), 3)
   })
 
-  journey('of what an item may be instead', async ({ openDemo }) => {
-    const page = await openDemo()
-    await openAlternatives(page)
-    expectReasons(await seenOn(page), 2)
-    await expectAccessible(page)
-  })
+  journey(
+    'of what an item may be instead, a thing measured, a day’s food mixed, a track',
+    async ({ openDemo }) => {
+      const page = await openDemo()
+      await openAlternatives(page)
+      expectReasons(await seenOn(page), 2)
+      await expectAccessible(page)
+      await openRow(page, /^Gas$/)
+      await page.getByText('Measure it', { exact: true }).click()
+      await page.getByRole('textbox', { name: /^Around it/ }).fill('34')
+      await page
+        .getByRole('textbox', { name: /^Length/ })
+        .first()
+        .fill('11')
+      await page.getByText('two times in three within that').waitFor()
+      await page.getByRole('button', { name: /day’s food/ }).click()
+      for (const [food, grams] of [
+        ['oats', '150'],
+        ['nuts', '80'],
+      ] as const) {
+        await page.getByRole('textbox', { name: 'Find a food' }).fill(food)
+        await page.locator('.mixer .kind').first().click()
+        await page.locator('.portion input').last().fill(grams)
+      }
+      await page.getByText('Energy by mass').waitFor()
+      expectReasons(await seenOn(page), 10)
+      await go(page, 'Trip')
+      await page.getByText('Start over').click()
+      await page.getByRole('button', { name: 'Stops from a track (GPX)' }).click()
+      const file = { name: 'hill.gpx', mimeType: 'application/gpx+xml', buffer: Buffer.from(track) }
+      await page.getByLabel('Choose a track file (GPX)').setInputFiles(file)
+      await page.getByRole('heading', { name: 'Proposed stops' }).waitFor()
+      expectReasons(await seenOn(page), 12)
+    },
+  )
 
-  journey('of a thing measured and a day’s food mixed', async ({ openDemo }) => {
-    const page = await openDemo()
-    await go(page, 'Gear')
-    await openRow(page, /^Gas$/)
-    await page.getByText('Measure it', { exact: true }).click()
-    await page.getByRole('textbox', { name: /^Around it/ }).fill('34')
-    await page
-      .getByRole('textbox', { name: /^Length/ })
-      .first()
-      .fill('11')
-    await page.getByText('two times in three within that').waitFor()
-    await page.getByRole('button', { name: /day’s food/ }).click()
-    for (const [food, grams] of [
-      ['oats', '150'],
-      ['nuts', '80'],
-    ] as const) {
-      await page.getByRole('textbox', { name: 'Find a food' }).fill(food)
-      await page.locator('.mixer .kind').first().click()
-      await page.locator('.portion input').last().fill(grams)
-    }
-    await page.getByText('Energy by mass').waitFor()
-    expectReasons(await seenOn(page), 10)
-  })
-
-  journey('of a track', async ({ openDemo }) => {
-    const page = await openDemo()
-    await go(page, 'Trip')
-    await page.getByText('Start over').click()
-    await page.getByRole('button', { name: 'Stops from a track (GPX)' }).click()
-    const file = { name: 'hill.gpx', mimeType: 'application/gpx+xml', buffer: Buffer.from(track) }
-    await page.getByLabel('Choose a track file (GPX)').setInputFiles(file)
-    await page.getByRole('heading', { name: 'Proposed stops' }).waitFor()
-    expectReasons(await seenOn(page), 12)
-  })
-
-  journey('on the packs', async ({ openDemo }) => {
+  journey('on the packs, at the shop and over all trips', async ({ openDemo }) => {
     const page = await openDemo()
     await go(page, 'Packs')
     await page.getByLabel('Sorted by').selectOption('carried mass')
@@ -169,10 +169,6 @@ describe('every figure has its reason within reach', () => {
       .locator('[data-reason]')
       .evaluateAll(asked => asked.map(each => (each as HTMLElement).dataset.reason).join(' '))
     for (const [figure] of told.matchAll(/[\d.]+ (?:kg|L)/g)) expect(plain(pageReasons)).toContain(figure)
-  })
-
-  journey('at the shop and over all trips', async ({ openDemo }) => {
-    const page = await openDemo()
     await go(page, 'Packs')
     await page.getByRole('button', { name: 'At the shop' }).click()
     const tag = { 'Main body': '44', 'Pack mass': '1100', 'Rated load': '12' }
@@ -187,29 +183,6 @@ describe('every figure has its reason within reach', () => {
     await page.getByRole('button', { name: 'Packs side by side' }).click()
     await page.getByRole('table').waitFor()
     expect(without(await seenOn(page))).toEqual([])
-  })
-})
-
-describe('where nothing is reckoned', () => {
-  journey('figures are typed or name their source: more, and one’s own packing', async ({ openDemo }) => {
-    const page = await openDemo()
-    await page.getByRole('heading', { name: 'How sure it is' }).click()
-    await page
-      .getByRole('button', { name: /your own packing|^Packed it/i })
-      .first()
-      .click()
-    await page.getByRole('heading', { name: 'Heaviest load' }).waitFor({ state: 'detached' })
-    expect(without(await seenOn(page))).toEqual([])
-    await openMore(page)
-    expect(without(await seenOn(page))).toEqual([])
-  })
-})
-
-describe('on the page that explains the model', () => {
-  journey('the invented trip’s figures have its reasons', async ({ openDemo }) => {
-    const page = await openDemo()
-    await openHelp(page)
-    expectReasons(await seenOn(page), 10)
   })
 })
 
@@ -232,52 +205,51 @@ describe('the walk over the figures', () => {
 })
 
 describe('a reason', () => {
-  journey('opens by key, leads to its field, and gives the focus back on Escape', async ({ openDemo }) => {
-    const page = await openDemo()
-    const figure = page.locator('.answer .ask').first()
-    const isFocused = () => figure.evaluate(element => element === document.activeElement)
-    await figure.focus()
-    const before = await page.evaluate(() => scrollY)
-    await page.keyboard.press('Enter')
-    await page.locator('dialog .why-panel').waitFor()
-    await page.keyboard.press('Tab')
-    await page.keyboard.press('Escape')
-    await expect.poll(() => page.locator('dialog').count()).toBe(0)
-    expect(await isFocused()).toBe(true)
-    expect(await page.evaluate(() => scrollY)).toBe(before)
+  journey(
+    'opens by key, leads to its field; Escape and the way back leave the page as it was',
+    async ({ openDemo }) => {
+      const page = await openDemo()
+      await page.evaluate(() => scrollTo(0, 80))
+      await page
+        .locator('.answer .ask')
+        .nth(1)
+        .evaluate(button => (button as HTMLElement).click())
+      await page.locator('dialog .why-panel').waitFor()
+      await page.goBack()
+      await expect.poll(() => page.locator('dialog').count()).toBe(0)
+      await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
+      expect(await page.evaluate(() => scrollY)).toBe(80)
 
-    await page.keyboard.press('Enter')
-    await page.getByRole('button', { name: /^Soft items fill of the gaps, .*: change it$/ }).click()
-    const field = () => page.evaluate(() => document.activeElement?.getAttribute('data-path'))
-    await expect.poll(field).toBe('settings/fillEfficiency')
-    expect(await page.locator('dialog').count()).toBe(0)
-  })
+      // The reason of the load, with every line of it, stands for all: they are one design.
+      await page.locator('.answer .ask').nth(1).click()
+      await page.locator('dialog .why-panel').waitFor()
+      await expectAccessible(page)
+      expect(await tooSmall(page, 'dialog')).toEqual([])
+      await page.evaluate(() => {
+        for (const details of document.querySelectorAll<HTMLDetailsElement>('.why-panel details'))
+          details.open = true
+      })
+      expect(await tooWideAtSmallest(page)).toBeLessThanOrEqual(0)
+      await page.keyboard.press('Escape')
+      await expect.poll(() => page.locator('dialog').count()).toBe(0)
 
-  journey('is closed by the way back, which leaves the page where it was', async ({ openDemo }) => {
-    const page = await openDemo()
-    await page.evaluate(() => scrollTo(0, 80))
-    await page
-      .locator('.answer .ask')
-      .nth(1)
-      .evaluate(button => (button as HTMLElement).click())
-    await page.locator('dialog .why-panel').waitFor()
-    await page.goBack()
-    await expect.poll(() => page.locator('dialog').count()).toBe(0)
-    await page.getByRole('heading', { name: 'Heaviest load' }).waitFor()
-    expect(await page.evaluate(() => scrollY)).toBe(80)
-  })
+      const figure = page.locator('.answer .ask').first()
+      const isFocused = () => figure.evaluate(element => element === document.activeElement)
+      await figure.focus()
+      const before = await page.evaluate(() => scrollY)
+      await page.keyboard.press('Enter')
+      await page.locator('dialog .why-panel').waitFor()
+      await page.keyboard.press('Tab')
+      await page.keyboard.press('Escape')
+      await expect.poll(() => page.locator('dialog').count()).toBe(0)
+      expect(await isFocused()).toBe(true)
+      expect(await page.evaluate(() => scrollY)).toBe(before)
 
-  journey('keeps the rules, and fits 320 px with every line of it open', async ({ openDemo }) => {
-    const page = await openDemo()
-    // The reason of the load, with every line of it, stands for all: they are one design.
-    await page.locator('.answer .ask').nth(1).click()
-    await page.locator('dialog .why-panel').waitFor()
-    await expectAccessible(page)
-    expect(await tooSmall(page, 'dialog')).toEqual([])
-    await page.evaluate(() => {
-      for (const details of document.querySelectorAll<HTMLDetailsElement>('.why-panel details'))
-        details.open = true
-    })
-    expect(await tooWideAtSmallest(page)).toBeLessThanOrEqual(0)
-  })
+      await page.keyboard.press('Enter')
+      await page.getByRole('button', { name: /^Soft items fill of the gaps, .*: change it$/ }).click()
+      const field = () => page.evaluate(() => document.activeElement?.getAttribute('data-path'))
+      await expect.poll(field).toBe('settings/fillEfficiency')
+      expect(await page.locator('dialog').count()).toBe(0)
+    },
+  )
 })
