@@ -17,6 +17,22 @@ const RAW_SIZE = /(?<![\w.-])\d*\.?\d+(?:rem|em|px|pt|%)/
 const COLOUR = /#[0-9a-f]{3,8}\b|\b(?:rgb|hsl|oklch|lab)a?\(|\b(?:black|white|gray|grey|red|blue|green)\b/i
 const SPACE = /^(?:(?:row|column)-)?gap$|^(?:padding|margin)(?:-[a-z]+)*$/
 
+/** The classes that a sheet lays out wherever they stand: rules of its layer whose selector is one class alone. */
+function classesOf(css: string): string[] {
+  const plain = css.replace(/\/\*[\s\S]*?\*\//g, '')
+  let depth = 0
+  return plain.split(/(?<=[{}])/).flatMap(part => {
+    const at = depth
+    depth += part.endsWith('{') ? 1 : -1
+    if (at !== 1 || !part.endsWith('{')) return []
+    const selectors = part
+      .slice(part.lastIndexOf(';') + 1, -1)
+      .replace(/\([^)]*\)/g, '()')
+      .split(',')
+    return selectors.map(selector => selector.trim()).filter(selector => /^\.[\w-]+$/.test(selector))
+  })
+}
+
 /** What breaks the rule, as a sentence each. */
 function breaches(file: string, css: string): string[] {
   return declarationsIn(css).flatMap(({ property, value }) => {
@@ -36,6 +52,16 @@ describe('every style sheet', () => {
   test('takes its sizes of type, its spaces and its colours from the tokens', () => {
     expect(sheets.length).toBeGreaterThan(15)
     expect(sheets.flatMap(file => breaches(file, readFileSync(join(src, file), 'utf8')))).toEqual([])
+  })
+
+  // All sheets are on every page in the end: a name that two of them use is laid out by the later one.
+  test('lays out no class that another one does', () => {
+    const sheetsOf = new Map<string, string[]>()
+    for (const file of sheets)
+      for (const name of new Set(classesOf(readFileSync(join(src, file), 'utf8'))))
+        sheetsOf.set(name, [...(sheetsOf.get(name) ?? []), file])
+    expect(sheetsOf.size).toBeGreaterThan(150)
+    expect([...sheetsOf].filter(([, files]) => files.length > 1)).toEqual([])
   })
 
   test('finds six sizes of type and six spaces among them', () => {

@@ -2,8 +2,7 @@
 
 import { useMemo } from 'preact/hooks'
 import { Choice, useSystem } from '../../components/fields'
-import { AskedCard } from '../../components/judged'
-import { Cautions } from '../../components/pieces'
+import { AskedCard, Warnings } from '../../components/judged'
 import { FIT_LINE, formatsIn, shortCautions, takesNothing } from '../../report'
 import { type AllTrips, askedBy } from '../../report/compare-packs'
 import { actions, library, openTrip, reckoned, tripList } from '../../store'
@@ -71,9 +70,6 @@ export function ShopScreen() {
       ) : null}
       <section aria-labelledby="shop-asked">
         <h3 id="shop-asked">What to ask for</h3>
-        {open?.reckoned.ok && !all ? (
-          <Cautions cautions={shortCautions(open.plan, open.reckoned.reckoning, formats)} />
-        ) : null}
         {asked ? (
           <AskedCard
             asked={asked}
@@ -83,6 +79,9 @@ export function ShopScreen() {
         ) : (
           <p>{whyNothing()}</p>
         )}
+        {open?.reckoned.ok && !all ? (
+          <Warnings cautions={shortCautions(open.plan, open.reckoned.reckoning, formats)} />
+        ) : null}
       </section>
       <section aria-labelledby="shop-tag">
         <div class="tag-head">
