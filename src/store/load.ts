@@ -1,78 +1,16 @@
 // What the database holds, sorted at start: records that can be read, those that cannot (kept as they are, and said),
 // and what pages had not yet saved when they went away.
 
-import type { Shelf } from '../plan/shelf'
-import type { Library, RemovedTrip, Step, TripDocument, Unsaved } from './documents'
-import { ALL_ERASED_KEY, type Erased, mentions, readErased } from './erased'
+import type { Step, TripDocument } from './documents'
+import { ALL_ERASED_KEY, mentions, readErased } from './erased'
+import { type Loaded, nothingLoaded } from './loaded'
 import { stepsOfHistory } from './old-history'
-import {
-  HISTORY,
-  historyKey,
-  type Kind,
-  kindAt,
-  LIBRARY,
-  LIBRARY_KEY,
-  REMOVED,
-  readRecord,
-  SHELF,
-  SHELF_KEY,
-  STEP,
-  TRIP,
-  tripKey,
-  UNSAVED,
-} from './record-kinds'
-import type { Damaged } from './state'
+import { HISTORY, type Kind, LIBRARY, REMOVED, readRecord, SHELF, STEP, TRIP, UNSAVED } from './record-kinds'
+import { areaOf, historyKey, LIBRARY_KEY, SHELF_KEY, tripKey, whatAt } from './record-places'
 import { sameContents, secondVersion } from './write'
 
-export interface Loaded {
-  library: Library | null
-  /** As stored. */
-  trips: Map<string, TripDocument>
-  shelf: Shelf | null
-  removed: Map<string, RemovedTrip>
-  steps: Step[]
-  /** Trips as a page left them without saving; they take the place of the stored ones, or are new. */
-  unsaved: TripDocument[]
-  /** What pages had not saved of the shelf. */
-  shelfLeft: NonNullable<Unsaved['shelf']>[]
-  /** Steps that are not stored as such yet. */
-  unsavedSteps: Step[]
-  /** Keys of damaged records that are to be written anew. */
-  anew: Set<string>
-  /** Records that have served: to be deleted. */
-  done: string[]
-  /** Keys whose records cannot be read: never written. */
-  unread: string[]
-  /** Those of them that are damaged, and what they are, in words. */
-  damaged: Damaged[]
-  /** Keys of trips removed on purpose, and their last revision. */
-  gone: [string, number][]
-  /** Trips erased for good. */
-  erased: [string, Erased][]
-  /** The erasure of everything, if there was one. */
-  allErased: Erased | null
-  problems: string[]
-}
-
 export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => string): Loaded {
-  const loaded: Loaded = {
-    library: null,
-    trips: new Map(),
-    shelf: null,
-    removed: new Map(),
-    steps: [],
-    unsaved: [],
-    shelfLeft: [],
-    unsavedSteps: [],
-    anew: new Set(),
-    done: [],
-    unread: [],
-    damaged: [],
-    gone: [],
-    erased: [],
-    allErased: null,
-    problems: [],
-  }
+  const loaded = nothingLoaded()
   const byKey = new Map(entries.map(([key, value]) => [String(key), value]))
 
   function read<T>(kind: Kind<T>, key: string, what = kind.what): T | null {
@@ -98,7 +36,7 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
     const erased = area === 'erased' ? readErased(value) : null
     if (erased) loaded.erased.push([id, erased])
     if (area === 'gone') loaded.gone.push([tripKey(id), Number(value) || 0])
-    if (area === 'damaged') loaded.damaged.push({ key, what: kindAt(split(id)[0])?.what ?? 'A record' })
+    if (area === 'damaged') loaded.damaged.push({ key, what: whatAt(split(id)[0]) ?? 'A record' })
     if (area === 'trip') readTrip(key, id)
     if (area === 'removed') {
       const removed = read(REMOVED, key)
@@ -108,7 +46,7 @@ export function sortRecords(entries: [IDBValidKey, unknown][], newId: () => stri
     if (step) loaded.steps.push(step)
   }
   for (const key of byKey.keys()) {
-    if (kindAt(key) !== UNSAVED) continue
+    if (areaOf(key) !== 'parting') continue
     const unsaved = read(UNSAVED, key)
     if (!unsaved) continue
     loaded.done.push(key)

@@ -8,15 +8,16 @@ import type { Aside } from './aside'
 import { faultOf, patientDatabase } from './database'
 import { engine, loadEngine } from './engine'
 import { ALL_ERASED_KEY, isErasedError } from './erased'
-import { sortRecords } from './load'
+import type { sortRecords } from './load'
+import { nothingLoaded } from './loaded'
 import { CLEARED_TEXT, failureText, leftText, memoryOnlyText, STUCK_TEXT } from './messages'
-import { kindAt, LIBRARY_KEY, UNSAVED } from './record-kinds'
+import { areaOf, LIBRARY_KEY } from './record-places'
 import { createSavedRecords } from './saved-records'
 import type { State } from './state'
 import { type Channel, joinTabs, type ReadSaved } from './tabs'
 import { unsavedOf, whenAside } from './unsaved-on-exit'
 import { within } from './within'
-import { type Change, writeChanges } from './write'
+import type { Change, writeChanges } from './write'
 
 /** Written this long after the last change, so that it is done within 300 ms … */
 const QUIET_MS = 250
@@ -26,6 +27,12 @@ const LATEST_MS = 450
 const HANGING_MS = 1200
 /** Whoever waits for a save waits no longer than this. */
 const PATIENCE_MS = 5000
+
+/** What reads and writes records, with their shapes: not needed while nothing is stored and nothing is to be. */
+export interface Records {
+  sortRecords: typeof sortRecords
+  writeChanges: typeof writeChanges
+}
 
 export interface PersistEnvironment {
   use: UseStore
@@ -37,16 +44,18 @@ export interface PersistEnvironment {
   /** Reads all records but those that cannot be read, which spoil it when all are read at once. */
   readDamaged: (use: UseStore, cause: unknown) => Promise<[string, unknown][]>
   readSaved: ReadSaved
+  loadRecords: () => Promise<Records>
+  /** The database has answered for the first time. */
+  onRead?: () => void
   /** Everything was erased in another tab, and nothing of this one is written any more. */
   onErased?: () => void
 }
 
 export type Persistence = ReturnType<typeof createPersistence>
 
-export function createPersistence(
-  state: State,
-  { use, now, newId, channel, aside, readDamaged, readSaved, onErased }: PersistEnvironment,
-) {
+export function createPersistence(state: State, environment: PersistEnvironment) {
+  const { use, now, newId, channel, aside, readDamaged, readSaved, loadRecords, onRead, onErased } =
+    environment
   const records = createSavedRecords(state, newId)
   const tellTabs = joinTabs({ state, records, use: patientDatabase(use), flush, letGo }, channel, readSaved)
   let inFlight: readonly Change[] = []
@@ -56,6 +65,8 @@ export function createPersistence(
   let unsavedSince: number | null = null
   /** Nothing is written: everything is being erased, or was. */
   let isStopped = false
+  /** Held, so that a page that goes away waits for nothing before it writes. */
+  let doors: Records | null = null
 
   // A trip that an older version, another tab or the second copy has brought gives its packs to the list.
   effect(() => {
@@ -87,6 +98,8 @@ export function createPersistence(
   function schedule() {
     unsavedSince ??= now()
     clearTimeout(timer)
+    // The save tells of what fails.
+    if (!doors) opened().catch(() => {})
     const left = unsavedSince + LATEST_MS - now()
     timer = setTimeout(flush, Math.max(0, Math.min(QUIET_MS, left)))
   }
@@ -117,8 +130,10 @@ export function createPersistence(
   async function save() {
     inFlight = records.changes()
     if (inFlight.length > 0) {
-      const hanging = setTimeout(() => failed({ fault: 'no-answer' }), HANGING_MS)
+      let hanging: ReturnType<typeof setTimeout> | undefined
       try {
+        const { writeChanges } = doors ?? (await opened())
+        hanging = setTimeout(() => failed({ fault: 'no-answer' }), HANGING_MS)
         const outcome = await use('readwrite', store =>
           writeChanges(store, [...inFlight], { newId, erasedAt: records.erasure.ofAll?.at }),
         )
@@ -141,17 +156,24 @@ export function createPersistence(
 
   /** What other pages had left is saved now; should it stay, the next start finds that it is. */
   function forgetLeft(removed: { key: string }[]) {
-    const keys = removed.map(({ key }) => key).filter(key => kindAt(key) === UNSAVED)
+    const keys = removed.map(({ key }) => key).filter(key => areaOf(key) === 'parting')
     if (keys.length > 0) aside.forget(keys).catch(() => {})
   }
 
   /** Reads everything stored. On failure all stays in memory, and the next edit tries again. */
   async function load() {
     try {
-      const [stored, left] = await Promise.all([readAll(), readLeft()])
-      const isRead = typeof left !== 'string'
-      if (!isRead) state.tell(left)
-      const found = sortRecords(isRead ? [...stored, ...left] : stored, newId)
+      let [stored, left] = await readBoth()
+      onRead?.()
+      const isAny = stored.length > 0 || left.length > 0
+      if (isAny && !doors) {
+        await opened()
+        // Another tab may have saved meanwhile, and this one hears of it only once it has loaded.
+        ;[stored, left] = await readBoth()
+      }
+      if (typeof left === 'string') state.tell(left)
+      const all = typeof left === 'string' ? stored : [...stored, ...left]
+      const found = doors?.sortRecords(all, newId) ?? nothingLoaded()
       batch(() => {
         records.takeAll(found)
         state.loaded.value = true
@@ -162,6 +184,13 @@ export function createPersistence(
       memoryOnly(error)
     }
   }
+
+  async function opened() {
+    doors ??= await loadRecords()
+    return doors
+  }
+
+  const readBoth = () => Promise.all([readAll(), readLeft()])
 
   /** All records; where one that the browser cannot read spoils the rest, each by itself. */
   const readAll = () =>

@@ -1,24 +1,15 @@
-// The kinds of records: where each is kept, what holds of it, and how a stored one is read: format, version, migrations,
-// shape. Strict about structure, lenient about a draft's values: `settle` copes with those.
+// The kinds of records and how a stored one is read: format, version, migrations, shape. Strict about structure, lenient
+// about a draft's values: `settle` copes with those. Loaded once something is stored; where each is kept stands apart.
 
 import * as z from 'zod/mini'
 import { withoutOldNo } from '../plan'
 import type { Shelf } from '../plan/shelf'
 import type { History, Library, RemovedTrip, Step, TripDocument, Unsaved } from './documents'
+import { type Area, areaOf, PLACES, type RecordPlace } from './record-places'
 
-/** A kind of record: where it is kept, its current shape, and how each older version becomes the next (`ladder[0]`: 1 to 2). */
-export interface Kind<T> {
+/** A kind of record: its current shape, and how each older version becomes the next (`ladder[0]`: 1 to 2). */
+export interface Kind<T> extends RecordPlace {
   format: string
-  /** What its keys begin with, up to a "/" where there may be many. */
-  area: string
-  /** Of which there is one: damaged, it is set aside and written anew. */
-  only?: true
-  /** What it is, in words. */
-  what: string
-  /** Whether the second copy holds it; `saved`: once it was saved. */
-  copied?: 'always' | 'saved'
-  /** The trips that writing one says something of; what is erased for good is not written again. */
-  tripsOf?: (record: object, id: string) => string[]
   ladder: readonly ((old: unknown) => unknown)[]
   shape: z.ZodMiniType<unknown>
   /** Names the type that `shape` stands for. */
@@ -89,21 +80,15 @@ const tripWithLog = (old: unknown) => ({ ...(old as object), version: 4 })
 const withPacks = (old: unknown) => ({ ...(old as object), version: 3, packs: [] })
 
 export const TRIP: Kind<TripDocument> = {
+  ...PLACES.trip,
   format: 'pack-reckoner/trip',
-  area: 'trip',
-  what: 'A saved trip',
-  copied: 'always',
-  tripsOf: (_, id) => [id],
   ladder: [said, tripWithoutPacks, tripWithLog],
   shape: tripShape,
 }
 
 export const LIBRARY: Kind<Library> = {
+  ...PLACES.library,
   format: 'pack-reckoner/library',
-  area: 'library',
-  only: true,
-  what: 'The list of trips and settings',
-  copied: 'always',
   ladder: [],
   shape: z.object({
     open: z.nullable(z.string()),
@@ -117,29 +102,22 @@ export const LIBRARY: Kind<Library> = {
 }
 
 export const SHELF: Kind<Shelf> = {
+  ...PLACES.shelf,
   format: 'pack-reckoner/shelf',
-  area: 'shelf',
-  only: true,
-  what: 'The shelf',
-  copied: 'saved',
   ladder: [said, withPacks],
   shape: shelfShape,
 }
 
 export const STEP: Kind<Step> = {
+  ...PLACES.step,
   format: 'pack-reckoner/step',
-  area: 'step',
-  what: 'An undo step',
-  tripsOf: step => (step as Step).parts.flatMap(part => (part.on === 'shelf' ? [] : part.id)),
   ladder: [said],
   shape: stepShape,
 }
 
 export const REMOVED: Kind<RemovedTrip> = {
+  ...PLACES.removed,
   format: 'pack-reckoner/removed',
-  area: 'removed',
-  what: 'A removed trip',
-  tripsOf: (_, id) => [id],
   // As its trip.
   ladder: [
     old => ({ ...(old as object), version: 2, trip: said((old as RemovedTrip).trip) }),
@@ -151,18 +129,16 @@ export const REMOVED: Kind<RemovedTrip> = {
 
 /** Read, and made into steps of the journal; never written any more. */
 export const HISTORY: Kind<History> = {
+  ...PLACES.history,
   format: 'pack-reckoner/history',
-  area: 'history',
-  what: 'The undo history of a trip',
   // As the trips of its time.
   ladder: [said],
   shape: z.object({ past: list(oldStep), future: list(oldStep) }),
 }
 
 export const UNSAVED: Kind<Unsaved> = {
+  ...PLACES.parting,
   format: 'pack-reckoner/parting',
-  area: 'parting',
-  what: 'What was typed last before the page went away',
   ladder: [
     // 1 to 2: the shelf and the undo steps are put aside too.
     old => ({ ...(old as object), version: 2, shelf: null, steps: [] }),
@@ -224,29 +200,18 @@ export function readRecord<T>(kind: Kind<T>, stored: unknown): ReadRecord<T> {
   }
 }
 
-export const LIBRARY_KEY = LIBRARY.area
-export const SHELF_KEY = SHELF.area
-const keyIn =
-  ({ area }: Kind<unknown>) =>
-  (id: string) =>
-    `${area}/${id}`
-export const tripKey = keyIn(TRIP)
-export const stepKey = keyIn(STEP)
-export const removedKey = keyIn(REMOVED)
-export const unsavedKey = keyIn(UNSAVED)
-export const historyKey = keyIn(HISTORY)
-/** The revision of the stored shelf once more, so that thousands of things need not be read before each save. */
-export const SHELF_REVISION_KEY = 'shelf-revision'
-/** Where a damaged record of which there can be but one is set aside, so that a new one can take its place. */
-export const asideKey = (key: string, id: string) => `damaged/${key}/${id}`
-/** Stands in for a removed trip until the second copy has let go of it too: its revision. */
-export const goneKey = (id: string) => `gone/${id}`
-
-const KINDS: readonly Kind<unknown>[] = [TRIP, LIBRARY, SHELF, STEP, REMOVED, HISTORY, UNSAVED]
+const KINDS: Record<Area, Kind<unknown>> = {
+  trip: TRIP,
+  library: LIBRARY,
+  shelf: SHELF,
+  step: STEP,
+  removed: REMOVED,
+  history: HISTORY,
+  parting: UNSAVED,
+}
 
 /** The kind of what is kept under a key; null for notes, which are no documents. */
-export const kindAt = (key: string): Kind<unknown> | null =>
-  KINDS.find(({ area, only }) => (only ? key === area : key.startsWith(`${area}/`))) ?? null
-export const isTripKey = (key: string) => kindAt(key) === TRIP
-/** Of a key of which there may be many. */
-export const idOf = (key: string) => key.slice(key.indexOf('/') + 1)
+export function kindAt(key: string): Kind<unknown> | null {
+  const area = areaOf(key)
+  return area && KINDS[area]
+}

@@ -7,9 +7,9 @@ import { emptyLibrary, type Library, type Step, type TripDocument } from './docu
 import { type Erased, erasedKey } from './erased'
 import { inOrder } from './journal'
 import { merged, placeAfter } from './library'
-import type { Loaded } from './load'
+import type { Loaded } from './loaded'
 import { clashText } from './messages'
-import { isTripKey, kindAt, LIBRARY_KEY, removedKey, SHELF_KEY, stepKey, tripKey } from './record-kinds'
+import { isTripKey, LIBRARY_KEY, removedKey, SHELF_KEY, stepKey, tripKey, whatAt } from './record-places'
 import type { State } from './state'
 import type { Change, Known, Outcome } from './write'
 
@@ -191,7 +191,7 @@ export function createSavedRecords(state: State, newId: () => string) {
         state.tell('A trip was erased for good in another tab: what was changed in it here is gone too.')
       if (outcome.library) takeLibrary(outcome.library, outcome.saved)
       if (outcome.shelf) takeWrittenShelf(outcome.shelf, outcome.saved)
-      const aside = outcome.aside.map(({ from, to }) => ({ key: to, what: kindAt(from)?.what ?? from }))
+      const aside = outcome.aside.map(({ from, to }) => ({ key: to, what: whatAt(from) ?? from }))
       if (aside.length > 0) state.damaged.value = [...state.damaged.peek(), ...aside]
     })
   }

@@ -5,8 +5,8 @@ import { createActions } from './actions'
 import { ASIDE, browserLocks, createAside } from './aside'
 import { createDatabase, DATABASE, patientDatabase, type StoreError } from './database'
 import { deafText } from './messages'
-import { createPersistence, type Persistence } from './persist'
-import { unsavedKey } from './record-kinds'
+import { createPersistence, type Persistence, type Records } from './persist'
+import { unsavedKey } from './record-places'
 import { createState } from './state'
 import type { Channel, ReadSaved } from './tabs'
 import type { createUpdates } from './updates'
@@ -49,7 +49,7 @@ interface Opened extends Pick<Persistence, 'records' | 'stop' | 'goOn' | 'tellEr
 export const access = () => opened
 
 /** What is loaded later: `store/lazy`. */
-export interface Lazy {
+export interface Lazy extends Records {
   startCopy: (lost: () => boolean) => Promise<void>
   readEach: (use: UseStore, cause: unknown) => Promise<[string, unknown][]>
   readSaved: ReadSaved
@@ -99,6 +99,8 @@ export async function startStore(lazy: () => Promise<Lazy>): Promise<void> {
     aside,
     readDamaged,
     readSaved,
+    loadRecords: lazy,
+    onRead: () => clearTimeout(timer),
     onErased: () => void lazy().then(({ startAnew }) => startAnew()),
   })
   persistence = store

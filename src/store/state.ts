@@ -28,7 +28,7 @@ import {
 } from './journal'
 import { tidied, withTrip } from './library'
 import type { OpenReckoned } from './reckoning'
-import { SHELF_KEY, tripKey } from './record-kinds'
+import { SHELF_KEY, tripKey } from './record-places'
 
 /** `memory-only`: nothing can be kept on this device now; `failed`: the last save did not work, the edits are still here. */
 export interface SaveState {

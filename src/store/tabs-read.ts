@@ -6,21 +6,8 @@ import { byId, SHELF_LISTS, type Shelf, same, type WithId } from '../plan/shelf'
 import type { Library } from './documents'
 import { ALL_ERASED_KEY, readErased } from './erased'
 import { merged } from './library'
-import {
-  idOf,
-  isTripKey,
-  type Kind,
-  kindAt,
-  LIBRARY,
-  LIBRARY_KEY,
-  REMOVED,
-  readRecord,
-  SHELF,
-  SHELF_KEY,
-  STEP,
-  TRIP,
-  tripKey,
-} from './record-kinds'
+import { type Kind, LIBRARY, REMOVED, readRecord, SHELF, STEP, TRIP } from './record-kinds'
+import { areaOf, idOf, isTripKey, LIBRARY_KEY, SHELF_KEY, tripKey } from './record-places'
 import { dropOthersWords } from './session'
 import type { Tab } from './tabs'
 
@@ -78,12 +65,12 @@ export async function readSaved({ state, records, use, flush, letGo }: Tab, keys
       else records.known.delete(key)
       take(found?.value ?? null)
     }
-    if (kindAt(key) === STEP)
+    if (areaOf(key) === 'step')
       read(STEP, step => {
         if (step) state.putSteps([step], 'another')
         else state.journal.value = state.journal.peek().filter(other => other.id !== id)
       })
-    if (kindAt(key) === REMOVED)
+    if (areaOf(key) === 'removed')
       read(REMOVED, record => {
         const removed = new Map(state.removed.peek())
         if (record) removed.set(id, record)

@@ -1,9 +1,8 @@
 // The other tabs of the app: told what was saved here, and read when they have saved.
 
 import type { UseStore } from 'idb-keyval'
-import * as z from 'zod/mini'
 import { deafText, nameOf } from './messages'
-import { tripKey } from './record-kinds'
+import { tripKey } from './record-places'
 import type { SavedRecords } from './saved-records'
 import type { State } from './state'
 import type { Outcome } from './write'
@@ -27,7 +26,11 @@ export interface Tab {
 /** Takes in what another tab has saved under these keys: `tabs-read.ts`, loaded when it is first needed. */
 export type ReadSaved = (tab: Tab, keys: string[]) => Promise<void>
 
-const savedMessage = z.strictObject({ type: z.literal('saved'), key: z.string(), revision: z.number() })
+/** The key that was saved; null for what says something else, as another version of the app may. */
+function savedKey(message: unknown): string | null {
+  const { type, key, revision } = { ...(message as { type: unknown; key: unknown; revision: unknown }) }
+  return type === 'saved' && typeof key === 'string' && typeof revision === 'number' ? key : null
+}
 
 /** Listens to the other tabs; the returned function tells them what a transaction has written. */
 export function joinTabs(
@@ -71,8 +74,8 @@ export function joinTabs(
 
   if (channel)
     channel.onmessage = ({ data }) => {
-      const message = savedMessage.safeParse(data)
-      if (message.success) void follow(message.data.key)
+      const key = savedKey(data)
+      if (key !== null) void follow(key)
     }
 
   return outcome => {

@@ -2,7 +2,7 @@
 
 import { SHELF_LISTS, type Shelf } from '../plan/shelf'
 import type { Step, TripDocument, Unsaved } from './documents'
-import { isTripKey, kindAt, SHELF_KEY, STEP } from './record-kinds'
+import { areaOf, isTripKey, SHELF_KEY } from './record-places'
 import type { Change } from './write'
 
 /** So many items, stops and packs of several trips are put aside in some tens of milliseconds … */
@@ -32,7 +32,7 @@ export function unsavedOf(changes: readonly Change[], inFlight: readonly Change[
   const sentBy = new Map(inFlight.map(change => [change.key, change.value]))
   for (const { key, value, known } of changes) {
     if (!value) continue
-    if (kindAt(key) === STEP) unsaved.steps.push(value as Step)
+    if (areaOf(key) === 'step') unsaved.steps.push(value as Step)
     const sent = sentBy.get(key)
     const before = [known?.value, sent].filter(state => state !== undefined)
     if (key === SHELF_KEY) unsaved.shelf = pared(before as Shelf[], value as Shelf)

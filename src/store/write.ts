@@ -9,23 +9,25 @@ import { ALL_ERASED_KEY, type Erased, erasedError, erasedKey, readErased } from 
 import { merged, otherTabName } from './library'
 import { mergeTrips } from './merge-trips'
 import {
-  asideKey,
-  goneKey,
   headProblem,
-  idOf,
-  isTripKey,
   type Kind,
   kindAt,
   LIBRARY,
-  LIBRARY_KEY,
   type ReadRecord,
   readRecord,
   SHELF,
+  TRIP,
+} from './record-kinds'
+import {
+  asideKey,
+  goneKey,
+  idOf,
+  isTripKey,
+  LIBRARY_KEY,
   SHELF_KEY,
   SHELF_REVISION_KEY,
-  TRIP,
   tripKey,
-} from './record-kinds'
+} from './record-places'
 
 /** A record as this tab last read or wrote it. */
 export interface Known {

@@ -2,10 +2,11 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { refusedBySize } from '../../src/files/gpx/by-size'
 import { measureGpx } from '../../src/files/gpx/job'
 import { GPX_CAPS } from '../../src/files/gpx/limits'
 import { cleanName, soundsLikeWater } from '../../src/files/gpx/name'
-import { readGpx, refusedBySize } from '../../src/files/gpx/read'
+import { readGpx } from '../../src/files/gpx/read'
 import { gpx, point, track, walk } from './tracks'
 
 /** More by hand: FUZZ_RUNS=100000 npx vitest run --project unit tests/files/read.test.ts */

@@ -22,7 +22,6 @@ interface Third {
   litres: number
 }
 const third: Kind<Third> = {
-  area: 'third',
   what: 'A third',
   format: 'x',
   ladder: [

@@ -1,6 +1,8 @@
 import { IDBFactory } from 'fake-indexeddb'
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { emptyDraft } from '../../src/plan'
+import { sortRecords } from '../../src/store/load'
+import { writeChanges } from '../../src/store/write'
 
 const notHere = () => {
   throw new Error('not here')
@@ -12,6 +14,8 @@ const noCopy = async () => ({
   readSaved: notHere,
   createUpdates: notHere,
   startAnew: notHere,
+  sortRecords,
+  writeChanges,
 })
 
 /** A page as the store sees it, with a store of its own. */

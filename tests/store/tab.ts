@@ -6,12 +6,14 @@ import { createActions } from '../../src/store/actions'
 import { ASIDE, createAside } from '../../src/store/aside'
 import { createDatabase } from '../../src/store/database'
 import { loadEngine } from '../../src/store/engine'
+import { sortRecords } from '../../src/store/load'
 import { createPersistence } from '../../src/store/persist'
 import { readEach } from '../../src/store/read-damaged'
-import { unsavedKey } from '../../src/store/record-kinds'
+import { unsavedKey } from '../../src/store/record-places'
 import { createState } from '../../src/store/state'
 import type { Channel } from '../../src/store/tabs'
 import { readSaved } from '../../src/store/tabs-read'
+import { writeChanges } from '../../src/store/write'
 
 // A trip that brings packs gives them to the list by the engine's door, which the app has fetched by then.
 await loadEngine()
@@ -75,6 +77,7 @@ export function openTab(
     aside,
     readDamaged: readEach,
     readSaved,
+    loadRecords: async () => ({ sortRecords, writeChanges }),
     onErased,
   })
   const close = () => device.channels.delete(channel)

@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest'
 import { mergeShelves, type Shelf, setThing } from '../../src/plan/shelf'
-import { SHELF_KEY } from '../../src/store/record-kinds'
+import { SHELF_KEY } from '../../src/store/record-places'
 import { unsavedOf } from '../../src/store/unsaved-on-exit'
 
 import { counter } from '../plan/drafts'

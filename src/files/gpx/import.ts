@@ -1,8 +1,9 @@
 // Imports a GPX file off the page's own thread: progress while it goes, ended at once when it is cancelled.
 
-import { type AskedWorker, askWorker, SILENT_SECONDS } from '../worker'
+import { type AskedWorker, askWorker, SILENT_SECONDS, type StartWorker } from '../worker'
+import { CANCELLED, refusedBySize } from './by-size'
 import { workerMessage } from './messages'
-import { CANCELLED, type ReadOptions, refusedBySize } from './read'
+import type { ReadOptions } from './read'
 import type { ReadRequest } from './request'
 import { startGpxWorker } from './start-worker'
 import type { GpxMeasured, Refused } from './types'
@@ -10,7 +11,7 @@ import type { GpxMeasured, Refused } from './types'
 export type WorkerLike = AskedWorker
 
 export interface ImportOptions extends ReadOptions {
-  startWorker?: () => WorkerLike
+  startWorker?: StartWorker
 }
 
 const FAILED: Refused = {

@@ -1,10 +1,10 @@
 // Reads a GPX file in slices, so that it can say how far it is and be stopped. Never throws for what a file holds.
 
-import { GPX_CAPS } from './limits'
+import { CANCELLED, refusedBySize } from './by-size'
 import { createGpxParser } from './parse'
 import { refused } from './refuse'
 import { createTextReader } from './text'
-import type { GpxRead, Refused } from './types'
+import type { GpxRead } from './types'
 
 /** Bytes read at a time: some milliseconds of parsing on a phone. */
 const SLICE_BYTES = 262_144
@@ -13,20 +13,6 @@ export interface ReadOptions {
   /** Told the share of the file that is read, 0 to 1. */
   onProgress?: (share: number) => void
   signal?: AbortSignal
-}
-
-export const CANCELLED: Refused = { ok: false, message: 'Reading was cancelled; nothing has changed.' }
-
-/** What is wrong with a file before any of it is read, or null. */
-export function refusedBySize({ size }: { size: number }): Refused | null {
-  if (size === 0) return { ok: false, message: 'The file is empty: export it again.' }
-  if (size <= GPX_CAPS.fileBytes) return null
-  const megabytes = (size / 1e6).toFixed(1)
-  const most = GPX_CAPS.fileBytes / 1e6
-  return {
-    ok: false,
-    message: `The file has ${megabytes} MB; up to ${most} MB are read: thin the track out, or export it in parts.`,
-  }
 }
 
 /**

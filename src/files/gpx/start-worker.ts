@@ -1,7 +1,6 @@
 // Starts the worker that reads GPX files.
 
 import { startOwnWorker } from '../worker'
-import workerAddress from './worker.ts?worker&url'
 
-/** Throws where the browser has no workers or does not let this one start. */
-export const startGpxWorker = (): Worker => startOwnWorker(workerAddress, 'gpx')
+/** Rejects where the browser has no workers or does not let this one start. */
+export const startGpxWorker = (): Promise<Worker> => startOwnWorker(() => import('./worker'), 'gpx')

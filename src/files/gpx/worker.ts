@@ -1,13 +1,16 @@
 // The worker that reads GPX files, so that a long track never holds up the page. One file, then it is ended.
 
+import { whenAsked } from '../worker'
 import { measureGpx } from './job'
-import { isReadRequest } from './request'
+import { isReadRequest, type ReadRequest } from './request'
 import type { GpxMeasured } from './types'
 
-addEventListener('message', ({ data }: MessageEvent<unknown>) => {
-  if (!isReadRequest(data)) return
+export const address = import.meta.url
+
+whenAsked<ReadRequest>('read', asked => {
+  if (!isReadRequest(asked)) return
   // A fault of ours must reach the page as the worker's error, not vanish in a promise.
-  void answer(data.file).catch(error => reportError(error))
+  void answer(asked.file).catch(error => reportError(error))
 })
 
 async function answer(file: Blob) {

@@ -16,9 +16,11 @@ export const SILENT_SECONDS = 60
 /** Silence is counted in these: while a page is frozen, as on a phone that is put away, nothing is counted. */
 const TICK_MS = 1000
 
+export type StartWorker = () => AskedWorker | Promise<AskedWorker>
+
 interface Asking<End> {
-  /** May throw: no workers in this browser, or its policy does not allow this one. */
-  start: () => AskedWorker
+  /** May throw or reject: no workers in this browser, or its policy does not allow this one. */
+  start: StartWorker
   request: unknown
   signal: AbortSignal | undefined
   /** How it ends when the signal cancels it; no worker is started for one that has done so before. */
@@ -32,11 +34,15 @@ interface Asking<End> {
 }
 
 /** Never rejects where the request can be cloned. The worker is gone once it has ended. */
-export function askWorker<End>(asking: Asking<End>): Promise<End> {
+export async function askWorker<End>(asking: Asking<End>): Promise<End> {
   const { start, request, signal, cancelled, broken, silent, onMessage } = asking
-  if (signal?.aborted) return Promise.resolve(cancelled)
-  const worker = started(start)
-  if (!worker) return Promise.resolve(broken)
+  if (signal?.aborted) return cancelled
+  const worker = await started(start)
+  if (signal?.aborted) {
+    worker?.terminate()
+    return cancelled
+  }
+  if (!worker) return broken
   return new Promise(resolve => {
     let silence = 0
     const ticking = setInterval(() => {
@@ -65,9 +71,9 @@ export function askWorker<End>(asking: Asking<End>): Promise<End> {
   })
 }
 
-function started(start: () => AskedWorker): AskedWorker | null {
+async function started(start: StartWorker): Promise<AskedWorker | null> {
   try {
-    return start()
+    return await start()
   } catch {
     return null
   }

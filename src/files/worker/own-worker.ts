@@ -9,11 +9,15 @@ interface PolicyFactory {
   createPolicy(name: string, rules: { createScriptURL(address: string): string }): AddressPolicy
 }
 
+/** The module of a worker, which the page imports for its address alone: so both share the files that it imports. */
+export type WorkerModule = () => Promise<{ address: string }>
+
 let policy: AddressPolicy | null = null
 
-/** `address` as `?worker&url` gives it. Throws where the browser has no workers or does not let this one start. */
-export function startOwnWorker(address: string, name: string): Worker {
-  return new Worker(trusted(new URL(address, location.href).href), { type: 'module', name })
+/** Rejects where the module cannot be had, and where the browser has no workers or does not let this one start. */
+export async function startOwnWorker(module: WorkerModule, name: string): Promise<Worker> {
+  const { address } = await module()
+  return new Worker(trusted(address), { type: 'module', name })
 }
 
 /** The address as a policy has let it through: a file of this app and no other. */

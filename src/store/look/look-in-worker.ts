@@ -1,13 +1,12 @@
 // Looks at a file from outside off the page's own thread: ended at once when cancelled.
 
 import type { Looked } from '../../files/backup'
-import { type AskedWorker, askWorker, SILENT_SECONDS, startOwnWorker } from '../../files/worker'
+import { askWorker, SILENT_SECONDS, type StartWorker, startOwnWorker } from '../../files/worker'
 import { gathering, type LookAsked, type LookTold } from './messages'
-import workerAddress from './worker.ts?worker&url'
 
 export interface LookOptions {
   signal?: AbortSignal
-  startWorker?: () => AskedWorker
+  startWorker?: StartWorker
 }
 
 const unread = (problem: string, canTryAgain = true): Looked => ({
@@ -27,7 +26,7 @@ const SILENT: Looked = unread(
 
 /** What the file is, and what is in it. Never rejects: where it cannot be read it is `unread`, with why in words. */
 export function lookInWorker(file: File, options: LookOptions = {}): Promise<Looked> {
-  const { signal, startWorker = () => startOwnWorker(workerAddress, 'files') } = options
+  const { signal, startWorker = () => startOwnWorker(() => import('./worker'), 'files') } = options
   const hear = gathering()
   return askWorker<Looked>({
     start: startWorker,

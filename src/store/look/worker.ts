@@ -1,13 +1,15 @@
 // The worker that reads plans and backups, so that a large file never holds up the page. One file, then it is ended.
 
 import { lookAt } from '../../files/backup'
+import { whenAsked } from '../../files/worker'
 import { readRecord, TRIP } from '../record-kinds'
 import { type LookAsked, type LookTold, messagesOf } from './messages'
 
-// Only the page that started it can write to a worker of its own.
-addEventListener('message', ({ data }: MessageEvent<LookAsked>) => {
+export const address = import.meta.url
+
+whenAsked<LookAsked>('look', ({ file }) => {
   // A fault of ours must reach the page as the worker's error, not vanish in a promise.
-  void answer(data.file).catch(error => reportError(error))
+  void answer(file).catch(error => reportError(error))
 })
 
 const TELL_EVERY_MS = 1000

@@ -2,7 +2,7 @@
 
 import type { UseStore } from 'idb-keyval'
 import { emptyLibrary, type Library } from '../documents'
-import { kindAt, LIBRARY_KEY } from '../record-kinds'
+import { areaOf, LIBRARY_KEY, PLACES } from '../record-places'
 import type { SavedRecords } from '../saved-records'
 import type { State } from '../state'
 import type { Known } from '../write'
@@ -26,6 +26,7 @@ export const recordOf = (key: string, { value, revision }: Known): object =>
   key === LIBRARY_KEY ? { ...(value as Library), place: emptyLibrary().place } : { ...value, revision }
 
 export function isCopied(key: string, { revision, isBase }: Known): boolean {
-  const copied = kindAt(key)?.copied
+  const area = areaOf(key)
+  const copied = area && PLACES[area].copied
   return !isBase && (copied === 'always' || (copied === 'saved' && revision > 0))
 }

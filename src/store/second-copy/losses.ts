@@ -5,18 +5,8 @@ import type { Shelf } from '../../plan/shelf'
 import { canonicalInTurns, sha256 } from '../canonical'
 import type { Library, TripDocument } from '../documents'
 import { erasedKey } from '../erased'
-import {
-  goneKey,
-  idOf,
-  isTripKey,
-  type Kind,
-  LIBRARY,
-  LIBRARY_KEY,
-  readRecord,
-  SHELF,
-  SHELF_KEY,
-  TRIP,
-} from '../record-kinds'
+import { type Kind, LIBRARY, readRecord, SHELF, TRIP } from '../record-kinds'
+import { goneKey, idOf, isTripKey, LIBRARY_KEY, SHELF_KEY } from '../record-places'
 
 import { type CopyEnvironment, recordOf } from './environment'
 import { type Entries, type Entry, readCopy } from './manifest'

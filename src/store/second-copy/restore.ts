@@ -7,7 +7,7 @@ import { emptyShelf, mergeShelves, SHELF_LISTS, same } from '../../plan/shelf'
 import { emptyLibrary, type TripDocument } from '../documents'
 import { partsBetween, shelfContentsOf, stepOf, touched } from '../journal'
 import { merged, placeAfter } from '../library'
-import { idOf, SHELF_KEY, tripKey } from '../record-kinds'
+import { idOf, SHELF_KEY, tripKey } from '../record-places'
 
 import type { CopyEnvironment } from './environment'
 import type { Loss } from './losses'

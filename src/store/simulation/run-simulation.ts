@@ -1,10 +1,15 @@
 // Runs the trials of a plan off the page's own thread: told how far they are, ended at once when cancelled.
 
-import { type AskedWorker, askWorker, SILENT_SECONDS, startOwnWorker } from '../../files/worker'
+import {
+  type AskedWorker,
+  askWorker,
+  SILENT_SECONDS,
+  type StartWorker,
+  startOwnWorker,
+} from '../../files/worker'
 import type { Plan } from '../../plan'
 import type { Reckoning, Simulation } from '../../reckon'
 import type { SimulationAsked, SimulationTold } from './messages'
-import workerAddress from './worker.ts?worker&url'
 
 export type SimulationWorker = AskedWorker
 
@@ -17,7 +22,7 @@ export interface RunOptions {
   /** A share from 0 to 1. */
   onProgress: (share: number) => void
   signal: AbortSignal
-  startWorker?: () => SimulationWorker
+  startWorker?: StartWorker
 }
 
 export type SimulationEnd = { ok: true; simulation: Simulation } | { ok: false; message: string }
@@ -41,7 +46,7 @@ export function runSimulation(options: RunOptions): Promise<SimulationEnd> {
     seed,
     onProgress,
     signal,
-    startWorker = () => startOwnWorker(workerAddress, 'trials'),
+    startWorker = () => startOwnWorker(() => import('./worker'), 'trials'),
   } = options
   return askWorker<SimulationEnd>({
     start: startWorker,

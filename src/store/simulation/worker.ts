@@ -1,12 +1,13 @@
 // The worker that packs a plan at chance thousands of times, so that the page never waits for it. One plan, then it is
 // ended.
 
+import { whenAsked } from '../../files/worker'
 import { simulate } from '../../reckon'
 import type { SimulationAsked, SimulationTold } from './messages'
 
-// Only the page that started it can write to a worker of its own.
-addEventListener('message', ({ data }: MessageEvent<SimulationAsked>) => {
-  const { plan, reckoning, runs, seed } = data
+export const address = import.meta.url
+
+whenAsked<SimulationAsked>('try', ({ plan, reckoning, runs, seed }) => {
   const onTried = (tried: number) => tell({ kind: 'tried', tried })
   tell({ kind: 'done', simulation: simulate(plan, reckoning, { runs, seed, onTried }) })
 })
