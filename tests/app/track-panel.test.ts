@@ -37,6 +37,12 @@ beforeEach(() => {
 })
 afterEach(cleanup)
 
+function openFields(of: string) {
+  const details = screen.getByText(of, { exact: false, selector: 'summary .unseen' }).closest('details')!
+  details.open = true
+  fireEvent(details, new Event('toggle'))
+}
+
 function choose(text: string) {
   const onDone = vi.fn()
   render(h(GpxImport, { onDone }))
@@ -76,7 +82,10 @@ describe('the track panel', () => {
     fireEvent.input(await screen.findByLabelText('Days', { selector: 'input[type=text]' }), {
       target: { value: '2' },
     })
-    fireEvent.click(screen.getByLabelText('Sure'))
+    // What is closed holds no fields: a long track has hundreds of places.
+    expect(screen.queryByLabelText('Sure')).toBeNull()
+    openFields('of Hut')
+    fireEvent.click(await screen.findByLabelText('Sure'))
     fireEvent.click(screen.getByText('Use these stops'))
     expect(stops().map(({ name, nights, water }) => [name, nights, water])).toEqual([
       ['Start', undefined, 'none'],
@@ -87,6 +96,18 @@ describe('the track panel', () => {
     expect(onDone).toHaveBeenCalledWith({ profile: expect.any(Array) })
     act(() => actions.undo())
     expect(stops()).toEqual(before)
+  })
+
+  it('draws the first of many places, and uses all of them', async () => {
+    const many = Array.from(
+      { length: 70 },
+      (_, i) => `<wpt lat="${46.002 + i / 400}" lon="7"><name>Place ${i}</name></wpt>`,
+    )
+    choose(gpx(many.join('') + way('Ridge')))
+    const more = await screen.findByRole('button', { name: /^Show \d+ more stops$/ })
+    expect(document.querySelectorAll('.gpx-stop')).toHaveLength(50)
+    fireEvent.click(screen.getByText('Use these stops'))
+    expect(more.isConnected && stops().length).toBeGreaterThan(70)
   })
 
   it('says that a file without elevation leaves the climb empty', async () => {

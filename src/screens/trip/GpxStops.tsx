@@ -2,7 +2,8 @@
 
 import { useId } from 'preact/hooks'
 import { useFormats } from '../../components/fields'
-
+import { usePortions } from '../../components/long-list'
+import { WhenOpen } from '../../components/pieces'
 import { Why } from '../../components/why'
 import { type ChosenStop, hoursOf, type KeptStop } from '../../files/gpx'
 import { CAPS, LIMITS } from '../../plan'
@@ -24,6 +25,7 @@ export function GpxStops({ kept, chosen, pace, days, onChange }: Props) {
   const legs = new Map(kept.map(stop => [stop.key, stop.leg]))
   const change = (key: string, part: Partial<ChosenStop>) =>
     onChange(chosen.map(stop => (stop.key === key ? { ...stop, ...part } : stop)))
+  const { drawn, more } = usePortions(chosen.length, 'stops')
   const extra = chosen.filter(stop => stop.kind === 'waypoint')
   const keepExtra = (on: boolean) =>
     onChange(chosen.map(stop => (stop.kind === 'waypoint' ? { ...stop, kept: on } : stop)))
@@ -41,7 +43,7 @@ export function GpxStops({ kept, chosen, pace, days, onChange }: Props) {
         </label>
       ) : null}
       <ol class="rows">
-        {chosen.map(stop => (
+        {chosen.slice(0, drawn).map(stop => (
           <li key={stop.key} class="row gpx-stop">
             <p>
               <bdi class="name">{stop.name}</bdi>
@@ -64,6 +66,7 @@ export function GpxStops({ kept, chosen, pace, days, onChange }: Props) {
           </li>
         ))}
       </ol>
+      {more}
       <Why about={{ kind: 'track', legs: legsOf(kept, pace), pace, days }} figure="What makes these legs" />
     </section>
   )
@@ -94,67 +97,85 @@ const WATERS = [
   { value: 'none', label: 'None' },
 ] as const
 
+interface DetailsProps {
+  stop: ChosenStop
+  onChange: (part: Partial<ChosenStop>) => void
+}
+
 /** The start fills its bottles and the end needs nothing: only what lies between has a stay. */
-function Details({ stop, onChange }: { stop: ChosenStop; onChange: (part: Partial<ChosenStop>) => void }) {
+function Details({ stop, onChange }: DetailsProps) {
+  const isBetween = stop.kind !== 'start' && stop.kind !== 'end'
+  return (
+    <WhenOpen
+      class="more"
+      summary={
+        <>
+          Name{isBetween ? ', water, nights' : ''}
+          <span class="unseen"> of {stop.name}</span>
+        </>
+      }
+    >
+      {() => (
+        <>
+          <label class="field">
+            Name
+            <input
+              type="text"
+              autocomplete="off"
+              maxLength={CAPS.nameLength}
+              value={stop.name}
+              onInput={event => onChange({ name: event.currentTarget.value })}
+            />
+          </label>
+          {isBetween ? <Stay stop={stop} onChange={onChange} /> : null}
+        </>
+      )}
+    </WhenOpen>
+  )
+}
+
+function Stay({ stop, onChange }: DetailsProps) {
   const id = useId()
   const { max } = LIMITS.stop.nights
   return (
-    <details class="more">
-      <summary>
-        Name{stop.kind === 'start' || stop.kind === 'end' ? '' : ', water, nights'}
-        <span class="unseen"> of {stop.name}</span>
-      </summary>
+    <>
+      <fieldset class="choice">
+        <legend>Water here</legend>
+        <div class="options">
+          {WATERS.map(({ value, label }) => (
+            <label key={value} class="option">
+              <input
+                type="radio"
+                name={`${id}-water`}
+                checked={stop.water === value}
+                onChange={() => onChange({ water: value })}
+              />
+              <span>{label}</span>
+            </label>
+          ))}
+        </div>
+      </fieldset>
       <label class="field">
-        Name
-        <input
-          type="text"
-          autocomplete="off"
-          maxLength={CAPS.nameLength}
-          value={stop.name}
-          onInput={event => onChange({ name: event.currentTarget.value })}
-        />
+        Nights
+        <select
+          value={stop.nights}
+          onChange={event => onChange({ nights: Number(event.currentTarget.value) })}
+        >
+          {Array.from({ length: max + 1 }, (_, nights) => (
+            <option key={nights} value={nights}>
+              {nights}
+            </option>
+          ))}
+        </select>
       </label>
-      {stop.kind === 'start' || stop.kind === 'end' ? null : (
-        <>
-          <fieldset class="choice">
-            <legend>Water here</legend>
-            <div class="options">
-              {WATERS.map(({ value, label }) => (
-                <label key={value} class="option">
-                  <input
-                    type="radio"
-                    name={`${id}-water`}
-                    checked={stop.water === value}
-                    onChange={() => onChange({ water: value })}
-                  />
-                  <span>{label}</span>
-                </label>
-              ))}
-            </div>
-          </fieldset>
-          <label class="field">
-            Nights
-            <select
-              value={stop.nights}
-              onChange={event => onChange({ nights: Number(event.currentTarget.value) })}
-            >
-              {Array.from({ length: max + 1 }, (_, nights) => (
-                <option key={nights} value={nights}>
-                  {nights}
-                </option>
-              ))}
-            </select>
-          </label>
-          <label class="toggle">
-            <input
-              type="checkbox"
-              checked={stop.resupply}
-              onChange={event => onChange({ resupply: event.currentTarget.checked })}
-            />
-            <span>Resupply here: food is bought again</span>
-          </label>
-        </>
-      )}
-    </details>
+      <label class="toggle">
+        <input
+          type="checkbox"
+          checked={stop.resupply}
+          onChange={event => onChange({ resupply: event.currentTarget.checked })}
+        />
+        <span>Resupply here: food is bought again</span>
+      </label>
+    </>
   )
 }
