@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import { existsSync, readFileSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import preact from '@preact/preset-vite'
-import { type Plugin, runnerImport } from 'vite'
+import { type Plugin, type Rolldown, runnerImport } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 import { defineConfig } from 'vitest/config'
 
@@ -107,8 +107,8 @@ function firstPageWhole(): Plugin {
       const early = Object.values(bundle).find(each => each.type === 'chunk' && each.name === EARLY)
       if (page?.type !== 'asset' || early?.type !== 'chunk')
         this.error('the page or what runs early is not built')
-      const shell = String(page.source)
-      const [link = '', address = ''] = /<link rel="stylesheet"[^>]* href="\.\/([^"]+)">/.exec(shell) ?? []
+      const plain = String(page.source)
+      const [link = '', address = ''] = /<link rel="stylesheet"[^>]* href="\.\/([^"]+)">/.exec(plain) ?? []
       const sheet = bundle[address]
       if (sheet?.type !== 'asset') this.error('the page has no style sheet of its own')
       const style = String(sheet.source).trim()
@@ -122,8 +122,14 @@ function firstPageWhole(): Plugin {
         .replace("style-src 'self'", `style-src 'self' ${hashOf(style)}`)
         .replace("script-src 'self'", `script-src 'self' ${hashOf(script)}`)
       delete bundle[early.fileName]
-      this.emitFile({ type: 'asset', fileName: SHELL, source: shell })
-      page.source = shell
+      // Where a trip is open, what shows it is asked for at once; where the welcome is, once that is drawn (main.tsx).
+      const ahead = [...neededBy(['open', 'store'], bundle)].filter(file => !plain.includes(file))
+      const hint = (file: string) =>
+        `  <link rel="${file.endsWith('.css') ? 'stylesheet' : 'modulepreload'}" crossorigin href="./${file}">\n  `
+      const source = plain.replace('</head>', () => `${ahead.map(hint).join('')}</head>`)
+      this.emitFile({ type: 'asset', fileName: SHELL, source })
+      page.source = plain
+        .replace(' data-save=', () => ` data-ahead="${ahead.map(file => `./${file}`).join(' ')}" data-save=`)
         .replace(attribute(contentPolicy), () => attribute(policy))
         // Known by its address, so that no later part asks for it again; not fetched.
         .replace(link, () => `<style>${style}</style>\n    ${link.replace('<link', '<link disabled')}`)
@@ -131,6 +137,20 @@ function firstPageWhole(): Plugin {
         .replace('<div id="app"></div>', () => `<div id="app">${module.emptyApp()}</div>`)
     },
   }
+}
+
+/** Files by their names and all that they import, however deep. */
+function neededBy(names: string[], bundle: Rolldown.OutputBundle): Set<string> {
+  const found = new Set<string>()
+  const add = (file: string) => {
+    const each = bundle[file]
+    if (each?.type !== 'chunk' || found.has(file)) return
+    found.add(file)
+    for (const sheet of each.viteMetadata?.importedCss ?? []) found.add(sheet)
+    each.imports.forEach(add)
+  }
+  for (const each of Object.values(bundle)) if (names.includes(each.name ?? '')) add(each.fileName)
+  return found
 }
 
 const attribute = (text: string) => text.replaceAll("'", '&#39;')
@@ -174,29 +194,46 @@ async function putAside({ request }: { request: Request }): Promise<Response> {
   }
 }
 
-/**
- * What waits for something before it is run must not share a file with what imports it: neither would ever start. The
- * guard stands alone, whatever else is missing.
- */
-const isEntry = (id: string) => /index\.html$|src\/(main\.tsx|(guard(-save)?|early)\.ts)$/.test(id)
+/** The guard stands alone, whatever else is missing; what runs early is written into the page. */
+const isApart = (id: string) => /src\/(guard(-save)?|early)\.ts$/.test(id)
 
 /**
- * Few files, since each costs a request and its own storing: all that the first page needs in one, the other styles in
- * one, and of the rest a file for each layer of the house; what screens share, by which of them do. Layers import one
- * way, so no two files wait for each other, as those that share by use do: one would then run before what it imports
+ * Few files, since each costs a request and its own storing: all that the first page needs in one – but for what the
+ * workers share with it, where no page is –, the other styles in one, and of the rest a file for each layer of the house
+ * and for what is opened together. In order: each takes what none before it has taken. Layers import one way, so no two
+ * files wait for each other, as those that share by use do: one would then run before what it imports
  * (tests/budgets.mjs looks).
  */
 const chunks = [
-  { name: 'first', tags: ['$initial' as const], test: (id: string) => !isEntry(id), priority: 9 },
-  { name: 'rest', test: /\.css$/, priority: 8.5 },
-  { name: 'engine', test: /src\/(reckon|equations)\//, priority: 8 },
-  { name: 'plan', test: /src\/(plan|units)\//, priority: 7 },
-  { name: 'report', test: /src\/report\/(?!why\/|help\/|glossary)/, priority: 6 },
-  { name: 'why', test: /src\/report\/why\//, priority: 5 },
-  { name: 'files', test: /src\/files\//, minShareCount: 2, priority: 4 },
-  { name: 'components', test: /src\/components\//, minShareCount: 2, priority: 3 },
+  {
+    name: 'base',
+    tags: ['$initial' as const],
+    test: /src\/(plan|units)\/|src\/store\/record-places|preload-helper/,
+  },
+  { name: 'index', tags: ['$initial' as const], test: (id: string) => !isApart(id) },
+  { name: 'rest', test: /\.css$/ },
+  { name: 'engine', test: /src\/(reckon|equations|files\/(worker|portions)|store\/simulation\/worker)/ },
+  { name: 'plan', test: /src\/(plan|units)\/|node_modules\/zod\// },
+  {
+    name: 'report',
+    test: /src\/report\/(?!help\/|glossary|why\/(?!(cartridges|energy|fuel|ration|words)\.))/,
+  },
+  { name: 'gpx', test: /src\/files\/gpx\// },
+  { name: 'files', test: /src\/(files\/(?!csv\/)|store\/(look\/(worker|messages)|record-kinds))/ },
+  { name: 'components', test: /src\/(components|screens\/rows)\//, minShareCount: 2 },
+  { name: 'store', test: /src\/store\/(lazy|second-copy|look|take-in)/ },
+  { name: 'why', test: /src\/(report\/why\/|components\/why\/(Panel|Reason))|data\/sources/ },
+  { name: 'open', test: /src\/(trip-app|store\/|screens\/(need|welcome)\/)/ },
+  { name: 'trip', test: /src\/screens\/(trip|packing-day|on-the-way|after-trip)\/(?!Gpx)/ },
+  { name: 'track', test: /src\/screens\/trip\/Gpx/ },
+  { name: 'gear', test: /src\/screens\/gear\/(?!Past)/ },
+  { name: 'import', test: /src\/(screens\/(csv|gear\/Past)|files\/csv)/ },
+  { name: 'shelf', test: /src\/screens\/shelf\// },
+  { name: 'packs', test: /src\/screens\/packs\// },
+  { name: 'beside', test: /src\/screens\/(calibrate|packs-beside|shop|side-by-side|trips)\// },
+  { name: 'more', test: /src\/screens\/(backup|more|share|sheet)\/|lean-qr/ },
   { name: 'screens', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 4000 },
-]
+].map((group, place, all) => ({ ...group, priority: all.length - place }))
 
 /** The bundler names what is shared by all who share it. */
 const nameOf = (name = '') => `assets/${name.replace(/\.css$/, '').split('~')[0]}-[hash]`
