@@ -4,6 +4,7 @@ import { readFile } from 'node:fs/promises'
 import { createServer, type Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { extname, join, normalize } from 'node:path'
+import { gzipSync } from 'node:zlib'
 import { headersFor } from '../../vite.config'
 
 const types: Record<string, string> = {
@@ -39,8 +40,8 @@ export interface Site {
   hideMissing(): void
 }
 
-/** Serves `folder` on a free port of this machine. */
-export async function serve(folder: string): Promise<Site> {
+/** Serves `folder` on a free port of this machine; `isPacked`: compressed, as most hosts do. */
+export async function serve(folder: string, { isPacked = false } = {}): Promise<Site> {
   let current = folder
   let server: Server | null = null
   let port = 0
@@ -63,12 +64,21 @@ export async function serve(folder: string): Promise<Site> {
       const body = there || !isHidingMissing ? there : page
       response.writeHead(body ? 200 : 404, {
         ...headersFor(String(page ?? '')),
+        ...(isPacked && { 'Content-Encoding': 'gzip' }),
         'Content-Type': (there ? types[extname(file ?? pathname)] : types['.html']) ?? 'text/plain',
       })
-      response.end(body ?? 'no such file')
+      const sent = body || Buffer.from('no such file')
+      response.end(isPacked ? packed(pathname, sent) : sent)
     })
     port = await listen(next, port)
     server = next
+  }
+
+  const gzipped = new Map<string, Buffer>()
+  const packed = (path: string, body: Buffer): Buffer => {
+    const known = gzipped.get(path) ?? gzipSync(body)
+    gzipped.set(path, known)
+    return known
   }
 
   const stop = async () => {
@@ -90,6 +100,7 @@ export async function serve(folder: string): Promise<Site> {
   }
 
   const deploy = (next: string) => {
+    gzipped.clear()
     current = next
   }
 
