@@ -47,6 +47,31 @@ export function moveStop(draft: Draft, id: string, to: number): Draft {
   return withStops(draft, moved.map(give))
 }
 
+/** What a leg may say of its own weather. */
+export const LEG_WEATHER = ['airC', 'humidity', 'sun'] as const
+
+/** The draft with the trip's weather on these legs, each told by the stop it leads to. */
+export function withTripWeather(
+  draft: Draft,
+  ids: readonly string[],
+  fields: readonly (typeof LEG_WEATHER)[number][] = LEG_WEATHER,
+): Draft {
+  const stops = draft.trip.stops.map(stop => {
+    if (!stop.leg || !ids.includes(stop.id)) return stop
+    const leg = { ...stop.leg }
+    for (const field of fields) delete leg[field]
+    return { ...stop, leg }
+  })
+  return { ...draft, trip: { ...draft.trip, stops } }
+}
+
+/** The draft with one temperature, °C, for the whole trip. */
+export function withOneAir(draft: Draft, airC: number): Draft {
+  const ids = draft.trip.stops.map(({ id }) => id)
+  const { trip, ...rest } = withTripWeather(draft, ids, ['airC'])
+  return { ...rest, trip: { ...trip, weather: { ...trip.weather, airC } } }
+}
+
 /** The draft with these stops, ends put right. */
 export function withStops(draft: Draft, stops: DraftStop[]): Draft {
   return { ...draft, trip: { ...draft.trip, stops: stops.map((stop, i) => fitting(stop, i, stops.length)) } }

@@ -21,7 +21,16 @@ export {
   type Typed,
   toPlanDocument,
 } from './draft'
-export { addStop, duplicateStop, moveStop, removeStop, withStops } from './edit-stops'
+export {
+  addStop,
+  duplicateStop,
+  LEG_WEATHER,
+  moveStop,
+  removeStop,
+  withOneAir,
+  withStops,
+  withTripWeather,
+} from './edit-stops'
 export {
   addItem,
   addPack,

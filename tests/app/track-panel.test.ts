@@ -24,6 +24,8 @@ class FakeWorker {
 const hut = '<wpt lat="46.1" lon="7"><name>Hut</name></wpt>'
 const way = (name: string) =>
   `<trk><name>${name}</name><trkseg>${Array.from({ length: 21 }, (_, i) => point(46 + i / 100, 7)).join('')}</trkseg></trk>`
+const high = (lat: number, ele: number) => `<trkpt lat="${lat}" lon="7"><ele>${ele}</ele></trkpt>`
+const long = `<trk><trkseg>${Array.from({ length: 51 }, (_, i) => high(46 + i / 100, 500 + 2 * i)).join('')}</trkseg></trk>`
 const before: DraftStop[] = [
   { id: 'a', name: 'Old start' },
   { id: 'b', name: 'Old end', leg: { km: 3 } },
@@ -51,6 +53,13 @@ function choose(text: string) {
   return onDone
 }
 
+async function splitInto(days: string) {
+  fireEvent.click(await screen.findByLabelText('Days', { selector: 'input[type=radio]' }))
+  fireEvent.input(screen.getByLabelText('Days', { selector: 'input[type=text]' }), {
+    target: { value: days },
+  })
+}
+
 describe('a track for a new trip', () => {
   const trips = () => tripList.value.length
   const newTrip = (text: string) => {
@@ -70,7 +79,8 @@ describe('a track for a new trip', () => {
     newTrip(gpx(hut + way('Ridge')))
     fireEvent.click(await screen.findByText('Use these stops'))
     expect(trips()).toBe(before + 1)
-    expect(stops().map(({ name }) => name)).toEqual(['Start', 'Camp 1', 'Hut', 'Camp 2', 'End'])
+    expect(stops().map(({ name }) => name)).toEqual(['Start', 'Hut', 'End'])
+    expect(openTrip.value?.draft.name).toBe('Ridge')
     act(() => actions.undo())
     expect(trips()).toBe(before)
   })
@@ -79,9 +89,7 @@ describe('a track for a new trip', () => {
 describe('the track panel', () => {
   it('replaces the stops in one undoable step, with what was said of them, and hands the profile over', async () => {
     const onDone = choose(gpx(hut + way('Ridge')))
-    fireEvent.input(await screen.findByLabelText('Days', { selector: 'input[type=text]' }), {
-      target: { value: '2' },
-    })
+    await splitInto('2')
     // What is closed holds no fields: a long track has hundreds of places.
     expect(screen.queryByLabelText('Sure')).toBeNull()
     openFields('of Hut')
@@ -110,6 +118,55 @@ describe('the track panel', () => {
     expect(more.isConnected && stops().length).toBeGreaterThan(70)
   })
 
+  it('proposes days by hours, and says from which even days are longer than that', async () => {
+    choose(gpx(long))
+    expect(await screen.findByText(/^3 days of about 4.h 4\d.min of walking/)).toBeTruthy()
+    await splitInto('1')
+    expect(screen.getByText(/^1 day of about 1[34].h/)).toBeTruthy()
+    fireEvent.click(screen.getByText(/^Split by at most 6.h/))
+    expect(screen.getByText(/^3 days of about/)).toBeTruthy()
+    expect(screen.queryByText(/^Split by at most/)).toBeNull()
+  })
+
+  it('draws the elevation at once, with the nights that are proposed', async () => {
+    choose(gpx(long))
+    const picture = await screen.findByRole('img', { name: /^Elevation profile of 55\.6/ })
+    expect(picture.getAttribute('aria-label')).toMatch(/from 500.m to 600.m.*Nights at .*Camp 1.*; .*Camp 2/)
+  })
+
+  it('steps through the nights at a stop, and takes them typed', async () => {
+    choose(gpx(hut + way('Ridge')))
+    await splitInto('2')
+    openFields('of Hut')
+    const more = await screen.findByLabelText('One more: Nights')
+    act(() => void fireEvent.click(more))
+    act(() => void fireEvent.click(more))
+    const field = screen.getByLabelText<HTMLInputElement>('Nights')
+    expect(field.value).toBe('3')
+    fireEvent.input(field, { target: { value: '2' } })
+    fireEvent.click(screen.getByText('Use these stops'))
+    expect(stops()[1]).toMatchObject({ name: 'Hut', nights: 2 })
+  })
+
+  it('names a trip that has no name, and keeps the name of one that has', async () => {
+    choose(gpx(way('Ridge')))
+    fireEvent.click(await screen.findByText('Use these stops'))
+    expect(openTrip.value?.draft.name).toBe('Ridge')
+    act(() => actions.undo())
+    expect(openTrip.value?.draft.name).toBeUndefined()
+    cleanup()
+    act(() => actions.setField('name', 'My walk', null))
+    choose(gpx(way('Ridge')))
+    fireEvent.click(await screen.findByText('Use these stops'))
+    expect(openTrip.value?.draft.name).toBe('My walk')
+  })
+
+  it('gives no name where the file has none', async () => {
+    choose(gpx(way('')))
+    fireEvent.click(await screen.findByText('Use these stops'))
+    expect(openTrip.value?.draft.name).toBeUndefined()
+  })
+
   it('says that a file without elevation leaves the climb empty', async () => {
     choose(gpx(way('Ridge')))
     expect(
@@ -120,9 +177,7 @@ describe('the track panel', () => {
   it('lets one of several tracks be chosen, and a stop be dropped', async () => {
     choose(gpx(hut + track(point(10, 10), point(10.1, 10)) + way('Ridge')))
     fireEvent.change(await screen.findByLabelText('Which track'), { target: { value: '1' } })
-    fireEvent.input(screen.getByLabelText('Days', { selector: 'input[type=text]' }), {
-      target: { value: '1' },
-    })
+    await splitInto('1')
     fireEvent.click(screen.getByLabelText('Keep Hut'))
     fireEvent.click(screen.getByText('Use these stops'))
     expect(stops().map(stop => stop.name)).toEqual(['Start', 'End'])
@@ -145,9 +200,7 @@ describe('the track panel', () => {
 
   it('refuses a number of days that cannot be, by its limit, and offers no stops for it', async () => {
     choose(gpx(way('Ridge')))
-    fireEvent.input(await screen.findByLabelText('Days', { selector: 'input[type=text]' }), {
-      target: { value: '0' },
-    })
+    await splitInto('0')
     expect(screen.getByText('Days: write a whole number from 1 to 401.')).toBeTruthy()
     expect(screen.queryByText('Use these stops')).toBeNull()
   })

@@ -1,7 +1,8 @@
 // The Trip screen's safety and weather fields: age beside body mass, one place for the trip's weather, legs that differ.
 
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact'
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { act } from 'preact/test-utils'
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
 import { emptyDraft, quickTrip } from '../../src/plan'
 import { FIT_LINE } from '../../src/report'
 import { PacksScreen } from '../../src/screens/packs'
@@ -88,7 +89,93 @@ describe('a stop', () => {
     render(<TripScreen detail={`trip/stops/${stop.id}`} onDetail={() => undefined} />)
     fireEvent.click(screen.getByLabelText('A shop is here: food can be bought'))
     expect(draft().trip.stops[1]!.shop).toBe(true)
-    expect(screen.getByText(/no water, 1 night, shop|1 night, shop/)).toBeTruthy()
+    expect(document.querySelectorAll('.stops .summary')[1]!.textContent).toMatch(/1 night, shop$/)
+  })
+})
+
+describe('the row of a stop', () => {
+  const rows = () =>
+    [...document.querySelectorAll('.stops .summary')].map(row =>
+      row.textContent!.replace(/[\s\u00a0]+/g, ' '),
+    )
+
+  test('says the way, water, nights, food, and an own temperature in short words', () => {
+    const [, camp, end] = draft().trip.stops
+    const set = (field: string, value: unknown) =>
+      actions.setField(`trip/stops/${camp!.id}/${field}`, value, null)
+    set('water', 'doubtful')
+    set('nights', 2)
+    set('resupply', true)
+    set('meals', 'provided')
+    set('leg/airC', 31)
+    actions.setField(`trip/stops/${end!.id}/leg/km`, undefined, null)
+    render(<TripScreen {...noDetail} />)
+    expect(rows()[0]).toBe('Startstart')
+    expect(rows()[1]).toBe(
+      'Camp 115.0 km, up 500 m, down 500 m, doubtful water, 2 nights, resupply, meals provided, 31 °C',
+    )
+    expect(rows()[2]).toMatch(/^Camp 2no distance, up 500 m/)
+    expect(rows().at(-1)).not.toContain('water')
+  })
+
+  test('follows its nights as they are stepped through, but not below none', () => {
+    const { id } = draft().trip.stops[1]!
+    render(<TripScreen detail={`trip/stops/${id}`} onDetail={() => undefined} />)
+    const press = (name: string) => act(() => void fireEvent.click(screen.getByLabelText(name)))
+    press('One more: Nights')
+    expect(draft().trip.stops[1]!.nights).toBe(2)
+    expect(rows()[1]).toContain('2 nights')
+    expect(screen.getByText('Nights: 2').getAttribute('role')).toBe('status')
+    for (let i = 0; i < 4; i++) press('One less: Nights')
+    expect(draft().trip.stops[1]!.nights).toBe(0)
+    expect(screen.getByLabelText('One less: Nights').getAttribute('aria-disabled')).toBe('true')
+  })
+
+  test('steps over nothing that was typed and cannot be read', () => {
+    const { id } = draft().trip.stops[1]!
+    render(<TripScreen detail={`trip/stops/${id}`} onDetail={() => undefined} />)
+    type(screen.getByLabelText('Nights'), 'two')
+    act(() => void fireEvent.click(screen.getByLabelText('One more: Nights')))
+    expect(openTrip.value!.typed[`trip/stops/${id}/nights`]).toBe('two')
+    expect(screen.getByLabelText<HTMLInputElement>('Nights').value).toBe('two')
+  })
+})
+
+describe('the weather of legs that differ', () => {
+  const airs = () => draft().trip.stops.map(({ leg }) => leg?.airC)
+  const says = () => screen.getByRole('heading', { name: 'Weather', hidden: true }).parentElement!.textContent
+
+  test('is told in the closed line, listed, and given up for the trip’s one by one or all at once', () => {
+    const [, first, second] = draft().trip.stops
+    actions.setField('trip/weather/airC', 18, null)
+    actions.setField(`trip/stops/${first!.id}/leg/airC`, 25, null)
+    actions.setField(`trip/stops/${second!.id}/leg/airC`, 9, null)
+    actions.setField(`trip/stops/${second!.id}/leg/sun`, true, null)
+    const onDetail = vi.fn()
+    render(<TripScreen detail={null} onDetail={onDetail} />)
+    expect(says()).toMatch(/18.°C, 2 legs differ$/)
+    fireEvent.click(section('Weather').getByRole('button', { name: /^To Camp 1/, hidden: true }))
+    expect(onDetail).toHaveBeenCalledWith(`trip/stops/${first!.id}`)
+    act(() => void fireEvent.click(screen.getByLabelText('As the trip: the leg to Camp 1')))
+    expect(airs()).toEqual([undefined, undefined, 9, undefined])
+    act(() => actions.undo())
+    act(() => void fireEvent.click(screen.getByText('Use the trip’s weather on these 2 legs')))
+    expect(airs()).toEqual([undefined, undefined, undefined, undefined])
+    expect(draft().trip.stops[2]!.leg).not.toHaveProperty('sun')
+    expect(says()).toMatch(/18.°C$/)
+  })
+
+  test('becomes one temperature, the hottest, where only legs say one', () => {
+    const [, first, second] = draft().trip.stops
+    actions.setField(`trip/stops/${first!.id}/leg/airC`, 25, null)
+    actions.setField(`trip/stops/${second!.id}/leg/airC`, 9, null)
+    render(<TripScreen {...noDetail} />)
+    expect(says()).toMatch(/9.°C to 25.°C, 2 legs differ$/)
+    act(() => void fireEvent.click(screen.getByText(/^One temperature: 25.°C/)))
+    expect(draft().trip.weather).toEqual({ airC: 25 })
+    expect(airs()).toEqual([undefined, undefined, undefined, undefined])
+    act(() => actions.undo())
+    expect(airs()[1]).toBe(25)
   })
 })
 

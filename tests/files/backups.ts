@@ -220,6 +220,8 @@ export const anyContents: fc.Arbitrary<Contents> = fc.record({
     {
       system: fc.constantFrom('metric' as const, 'us' as const),
       theme: fc.constantFrom('auto' as const, 'light' as const, 'dark' as const),
+      brightSun: fc.constant(true),
+      largeTargets: fc.constant(true),
       packColumns: fc.subarray(['body', 'mass', 'price']),
     },
     { requiredKeys: ['system', 'theme'] },

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { asChosen, keptStops, overLong, toDraftStops } from '../../src/files/gpx/add-to-plan'
+import { asChosen, dayHours, keptStops, overLong, toDraftStops } from '../../src/files/gpx/add-to-plan'
 import { hoursOf } from '../../src/files/gpx/legs'
 import { trackNotes } from '../../src/files/gpx/notes'
 import { type Proposal, proposeStops, type SplitBy } from '../../src/files/gpx/split'
@@ -55,6 +55,25 @@ describe('days', () => {
     expect(proposed(tracked({ km: 12 }), { by: 'hours', hours: 1.4 }).days).toBe(3)
   })
 
+  it('from hours a day are never longer than asked before camps move, however the way climbs', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 2, max: 12, noNaN: true }),
+        fc.integer({ min: 1, max: 90 }),
+        fc.integer({ min: 0, max: 400 }),
+        (hours, km, heightM) => {
+          const eleM = (m: number) => 1000 + heightM * Math.sin(m / 900) * Math.sin(m / 7100)
+          const track = tracked({ km, spacingM: 50, eleM })
+          const made = proposed(track, { by: 'hours', hours })
+          const lengths = dayHours(keptStops(track, asChosen(made.stops)), defaults.PACE)
+          expect(lengths).toHaveLength(made.days)
+          expect(Math.max(...lengths)).toBeLessThanOrEqual(hours * (1 + 1e-5))
+        },
+      ),
+      { numRuns: 60 },
+    )
+  })
+
   it('out of range are refused with the limit', () => {
     const track = tracked({ km: 12 })
     const message = (split: SplitBy) => proposeStops(track, split, defaults.PACE)
@@ -94,18 +113,25 @@ describe('waypoints', () => {
     ])
   })
 
-  it('within 1.5 km take the night; farther ones do not', () => {
-    const near = proposed(tracked({ km: 20 }, [['Hut', 11_400]]), days(2)).stops
+  it('within 2 km take the night; farther ones and those without a name do not', () => {
+    const near = proposed(tracked({ km: 20 }, [['Hut', 11_900]]), days(2)).stops
     expect(near.map(({ name, nights }) => [name, nights])).toEqual([
       ['Start', 0],
       ['Hut', 1],
       ['End', 0],
     ])
-    const far = proposed(tracked({ km: 20 }, [['Hut', 11_600]]), days(2)).stops
+    const far = proposed(tracked({ km: 20 }, [['Hut', 12_100]]), days(2)).stops
     expect(far.map(({ name, nights }) => [name, nights])).toEqual([
       ['Start', 0],
       ['Camp 1', 1],
       ['Hut', 0],
+      ['End', 0],
+    ])
+    const unnamed = proposed(tracked({ km: 20 }, [['', 10_500]]), days(2)).stops
+    expect(unnamed.map(({ name, nights }) => [name, nights])).toEqual([
+      ['Start', 0],
+      ['Camp 1', 1],
+      ['Waypoint', 0],
       ['End', 0],
     ])
   })

@@ -20,6 +20,7 @@ describe('distance', () => {
   it('is the sum of the steps on the ellipsoid', () => {
     const line: GpxLine = {
       kind: 'route',
+      isNamed: true,
       name: 'Far',
       latDeg: Float64Array.of(46, 46.3, 46.1),
       lonDeg: Float64Array.of(7, 7.2, 7.9),

@@ -30,6 +30,7 @@ export function lineOf({ km, spacingM = 10, eleM = () => 500 }: Course): GpxLine
     Float64Array.from({ length: count }, (_, i) => value(i * spacingM))
   return {
     kind: 'track',
+    isNamed: true,
     name: 'Made up',
     latDeg: each(m => 46 + m / DEGREE_M),
     lonDeg: each(() => 7),

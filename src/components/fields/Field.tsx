@@ -29,10 +29,10 @@ export function Field({ path, also = '', only, options, ...here }: FieldProps) {
   const all = { path, label: `${row.label ?? ''}${also}`, hint }
   if (options) return <SelectField {...all} options={options} usual={said} />
   if (row.as === 'amount') {
-    const { kind, fine, origin } = row
+    const { kind, fine, origin, steps } = row
     const counts = typeof usual === 'number' ? usual : undefined
     const from = here.usualFrom ?? origin
-    return <QuantityField {...all} kind={kind} limit={row} fine={fine} usual={counts} usualFrom={from} />
+    return <QuantityField {...all} {...{ kind, fine, steps }} limit={row} usual={counts} usualFrom={from} />
   }
   if (row.as === 'choice') {
     const Several = row.opens ? SelectField : ChoiceField

@@ -12,10 +12,12 @@ interface QuantityFieldProps extends Asked {
   usual?: number | undefined
   usualFrom?: string | undefined
   hint?: string | undefined
+  /** Whole numbers that are stepped through. */
+  steps?: boolean | undefined
 }
 
-export function QuantityField({ path, usual, usualFrom, hint, ...asked }: QuantityFieldProps) {
-  const { label, kind, fine } = asked
+export function QuantityField({ path, usual, usualFrom, hint, steps, ...asked }: QuantityFieldProps) {
+  const { label, kind, fine, limit } = asked
   const system = useSystem()
   const { value, unread, set } = useField(path)
   // The text while the field is being edited; null: show the stored value.
@@ -25,6 +27,7 @@ export function QuantityField({ path, usual, usualFrom, hint, ...asked }: Quanti
     typeof amount === 'number' ? editText(kind, amount, { system, bareUnit }) : ''
   const text = editing ?? unread ?? textOf(value)
   const read = (typed: string) => readQuantity(typed, { ...asked, system })
+  const reading = read(text)
   /** Without zeros that say nothing: 70 kg. */
   const plain = (amount: number) =>
     formatQuantity(kind, amount, { system, unit: bareUnit }).replace(/\.0+(?!\d)/, '')
@@ -42,11 +45,21 @@ export function QuantityField({ path, usual, usualFrom, hint, ...asked }: Quanti
       label={label}
       unit={bareUnit}
       text={text}
-      reading={read(text)}
+      reading={reading}
       onText={onText}
       isEditing={editing !== null}
       onEditing={isEditing => setEditing(isEditing ? text : null)}
       hint={hint}
+      steps={
+        steps
+          ? {
+              label,
+              limit,
+              value: 'message' in reading ? undefined : (reading.value ?? usual ?? limit.min),
+              onValue: next => set(next),
+            }
+          : undefined
+      }
       // The placeholder shows what counts; where that comes from is said when there is something to say.
       placeholder={textOf(usual)}
       usual={

@@ -4,6 +4,7 @@
 import { useId } from 'preact/hooks'
 import { isWithin, type Limit } from '../../plan'
 import { bareUnitOf, formatQuantity, parseQuantity, type Quantity, type System } from '../../units'
+import { Stepper, type Steps } from './Stepper'
 
 /** What a text means: its value (none while it is empty) with a word on how it was understood, or what is wrong. */
 export type Reading = { value: number | undefined; said?: string | undefined } | { message: string }
@@ -49,6 +50,8 @@ interface TextProps {
   placeholder?: string
   inputMode?: 'decimal' | 'numeric' | 'text'
   path?: string | undefined
+  /** Buttons beside it step through its values. */
+  steps?: Steps | undefined
   id?: string
   class?: string
   'aria-label'?: string
@@ -66,6 +69,7 @@ export function QuantityText(props: TextProps) {
     usual,
     path,
     inputMode = 'decimal',
+    steps,
     ...rest
   } = props
   const own = useId()
@@ -77,23 +81,26 @@ export function QuantityText(props: TextProps) {
     { key: 'hint', class: 'hint', text: hint },
     { key: 'hint-usual', class: 'hint usual', text: usual },
   ].filter(note => note.text)
+  const input = (
+    <input
+      {...rest}
+      id={id}
+      data-path={path}
+      type="text"
+      inputMode={inputMode}
+      autocomplete="off"
+      spellcheck={false}
+      value={text}
+      aria-invalid={problem ? 'true' : undefined}
+      aria-describedby={notes.map(({ key }) => `${id}-${key}`).join(' ') || undefined}
+      onInput={event => onText(event.currentTarget.value)}
+      onFocus={() => onEditing?.(true)}
+      onBlur={() => onEditing?.(false)}
+    />
+  )
   return (
     <>
-      <input
-        {...rest}
-        id={id}
-        data-path={path}
-        type="text"
-        inputMode={inputMode}
-        autocomplete="off"
-        spellcheck={false}
-        value={text}
-        aria-invalid={problem ? 'true' : undefined}
-        aria-describedby={notes.map(({ key }) => `${id}-${key}`).join(' ') || undefined}
-        onInput={event => onText(event.currentTarget.value)}
-        onFocus={() => onEditing?.(true)}
-        onBlur={() => onEditing?.(false)}
-      />
+      {steps ? <Stepper {...steps}>{input}</Stepper> : input}
       {notes.map(note => (
         <p key={note.key} id={`${id}-${note.key}`} class={note.class}>
           {note.text}

@@ -4,7 +4,14 @@ export { ChoiceField, type Option, TextField, ToggleField } from './fields'
 export { Labelled } from './Labelled'
 export { LooseField } from './LooseField'
 export { QuantityField } from './QuantityField'
-export { type Asked, askedFor, QuantityText, type Reading, readQuantity } from './QuantityInput'
+export {
+  type Asked,
+  askedFor,
+  QuantityInput,
+  QuantityText,
+  type Reading,
+  readQuantity,
+} from './QuantityInput'
 export { SelectOne } from './SelectOne'
 export { textForm } from './text-form'
 export { UnitsChoice } from './UnitsChoice'

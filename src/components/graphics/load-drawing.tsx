@@ -2,12 +2,11 @@
 
 import type { DrawnLimit } from './limits'
 import type { LoadPlan } from './load-plan'
-import { Mark } from './mark'
 import { fillOf } from './patterns'
 import { bandPaths, crestPath } from './route-line'
 import { px } from './scale'
+import { StripDrawing } from './strip-drawing'
 import { TerrainDrawing } from './terrain-drawing'
-import { isolate } from './words'
 
 /** Everything under the cursor. */
 export function LoadBands({ plan, of }: { plan: LoadPlan; of: string }) {
@@ -28,7 +27,7 @@ export function LoadBands({ plan, of }: { plan: LoadPlan; of: string }) {
       <path class="crest" d={crestPath(xs, ys)} />
       <path class="axis" d={`M${px(plot.left)} ${px(plot.bottom)}H${px(plot.right)}`} />
       <path class="tick" d={strip.stopXs.map(x => `M${px(x)} ${px(plot.bottom)}v5`).join('')} />
-      {plan.terrain && <TerrainDrawing plan={plan} terrain={plan.terrain} />}
+      {plan.terrain && <TerrainDrawing plot={plot} strip={strip} terrain={plan.terrain} />}
     </>
   )
 }
@@ -59,21 +58,7 @@ export function LoadWords({ plan }: { plan: LoadPlan }) {
       {plan.warnings.map(({ x, y }, i) => (
         <WarningMark key={i} x={x} y={y} size={plan.markPx} />
       ))}
-      {strip.marks.map(({ kind, y, stops }) =>
-        stops.map(({ stop, x }) => (
-          <Mark key={`${kind}${stop}`} kind={kind} x={x} y={y} size={strip.markPx} />
-        )),
-      )}
-      {strip.names.map(({ stop, x, y, at, row, text }) => (
-        <g key={stop}>
-          {row > 0 && (
-            <path class="tick" d={`M${px(at)} ${px(y - linePx * 1.45)}V${px(y - linePx * 0.45)}`} />
-          )}
-          <text x={px(x)} y={px(y)} class="mid">
-            {isolate(text)}
-          </text>
-        </g>
-      ))}
+      <StripDrawing strip={strip} linePx={linePx} />
       {plan.bar && <ScaleBar bar={plan.bar} />}
     </>
   )

@@ -50,14 +50,20 @@ export interface ProfilePoint {
   eleM: number | null
 }
 
-export interface LoadPicture {
-  /** In order; `Moment.stop` indexes `stops`. */
-  moments: readonly LoadMoment[]
+/** The way alone: where its stops lie, and its terrain. */
+export interface WayPicture {
+  /** In order; `stop` indexes `stops`. */
+  moments: readonly Pick<Moment, 'stop' | 'km' | 'hours'>[]
   stops: readonly PictureStop[]
+  format: Pick<LoadFormat, 'km' | 'metres'>
+  /** The terrain, in order from km 0; drawn where the trip is measured in km. */
+  profile?: readonly ProfilePoint[] | undefined
+}
+
+export interface LoadPicture extends WayPicture {
+  moments: readonly LoadMoment[]
   limits: readonly LoadLimit[]
   format: LoadFormat
-  /** The terrain, in order from km 0; drawn under the load where the trip is measured in km. */
-  profile?: readonly ProfilePoint[] | undefined
   /** The moments that a warning is about, by index. */
   warnings?: readonly number[] | undefined
   /** The peak is told on the picture too, as on paper. */

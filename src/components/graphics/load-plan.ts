@@ -10,9 +10,9 @@ import { hoursText } from './load-words'
 import { alongOf, edgeYs, type Plot, peakOf, xsOf, yOf } from './route-line'
 import { clamp, roundStep } from './scale'
 import { layStrip, type Strip } from './stop-strip'
-import { hasTerrain, layTerrain, rangeOf, type Terrain } from './terrain'
+import { layTerrain, type Terrain, terrainFigures } from './terrain'
 import type { Room } from './use-drawing'
-import { isolate, metresText, placeWords, stopName } from './words'
+import { isolate, placeWords, stopName } from './words'
 
 export interface LoadPlan {
   widthPx: number
@@ -78,7 +78,7 @@ export function planLoadLine(picture: LoadPicture, room: Room): LoadPlan {
   const { plot, ys, warnings, limits } = highest < top ? layOut(top + (top - highest)) : wished
   // Drops stand on the highest ground: they keep clear of the load's own axis.
   const terrain = layTerrain(shown, { ...sides, top: plot.bottom + emPx * 1.1, linePx, ruled })
-  const strip = layStrip(shown, { xs, top: (terrain ?? plot).bottom + 4, linePx, peak }, room)
+  const strip = layStrip(shown, { xs, top: (terrain ?? plot).bottom + 4, linePx, peakStop: peak.stop }, room)
   const half = Math.max(0, ...lines.map(measureBold)) / 2
   const bar = isNarrow ? null : scaleBar(shown, sides, strip.bottom + emPx * 0.9)
   return {
@@ -109,11 +109,6 @@ export function planLoadLine(picture: LoadPicture, room: Room): LoadPlan {
     strip,
     bar,
   }
-}
-
-function terrainFigures(shown: LoadPicture): string[] {
-  const range = hasTerrain(shown) ? rangeOf(shown.profile ?? []) : null
-  return range ? [range.lowM, range.highM].map(m => metresText(m, shown.format)) : []
 }
 
 function rulesUpTo(topKg: number, { format }: LoadPicture, widthPx: number) {

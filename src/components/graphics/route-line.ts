@@ -2,7 +2,7 @@
 // Pure: px in, px out; y grows downwards.
 
 import { type Band, edgesOf, LOAD_BANDS } from './bands'
-import type { LoadMoment } from './load-picture'
+import type { LoadMoment, WayPicture } from './load-picture'
 import { px } from './scale'
 
 export interface Plot {
@@ -17,7 +17,7 @@ export interface Plot {
 export type Along = 'km' | 'hours' | 'stops'
 
 /** What the trip is measured along: km, or hours where no km are known, or else its stops, evenly. */
-export function alongOf(moments: readonly LoadMoment[]): Along {
+export function alongOf(moments: WayPicture['moments']): Along {
   const last = moments.at(-1)
   if (last && last.km > 0) return 'km'
   return last && last.hours > 0 ? 'hours' : 'stops'
@@ -25,7 +25,7 @@ export function alongOf(moments: readonly LoadMoment[]): Along {
 
 /** x of each moment. Arriving and leaving a stop share one x. */
 export function xsOf(
-  moments: readonly LoadMoment[],
+  moments: WayPicture['moments'],
   { left, right }: Pick<Plot, 'left' | 'right'>,
 ): number[] {
   const along = alongOf(moments)

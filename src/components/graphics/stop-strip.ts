@@ -1,7 +1,6 @@
 // What lies under the load line: a row of marks for each kind that occurs, then the names of stops.
 
-import type { Moment } from '../../reckon'
-import type { LoadPicture, PictureStop } from './load-picture'
+import type { PictureStop, WayPicture } from './load-picture'
 import { clamp } from './scale'
 import { nameStops, type StopName } from './stop-names'
 import type { Room } from './use-drawing'
@@ -26,8 +25,8 @@ const ROW: Record<MarkKind, (stop: PictureStop) => boolean> = {
 }
 
 export function layStrip(
-  shown: LoadPicture,
-  { xs, top, linePx, peak }: { xs: readonly number[]; top: number; linePx: number; peak: Moment },
+  shown: WayPicture,
+  { xs, top, linePx, peakStop }: { xs: readonly number[]; top: number; linePx: number; peakStop?: number },
   { widthPx, emPx, measure }: Room,
 ): Strip {
   const { stops, moments } = shown
@@ -37,7 +36,7 @@ export function layStrip(
   const bottom = top + rows * (markPx + 4)
   const weigh = (stop: number): number => {
     if (stop === 0 || stop === stops.length - 1) return 5
-    if (stop === peak.stop) return 4
+    if (stop === peakStop) return 4
     return (ROW.resupply(stops[stop]!) ? 2 : 0) + (ROW.night(stops[stop]!) ? 1 : 0)
   }
   const weighed = stopXs.map((x, i) => ({
@@ -49,7 +48,7 @@ export function layStrip(
     nameStops(weighed, { left: 0, right: widthPx, widest, gap: emPx * 0.6, measure })
   const tries = [Math.max(widthPx * 0.3, emPx * 9), emPx * 7, emPx * 5].map(nameWithin)
   // Rather shorter names than none where the load is heaviest.
-  const named = tries.find(names => names.some(({ stop }) => stop === peak.stop)) ?? tries[0]!
+  const named = tries.find(names => names.some(({ stop }) => stop === peakStop)) ?? tries[0]!
   const names = named.map(name => ({ ...name, y: bottom + (name.row + 0.7) * linePx }))
   return { stopXs, marks, markPx, names, bottom: Math.max(bottom, ...names.map(name => name.y + linePx / 2)) }
 }

@@ -1,14 +1,20 @@
 // The terrain as it is drawn: the silhouette with its ridge, a stem at every stop, drops on the sources, and the scale.
 
-import type { LoadPlan } from './load-plan'
 import { Mark } from './mark'
+import type { Plot } from './route-line'
 import { px } from './scale'
+import type { Strip } from './stop-strip'
 import type { Dot, Terrain } from './terrain'
 
 const lineOf = (run: readonly Dot[]): string => run.map(({ x, y }) => `${px(x)} ${px(y)}`).join('L')
 
-export function TerrainDrawing({ plan, terrain }: { plan: LoadPlan; terrain: Terrain }) {
-  const { plot, strip } = plan
+interface TerrainDrawingProps {
+  plot: Pick<Plot, 'left' | 'right'>
+  strip: Strip
+  terrain: Terrain
+}
+
+export function TerrainDrawing({ plot, strip, terrain }: TerrainDrawingProps) {
   const { bottom, runs } = terrain
   const ground = runs
     .map(run => `M${px(run[0]!.x)} ${px(bottom)}L${lineOf(run)}L${px(run.at(-1)!.x)} ${px(bottom)}Z`)

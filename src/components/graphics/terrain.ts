@@ -2,7 +2,7 @@
 // The track's length and the trip's differ by a little (legs are rounded, or corrected): the terrain is stretched to
 // the trip, so that both end at the same place.
 
-import type { LoadPicture, ProfilePoint } from './load-picture'
+import type { ProfilePoint, WayPicture } from './load-picture'
 import { alongOf } from './route-line'
 import { clamp } from './scale'
 import { metresText } from './words'
@@ -33,8 +33,17 @@ const LEAST_SPAN_M = 100
 const BASE_SHARE = 0.18
 
 /** Whether there is ground to draw: two known points or more, and a trip measured in km. */
-export function hasTerrain({ profile, moments }: Pick<LoadPicture, 'profile' | 'moments'>): boolean {
+export function hasTerrain({ profile, moments }: Pick<WayPicture, 'profile' | 'moments'>): boolean {
   return knownIn(profile ?? []).length > 1 && alongOf(moments) === 'km'
+}
+
+/** Stops whose way differs by more than this from the track's are not those of the track. */
+const MOST_DIFFERENCE = 0.02
+
+/** Whether a trip of so many km still goes along the track of a terrain, by length alone. */
+export function fitsTrack(profile: readonly ProfilePoint[], tripKm: number): boolean {
+  const trackKm = profile.at(-1)?.km ?? 0
+  return trackKm > 0 && Math.abs(tripKm - trackKm) <= MOST_DIFFERENCE * trackKm
 }
 
 const knownIn = (profile: readonly ProfilePoint[]): number[] =>
@@ -47,7 +56,7 @@ export function rangeOf(profile: readonly ProfilePoint[]): { lowM: number; highM
 }
 
 /** Elevation at a km of the trip, straight between points; null in a gap, or where no terrain is known. */
-export function elevationAt(km: number, { profile = [], moments }: Pick<LoadPicture, 'profile' | 'moments'>) {
+export function elevationAt(km: number, { profile = [], moments }: Pick<WayPicture, 'profile' | 'moments'>) {
   const end = profile.at(-1)?.km ?? 0
   const tripKm = moments.at(-1)?.km ?? 0
   if (!(end > 0) || !(tripKm > 0)) return null
@@ -63,11 +72,17 @@ export function elevationAt(km: number, { profile = [], moments }: Pick<LoadPict
 }
 
 /** Elevation at each stop, m. */
-export function stopElevations(shown: LoadPicture): (number | null)[] {
+export function stopElevations(shown: WayPicture): (number | null)[] {
   return shown.stops.map((_, stop) => {
     const moment = shown.moments.find(m => m.stop === stop)
     return moment ? elevationAt(moment.km, shown) : null
   })
+}
+
+/** What the scale at its side says. */
+export function terrainFigures(shown: WayPicture): string[] {
+  const range = hasTerrain(shown) ? rangeOf(shown.profile ?? []) : null
+  return range ? [range.lowM, range.highM].map(m => metresText(m, shown.format)) : []
 }
 
 export interface TerrainRoom {
@@ -81,7 +96,7 @@ export interface TerrainRoom {
 
 /** Lays the terrain out below `top`; null where there is none to draw. */
 export function layTerrain(
-  shown: LoadPicture,
+  shown: WayPicture,
   { left, right, linePx, ruled, ...room }: TerrainRoom,
 ): Terrain | null {
   const { profile = [], format } = shown

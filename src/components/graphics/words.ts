@@ -22,7 +22,7 @@ export function placeWords(
 }
 
 /** An elevation in the reader's unit. */
-export const metresText = (m: number, { metres }: LoadFormat): string =>
+export const metresText = (m: number, { metres }: Pick<LoadFormat, 'metres'>): string =>
   metres ? metres(m) : `${Math.round(m)}\u00a0m`
 
 /** What the marks of a stop say, in words: "water, 2 nights, resupply"; empty for a stop with none. */

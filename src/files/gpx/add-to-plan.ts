@@ -1,7 +1,8 @@
 // The stops a person kept of a proposal, as the stops of a trip: legs between those that were kept.
 
+import type { Pace } from '../../equations'
 import { type DraftLeg, type DraftStop, LIMITS } from '../../plan'
-import { legBetween, type TrackLeg } from './legs'
+import { hoursOf, legBetween, type TrackLeg } from './legs'
 import type { ProposedStop } from './split'
 import type { MeasuredTrack } from './types'
 
@@ -38,6 +39,16 @@ export function keptStops(track: MeasuredTrack, chosen: readonly ChosenStop[]): 
     const before = kept[i - 1]
     return { ...stop, leg: before ? legBetween(track, { fromKm: before.km, toKm: stop.km }) : null }
   })
+}
+
+/** Walking hours of each day between nights, at a pace. */
+export function dayHours(stops: readonly KeptStop[], pace: Pace): number[] {
+  const days = [0]
+  for (const { leg, nights } of stops) {
+    if (leg) days.push(days.pop()! + hoursOf(leg, pace))
+    if (nights > 0) days.push(0)
+  }
+  return days
 }
 
 /** The first leg that no trip can hold, with the limit it is over; null when all fit. */

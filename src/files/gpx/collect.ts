@@ -87,7 +87,7 @@ export function createCollector() {
 
   function addWaypoint() {
     if (waypoints.length === GPX_CAPS.waypoints) left.waypoints += 1
-    else waypoints.push({ name: point.name || 'Waypoint', latDeg: point.latDeg, lonDeg: point.lonDeg })
+    else waypoints.push({ name: point.name, latDeg: point.latDeg, lonDeg: point.lonDeg })
   }
 
   function closeLine(kind: GpxLine['kind']) {
@@ -102,6 +102,7 @@ export function createCollector() {
     lines.push({
       kind,
       name: name || `${kind === 'track' ? 'Track' : 'Route'} ${lines.length + 1}`,
+      isNamed: name !== '',
       latDeg: latDeg.take(),
       lonDeg: lonDeg.take(),
       eleM: eleM.take(),

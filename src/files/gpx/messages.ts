@@ -11,6 +11,7 @@ const amount = z.number().check(z.gte(0))
 const track = z.object({
   kind: z.enum(['track', 'route']),
   name: z.string(),
+  isNamed: z.boolean(),
   points: amount,
   km: amount,
   gaps: z.object({ count: amount, km: amount }),

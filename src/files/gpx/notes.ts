@@ -32,4 +32,4 @@ function elevationNote({ elevation, sums }: MeasuredTrack, formats: Formats): st
 
 /** How the proposed places were found. */
 export const splitNote = (formats: Formats): string =>
-  `Waypoints within ${formats.metres(BESIDE_M)} of the track; days even in walking time; a night moves to a waypoint up to ${formats.km(SNAP_KM)} away. Water is only what you say it is.`
+  `Waypoints within ${formats.metres(BESIDE_M)} of the track; days even in walking time; a night moves to a named one up to ${formats.km(SNAP_KM)} away. Water is only what you say it is.`

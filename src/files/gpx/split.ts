@@ -8,8 +8,10 @@ import { hoursOf, kmAtShare, legBetween } from './legs'
 import { soundsLikeWater } from './name'
 import type { MeasuredTrack, Pass, Refused } from './types'
 
-/** A night moves to a waypoint up to this far along the way. */
-export const SNAP_KM = 1.5
+/** A night moves to a named waypoint up to this far along the way. */
+export const SNAP_KM = 2
+/** Walking hours a day from which the days are proposed until others are written. */
+export const DAY_HOURS = 6
 /** A waypoint this near an end of the way is that end. */
 const END_KM = 0.2
 
@@ -54,13 +56,30 @@ export function proposeStops(track: MeasuredTrack, split: SplitBy, pace: Pace): 
   if (track.km <= 0) return refuse('This track is 0 km long: choose another one.')
 
   const hours = hoursOf(legBetween(track, { fromKm: 0, toKm: track.km }), pace)
-  const days = split.by === 'days' ? split.days : Math.ceil(hours / split.hours - 1e-9)
+  const days = split.by === 'days' ? split.days : daysWithin(track, { hours, most: split.hours, pace })
   if (days > SPLIT_LIMITS.days.max)
     return refuse(
       `That makes ${days} days; a trip holds up to ${SPLIT_LIMITS.days.max}: write more hours a day.`,
     )
   const { stops, leftOut } = stopsFor(track, days)
   return { ok: true, days, hoursADay: hours / days, stops, leftOut }
+}
+
+/** The fewest even days of which none is longer: legs apart take a little longer than the same way as one. */
+function daysWithin(
+  track: MeasuredTrack,
+  { hours, most, pace }: { hours: number; most: number; pace: Pace },
+): number {
+  const longest = (days: number) => {
+    const ends = [0, ...nightTargets(track, days), track.km]
+    const lengths = ends
+      .slice(1)
+      .map((toKm, i) => hoursOf(legBetween(track, { fromKm: ends[i]!, toKm }), pace))
+    return Math.max(...lengths)
+  }
+  let days = Math.ceil(hours / most - 1e-9)
+  while (days <= SPLIT_LIMITS.days.max && longest(days) > most * (1 + 1e-6)) days += 1
+  return days
 }
 
 const refuse = (message: string): Refused => ({ ok: false, message })
@@ -77,8 +96,8 @@ function stopsFor(track: MeasuredTrack, days: number) {
     pass ? ofPass(pass, 1) : stopAt({ name: `Camp ${i + 1}`, km }, { key: `camp ${i}`, nights: 1 }),
   )
   const middle = [...kept.map(pass => ofPass(pass, 0)), ...nights].sort((a, b) => a.km - b.km)
-  const first = stopAt({ name: start?.name ?? 'Start', km: 0 }, { key: 'start', nights: 0 })
-  const last = stopAt({ name: end?.name ?? 'End', km: track.km }, { key: 'end', nights: 0 })
+  const first = stopAt({ name: start?.name || 'Start', km: 0 }, { key: 'start', nights: 0 })
+  const last = stopAt({ name: end?.name || 'End', km: track.km }, { key: 'end', nights: 0 })
   const stops: ProposedStop[] = [{ ...first, kind: 'start' }, ...middle, { ...last, kind: 'end' }]
   return { stops, leftOut: free.length - kept.length }
 }
@@ -88,7 +107,7 @@ function stopAt(
   { key, nights }: Pick<ProposedStop, 'key' | 'nights'>,
 ): ProposedStop {
   const water = soundsLikeWater(name) ? 'doubtful' : 'none'
-  return { key, kind: nights ? 'night' : 'waypoint', name, km, nights, water }
+  return { key, kind: nights ? 'night' : 'waypoint', name: name || 'Waypoint', km, nights, water }
 }
 
 /** The waypoints that are an end of the way, and those in between. */
@@ -102,7 +121,7 @@ function endsOf({ km, passes }: MeasuredTrack) {
 const nightTargets = (track: MeasuredTrack, days: number): number[] =>
   Array.from({ length: days - 1 }, (_, i) => kmAtShare(track, (i + 1) / days))
 
-/** Each night at its nearest waypoint, but not halfway to the next night, so that they keep their order. */
+/** Each night at its nearest named waypoint, but not halfway to the next night, so that they keep their order. */
 function snapped(targets: number[], passes: Pass[]): { km: number; pass: Pass | undefined }[] {
   return targets.map((km, i) => {
     const room = Math.min(
@@ -110,7 +129,7 @@ function snapped(targets: number[], passes: Pass[]): { km: number; pass: Pass | 
       (targets[i + 1] ?? Number.POSITIVE_INFINITY) - km,
     )
     const away = (pass: Pass) => Math.abs(pass.km - km)
-    const near = passes.filter(pass => away(pass) <= SNAP_KM && away(pass) < room / 2)
+    const near = passes.filter(pass => pass.name && away(pass) <= SNAP_KM && away(pass) < room / 2)
     const pass = near.sort((a, b) => away(a) - away(b))[0]
     return { km: pass?.km ?? km, pass }
   })

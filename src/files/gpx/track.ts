@@ -26,6 +26,7 @@ export function measureTrack(line: GpxLine, waypoints: readonly GpxWaypoint[] = 
   return {
     kind: line.kind,
     name: line.name,
+    isNamed: line.isNamed,
     points: line.latDeg.length,
     km,
     gaps: { count: walked.gapBefore.size, km: walked.gapKm },

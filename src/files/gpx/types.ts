@@ -4,6 +4,8 @@
 export interface GpxLine {
   kind: 'track' | 'route'
   name: string
+  /** The name is the file's own and no stand-in. */
+  isNamed: boolean
   latDeg: Float64Array
   lonDeg: Float64Array
   eleM: Float64Array
@@ -12,6 +14,7 @@ export interface GpxLine {
 }
 
 export interface GpxWaypoint {
+  /** Empty where the file has none. */
   name: string
   latDeg: number
   lonDeg: number
@@ -40,6 +43,7 @@ export interface ProfilePoint {
 
 /** A waypoint where the track passes it: at this km, this far beside it. */
 export interface Pass {
+  /** Empty where the file has none. */
   name: string
   km: number
   besideM: number
@@ -60,6 +64,7 @@ export interface Sums {
 export interface MeasuredTrack {
   kind: GpxLine['kind']
   name: string
+  isNamed: boolean
   points: number
   km: number
   /** Jumps between segments: not walked, so they count neither as distance nor as climb. */

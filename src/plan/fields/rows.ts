@@ -57,6 +57,8 @@ export interface Amount extends Common, Limit {
   fine?: true
   /** A word that may stand in its place. */
   or?: string
+  /** Small whole numbers, stepped through by buttons too. */
+  steps?: true
 }
 
 /** The label of a choice; where that is not the label in small letters its short word, and its word in tables. */

@@ -54,7 +54,7 @@ export const stop = {
   name: text({ ...named, label: 'Name' }),
   // A source that nobody vouched for does not count: unstated water is none.
   water: choice({ sure: 'Sure', doubtful: 'Doubtful', none: 'None' }, { usual: 'none', label: 'Water here' }),
-  nights: amount('count', 0, 60, 'nights', { whole: true, usual: 0, label: 'Nights' }),
+  nights: amount('count', 0, 60, 'nights', { whole: true, usual: 0, steps: true, label: 'Nights' }),
   meals: choice(
     { carried: 'From the pack', provided: 'Provided' },
     { usual: 'carried', label: 'Meals here' },

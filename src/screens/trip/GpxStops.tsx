@@ -1,7 +1,7 @@
 // The stops proposed along a track: keep or drop each, name it, and say what is there.
 
-import { useId } from 'preact/hooks'
-import { useFormats } from '../../components/fields'
+import { useId, useState } from 'preact/hooks'
+import { QuantityInput, readQuantity, useFormats, useSystem } from '../../components/fields'
 import { usePortions } from '../../components/long-list'
 import { WhenOpen } from '../../components/pieces'
 import { Why } from '../../components/why'
@@ -97,6 +97,26 @@ const WATERS = [
   { value: 'none', label: 'None' },
 ] as const
 
+const NIGHTS = { kind: 'count', label: 'Nights', limit: LIMITS.stop.nights } as const
+
+function Nights({ nights, onNights }: { nights: number; onNights: (nights: number) => void }) {
+  const system = useSystem()
+  const [typed, setTyped] = useState('')
+  const read = (text: string) => readQuantity(text, { ...NIGHTS, system })
+  const meant = read(typed)
+  // Another proposal may have given the stop other nights than were typed.
+  const text = 'message' in meant || meant.value === nights ? typed : String(nights)
+  const onText = (text: string) => {
+    setTyped(text)
+    const reading = read(text)
+    if (!('message' in reading)) onNights(reading.value ?? 0)
+  }
+  const reading = read(text)
+  const value = 'message' in reading ? undefined : reading.value
+  const steps = { ...NIGHTS, value, onValue: (next: number) => onText(String(next)) }
+  return <QuantityInput label="Nights" {...{ text, reading, onText, steps }} inputMode="numeric" />
+}
+
 interface DetailsProps {
   stop: ChosenStop
   onChange: (part: Partial<ChosenStop>) => void
@@ -136,7 +156,6 @@ function Details({ stop, onChange }: DetailsProps) {
 
 function Stay({ stop, onChange }: DetailsProps) {
   const id = useId()
-  const { max } = LIMITS.stop.nights
   return (
     <>
       <fieldset class="choice">
@@ -155,19 +174,7 @@ function Stay({ stop, onChange }: DetailsProps) {
           ))}
         </div>
       </fieldset>
-      <label class="field">
-        Nights
-        <select
-          value={stop.nights}
-          onChange={event => onChange({ nights: Number(event.currentTarget.value) })}
-        >
-          {Array.from({ length: max + 1 }, (_, nights) => (
-            <option key={nights} value={nights}>
-              {nights}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Nights nights={stop.nights} onNights={nights => onChange({ nights })} />
       <label class="toggle">
         <input
           type="checkbox"

@@ -1,11 +1,13 @@
 // One track of a file: what it measures, how to split it, and the stops it makes.
 
-import { useState } from 'preact/hooks'
+import { useMemo, useState } from 'preact/hooks'
 import { useFormats } from '../../components/fields'
-
+import { TerrainPicture } from '../../components/graphics'
 import {
   asChosen,
   type ChosenStop,
+  DAY_HOURS,
+  dayHours,
   keptStops,
   type MeasuredTrack,
   overLong,
@@ -17,7 +19,7 @@ import {
   toDraftStops,
   trackNotes,
 } from '../../files/gpx'
-import { defaults, emptyDraft, LIMITS, withStops } from '../../plan'
+import { type Draft, defaults, emptyDraft, LIMITS, withStops } from '../../plan'
 
 import { actions, newId, openTrip } from '../../store'
 import { counted, parseQuantity } from '../../units'
@@ -39,11 +41,14 @@ export interface GpxTrackProps {
 export function GpxTrack({ track, isNew, onUsed }: GpxTrackProps) {
   const formats = useFormats()
   const pace = usePace(isNew)
-  const [by, setBy] = useState<SplitBy['by']>('days')
-  const [texts, setTexts] = useState<Record<SplitBy['by'], string>>({ days: '3', hours: '6' })
-  const [split, setSplit] = useState<SplitBy>({ by: 'days', days: 3 })
+  const [by, setBy] = useState<SplitBy['by']>('hours')
+  const [split, setSplit] = useState<SplitBy>({ by: 'hours', hours: DAY_HOURS })
   const [proposal, setProposal] = useState(() => proposeStops(track, split, pace))
   const [chosen, setChosen] = useState<ChosenStop[]>(() => (proposal.ok ? asChosen(proposal.stops) : []))
+  const [texts, setTexts] = useState<Record<SplitBy['by'], string>>({
+    days: proposal.ok ? String(proposal.days) : '',
+    hours: String(DAY_HOURS),
+  })
   const typed = parseQuantity(by === 'days' ? 'count' : 'duration', texts[by], { system: formats.system })
   const problem = typed.ok ? (proposal.ok ? null : proposal.message) : typed.message
 
@@ -58,26 +63,40 @@ export function GpxTrack({ track, isNew, onUsed }: GpxTrackProps) {
     const made = proposeStops(track, wanted, pace)
     setSplit(wanted)
     setProposal(made)
-    if (made.ok) setChosen(asChosen(made.stops, chosen))
+    if (!made.ok) return
+    setChosen(asChosen(made.stops, chosen))
+    // The other way to split begins where this one has led.
+    if (next === 'hours') setTexts({ hours: text, days: String(made.days) })
   }
 
-  const kept = keptStops(track, chosen)
+  const kept = useMemo(() => keptStops(track, chosen), [track, chosen])
   const tooLong = overLong(kept)
+  const name = track.isNamed ? track.name : ''
+
+  const hoursADay = proposal.ok && !problem ? proposal.hoursADay : 0
+  const atMost = parseQuantity('duration', texts.hours, { system: formats.system })
+  const most = atMost.ok && !atMost.empty ? atMost.value : DAY_HOURS
+  const isOver = by === 'days' && hoursADay > most
 
   function use() {
     const stops = toDraftStops(kept, newId)
-    if (isNew) actions.createTrip(withStops(emptyDraft(), stops))
-    else actions.edit('Stops from a track', draft => withStops(draft, stops))
+    const over = (draft: Draft): Draft => {
+      const called = draft.name || name
+      return { ...withStops(draft, stops), ...(called && { name: called }) }
+    }
+    if (isNew) actions.createTrip(over(emptyDraft()))
+    else actions.edit('Stops from a track', over)
     onUsed(track.profile)
   }
 
   return (
     <>
       <Facts track={track} />
+      <TerrainPicture stops={kept} profile={track.profile} format={formats} />
       <fieldset>
         <legend>Split by</legend>
         <div class="options">
-          {(['days', 'hours'] as const).map(each => (
+          {(['hours', 'days'] as const).map(each => (
             <label key={each} class="option">
               <input
                 type="radio"
@@ -104,6 +123,12 @@ export function GpxTrack({ track, isNew, onUsed }: GpxTrackProps) {
         <p id="gpx-split-note" class={problem ? 'problem' : 'hint'} data-figures="cited">
           {problem ?? (proposal.ok ? daysText(proposal, formats.hours, isNew) : '')}
         </p>
+        {proposal.ok && !problem ? <DayLengths hours={dayHours(kept, pace)} /> : null}
+        {isOver ? (
+          <button type="button" class="quiet" onClick={() => divide('hours', texts.hours)}>
+            Split by at most {formats.hours(most)} a day
+          </button>
+        ) : null}
         <p class="hint" data-figures="cited">
           {splitNote(formats)}
         </p>
@@ -122,11 +147,30 @@ export function GpxTrack({ track, isNew, onUsed }: GpxTrackProps) {
             Use these stops
           </button>
           <p class="hint">
-            {isNew ? 'They become a new trip.' : 'Replaces the stops of this trip.'} You can undo it.
+            {isNew ? 'They become a new trip.' : 'Replaces the stops of this trip.'}
+            {name && (isNew || !openTrip.value?.draft.name) ? (
+              <>
+                {' '}
+                It is named <bdi>{name}</bdi>.
+              </>
+            ) : null}{' '}
+            You can undo it.
           </p>
         </>
       ) : null}
     </>
+  )
+}
+
+/** Camps at waypoints make days uneven: the longest is told. */
+function DayLengths({ hours: days }: { hours: readonly number[] }) {
+  const { hours } = useFormats()
+  const longest = Math.max(...days)
+  if (days.length < 2) return null
+  return (
+    <p class="hint" data-figures="cited">
+      The longest is day {days.indexOf(longest) + 1}: {hours(longest)}.
+    </p>
   )
 }
 

@@ -1,11 +1,13 @@
 // How this hiker walks, drinks and eats: defaults that say where they come from, open to be changed.
 
-import { Field, useFormats } from '../../components/fields'
+import { Field, useFormats, useSystem } from '../../components/fields'
 import { Why } from '../../components/why'
 import { defaults, FIELDS, STAND_IN_MASS_KG } from '../../plan'
 
 import { kcalText, rationText } from '../../report/why'
 import { actions, openTrip, reckoned } from '../../store'
+import { counted, formatQuantity } from '../../units'
+import { Fold } from './Fold'
 
 export function Carrier() {
   const age = openTrip.value?.draft.carrier.ageYears ?? null
@@ -40,12 +42,12 @@ export function Carrier() {
 }
 
 export function Water() {
-  const fromHeat = openTrip.value?.draft.trip.water?.litresPerHour === 'from-heat'
+  const formats = useFormats()
+  const { litresPerHour: rate, campLitres } = { ...defaults.WATER, ...openTrip.value?.draft.trip.water }
+  const fromHeat = rate === 'from-heat'
+  const says = `${fromHeat ? 'by heat' : formats.flow(rate)}, ${formats.water(campLitres)} a night`
   return (
-    <details class="more section">
-      <summary>
-        <h3>Water</h3>
-      </summary>
+    <Fold title="Water" says={says}>
       <label class="toggle">
         <input
           type="checkbox"
@@ -72,7 +74,7 @@ export function Water() {
         <Field path="trip/water/reserveLitres" />
       </div>
       <Field path="trip/water/trustDoubtful" />
-    </details>
+    </Fold>
   )
 }
 
@@ -110,12 +112,10 @@ function LargestRation() {
 }
 
 export function Food() {
-  const ration = openTrip.value?.draft.trip.meals?.ration
+  const { ration, spareDays } = { ...defaults.MEALS, ...openTrip.value?.draft.trip.meals }
+  const says = `${ration === 'energy' ? 'by energy, ' : ''}${counted(spareDays, 'spare ration')}`
   return (
-    <details class="more section">
-      <summary>
-        <h3>Food</h3>
-      </summary>
+    <Fold title="Food" says={says}>
       <Field path="trip/meals/ration" />
       <div class="fields">
         <Field path="trip/meals/spareDays" />
@@ -134,21 +134,21 @@ export function Food() {
           Together they make 100 %. Empty ones count by {FIELDS.meals.spareDays.origin}.
         </p>
       </details>
-    </details>
+    </Fold>
   )
 }
 
 export function Pace() {
+  const system = useSystem()
+  const { flatKmh, climbMPerH } = { ...defaults.PACE, ...openTrip.value?.draft.trip.pace }
+  const says = `${formatQuantity('speed', flatKmh, { system })}, up ${formatQuantity('verticalSpeed', climbMPerH, { system })}`
   return (
-    <details class="more section">
-      <summary>
-        <h3>Pace</h3>
-      </summary>
+    <Fold title="Pace" says={says}>
       <div class="fields">
         <Field path="trip/pace/flatKmh" />
         <Field path="trip/pace/climbMPerH" />
         <Field path="trip/pace/descendMPerH" />
       </div>
-    </details>
+    </Fold>
   )
 }

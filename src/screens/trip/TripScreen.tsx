@@ -6,14 +6,15 @@ import { toTop } from '../../components/frame'
 import { entryProps, LongList } from '../../components/long-list'
 import { Row } from '../../components/pieces'
 import { addStop, type DraftStop, duplicateStop, moveStop, removeStop } from '../../plan'
-import type { Formats } from '../../report'
 import { actions, newId, openTrip, reckoned } from '../../store'
-import { counted } from '../../units'
 import { type Detail, firstId, rowActions } from '../rows'
 import { FromTrack } from './FromTrack'
 import { Carrier, Food, Pace, Water } from './Habits'
 import { QuickStart } from './QuickStart'
 import { StopEditor } from './StopEditor'
+import { StopSummary } from './StopSummary'
+import './trip.css'
+import { TripProfile } from './TripProfile'
 import { Weather } from './Weather'
 
 const EDITS = { what: 'stop', move: moveStop, duplicate: duplicateStop, remove: removeStop }
@@ -23,49 +24,66 @@ export function TripScreen({ detail, onDetail }: Detail) {
   const [taken, setTaken] = useState(0)
   const onTaken = () => setTaken(taken + 1)
   return (
-    <div class="screen">
-      <h2>Trip</h2>
-      <Field path="name" />
-      {stops.length < 2 ? null : (
-        <div class="actions">
-          <button type="button" onClick={() => toTop('packing-day')}>
-            Packing day
-          </button>
-          {stops.length > 2 ? (
-            <button type="button" onClick={() => toTop('on-the-way')}>
-              On the way
-            </button>
-          ) : null}
-          <button type="button" onClick={() => toTop('after-trip')}>
-            After the trip
-          </button>
-        </div>
-      )}
-      {stops.length < 2 ? (
-        <>
-          <QuickStart />
-          <FromTrack onTaken={onTaken} />
-        </>
-      ) : (
-        <Stops stops={stops} detail={detail} onDetail={onDetail} taken={taken} />
-      )}
-      <Carrier />
-      <Weather />
-      <Water />
-      <Food />
-      <Pace />
-      {stops.length < 2 ? null : (
-        <details class="more section">
-          <summary>
-            <h3>Start over</h3>
-          </summary>
-          <section>
-            <p class="hint">From a few numbers or from a track. Replaces the stops above. You can undo it.</p>
+    <div class="screen trip-screen">
+      <div class="stack trip-way">
+        <h2>Trip</h2>
+        <Field path="name" />
+        {stops.length < 2 ? (
+          <>
             <QuickStart />
             <FromTrack onTaken={onTaken} />
-          </section>
-        </details>
-      )}
+          </>
+        ) : (
+          <>
+            <TripDoors stops={stops.length} />
+            <TripProfile />
+            <Stops stops={stops} detail={detail} onDetail={onDetail} taken={taken} />
+          </>
+        )}
+      </div>
+      <div class="stack trip-habits">
+        <div class="stack">
+          <Carrier />
+          <Weather onDetail={onDetail} />
+        </div>
+        <div class="stack">
+          <Water />
+          <Food />
+          <Pace />
+          {stops.length < 2 ? null : (
+            <details class="more section">
+              <summary>
+                <h3>Start over</h3>
+              </summary>
+              <section>
+                <p class="hint">
+                  From a few numbers or from a track. Replaces the stops above. You can undo it.
+                </p>
+                <QuickStart />
+                <FromTrack onTaken={onTaken} />
+              </section>
+            </details>
+          )}
+        </div>
+      </div>
+    </div>
+  )
+}
+
+function TripDoors({ stops }: { stops: number }) {
+  return (
+    <div class="actions">
+      <button type="button" onClick={() => toTop('packing-day')}>
+        Packing day
+      </button>
+      {stops > 2 ? (
+        <button type="button" onClick={() => toTop('on-the-way')}>
+          On the way
+        </button>
+      ) : null}
+      <button type="button" onClick={() => toTop('after-trip')}>
+        After the trip
+      </button>
     </div>
   )
 }
@@ -112,7 +130,9 @@ function Stops({ stops, detail, onDetail, taken }: Detail & { stops: DraftStop[]
               entry={entryProps(stop.id, index, of)}
               open={detail === path}
               onToggle={() => onDetail(detail === path ? null : path)}
-              summary={<Summary stop={stop} name={name} first={index === 0} formats={formats} />}
+              summary={
+                <StopSummary stop={stop} name={name} end={endAt(index, stops.length)} formats={formats} />
+              }
               actions={rowActions(EDITS, { id: stop.id, name, index, count: stops.length })}
             >
               <StopEditor
@@ -137,40 +157,7 @@ function Stops({ stops, detail, onDetail, taken }: Detail & { stops: DraftStop[]
   )
 }
 
+const endAt = (index: number, count: number) => (index === 0 ? 'first' : index === count - 1 ? 'last' : null)
+
 const stopName = (index: number, count: number) =>
   index === 0 ? 'Start' : index === count - 1 ? 'End' : `Stop ${index + 1}`
-
-const WATERS = { sure: 'water', doubtful: 'doubtful water', none: 'no water' } as const
-
-function Summary({
-  stop,
-  name,
-  first,
-  formats,
-}: {
-  stop: DraftStop
-  name: string
-  first: boolean
-  formats: Formats
-}) {
-  const { leg } = stop
-  const facts = first
-    ? ['start']
-    : [
-        leg?.km === undefined ? 'no distance' : formats.km(leg.km),
-        leg?.ascentM ? `up ${formats.metres(leg.ascentM)}` : '',
-        leg?.descentM ? `down ${formats.metres(leg.descentM)}` : '',
-        WATERS[stop.water ?? 'none'],
-        stop.nights ? counted(stop.nights, 'night') : '',
-        stop.meals === 'provided' ? 'meals provided' : '',
-        stop.resupply ? 'resupply' : stop.shop ? 'shop' : '',
-      ]
-  return (
-    <>
-      <bdi class="name">{name}</bdi>
-      <span class="facts-line" data-figures="typed">
-        {facts.filter(Boolean).join(', ')}
-      </span>
-    </>
-  )
-}
