@@ -155,11 +155,17 @@ function useHeadStart() {
 }
 
 function useTheme() {
-  const { theme } = library.value
+  const { theme, brightSun, largeTargets } = library.value
   useLayoutEffect(() => {
-    if (theme === 'auto') delete document.documentElement.dataset.theme
-    else document.documentElement.dataset.theme = theme
-  }, [theme])
+    const { dataset } = document.documentElement
+    const mark = (name: string, value: string | false | undefined) => {
+      if (value) dataset[name] = value
+      else delete dataset[name]
+    }
+    mark('theme', theme !== 'auto' && theme)
+    mark('sun', brightSun && 'bright')
+    mark('targets', largeTargets && 'large')
+  }, [theme, brightSun, largeTargets])
 }
 
 /** A reload comes back to the same spot; so does the return from another app that had the page dropped. */

@@ -8,7 +8,8 @@ const ANSWER_MS = 3000
 export async function saveStored(): Promise<string> {
   const found = await inTime(documents()).catch(() => null)
   const records = found && Object.keys(found).length > 0 ? found : await inTime(copies())
-  const { order = [], system = 'metric', theme = 'auto', packColumns } = (records.library ?? {}) as Kept
+  const { order = [], system = 'metric', theme = 'auto', ...device } = (records.library ?? {}) as Kept
+  const { brightSun, largeTargets, packColumns } = device
   const trips = Object.entries(records).flatMap(([key, value]) => (key.startsWith('trip/') ? [value] : []))
   const at = ({ id }: Kept) => (order as unknown[]).indexOf(id)
   trips.sort((a, b) => at(a as Kept) - at(b as Kept))
@@ -17,7 +18,8 @@ export async function saveStored(): Promise<string> {
   const head = { format: 'pack-reckoner/backup', version: 1, savedOn }
   const none = { format: 'pack-reckoner/shelf', version: 1, things: [], bases: [], packings: [], typed: {} }
   const shelf = records.shelf ?? none
-  const text = JSON.stringify({ ...head, settings: { system, theme, packColumns }, shelf, trips }, null, 1)
+  const settings = { system, theme, brightSun, largeTargets, packColumns }
+  const text = JSON.stringify({ ...head, settings, shelf, trips }, null, 1)
   const link = document.createElement('a')
   link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
   link.download = `pack-reckoner-${savedOn}-stored.json`

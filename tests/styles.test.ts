@@ -68,7 +68,7 @@ describe('every style sheet', () => {
     const tokens = declarationsIn(readFileSync(join(src, 'style.css'), 'utf8')).map(
       ({ property }) => property,
     )
-    const count = (name: RegExp) => tokens.filter(token => name.test(token)).length
+    const count = (name: RegExp) => new Set(tokens.filter(token => name.test(token))).size
     expect(count(/^--type-\d$/)).toBe(6)
     expect(count(/^--space-\d$/)).toBe(6)
   })
@@ -95,15 +95,16 @@ describe('the check', () => {
 })
 
 describe('text', () => {
-  const values = new Map(
-    declarationsIn(readFileSync(join(src, 'style.css'), 'utf8')).map(({ property, value }) => [
-      property,
-      value,
-    ]),
-  )
+  const sheet = readFileSync(join(src, 'style.css'), 'utf8')
+  const BRIGHT_SUN = /:root\[data-sun\] \{[^}]*\}/
+  const tokensIn = (css: string) =>
+    new Map(declarationsIn(css).map(({ property, value }) => [property, value]))
+  const OF_THE_SYSTEM = /@media \(forced-colors: active\) \{[\s\S]*?\n {2}\}/
+  const values = tokensIn(sheet.replace(BRIGHT_SUN, '').replace(OF_THE_SYSTEM, ''))
   /** The two colours of a token, by day and in the dark. */
   const colours = (token: string) =>
     /light-dark\((#[0-9a-f]{6}), (#[0-9a-f]{6})\)/.exec(values.get(token) ?? '')!.slice(1)
+  const whole = (hex: string) => (hex.length === 4 ? hex.replace(/[0-9a-f]/g, '$&$&') : hex)
   const luminance = (hex: string) => {
     const [r = 0, g = 0, b = 0] = [1, 3, 5].map(at => {
       const part = Number.parseInt(hex.slice(at, at + 2), 16) / 255
@@ -125,4 +126,34 @@ describe('text', () => {
         })
     },
   )
+
+  test.each(['--ink', '--pencil', '--line', '--accent'])('in %s stands out 12 to 1 in bright sun', ink => {
+    const bright = tokensIn(BRIGHT_SUN.exec(sheet)![0])
+    for (const ground of ['--paper', '--sheet'])
+      expect(contrast(whole(bright.get(ink)!), whole(bright.get(ground)!)), ground).toBeGreaterThanOrEqual(12)
+  })
+
+  test('edges stand out 3 to 1', () => {
+    for (const ground of ['--paper', '--sheet'])
+      colours('--line').forEach((colour, light) => {
+        expect(contrast(colour, colours(ground)[light]!), ground).toBeGreaterThanOrEqual(3)
+      })
+  })
+})
+
+test('moves nothing for who wants no motion', () => {
+  for (const file of sheets) {
+    const css = readFileSync(join(src, file), 'utf8').replace(/\/\*[\s\S]*?\*\//g, '')
+    // What takes no time is no motion.
+    const moving = [...css.matchAll(/(?:transition|animation):[^;]*;/g)].filter(
+      ([rule]) => !/ 0s /.test(rule),
+    )
+    for (const { index } of moving) {
+      const before = css.slice(0, index)
+      const wish = before.lastIndexOf('@media (prefers-reduced-motion: no-preference)')
+      const within = before.slice(wish)
+      const depth = within.split('{').length - within.split('}').length
+      expect(wish >= 0 && depth > 0, file).toBe(true)
+    }
+  }
 })

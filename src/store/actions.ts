@@ -15,7 +15,7 @@ import {
   withoutLogTexts,
 } from '../plan'
 import { parted, type Shelf, setThingFact, thingPath, type WithDraft } from '../plan/shelf'
-import type { ScreenPlace, StepPart, System, Theme, TripDocument } from './documents'
+import type { Library, ScreenPlace, StepPart, System, Theme, TripDocument } from './documents'
 import { describeField, engine } from './engine'
 import { erasedNote } from './erased'
 import {
@@ -56,11 +56,7 @@ export function createActions(state: State, { now, newId }: Clock) {
   /** The step that typing on would join. */
   let typing: { step: string; path: string; at: number } | null = null
 
-  const setLibrary = (
-    part: Partial<
-      Pick<State['library']['value'], 'open' | 'system' | 'theme' | 'packColumns' | 'place' | 'toldWhy'>
-    >,
-  ) => {
+  const setLibrary = (part: Partial<Omit<Library, 'format' | 'version' | 'order'>>) => {
     state.library.value = { ...state.library.peek(), ...part }
   }
 
@@ -258,6 +254,8 @@ export function createActions(state: State, { now, newId }: Clock) {
     redo: () => batch(() => travel('forth')),
     setSystem: (system: System) => setLibrary({ system }),
     setTheme: (theme: Theme) => setLibrary({ theme }),
+    setBrightSun: (brightSun: boolean) => setLibrary({ brightSun }),
+    setLargeTargets: (largeTargets: boolean) => setLibrary({ largeTargets }),
     setPackColumns: (packColumns: string[]) => setLibrary({ packColumns }),
     setPlace: (place: ScreenPlace) => setLibrary({ place }),
     /** Once for all: a visit that says nothing new writes nothing. */

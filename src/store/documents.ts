@@ -37,6 +37,10 @@ export interface Library {
   order: string[]
   system: System
   theme: Theme
+  /** Black on white, with larger small print. */
+  brightSun?: boolean | undefined
+  /** All that can be touched is larger, for gloves and rain. */
+  largeTargets?: boolean | undefined
   /** The columns chosen for the table of packs; absent: the usual ones. */
   packColumns?: string[] | undefined
   place: ScreenPlace

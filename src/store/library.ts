@@ -54,6 +54,8 @@ export function merged(base: Library, ours: Library, theirs: Library): Library {
     open: pick('open'),
     system: pick('system'),
     theme: pick('theme'),
+    brightSun: pick('brightSun'),
+    largeTargets: pick('largeTargets'),
     packColumns: pick('packColumns'),
     place: pick('place'),
     order: mergedOrder(base.order, ours.order, theirs.order),

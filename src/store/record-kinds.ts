@@ -95,6 +95,8 @@ export const LIBRARY: Kind<Library> = {
     order: list(z.string()),
     system: z.enum(['metric', 'us']),
     theme: z.enum(['auto', 'light', 'dark']),
+    brightSun: z.optional(z.boolean()),
+    largeTargets: z.optional(z.boolean()),
     packColumns: z.optional(list(z.string())),
     place: z.object({ screen: z.string(), detail: z.nullable(z.string()), scrollY: z.number() }),
     toldWhy: z.optional(z.boolean()),

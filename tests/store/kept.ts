@@ -45,6 +45,8 @@ export async function withTrips() {
   const kept = await keptTab()
   for (const name of ['Ridge', 'Lake', 'Moor']) kept.actions.createTrip({ ...wholeDraft(), name })
   kept.actions.setTheme('dark')
+  kept.actions.setBrightSun(true)
+  kept.actions.setLargeTargets(true)
   await kept.flush()
   return kept
 }

@@ -637,11 +637,14 @@ describe('two tabs', () => {
     await a.flush()
     await turns()
     b.actions.setTheme('dark')
+    b.actions.setBrightSun(true)
+    b.actions.setLargeTargets(true)
     await b.flush()
     await turns()
-    expect(b.state.library.value).toMatchObject({ open: id, place: { screen: 'trip' }, theme: 'dark' })
+    const shared = { theme: 'dark', brightSun: true, largeTargets: true }
+    expect(b.state.library.value).toMatchObject({ open: id, place: { screen: 'trip' }, ...shared })
     expect(nameOf(a)).toBe('Second')
-    expect(a.state.library.value).toMatchObject({ place: { screen: 'packs' }, theme: 'dark' })
+    expect(a.state.library.value).toMatchObject({ place: { screen: 'packs' }, ...shared })
   })
 
   test('trips made in both at once are both kept', async () => {

@@ -212,10 +212,12 @@ const THEMES = { auto: 'light as the device', light: 'always light', dark: 'alwa
 
 function settingsWords(here: Contents, file: Backup['settings']): string[] {
   if (!file) return []
-  const { system, theme, packColumns } = here.settings
+  const { system, theme, brightSun, largeTargets, packColumns } = here.settings
   return [
     system === file.system ? '' : SYSTEMS[file.system],
     theme === file.theme ? '' : THEMES[file.theme],
+    !brightSun === !file.brightSun ? '' : `bright sun ${file.brightSun ? 'on' : 'off'}`,
+    !largeTargets === !file.largeTargets ? '' : `large targets ${file.largeTargets ? 'on' : 'off'}`,
     !file.packColumns || sameAs(packColumns, file.packColumns) ? '' : 'columns of the table of packs',
   ].filter(Boolean)
 }

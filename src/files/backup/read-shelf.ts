@@ -182,6 +182,8 @@ function withSoundPacks(packs: DraftPack[], leftOut: string[]): DraftPack[] {
 const settingsShape = z.object({
   system: z.enum(['metric', 'us']),
   theme: z.enum(['auto', 'light', 'dark']),
+  brightSun: opt(z.boolean()),
+  largeTargets: opt(z.boolean()),
   packColumns: opt(z.array(words(BACKUP_CAPS.columnChars)).check(z.maxLength(BACKUP_CAPS.columns))),
 })
 

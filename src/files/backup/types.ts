@@ -24,6 +24,8 @@ export interface BackupTrip {
 export interface BackupSettings {
   system: 'metric' | 'us'
   theme: 'auto' | 'light' | 'dark'
+  brightSun?: boolean | undefined
+  largeTargets?: boolean | undefined
   /** The columns of the table of packs; absent: the usual ones. */
   packColumns?: string[] | undefined
 }

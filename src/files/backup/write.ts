@@ -4,7 +4,7 @@
 import { cleanWords } from '../../plan'
 import { SHELF_FORMAT, SHELF_VERSION, type ShelfContents } from '../../plan/shelf'
 import { canonicalPieces } from './canonical'
-import { BACKUP_FORMAT, BACKUP_VERSION, type BackupTrip, type Contents } from './types'
+import { BACKUP_FORMAT, BACKUP_VERSION, type BackupSettings, type BackupTrip, type Contents } from './types'
 
 /** The text of a backup file. `savedOn`: YYYY-MM-DD. The same contents and date give the same bytes. */
 export const backupText = (contents: Contents, savedOn: string): string =>
@@ -13,18 +13,32 @@ export const backupText = (contents: Contents, savedOn: string): string =>
 /** As `backupText`, piece after piece: of thousands of trips the text takes longer than a page may stand still. */
 export function* backupPieces(contents: Contents, savedOn: string): Generator<string> {
   const { settings, shelf, trips } = contents
-  const { system, theme, packColumns } = settings
   const backup = {
     format: BACKUP_FORMAT,
     version: BACKUP_VERSION,
     savedOn,
-    settings: { system, theme, ...(packColumns && { packColumns }) },
+    settings: settingsOf(settings),
     shelf: shelfRecord(shelf),
     trips: trips.map(tripRecord),
   }
   yield* canonicalPieces(backup, cleanWords)
   yield '\n'
 }
+
+/** The settings among others, without what is as usual. */
+export const settingsOf = ({
+  system,
+  theme,
+  brightSun,
+  largeTargets,
+  packColumns,
+}: BackupSettings): BackupSettings => ({
+  system,
+  theme,
+  ...(brightSun && { brightSun }),
+  ...(largeTargets && { largeTargets }),
+  ...(packColumns && { packColumns }),
+})
 
 /** The name of a backup file. */
 export const backupName = (savedOn: string): string => `pack-reckoner-${savedOn}.json`

@@ -37,8 +37,8 @@ const TAKEN_TITLES = { saving: 'Taking in…', saved: 'Taken in', unsaved: 'Take
 /** The file against what is here, and again when another tab changes that; null until it is done. */
 function useComparison(backup: Backup, isWanted: boolean): Comparison | null {
   const [comparison, setComparison] = useState<Comparison | null>(null)
-  const { system, theme, packColumns } = library.value
-  const live = [tripList.value, shelf.value, system, theme, packColumns]
+  const { system, theme, brightSun, largeTargets, packColumns } = library.value
+  const live = [tripList.value, shelf.value, system, theme, brightSun, largeTargets, packColumns]
   // Before the page is drawn: most are compared by then.
   useLayoutEffect(() => {
     if (!isWanted) return

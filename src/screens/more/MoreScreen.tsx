@@ -70,11 +70,37 @@ const THEMES = [
 ] as const
 
 function Settings() {
+  const { theme, brightSun = false, largeTargets = false } = library.value
   return (
     <section>
       <h2>Units and daylight</h2>
       <UnitsChoice />
-      <Choice label="Day or dark" options={THEMES} chosen={library.value.theme} onChoose={actions.setTheme} />
+      <Choice label="Day or dark" options={THEMES} chosen={theme} onChoose={actions.setTheme} />
+      <Switch
+        label="Bright sun: black on white, larger small print"
+        isOn={brightSun}
+        onSwitch={actions.setBrightSun}
+      />
+      <Switch
+        label="Large targets, for gloves and rain"
+        isOn={largeTargets}
+        onSwitch={actions.setLargeTargets}
+      />
     </section>
+  )
+}
+
+interface SwitchProps {
+  label: string
+  isOn: boolean
+  onSwitch: (isOn: boolean) => void
+}
+
+function Switch({ label, isOn, onSwitch }: SwitchProps) {
+  return (
+    <label class="toggle">
+      <input type="checkbox" checked={isOn} onChange={event => onSwitch(event.currentTarget.checked)} />
+      <span>{label}</span>
+    </label>
   )
 }

@@ -10,6 +10,7 @@ import {
   backupPieces,
   type Contents,
   restoring,
+  settingsOf,
   type Wishes,
 } from '../../files/backup'
 import { fileOf, inOneGo, inPortions, type Steps } from '../../files/portions'
@@ -57,11 +58,10 @@ export function createBackups(env: BackupEnvironment) {
   const notes: BackupNotes = createBackupNotes({ use, now })
 
   const contents = (): Contents => {
-    const { system, theme, packColumns } = state.library.peek()
     return {
       trips: state.tripList.peek(),
       shelf: shelfContentsOf(state.shelf.peek()),
-      settings: { system, theme, ...(packColumns && { packColumns }) },
+      settings: settingsOf(state.library.peek()),
     }
   }
 
@@ -95,7 +95,7 @@ export function createBackups(env: BackupEnvironment) {
       batch(() => {
         if (parts.length > 0) state.record(step)
         state.putWorld({ ...world, removed: pruned(world.removed, state.journal.peek()) })
-        const { packColumns: _old, ...rest } = state.library.peek()
+        const { packColumns: _0, brightSun: _1, largeTargets: _2, ...rest } = state.library.peek()
         state.library.value = { ...rest, ...next.settings }
       })
       return was
