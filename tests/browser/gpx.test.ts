@@ -40,7 +40,7 @@ async function importWalk(page: Page) {
   await page.getByRole('button', { name: 'Stops from a track (GPX)' }).click()
   await chooseFile(page, 'hill.gpx', walk)
   const panel = page.getByRole('region', { name: 'Stops from a track file' })
-  await panel.getByText('Over the hill').waitFor()
+  await panel.locator('.name', { hasText: 'Over the hill' }).waitFor()
   await panel.getByRole('radio', { name: 'Days', exact: true }).check()
   await panel.getByRole('textbox', { name: 'Days' }).fill('2')
   await panel.getByText('2 days of about').waitFor()

@@ -7,7 +7,18 @@ import demo from '../../data/demo-plan.json'
 import { parsePlan, parsePlanText } from '../../src/plan'
 import { reckon } from '../../src/reckon'
 import { formatsIn } from '../../src/report'
-import { go, journey, lookAtDemo, openMore, type Place, reloadFromStore, saved, untilDrawn } from './harness'
+import {
+  go,
+  journey,
+  lookAtDemo,
+  openMore,
+  type Place,
+  reloadFromStore,
+  saved,
+  untilDrawn,
+  untilQuiet,
+} from './harness'
+import { tooWide } from './sizes'
 
 async function addItem(page: Page, fields: Record<string, string>) {
   await page.getByRole('button', { name: 'Add an item' }).click()
@@ -199,6 +210,29 @@ describe('units', () => {
     await page.getByRole('button', { name: 'Back', exact: true }).click()
     await page.getByRole('button', { name: /Cistern Terrace/ }).click()
     expect(await page.getByLabel('Distance (km)').inputValue()).toBe('12.5')
+  })
+
+  journey('bright sun and large targets are kept, and fit a phone', async ({ openDemo }) => {
+    const page = await openDemo()
+    await openMore(page)
+    await page.getByLabel(/^Bright sun/).check()
+    await page.getByLabel(/^Large targets/).check()
+    await page.getByRole('button', { name: 'Back', exact: true }).click()
+    await saved(page)
+    await page.reload()
+    await untilDrawn(page)
+    for (const place of ['Trip', 'Gear', 'Need', 'Packs'] as const) {
+      await go(page, place)
+      await untilQuiet(page)
+      expect(await tooWide(page), place).toBeLessThanOrEqual(0)
+      const least = await page
+        .locator('.tabs button, .rows .summary, .grip, .step, .actions button')
+        .evaluateAll(all => Math.min(...all.map(each => each.getBoundingClientRect().height)))
+      expect(least, place).toBeGreaterThanOrEqual(59.5)
+      expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor), place).toMatch(
+        /^(?:rgb\(255, 255, 255\)|rgba\(0, 0, 0, 0\))$/,
+      )
+    }
   })
 })
 

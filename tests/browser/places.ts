@@ -21,7 +21,7 @@ export async function openPackingDay(page: Page): Promise<void> {
 /** What came home, with food left over. */
 export async function openAfterTrip(page: Page): Promise<void> {
   await go(page, 'Trip')
-  await page.getByRole('button', { name: 'After the trip' }).click()
+  await page.getByRole('main').getByRole('button', { name: 'After the trip' }).click()
   await page.getByRole('textbox', { name: /^Food left over/ }).fill('0.8')
   await page.getByRole('button', { name: / a day from now on$/ }).waitFor()
 }

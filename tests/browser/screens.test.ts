@@ -6,7 +6,7 @@ import { expectAccessible, expectAccessibleInDark } from './axe'
 import { openDiffering } from './backups'
 import { at320, at1280, go, journey, type Place, untilQuiet } from './harness'
 import { openAfterTrip, openCosts, openHelp, openOnTheWay, openPack, openPackingDay } from './places'
-import { enlarge, expectKeepsRules, tooWide } from './sizes'
+import { enlarge, expectKeepsRules, tooWide, tooWideSpaced } from './sizes'
 
 const PLACES = ['Trip', 'Gear', 'Need', 'Packs'] as const
 
@@ -36,6 +36,7 @@ describe('on a phone', () => {
     for (const place of PLACES) {
       await openPlace(page, place)
       await expectKept(page, place)
+      expect(await tooWideSpaced(page), `${place} with letters and words apart`).toBeLessThanOrEqual(0)
     }
     await openPack(page, 'Two-way')
     await page.getByText('Edit figures').click()
@@ -56,6 +57,28 @@ describe('on a phone', () => {
     await expectKept(page, 'More')
     await openDiffering(page)
     await expectKept(page, 'a backup')
+  })
+
+  journey('what takes the focus is seen whole, above the foot', async ({ openDemo }) => {
+    const page = await openDemo()
+    await openPlace(page, 'Trip')
+    const covered = () =>
+      page.evaluate(() => {
+        const focused = document.activeElement!
+        if (focused === document.body || focused.closest('.foot')) return ''
+        const { top, bottom } = focused.getBoundingClientRect()
+        const foot = document.querySelector('.foot')!.getBoundingClientRect().top
+        return top >= -0.5 && bottom <= foot + 0.5
+          ? ''
+          : `${focused.textContent} ${top} to ${bottom} of ${foot}`
+      })
+    const seen = new Set<string>()
+    for (let i = 0; i < 60; i++) {
+      await page.keyboard.press('Tab')
+      expect(await covered()).toBe('')
+      seen.add(await page.evaluate(() => document.activeElement!.outerHTML.slice(0, 300)))
+    }
+    expect(seen.size).toBeGreaterThan(30)
   })
 
   journey('the places can be gone through in 320 px with text twice as large', async ({ openDemo }) => {

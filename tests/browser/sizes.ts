@@ -41,6 +41,22 @@ const textSize = (page: Page, times: number) =>
 /** Text twice as large. */
 export const enlarge = (page: Page) => textSize(page, 2)
 
+/** What sticks out with letters and words as far apart as a reader may set them; the page is left as it was. */
+export async function tooWideSpaced(page: Page): Promise<number> {
+  const space = (letters: string, words: string) =>
+    page.evaluate(
+      ([letters, words]) => {
+        document.body.style.letterSpacing = letters!
+        document.body.style.wordSpacing = words!
+      },
+      [letters, words],
+    )
+  await space('0.12em', '0.16em')
+  const px = await tooWide(page)
+  await space('', '')
+  return px
+}
+
 /** What sticks out in the smallest window with text twice as large; the page is left as it was. */
 export async function tooWideAtSmallest(page: Page): Promise<number> {
   const before = page.viewportSize()!
