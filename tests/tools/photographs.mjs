@@ -1,13 +1,15 @@
-// Builds the app, opens every screen with the demo trip in four windows, by day, in the dark and in forced colours,
-// writes a picture of each and a contact sheet a window into .cache/photographs, and says what sticks out to the side
-// or lies over something else.
+// Builds the app, opens every screen with the demo trip in four windows, by day, in the dark, in forced colours, and on a
+// phone in bright sun with large targets; then a page of all components in their states (tests/gallery). Writes a picture
+// of each and a contact sheet a window into .cache/photographs, and says what sticks out to the side or lies over
+// something else.
 //   npm run photographs           all windows
 //   npm run photographs -- 360    those of that width alone
 // Exit code 1 when something was found. No part of npm test: pictures are for eyes.
 import { mkdir, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
+import preact from '@preact/preset-vite'
 import { chromium } from 'playwright-core'
-import { build } from 'vite'
+import { build, preview } from 'vite'
 import { backFrom, SCREENS } from '../browser/places'
 import { untilQuiet } from '../browser/ways'
 import { chromiumFlags, chromiumPath } from './chromium.mjs'
@@ -28,6 +30,10 @@ const LIGHTS = [
   { light: 'dark', media: { colorScheme: 'dark', forcedColors: 'none' } },
   { light: 'forced', media: { colorScheme: 'light', forcedColors: 'active' } },
 ]
+/** The modes for outdoors, on a phone. */
+const OUTDOORS = { light: 'outdoors', media: LIGHTS[0].media, marks: { sun: 'bright', targets: 'large' } }
+const NARROW_PX = 600
+const lightsOf = width => (width < NARROW_PX ? [...LIGHTS, OUTDOORS] : LIGHTS)
 
 /** Of a contact sheet, CSS px; as much of a long page as it shows is told in windows. */
 const SHEET_PX = 2400
@@ -48,18 +54,38 @@ await build({ configFile: join(root, 'vite.config.ts'), logLevel: 'warn' })
 if (asked.length === 0) await rm(folder, { recursive: true, force: true })
 await mkdir(folder, { recursive: true })
 const server = await serveBuild()
+const gallery = await serveGallery()
+const COMPONENTS = [
+  { name: 'Components', open: page => page.goto(gallery.resolvedUrls.local[0]) },
+  { name: 'A sheet over them', open: page => page.goto(`${gallery.resolvedUrls.local[0]}?sheet`) },
+]
 const browser = await chromium.launch({ executablePath: chromiumPath(), args: chromiumFlags })
 try {
   const found = []
   for (const window of windows) found.push(...(await photographsOf(window)))
   for (const fault of found) console.log(fault)
   console.log(
-    `${found.length} found in ${windows.length} windows, ${SCREENS.length + 1} screens, ${LIGHTS.length} lights: ${folder}`,
+    `${found.length} found in ${windows.length} windows, ${SCREENS.length + 1 + COMPONENTS.length} pages: ${folder}`,
   )
   process.exitCode = found.length > 0 ? 1 : 0
 } finally {
   await browser.close()
   await server.close()
+  await gallery.close()
+}
+
+/** The page of all components, built and served by itself. */
+async function serveGallery() {
+  const config = {
+    configFile: false,
+    root: join(root, 'tests', 'gallery'),
+    base: './',
+    logLevel: 'warn',
+    plugins: [preact({ devToolsEnabled: false, prefreshEnabled: false })],
+    build: { outDir: join(root, '.cache', 'gallery'), emptyOutDir: true, target: 'es2022' },
+  }
+  await build(config)
+  return preview({ ...config, preview: { port: 0, host: '127.0.0.1' } })
 }
 
 /** All pictures of one window and its contact sheet; returns what was found, each fault once for all lights. */
@@ -74,8 +100,13 @@ async function photographsOf({ width, height, ...touch }) {
     await screen.open(page)
     await untilQuiet(page)
     await page.evaluate(() => scrollTo(0, 0))
-    for (const { light, media } of LIGHTS) {
+    for (const { light, media, marks = {} } of lightsOf(width)) {
       await page.emulateMedia(media)
+      await page.evaluate(marks => {
+        const { dataset } = document.documentElement
+        for (const name of ['sun', 'targets']) delete dataset[name]
+        Object.assign(dataset, marks)
+      }, marks)
       // Drawings take the width that there is on the next frames.
       await page.evaluate(async () => {
         for (let frame = 0; frame < 2; frame++) await new Promise(requestAnimationFrame)
@@ -98,6 +129,7 @@ async function photographsOf({ width, height, ...touch }) {
     await take(screen)
     await backFrom(page, screen)
   }
+  for (const components of COMPONENTS) await take(components)
   await context.close()
   await contactSheet({ size, width, height, pictures })
   console.log(`${size}: ${pictures.length} pictures`)
@@ -109,7 +141,7 @@ async function contactSheet({ size, width, height, pictures }) {
   const tall = Math.round((MOST_WINDOWS * height * THUMBNAIL_PX) / width)
   const style = `body{font:14px sans-serif;margin:16px;background:#777;color:#fff}
     main{display:flex;flex-wrap:wrap;gap:16px;align-items:start}h2{font-size:16px;margin:0 0 4px}
-    div{display:grid;grid-template-columns:repeat(${LIGHTS.length},${THUMBNAIL_PX}px);gap:4px;align-items:start}
+    div{display:grid;grid-template-columns:repeat(${lightsOf(width).length},${THUMBNAIL_PX}px);gap:4px;align-items:start}
     a{display:block;max-height:${tall}px;overflow:hidden}img{width:100%;display:block}`
   const screens = [...new Set(pictures.map(({ screen }) => screen))].map(screen => {
     const links = pictures
