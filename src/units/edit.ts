@@ -8,6 +8,9 @@ import { numberFormat } from './shown'
 
 const MOST_DIGITS = 10
 
+/** Written without an exponent. */
+const isPlain = (x: number): boolean => Math.abs(x) >= 1e-6 && Math.abs(x) < 1e15
+
 /**
  * A stored value as editable text: 1.4, 0.5, 20 (percent), 5:20. Written and read again it does not move: the text
  * of the value read back is the same text. locale ('en') sets the decimal mark. '' for a value that is not finite.
@@ -26,10 +29,15 @@ export const editText = (
   }
   // Reading back costs more than comparing, so only what can be equal is read.
   const near = (digits: number): boolean => Math.abs(Number(x.toPrecision(digits)) - x) <= 1e-12 * Math.abs(x)
+  const textIn = (digits: number): string =>
+    // Without a formatter, which takes long to make, where the digits are all there are.
+    locale === 'en' && near(digits) && (x === 0 || isPlain(x))
+      ? String(Number(x.toPrecision(digits)))
+      : numberFormat(locale, { maximumSignificantDigits: digits }).format(x)
   let text = ''
   for (let digits = 1; digits <= MOST_DIGITS; digits++) {
     if (digits < MOST_DIGITS && !near(digits)) continue
-    text = numberFormat(locale, { maximumSignificantDigits: digits }).format(x)
+    text = textIn(digits)
     // Here a comma before exactly three decimals would read as thousands; a fourth decimal settles it.
     if (system === 'us' && /^-?\d{1,3},\d{3}$/.test(text)) text += '0'
     if (reads(text)) break

@@ -1,6 +1,6 @@
 // The kinds of quantity a field may hold: the unit it is stored in, and how a bare number is read.
 // Which default suits which field is a choice of ours; gear is weighed in g or oz, loads in kg or lb.
-import { over } from './exact'
+import { over, type Ratio } from './exact'
 import { type Measure, measureOf, type Unit, unitsOf } from './table'
 
 /** How bare numbers are read and quantities shown. 'us' means US customary gallons, quarts and ounces. */
@@ -66,8 +66,16 @@ export const unitChoices = (kind: Quantity): Unit[] => {
   return dimension.includes('/') ? [stored, us, ...others] : unitsOf(dimension)
 }
 
+// Every number on a screen asks.
+const SCALES = new WeakMap<Measure, Partial<Record<Quantity, Ratio>>>()
+
 /** The unit's size in the kind's stored unit. Throws RangeError where the unit measures something else. */
-export const scaleOf = (kind: Quantity, measure: Measure) => {
+export const scaleOf = (kind: Quantity, measure: Measure): Ratio => {
+  const scales = SCALES.get(measure) ?? {}
+  const known = scales[kind]
+  if (known) return known
   if (measure.dimension !== dimensionOf(kind)) throw new RangeError(`${measure.unit} is no unit of ${kind}`)
-  return over(measure.size, measureOf(kindOf(kind)[0]).size)
+  const scale = over(measure.size, measureOf(kindOf(kind)[0]).size)
+  SCALES.set(measure, { ...scales, [kind]: scale })
+  return scale
 }

@@ -1,7 +1,7 @@
 // Counts, lists and beginnings of sentences, as words.
 
-/** With its thousands apart. */
-export const countText = (count: number): string => count.toLocaleString('en')
+/** A whole number with its thousands apart. */
+export const countText = (count: number): string => String(count).replace(/\B(?=(?:\d{3})+$)/g, ',')
 
 /** So many of something in words: `counted(1, 'night')` is "1 night", `counted(1200, 'entry', 'entries')` "1,200 entries". */
 export const counted = (count: number, one: string, more = `${one}s`): string =>

@@ -34,13 +34,26 @@ const halfEven = (x: number): number => {
 }
 
 const grouped = (digits: string): string => {
+  if (digits.length < 5) return digits
   const all = [...digits]
-  if (all.length < 5) return digits
   return all.map((digit, i) => (i && (all.length - i) % 3 === 0 ? GROUP + digit : digit)).join('')
 }
 
+/** Up to here every decimal of a rounded number is one that it was rounded to. */
+const EXACT = 2 ** 53
+
 /** An already rounded number with max decimals, without its trailing zeros beyond min. */
-export const numberText = (x: number, max: number, { min = max, locale = 'en' } = {}): string =>
+export const numberText = (x: number, max: number, { min = max, locale = 'en' } = {}): string => {
+  // The usual case by hand: a formatter of a language takes longer to make than a whole screen of numbers.
+  if (locale !== 'en' || !(Math.abs(x) * 10 ** max < EXACT)) return numberTextIn(locale, x, { min, max })
+  const [whole = '', decimals = ''] = Math.abs(x).toFixed(max).split('.')
+  let end = decimals.length
+  while (end > min && decimals[end - 1] === '0') end--
+  const sign = x < 0 || Object.is(x, -0) ? MINUS : ''
+  return sign + grouped(whole) + (end > 0 ? `.${decimals.slice(0, end)}` : '')
+}
+
+const numberTextIn = (locale: string, x: number, { min, max }: { min: number; max: number }): string =>
   numberFormat(locale, { minimumFractionDigits: min, maximumFractionDigits: max })
     .formatToParts(x)
     .map(({ type, value }) => (type === 'integer' ? grouped(value) : type === 'minusSign' ? MINUS : value))

@@ -121,6 +121,8 @@ export type Measure = { unit: string; dimension: string; size: Ratio; zeroAt: nu
 
 const measures = new Map<string, Measure>()
 const spelled = new Map<string, Measure>()
+/** Those of two units that were asked for: of the few that a field may hold or show. */
+const ratios = new Map<string, Measure>()
 
 for (const [dimension, units] of Object.entries<Record<string, Row>>(TABLE)) {
   for (const [unit, [size, spellings = '', zeroAt = 0]] of Object.entries(units)) {
@@ -148,9 +150,13 @@ export const measurePer = (a: Measure, b: Measure): Measure => ({
 export const measureOf = (unit: Unit): Measure => {
   const simple = measures.get(unit)
   if (simple) return simple
+  const known = ratios.get(unit)
+  if (known) return known
   const [a, b] = unit.split('/').map(part => measures.get(part))
   if (!a || !b) throw new RangeError(`no such unit: ${unit}`)
-  return measurePer(a, b)
+  const measure = measurePer(a, b)
+  ratios.set(unit, measure)
+  return measure
 }
 
 /** Symbols of one dimension, in table order. */
