@@ -42,27 +42,15 @@ export interface Comparison extends Pick<ApartFigures, Ratios | 'outgrows' | 'br
   spareKg: number | null
   /** What it may carry besides its own mass and a liner; null where no limit is known. */
   bearsKg: number | null
-  notBeaten: boolean
   /** The hiker's own figure; null where there is none, or something in it is not known. */
   measure: number | null
-  /** Not beaten, where that tells it from most others. */
-  standsOut: boolean
 }
 
 /** One comparison for each of `reckoning.packs`, in their order. */
 export function comparisonOf(plan: Plan, reckoning: Reckoning, measure: Measure | null = null): Comparison[] {
-  // Without gear there is no margin to be beaten on.
+  // Without gear there is nothing to spare.
   const isJudged = !missingOf(plan).gear
-  // Each against each other: of a thousand packs it is worked out only once somebody asks.
-  let known: { notBeaten: boolean[]; isRare: boolean } | null = null
-  const frontier = () => {
-    if (known) return known
-    const notBeaten = frontierOf(reckoning, plan)
-    const suitable = reckoning.packs.filter(({ suffices }) => suffices).length
-    known = { notBeaten, isRare: notBeaten.filter(Boolean).length * 2 <= suitable }
-    return known
-  }
-  return reckoning.packs.map((setup, i): Comparison => {
+  return reckoning.packs.map((setup): Comparison => {
     const pack = plan.packs[setup.pack]!
     const own = pack.setups[setup.index]!
     const { loadLimitKg, ratedAgainstKg } = setup
@@ -83,15 +71,22 @@ export function comparisonOf(plan: Plan, reckoning: Reckoning, measure: Measure 
       price: pack.price,
       spareKg: loadLimitKg === null || !isJudged ? null : loadLimitKg - ratedAgainstKg,
       bearsKg: contentsLimitKg(setup, reckoning.need),
-      get notBeaten() {
-        return isJudged && frontier().notBeaten[i]!
-      },
       measure: measure && measureOf(measure, pack, own),
-      get standsOut() {
-        return isJudged && frontier().isRare && frontier().notBeaten[i]!
-      },
     }
   })
+}
+
+/**
+ * Of each of `reckoning.packs`, whether no other beats it, where that tells it from most others. Each is held against
+ * each other: of a thousand packs only where somebody looks.
+ */
+export function standingOut(plan: Plan, reckoning: Reckoning): boolean[] {
+  // Without gear there is no margin to be beaten on.
+  if (missingOf(plan).gear) return reckoning.packs.map(() => false)
+  const notBeaten = frontierOf(reckoning, plan)
+  const suitable = reckoning.packs.filter(({ suffices }) => suffices).length
+  const isRare = notBeaten.filter(Boolean).length * 2 <= suitable
+  return isRare ? notBeaten : notBeaten.map(() => false)
 }
 
 const NEARLY = 0.1

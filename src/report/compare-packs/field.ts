@@ -3,7 +3,7 @@
 
 import type { Plan } from '../../plan'
 import type { Answer, Reckoning } from '../../reckon'
-import { counted } from '../../units'
+import { counted, countText } from '../../units'
 import { ANSWERS } from '../answers'
 import type { Formats } from '../formats'
 import { leastText, missingOf } from '../missing'
@@ -57,7 +57,7 @@ export function fieldText(
   { kind = 'pack', hasAnswers = true } = {},
 ): string {
   const part = (those: readonly PackLine[], one: string, many = one) =>
-    those.length > 0 ? `${those.length.toLocaleString('en')} ${those.length === 1 ? one : many}` : []
+    those.length > 0 ? `${countText(those.length)} ${those.length === 1 ? one : many}` : []
   const inUse = lines.filter(({ aside }) => aside === null)
   const answers = (Object.keys(ANSWERS) as Answer[]).flatMap(answer =>
     part(

@@ -1,5 +1,5 @@
 export { type Beside, packsApart, packsBeside } from './beside'
-export { type Comparison, comparisonOf, NOT_BEATEN, priceText, type Standing } from './compare'
+export { type Comparison, comparisonOf, NOT_BEATEN, priceText, type Standing, standingOut } from './compare'
 export { type BrimLine, brimLineOf, type Corner, cornerOf, fieldText, foremostText } from './field'
 export { NO_FILTERS, type PackFilters, packFilter, setupFilter } from './filter'
 export { type Help, helpFor, helpQuestion } from './help'

@@ -86,8 +86,8 @@ function known(drafts: readonly DraftPack[], judgement: Judgement): [string, Jud
     if (!pack || !own) return []
     const { answer, verdicts } = setup
     const short = (formats: Formats) => shortReason(setup, { ...judgement, formats })
-    const told = { id: own.id, at: i, answer, short }
-    return [[pack.id, { ...told, comparison: comparisons[i]!, verdicts: verdicts.length }]]
+    const comparison = comparisons[i]!
+    return [[pack.id, { id: own.id, at: i, answer, short, comparison, verdicts: verdicts.length }]]
   })
 }
 
@@ -112,13 +112,39 @@ function partly(drafts: readonly DraftPack[], { plan }: Judgement): [string, Jud
 }
 
 function asOne(setups: readonly JudgedSetup[]): JudgedPack {
-  const answer = BEST_FIRST.find(each => setups.some(setup => setup.answer === each)) ?? null
-  const best = setups.filter(setup => setup.answer === answer)
-  const [told] = best.toSorted((a, b) => a.verdicts - b.verdicts)
-  return {
-    answer,
-    setups: new Map(setups.map(setup => [setup.id, setup])),
-    comparisons: best.flatMap(({ comparison }) => comparison ?? []),
-    short: formats => told?.short(formats) ?? '',
+  return new AsOne(setups)
+}
+
+/** What only some ask of a few packs is worked out when they do. */
+class AsOne implements JudgedPack {
+  readonly answer: Answer | null
+  readonly #setups: readonly JudgedSetup[]
+  #byId: ReadonlyMap<string, SetupAnswer> | null = null
+  #comparisons: Comparison[] | null = null
+
+  constructor(setups: readonly JudgedSetup[]) {
+    this.#setups = setups
+    let best: Answer | null = null
+    for (const { answer } of setups) if (rankOf(answer) < rankOf(best)) best = answer
+    this.answer = best
+  }
+
+  get setups() {
+    this.#byId ??= new Map(this.#setups.map(setup => [setup.id, setup]))
+    return this.#byId
+  }
+
+  get comparisons() {
+    this.#comparisons ??= this.#best().flatMap(({ comparison }) => comparison ?? [])
+    return this.#comparisons
+  }
+
+  short(formats: Formats) {
+    const [told] = this.#best().sort((a, b) => a.verdicts - b.verdicts)
+    return told?.short(formats) ?? ''
+  }
+
+  #best() {
+    return this.#setups.filter(({ answer }) => answer === this.answer)
   }
 }

@@ -6,7 +6,7 @@ import type { Formats } from '../formats'
 import { missingOf } from '../missing'
 import type { Comparison } from './compare'
 import { type JudgedPack, rankOf, type SetupAnswer } from './judged-packs'
-import { FIGURE_NAMES, type FigureName, figureOf } from './pack-figures'
+import { FIGURE_NAMES, type FigureName, figureOf, type KnownSetup } from './pack-figures'
 
 export interface PackLine {
   key: string
@@ -56,16 +56,31 @@ export function linesOf(packs: readonly DraftPack[], context: Judged): PackLine[
   })
 }
 
-function figuresAt(at: number, { plan, reckoning, comparisons }: Omit<Judged, 'judged'>, noGear: boolean) {
+function figuresAt(
+  at: number,
+  { plan, reckoning, comparisons }: Omit<Judged, 'judged'>,
+  noGear: boolean,
+): PackLine['figures'] {
   const judged = reckoning.packs[at]!
   const pack = plan.packs[judged.pack]!
   const known = { pack, setup: pack.setups[judged.index]!, judged, compared: comparisons[at]!, noGear }
-  const figures: Partial<Record<FigureName, number>> = {}
-  for (const name of FIGURE_NAMES) {
-    const value = figureOf(name, known)
-    if (value !== null) figures[name] = value
+  return new Figures(known) as PackLine['figures']
+}
+
+/** All figures of a set-up, each worked out when it is asked for: of a thousand packs a chart and a table ask for few. */
+class Figures {
+  readonly #known: KnownSetup
+  constructor(known: KnownSetup) {
+    this.#known = known
   }
-  return figures
+  static {
+    for (const name of FIGURE_NAMES)
+      Object.defineProperty(Figures.prototype, name, {
+        get(this: Figures) {
+          return figureOf(name, this.#known) ?? undefined
+        },
+      })
+  }
 }
 
 /** Of what lacks its litres or mass only what was typed is told. */

@@ -1,9 +1,10 @@
 // What a pack is for this trip: the verdicts; of set-ups that lack their mass or litres, as much as can be said.
 
+import { useMemo } from 'preact/hooks'
 import { PartlyJudged } from '../../components/judged'
 import type { DraftPack, DraftSetup, Plan } from '../../plan'
 import type { Formats } from '../../report'
-import { knownPack, partlyJudged, partlyKnown } from '../../report/compare-packs'
+import { knownPack, partlyJudged, partlyKnown, standingOut } from '../../report/compare-packs'
 import type { Judged } from './judged'
 import { Verdicts } from './Verdicts'
 
@@ -14,7 +15,8 @@ interface PackVerdictsProps {
 }
 
 export function PackVerdicts({ pack, judged, formats }: PackVerdictsProps) {
-  const { settled, comparisons, isRefused } = judged
+  const { settled, isRefused } = judged
+  const standsOut = useMemo(() => (settled ? standingOut(settled.plan, settled.reckoning) : []), [settled])
   if (isRefused)
     return (
       <p class="hint verdict">
@@ -27,7 +29,7 @@ export function PackVerdicts({ pack, judged, formats }: PackVerdictsProps) {
   return (
     <>
       {packIndex < 0 ? null : (
-        <Verdicts {...{ packIndex, plan, reckoning, formats }} notBeaten={at => comparisons[at]!.standsOut} />
+        <Verdicts {...{ packIndex, plan, reckoning, formats }} notBeaten={at => standsOut[at]!} />
       )}
       {partlyKnown(pack).map(setup => (
         <PartlyKnown key={setup.id} {...{ pack, setup, plan, formats }} />

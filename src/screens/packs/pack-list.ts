@@ -79,11 +79,8 @@ export function usePackList(isApart: boolean, editing: string | null): PackList 
     const of = (id: string) => judged.packs.get(id)?.comparisons ?? []
     const answerOf = (id: string) => judged.packs.get(id)?.answer ?? null
     const those = (part: Partial<PackFilters>) => {
-      const by = { ...filters, ...part }
-      const passes = packFilter(by)
-      // Of what is set aside nobody asks what it would do, unless it is what is looked at.
-      const isAsked = ({ aside }: DraftPack) => aside === undefined || by.answer === null || by.aside
-      return packs.filter(pack => isAsked(pack) && passes(pack, judged.packs.get(pack.id)))
+      const passes = isAskedBy({ ...filters, ...part })
+      return packs.filter(pack => passes(pack, judged.packs.get(pack.id)))
     }
     const wanted = new Set(those({}))
     const rows = inOrder(
@@ -92,7 +89,7 @@ export function usePackList(isApart: boolean, editing: string | null): PackList 
       of,
       chosen.mixed || isApart ? undefined : answerOf,
     )
-    const answers = new Map(ANSWER_NAMES.map(answer => [answer, those({ answer }).length]))
+    const answers = countsOf(packs, judged, filters)
     const shown = new Map(rows.map(pack => [pack.id, pack]))
     const hasAsked = setupFilter(filters)
     const shows = ({ packId, setupId, answer }: PackLine) => {
@@ -121,6 +118,26 @@ export function usePackList(isApart: boolean, editing: string | null): PackList 
     formats: formatsIn(system),
     missing: missingOf(judged.settled?.plan ?? { gear: [] }),
   }
+}
+
+/** Whether a pack is among those asked for. */
+function isAskedBy(filters: PackFilters): ReturnType<typeof packFilter> {
+  const passes = packFilter(filters)
+  // Of what is set aside nobody asks what it would do, unless it is what is looked at.
+  if (filters.answer === null || filters.aside) return passes
+  return (pack, judged) => pack.aside === undefined && passes(pack, judged)
+}
+
+/** How many there would be of each answer; each pack is asked about its own alone. */
+function countsOf(packs: readonly DraftPack[], judged: Judged, filters: PackFilters): Counts['answers'] {
+  const passes = new Map(ANSWER_NAMES.map(answer => [answer, isAskedBy({ ...filters, answer })]))
+  const counts = new Map(ANSWER_NAMES.map(answer => [answer, 0]))
+  for (const pack of packs) {
+    const its = judged.packs.get(pack.id)
+    const answer = its?.answer
+    if (answer && passes.get(answer)!(pack, its)) counts.set(answer, counts.get(answer)! + 1)
+  }
+  return counts
 }
 
 /** What is the same list is the same object, so that no scrolling starts anew. */

@@ -45,18 +45,22 @@ export const figuresOf = (lines: readonly PackLine[]): FigureName[] =>
   )
 
 /** A mark for each line of which the figure across is known. */
-const marksOf = (lines: readonly PackLine[], { x, y }: AxesChosen, system: System): FieldMark[] =>
-  lines.flatMap(({ key, answer, figures, aside }) => {
+function marksOf(lines: readonly PackLine[], { x, y }: AxesChosen, system: System): FieldMark[] {
+  const [wide, high] = [onAxis(x, 1, system), onAxis(y, 1, system)]
+  const marks: FieldMark[] = []
+  for (const { key, answer, figures, aside } of lines) {
     const [across, up] = [figures[x], figures[y]]
-    if (across === undefined) return []
-    return {
+    if (across === undefined) continue
+    marks.push({
       key,
       shape: SHAPES[answer ?? 'cannot-tell'],
       isAside: aside !== null,
-      x: onAxis(x, across, system),
-      y: up === undefined ? null : Math.max(0, onAxis(y, up, system)),
-    }
-  })
+      x: across * wide,
+      y: up === undefined ? null : Math.max(0, up * high),
+    })
+  }
+  return marks
+}
 
 interface Guides {
   corner: Corner | null
