@@ -5,6 +5,7 @@ import fc from 'fast-check'
 import { afterEach, describe, expect, test } from 'vitest'
 import { letters, type Mark, ReachPicture } from '../../src/components/graphics'
 import { letterSpots } from '../../src/components/graphics/mark-letters'
+import { openTables } from './details'
 
 afterEach(cleanup)
 
@@ -73,6 +74,7 @@ describe('a picture of marks', () => {
       'A Red: will do',
       'B Grey: beyond its reach, so not drawn',
     ])
+    openTables()
     expect([...document.querySelectorAll('tbody tr')].map(row => row.textContent)).toEqual([
       '50 L12',
       '60 L14',

@@ -1,6 +1,5 @@
 // The demo trip with its packs changed, open in the store: what the tests of choosing start from.
 
-import { act, fireEvent } from '@testing-library/preact'
 import demo from '../../data/demo-plan.json'
 import { type Draft, fromPlanDocument, parsePlan } from '../../src/plan'
 import { actions, newId, openTrip, reckoned } from '../../src/store'
@@ -48,15 +47,6 @@ export const pageOf = (index = 0) => ({ detail: `packs/${draft().packs[index]!.i
 /** The words of each row, as they are heard. */
 export const rowWords = () =>
   [...document.querySelectorAll('.row-says')].map(says => plain(says.textContent ?? ''))
-
-/** Opens the details with this summary, as a tap does. */
-export function openDetails(summary: HTMLElement) {
-  const details = summary.closest('details')!
-  act(() => {
-    details.open = true
-    fireEvent(details, new Event('toggle'))
-  })
-}
 
 /** A text as the queries see it: with plain spaces. */
 export const plain = (text: string) => text.replace(/\s/g, ' ')

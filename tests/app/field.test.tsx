@@ -7,6 +7,7 @@ import { afterEach, describe, expect, test, vi } from 'vitest'
 import { type FieldMark, FieldPicture, type FieldSpan } from '../../src/components/graphics'
 import { overlaps } from '../../src/components/graphics/boxes'
 import { nearestMark, placeMarks, shapePaths, stepMark } from '../../src/components/graphics/field-plan'
+import { markGrid } from '../../src/components/graphics/mark-grid'
 import { placeNames } from '../../src/components/graphics/mark-names'
 
 afterEach(cleanup)
@@ -37,7 +38,7 @@ describe('names of marks', () => {
             bottom: y + h,
           }))
           const asked = named.map(({ at, widthPx }) => ({ ...at, widthPx }))
-          const placed = placeNames(asked, marks, { ...around, taken })
+          const placed = placeNames(asked, markGrid(marks, around.radiusPx), { ...around, taken })
           placed.forEach((name, i) => {
             expect(name.right - name.left).toBe(asked[name.index]!.widthPx)
             expect(name.left >= 30 && name.right <= 630 && name.top >= 20 && name.bottom <= 260).toBe(true)
@@ -53,7 +54,9 @@ describe('names of marks', () => {
   test('have their place beside a mark that stands alone', () => {
     fc.assert(
       fc.property(spot, fc.integer({ min: 8, max: 180 }), (at, widthPx) => {
-        expect(placeNames([{ ...at, widthPx }], [at], { ...around, taken: [] })).toHaveLength(1)
+        expect(
+          placeNames([{ ...at, widthPx }], markGrid([at], around.radiusPx), { ...around, taken: [] }),
+        ).toHaveLength(1)
       }),
     )
   })
@@ -128,7 +131,7 @@ describe('marks', () => {
 })
 
 describe('the picture', () => {
-  const draw = (count: number, lit = signal<string | null>(null)) => {
+  const draw = async (count: number, lit = signal<string | null>(null)) => {
     const shapes = ['dot', 'half-dot', 'ring', 'cross'] as const
     const marks = Array.from(
       { length: count },
@@ -155,21 +158,22 @@ describe('the picture', () => {
         textOf={key => `Pack ${key}`}
       />,
     )
-    return { ...doors, hand: screen.getByRole('slider', { name: 'Packs on the chart' }) }
+    // The marks follow the frame around them.
+    return { ...doors, hand: await screen.findByRole('slider', { name: 'Packs on the chart' }) }
   }
 
-  test('is as many nodes with a thousand packs as with five', () => {
-    draw(1000)
+  test('is as many nodes with a thousand packs as with five', async () => {
+    await draw(1000)
     const many = document.querySelectorAll('svg *').length
     cleanup()
-    draw(5)
+    await draw(5)
     expect(many).toBeLessThan(document.querySelectorAll('svg *').length + 20)
     expect(many).toBeLessThan(90)
   })
 
-  test('names a mark by keys, says it, and opens it by Enter', () => {
+  test('names a mark by keys, says it, and opens it by Enter', async () => {
     const lit = signal<string | null>('0')
-    const { hand, onLit, onOpen } = draw(5, lit)
+    const { hand, onLit, onOpen } = await draw(5, lit)
     expect(hand.getAttribute('aria-valuetext')).toBe('Pack 0')
     fireEvent.keyDown(hand, { key: 'ArrowRight' })
     expect(onLit).toHaveBeenLastCalledWith('1')
@@ -177,8 +181,8 @@ describe('the picture', () => {
     expect(onOpen).toHaveBeenCalledWith('0')
   })
 
-  test('marks an area by dragging, in the units of its axes, and opens nothing', () => {
-    const { hand, onSpan, onLit, onOpen } = draw(5)
+  test('marks an area by dragging, in the units of its axes, and opens nothing', async () => {
+    const { hand, onSpan, onLit, onOpen } = await draw(5)
     const at = (x: number, y: number) => ({ clientX: x, clientY: y, pointerType: 'mouse' })
     fireEvent.pointerDown(hand, at(60, 40))
     fireEvent.pointerMove(hand, at(200, 90))

@@ -6,7 +6,8 @@ import { afterEach, beforeAll, expect, test } from 'vitest'
 import type { DraftPack } from '../../src/plan'
 import { PacksScreen } from '../../src/screens/packs'
 import { library, loadEngine } from '../../src/store'
-import { demoDraft, openDetails, openDraft, pageOf, plain } from './compare-packs'
+import { demoDraft, openDraft, pageOf, plain } from './compare-packs'
+import { openDetails, openTables } from './details'
 
 beforeAll(async () => {
   await loadEngine()
@@ -68,6 +69,7 @@ test('the placing is worked out on opening: both moments, the same as a table, t
   expect(await screen.findByText(/standing upright/)).toBeTruthy()
   const picture = screen.getByRole('img', { name: /from the side\. At the heaviest/ })
   expect(within(picture).getAllByText(/N·m/)).toHaveLength(2)
+  openTables()
   expect(screen.getByRole('rowheader', { name: 'Heavy items close' })).toBeTruthy()
   expect(screen.getByText(/High or low: studies disagree/)).toBeTruthy()
   expect(screen.getByText('CAUTION')).toBeTruthy()

@@ -10,7 +10,7 @@ import { KindPicker } from '../../src/screens/gear/KindPicker'
 import { Measure } from '../../src/screens/gear/Measure'
 import { PasteList } from '../../src/screens/gear/PasteList'
 import { actions, openTrip, reckoned } from '../../src/store'
-import { openDetails } from './compare-packs'
+import { openDetails } from './details'
 
 const gear = () => openTrip.value!.draft.gear
 const item = () => gear()[0]!

@@ -10,7 +10,8 @@ import { PackTable } from '../../src/screens/packs/table'
 import { AS_ANSWERED, order } from '../../src/screens/packs/table/order'
 import { AS_LISTED, view } from '../../src/screens/packs/view'
 import { actions, library } from '../../src/store'
-import { demoDraft, draft, judged, openDetails, openDraft, plain } from './compare-packs'
+import { demoDraft, draft, judged, openDraft, plain } from './compare-packs'
+import { openDetails } from './details'
 
 beforeEach(() => {
   order.value = AS_ANSWERED

@@ -9,16 +9,8 @@ import { markArea } from '../../src/screens/packs/chart'
 import { AS_ANSWERED, order } from '../../src/screens/packs/table/order'
 import { AS_LISTED, isOfATrip, ORDERS, type Order, orderFigure, view } from '../../src/screens/packs/view'
 import { actions, loadEngine } from '../../src/store'
-import {
-  demoDraft,
-  draft,
-  judged,
-  openDetails,
-  openDraft,
-  plain,
-  rowWords,
-  withOnePack,
-} from './compare-packs'
+import { demoDraft, draft, judged, openDraft, plain, rowWords, withOnePack } from './compare-packs'
+import { openDetails } from './details'
 
 beforeAll(loadEngine)
 beforeEach(() => {

@@ -13,7 +13,8 @@ import {
   tickTrip,
 } from '../../src/screens/packs-beside/chosen'
 import { actions, library, openTrip, tripList } from '../../src/store'
-import { demoDraft, judged, openDetails, openDraft, plain } from './compare-packs'
+import { demoDraft, judged, openDraft, plain } from './compare-packs'
+import { openDetails } from './details'
 
 const heads = () => [...document.querySelectorAll('thead th')].map(it => it.textContent)
 const cells = (what: string) => {

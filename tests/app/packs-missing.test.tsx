@@ -7,16 +7,8 @@ import { formatsIn } from '../../src/report'
 import { cornerOf } from '../../src/report/compare-packs'
 import { PacksScreen } from '../../src/screens/packs'
 import { loadEngine } from '../../src/store'
-import {
-  demoDraft,
-  judged,
-  openDetails,
-  openDraft,
-  pageOf,
-  plain,
-  rowWords,
-  withOnePack,
-} from './compare-packs'
+import { demoDraft, judged, openDraft, pageOf, plain, rowWords, withOnePack } from './compare-packs'
+import { openDetails } from './details'
 
 const noDetail = { detail: null }
 

@@ -3,14 +3,15 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact'
 import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { settle } from '../../src/plan'
-import { applyRemedy, type Change, reckon, remediesFor, type TripChange } from '../../src/reckon'
+import { applyRemedy, type Change, frontierOf, reckon, remediesFor, type TripChange } from '../../src/reckon'
 import { formatsIn } from '../../src/report'
-import { comparisonOf, NOT_BEATEN, reachInWords } from '../../src/report/compare-packs'
+import { NOT_BEATEN, reachInWords, standingOut } from '../../src/report/compare-packs'
 import { PacksScreen } from '../../src/screens/packs'
 import { applyRemedyToDraft } from '../../src/screens/packs/apply-remedy'
 import { AS_LISTED, view } from '../../src/screens/packs/view'
 import { actions, loadEngine } from '../../src/store'
-import { demoDraft, draft, judged, openDetails, openDraft, pageOf, plain, withOnePack } from './compare-packs'
+import { demoDraft, draft, judged, openDraft, pageOf, plain, withOnePack } from './compare-packs'
+import { openDetails, openTables } from './details'
 
 const noDetail = { detail: null }
 const formats = formatsIn('metric')
@@ -152,7 +153,7 @@ describe('side by side', () => {
   test('the set-ups that no other beats are marked in words where that tells them from most others', () => {
     openDraft(demoDraft())
     const { plan, reckoning } = judged()
-    expect(comparisonOf(plan, reckoning).filter(c => c.notBeaten)).toHaveLength(
+    expect(frontierOf(reckoning, plan).filter(Boolean)).toHaveLength(
       reckoning.packs.filter(({ suffices }) => suffices).length,
     )
     const marks = () =>
@@ -178,7 +179,7 @@ describe('side by side', () => {
       })),
     }))
     openDraft({ ...demo, packs: [...demo.packs, ...heavier] })
-    const marked = comparisonOf(judged().plan, judged().reckoning).filter(c => c.notBeaten).length
+    const marked = standingOut(judged().plan, judged().reckoning).filter(Boolean).length
     expect(marked).toBeGreaterThan(0)
     expect(marks()).toBe(marked)
   })
@@ -190,6 +191,8 @@ describe('side by side', () => {
     fireEvent.click(screen.getByRole('button', { name: 'Chart' }))
     const { reckoning } = judged()
     const chart = screen.getByRole('region', { name: 'Chart' })
+    expect(chart.querySelectorAll('tbody tr')).toHaveLength(0)
+    openTables()
     expect(chart.querySelectorAll('tbody tr')).toHaveLength(reckoning.packs.length)
     const does = reckoning.packs.filter(({ answer }) => answer === 'does').length
     expect(chart.textContent).toContain(`Of ${reckoning.packs.length} set-ups: ${does} do`)
@@ -216,6 +219,7 @@ describe('how far a set-up reaches', () => {
     openDetails(screen.getByText('How far it reaches'))
     const { plan, reckoning } = judged()
     const reach = reachInWords(plan, reckoning, { setupIndex: 0, formats })!
+    openTables()
     expect(document.querySelectorAll('figure.chart tbody tr')).toHaveLength(reach.points.length)
     for (const { text } of reach.runs) expect(screen.getByText(plain(text))).toBeTruthy()
   })

@@ -4,6 +4,7 @@ import { cleanup, fireEvent, render, screen, within } from '@testing-library/pre
 import { afterEach, describe, expect, it, vi } from 'vitest'
 import { Cutaway, type CutawayProps, LoadLine, type LoadLineProps } from '../../src/components/graphics'
 import type { Moment, Shares } from '../../src/reckon'
+import { openTables } from './details'
 
 afterEach(cleanup)
 
@@ -53,7 +54,9 @@ const limits = [{ label: 'With stays', kg: 15.9 }]
 function show(over: Partial<LoadLineProps> = {}) {
   const onMoment = vi.fn()
   const props = { moments, stops, limits, format, moment: 1, onMoment, ...over }
-  return { onMoment, ...render(<LoadLine {...props} />) }
+  const drawn = render(<LoadLine {...props} />)
+  openTables()
+  return { onMoment, ...drawn }
 }
 
 describe('the load line', () => {
@@ -128,9 +131,8 @@ describe('the load line', () => {
     const table = document.querySelector('table')!
     expect(within(table).getByText('The load at every stop').tagName).toBe('CAPTION')
     expect(table.querySelectorAll('thead th[scope="col"]')).toHaveLength(11)
-    const rows = [...table.querySelectorAll('tbody tr')].map(row =>
-      [...row.children].map(cell => cell.textContent),
-    )
+    const cellsOf = (row: Element) => [...row.children].map(cell => cell.textContent)
+    const rows = [...table.querySelectorAll('tbody tr')].map(cellsOf)
     moments.forEach((m, i) => {
       const plotted = [m.kg.total, m.kg.water, m.kg.rubbish, m.kg.daily, m.kg.nightly, m.kg.spread, m.kg.kept]
       expect(rows[i]!.slice(1, 8)).toEqual(plotted.map(kg))
@@ -185,13 +187,12 @@ describe('the load line', () => {
   })
 
   it('draws nothing for no moments', () => {
-    const { container } = show({ moments: [] })
-    expect(container.innerHTML).toBe('')
+    expect(show({ moments: [] }).container.innerHTML).toBe('')
   })
 })
 
-const cutaway = (over: Partial<CutawayProps> = {}) =>
-  render(
+function cutaway(over: Partial<CutawayProps> = {}) {
+  const drawn = render(
     <Cutaway
       {...{ name: 'Pack B', bodyLitres: 52, collarLitres: 0, innerHeightCm: null, scaleLitres: 52 }}
       need={{ bodyLitres: 48, bodyLitresSafe: 50.6, sigmaV: 2 }}
@@ -201,6 +202,9 @@ const cutaway = (over: Partial<CutawayProps> = {}) =>
       {...over}
     />,
   )
+  openTables()
+  return drawn
+}
 
 describe('the cutaway', () => {
   it('tells in sentences what it shows', () => {
@@ -279,7 +283,8 @@ describe('the cutaway', () => {
   })
 
   it('says that packing gaps are spread, and where its height comes from', () => {
-    expect(cutaway().container.textContent).toContain('0.55 times as wide as high')
+    cutaway()
+    expect(document.body.textContent).toContain('0.55 times as wide as high')
     cleanup()
     const { container } = cutaway({ innerHeightCm: 58 })
     expect(container.textContent).toContain('The height is the one stated.')
@@ -287,11 +292,8 @@ describe('the cutaway', () => {
   })
 
   it('teaches with a sentence where there is neither pack nor need', () => {
-    const { container } = cutaway({
-      bodyLitres: null,
-      need: { bodyLitres: 0, bodyLitresSafe: 0, sigmaV: 0 },
-      moment: { ...moments[2]!, bodyLitres: 0 },
-    })
+    const need = { bodyLitres: 0, bodyLitresSafe: 0, sigmaV: 0 }
+    const { container } = cutaway({ bodyLitres: null, need, moment: { ...moments[2]!, bodyLitres: 0 } })
     expect(container.textContent).toContain('Add gear to fill it')
     expect(container.querySelector('[role="img"]')).toBeNull()
   })

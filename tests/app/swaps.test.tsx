@@ -12,7 +12,8 @@ import { takeThings } from '../../src/screens/gear/swaps'
 import { PacksScreen } from '../../src/screens/packs'
 import { actions, openTrip, reckoned, shelf } from '../../src/store'
 import { replacements, swapSteps } from '../../src/store/swaps'
-import { demoDraft, openDetails, openDraft, pageOf, plain, withOnePack } from './compare-packs'
+import { demoDraft, openDraft, pageOf, plain, withOnePack } from './compare-packs'
+import { openDetails } from './details'
 
 const BAG = 'Sleeping bag in its sack'
 const need = () => {

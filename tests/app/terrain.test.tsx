@@ -9,6 +9,7 @@ import type { LoadPicture } from '../../src/components/graphics/load-picture'
 import { planLoadLine } from '../../src/components/graphics/load-plan'
 import { elevationAt } from '../../src/components/graphics/terrain'
 import type { Moment } from '../../src/reckon'
+import { openTables } from './details'
 
 afterEach(cleanup)
 
@@ -193,6 +194,7 @@ describe('the terrain as people meet it', () => {
 
   it('has the elevation of each stop in the table, and says where it is not known', () => {
     show()
+    openTables()
     const table = document.querySelector('table')!
     const column = within(table)
       .getAllByRole('columnheader', { hidden: true })

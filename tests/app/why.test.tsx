@@ -9,6 +9,7 @@ import { GearScreen } from '../../src/screens/gear'
 import { NeedScreen } from '../../src/screens/need'
 import { TripScreen } from '../../src/screens/trip'
 import { actions, library, newId, openTrip, reckoned } from '../../src/store'
+import { openDetails } from './details'
 
 beforeEach(() => {
   const parsed = parsePlan(demo)
@@ -123,6 +124,7 @@ describe('the need', () => {
     render(<NeedScreen />)
     const days = reckoned.value?.reckoned.ok ? reckoned.value.reckoned.reckoning.days.length : 0
     expect(days).toBeGreaterThan(2)
+    openDetails(screen.getByText('Day by day'))
     expect(screen.getAllByText(/^Energy .* to .* kcal$/, { selector: '.ask' })).toHaveLength(days)
     expect(screen.getAllByText(/^Eats .* of a full ration$/)).toHaveLength(days)
   })

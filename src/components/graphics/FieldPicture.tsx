@@ -8,6 +8,7 @@ import { FieldHand, type FieldSpan, type HandProps } from './field-hand'
 import type { PlacedMark } from './field-plan'
 import { Axes, type Axis, type Frame, useFrame } from './Plot'
 import { px } from './scale'
+import { usePainted } from './use-painted'
 import './field.css'
 
 interface FieldProps extends FieldDrawn, Pick<HandProps, HandDoor> {
@@ -24,12 +25,13 @@ type HandDoor = 'label' | 'lit' | 'textOf' | 'onLit' | 'onOpen' | 'onSpan'
 export function FieldPicture({ says, x, y, marks, names, corner, line, chosen, area, ...hand }: FieldProps) {
   const hasStrip = useMemo(() => marks.some(mark => mark.y === null), [marks])
   const { ref, frame, isMeasured } = useFrame(x, y, hasStrip)
+  const isDrawn = usePainted(isMeasured)
   const made = useMemo(() => {
-    if (!isMeasured) return null
+    if (!isDrawn) return null
     const drawn = { marks, names, corner, line }
     const plan = planField(drawn, frame)
     return { plan, drawing: <FieldDrawing drawn={drawn} plan={plan} frame={frame} /> }
-  }, [isMeasured, frame, marks, names, corner, line])
+  }, [isDrawn, frame, marks, names, corner, line])
   return (
     <div class="drawing" ref={ref}>
       <Axes {...{ says, x, y, frame }}>

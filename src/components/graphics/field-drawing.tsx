@@ -17,6 +17,7 @@ import {
   strikes,
 } from './field-plan'
 import { cut } from './fit-text'
+import { markGrid } from './mark-grid'
 import { type NameBox, placeNames } from './mark-names'
 import type { Frame } from './Plot'
 import { px } from './scale'
@@ -75,13 +76,14 @@ export function planField({ marks, names, corner, line }: FieldDrawn, frame: Fra
     const text = cut(name.text, WIDEST_NAME_EM * emPx, width)
     return from ? [{ ...name, text, from, x: from.x, y: from.y, widthPx: width(text) }] : []
   })
-  const boxes = placeNames(wanted, placed, {
+  const grid = markGrid(placed, radiusPx)
+  const boxes = placeNames(wanted, grid, {
     ...{ left, right, top, bottom: Math.max(bottom, frame.strip.bottom), radiusPx },
     linePx: 1.15 * emPx,
     taken: [...labelled, ...(line ? slopeBoxes(line, frame) : [])],
   })
   // Its words come last: the key says the same.
-  const sloped = line && slopeLine(line, frame, { marks: placed, radiusPx, taken: [...labelled, ...boxes] })
+  const sloped = line && slopeLine(line, frame, { marks: grid, taken: [...labelled, ...boxes] })
   return {
     placed,
     radiusPx,

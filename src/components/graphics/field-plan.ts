@@ -2,6 +2,7 @@
 // words, and which mark is meant by a touch or a key.
 
 import { type Box, overlaps } from './boxes'
+import type { MarkGrid } from './mark-grid'
 import { boxesAlong, type Spot } from './mark-names'
 import type { Frame } from './Plot'
 import type { MarkShape } from './plot-marks'
@@ -48,24 +49,29 @@ export function placeMarks(
 /** Those drawn first lie undermost: what does lies on top. */
 export const LAYERS: readonly MarkShape[] = ['cross', 'ring', 'half-dot', 'dot']
 
-const circleAt = (x: number, y: number, r: number) =>
-  `M${px(x - r)} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0-${2 * r} 0z`
+/** Of more marks than this each lies at a whole px: what is written of a thousand fractions takes its time. */
+const MOST_FINE = 400
+const roundingFor = (count: number): ((value: number) => number) => (count > MOST_FINE ? Math.round : px)
+
+const circleOf = (r: number) => `m-${r} 0a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0-${2 * r} 0z`
+const crossOf = (r: number) => `m-${r}-${r}l${2 * r} ${2 * r}m0-${2 * r}l-${2 * r} ${2 * r}`
+const halfOf = (r: number) => `m0-${r}a${r} ${r} 0 0 0 0 ${2 * r}z`
+
+/** What is drawn at the middle of each mark of a shape. A dot’s light edge, which parts it from others, takes as much away. */
+const DRAWN: Readonly<Record<MarkShape, (r: number) => { outline: string; full: string }>> = {
+  cross: r => ({ outline: crossOf(r), full: '' }),
+  ring: r => ({ outline: circleOf(r), full: '' }),
+  'half-dot': r => ({ outline: circleOf(r), full: halfOf(r) }),
+  dot: r => ({ outline: '', full: circleOf(r + 0.5) }),
+}
 
 /** One path for all marks of a shape: `outline` is drawn with a stroke and a light fill, `full` is filled with ink. */
 export function shapePaths(marks: readonly Spot[], shape: MarkShape, r: number) {
-  const outline: string[] = []
-  const full: string[] = []
-  for (const { x, y } of marks) {
-    const [cx, cy] = [px(x), px(y)]
-    const circle = circleAt(cx, cy, r)
-    if (shape === 'cross')
-      outline.push(`M${px(cx - r)} ${px(cy - r)}l${2 * r} ${2 * r}m0-${2 * r}l-${2 * r} ${2 * r}`)
-    // Its light edge, which parts it from its neighbours, takes as much away.
-    else if (shape === 'dot') full.push(circleAt(cx, cy, r + 0.5))
-    else outline.push(circle)
-    if (shape === 'half-dot') full.push(`M${cx} ${px(cy - r)}a${r} ${r} 0 0 0 0 ${2 * r}z`)
-  }
-  return { outline: outline.join(''), full: full.join('') }
+  const round = roundingFor(marks.length)
+  const { outline, full } = DRAWN[shape](r)
+  const starts = marks.map(({ x, y }) => `M${round(x)} ${round(y)}`)
+  const all = (drawn: string) => (drawn ? starts.map(start => start + drawn).join('') : '')
+  return { outline: all(outline), full: all(full) }
 }
 
 /** A stroke through each mark that is set aside. */
@@ -141,7 +147,7 @@ export function slopeBoxes(line: Slope, frame: Frame): Box[] {
 export function slopeLine(
   { text, ...line }: Slope & { text: string },
   frame: Frame,
-  { marks, radiusPx, taken }: { marks: readonly Spot[]; radiusPx: number; taken: readonly Box[] },
+  { marks, taken }: { marks: MarkGrid; taken: readonly Box[] },
 ): SlopeLine | null {
   const { emPx, measure } = frame
   const ends = endsOf(line, frame)
@@ -166,7 +172,7 @@ export function slopeLine(
       const boxes = boxesAlong(end(-1), end(1), emPx)
       const isInside = boxes.every(box => box.bottom <= frame.bottom && box.top >= frame.top)
       if (!isInside || boxes.some(box => taken.some(other => overlaps(box, other)))) continue
-      if (coveredBy(boxes, marks, radiusPx) > 0) continue
+      if (boxes.some(marks.meets)) continue
       return { from, to, words: { ...centre, degrees: (radians * 180) / Math.PI } }
     }
   return { from, to, words: null }

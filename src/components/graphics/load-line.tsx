@@ -53,8 +53,17 @@ function Drawn({ moments: all, moment, onMoment, isBare = false, ...picture }: L
   )
   const bands = useMemo(() => bandsIn(moments.map(m => m.kg)), [moments])
   const plan = useMemo(() => (isMeasured ? planLoadLine(shown, room) : null), [shown, room])
+  const patterns = useMemo(
+    () => (
+      <defs>
+        <Patterns of={of} bands={bands} />
+      </defs>
+    ),
+    [of, bands],
+  )
   const under = useMemo(() => plan && <LoadBands plan={plan} of={of} />, [plan, of])
   const over = useMemo(() => plan && <LoadWords plan={plan} />, [plan])
+  const summary = useMemo(() => (plan ? loadSummary(shown) : ''), [plan, shown])
   const table = useMemo(() => (isBare ? null : <LoadTable {...shown} />), [shown, isBare])
   if (!plan)
     return (
@@ -79,11 +88,9 @@ function Drawn({ moments: all, moment, onMoment, isBare = false, ...picture }: L
           width={plan.widthPx}
           height={plan.heightPx}
           role="img"
-          aria-label={loadSummary(shown)}
+          aria-label={summary}
         >
-          <defs>
-            <Patterns of={of} bands={bands} />
-          </defs>
+          {patterns}
           {under}
           <path class="now" d={`M${x} ${px(plot.top - 6)}V${px((terrain ?? plot).bottom + 6)}`} />
           {over}

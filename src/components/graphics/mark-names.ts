@@ -2,6 +2,7 @@
 // or what else is taken, and never out of the frame. A name without such a place is left out.
 
 import { type Box, overlaps } from './boxes'
+import type { MarkGrid } from './mark-grid'
 
 export interface Spot {
   x: number
@@ -45,7 +46,7 @@ const FARTHEST = 4
 /** The boxes of those names that have a place; who stands first chooses first. */
 export function placeNames(
   named: readonly Named[],
-  marks: readonly Spot[],
+  marks: MarkGrid,
   { taken, ...around }: Around & { taken: readonly Box[] },
 ): NameBox[] {
   const { linePx, radiusPx: r, left, right, top, bottom } = around
@@ -57,7 +58,7 @@ export function placeNames(
     box.bottom <= bottom &&
     !placed.some(other => overlaps(box, other)) &&
     !taken.some(other => overlaps(box, other)) &&
-    !marks.some(({ x, y }) => x + r > box.left && x - r < box.right && y + r > box.top && y - r < box.bottom)
+    !marks.meets(box)
   named.forEach((at, index) => {
     for (let step = 0; step <= FARTHEST; step++)
       for (const [dx, dy] of WAYS) {
@@ -74,11 +75,19 @@ export function placeNames(
 }
 
 /** Whether no other mark is as near to a box as its own. */
-function isNearest(box: Box, own: Spot, marks: readonly Spot[]): boolean {
+function isNearest(box: Box, own: Spot, marks: MarkGrid): boolean {
   const far = ({ x, y }: Spot) =>
     Math.hypot(Math.max(box.left - x, 0, x - box.right), Math.max(box.top - y, 0, y - box.bottom))
-  const ownFar = far(own)
-  return marks.every(mark => (mark.x === own.x && mark.y === own.y) || far(mark) > ownFar + GAP_PX)
+  const near = far(own) + GAP_PX
+  const around = {
+    left: box.left - near,
+    right: box.right + near,
+    top: box.top - near,
+    bottom: box.bottom + near,
+  }
+  for (const mark of marks.about(around))
+    if ((mark.x !== own.x || mark.y !== own.y) && far(mark) <= near) return false
+  return true
 }
 
 /** The boxes that a text along a sloping line takes: small ones, one after the other. */

@@ -1,8 +1,8 @@
 // "The same as a table": what a picture plots, in a box of its own that scrolls sideways where it must.
 
 import type { ComponentChildren } from 'preact'
-import { useState } from 'preact/hooks'
 import { usePortions } from '../long-list'
+import { WhenOpen } from '../pieces'
 
 /** The first cell of a row is its head. */
 export type Row = [head: ComponentChildren, ...cells: ComponentChildren[]]
@@ -16,17 +16,14 @@ export interface PictureTableProps {
   note?: string
 }
 
-/** Longer tables are drawn when they are opened, and in portions. */
+/** Longer tables are drawn in portions. */
 const SHORT = 250
 
 export function PictureTable(props: PictureTableProps) {
-  const isShort = countOf(props.rows) <= SHORT
-  const [isOpen, setOpen] = useState(false)
   return (
-    <details class="picture-same" onToggle={event => setOpen(event.currentTarget.open)}>
-      <summary>The same as a table</summary>
-      {isShort || isOpen ? <Table {...props} /> : null}
-    </details>
+    <WhenOpen class="picture-same" summary="The same as a table">
+      {() => <Table {...props} />}
+    </WhenOpen>
   )
 }
 

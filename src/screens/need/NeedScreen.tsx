@@ -104,7 +104,6 @@ function Lines({ working, ...props }: LinesProps) {
         label="Day by day"
         figure={`${km > 0 ? `${formats.km(km)}, ` : ''}${counted(reckoning.days.length, 'day')}`}
         figures="typed"
-        isMadeAhead
       >
         {() => <Days {...{ plan, reckoning, working, formats }} />}
       </Line>
@@ -116,7 +115,6 @@ function Lines({ working, ...props }: LinesProps) {
             : `base weight ${leastText(missingOf(plan), 'mass', formats.kg(reckoning.need.baseKg))}`
         }
         figures="why"
-        isMadeAhead
       >
         {() => (
           <>

@@ -97,6 +97,23 @@ function Inside({ plan, reckoning, formats, missing, moment, packIndex, setPack 
     onChoose: (index: number) => setNamed(keyOf(layers[index]!.part)),
     textOf: (index: number) => partText(layers[index]!.part, formats),
   }
+  // Of many packs these are the most elements by far, and none of them changes from moment to moment.
+  const choice = useMemo(
+    () =>
+      plan.packs.length > 1 ? (
+        <SelectOne
+          label="Pack in the picture"
+          options={plan.packs.map(({ name }, i) => ({ value: String(i), label: name }))}
+          chosen={String(packIndex)}
+          onChoose={i => setPack(Number(i))}
+        />
+      ) : null,
+    [plan.packs, packIndex, setPack],
+  )
+  const scaleLitres = useMemo(
+    () => Math.max(need.bodyLitresSafe, ...plan.packs.map(p => p.bodyLitres + p.collarLitres)),
+    [need, plan.packs],
+  )
   return (
     <div class="inside">
       <Carried {...{ parts, named, reckoning, formats, missing, moment, pack: packIndex }} />
@@ -110,7 +127,7 @@ function Inside({ plan, reckoning, formats, missing, moment, packIndex, setPack 
           need={need}
           atLeast={missing.litres.length > 0}
           moment={moments[moment]!}
-          scaleLitres={Math.max(need.bodyLitresSafe, ...plan.packs.map(p => p.bodyLitres + p.collarLitres))}
+          scaleLitres={scaleLitres}
           format={formats}
           layers={layers}
           hand={hand}
@@ -118,14 +135,7 @@ function Inside({ plan, reckoning, formats, missing, moment, packIndex, setPack 
         />
         {pack ? <Room {...{ room: pack, litres: moments[moment]!.bodyLitres, missing, formats }} /> : null}
       </div>
-      {plan.packs.length > 1 ? (
-        <SelectOne
-          label="Pack in the picture"
-          options={plan.packs.map(({ name }, i) => ({ value: String(i), label: name }))}
-          chosen={String(packIndex)}
-          onChoose={i => setPack(Number(i))}
-        />
-      ) : null}
+      {choice}
     </div>
   )
 }

@@ -5,7 +5,7 @@ import { useSystem } from '../../components/fields'
 import { useRested } from '../../components/frame'
 import { Warnings } from '../../components/judged'
 import { cautionsOf, formatsIn, isOfThisTrip, missingOf } from '../../report'
-import { reckoned } from '../../store'
+import { isBehind, reckoned } from '../../store'
 import { Answer } from './Answer'
 import './need.css'
 
@@ -26,7 +26,7 @@ export function SideAnswer() {
   const { plan } = open
   const { reckoning } = open.reckoned
   return (
-    <div class="stack">
+    <div class="stack answer-side" aria-busy={isBehind.value ? 'true' : undefined}>
       <h2 class="unseen">Answer</h2>
       <Answer {...{ plan, reckoning, formats }} missing={missingOf(plan)} />
       <Warnings cautions={cautions} />
