@@ -1,6 +1,15 @@
 import { hydrate, render } from 'preact'
 import { App, isEmptyApp, TripApp } from './app'
-import { library, loadEngine, openTrip, startStore, startUpdates, within } from './store'
+import {
+  afterPaint,
+  followTyping,
+  library,
+  loadEngine,
+  openTrip,
+  startStore,
+  startUpdates,
+  within,
+} from './store'
 import './style.css'
 import './components/components.css'
 import './components/rows.css'
@@ -42,6 +51,7 @@ async function start() {
   delete dataset.opens
   if (isForWelcome && tapped)
     [...root.querySelectorAll('button')].find(button => button.textContent === tapped)?.click()
+  followTyping(afterPaint)
   // Until here guard.ts stands in for what fails.
   dispatchEvent(new Event('app-drawn'))
   // Storing the whole app would take the network from what is tapped next.

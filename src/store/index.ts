@@ -19,6 +19,7 @@ export type { Both } from './actions'
 export type { Library, RemovedTrip, ScreenPlace, System, Theme, TripDocument } from './documents'
 export type { DryStretches } from './dry-stretches'
 export { loadEngine } from './engine'
+export { afterPaint } from './pace'
 export { BESIDE, RECEIVED_CACHE } from './places'
 export type { LastChange, OpenReckoned } from './reckoning'
 export type { CopyState, Damaged, SaveState } from './state'
@@ -38,6 +39,10 @@ export const apart: ReadonlySignal<WithDraft> = state.apart
 export const reckonedApart: ReadonlySignal<OpenReckoned | null> = state.reckonedApart
 /** The open trip settled and reckoned; null while none is open, or the engine is not there yet. */
 export const reckoned: ReadonlySignal<OpenReckoned | null> = state.reckoned
+/** What is reckoned is not yet that of what was typed last; for a frame at most. */
+export const isBehind: ReadonlySignal<boolean> = state.pace.isBehind
+/** Types into a field of the open trip, so that the reckoning follows; and how it does, from the first call of `followTyping`. */
+export const { typing, follow: followTyping } = state.pace
 /** What the last edit of the open trip, or undoing one, has changed. */
 export const lastChange: ReadonlySignal<LastChange | null> = lastChangeOf(() => ({
   trip: state.openTrip.value?.id,

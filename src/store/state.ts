@@ -27,6 +27,7 @@ import {
   withStep,
 } from './journal'
 import { tidied, withTrip } from './library'
+import { createPace } from './pace'
 import type { OpenReckoned } from './reckoning'
 import { SHELF_KEY, tripKey } from './record-places'
 
@@ -110,10 +111,18 @@ export function createState() {
       shownAs(trip, withList(trip.draft, packs.value), withListTexts(trip.typed, listTexts.value)),
     ),
   )
+  const pace = createPace()
+  const openId = computed(() => storedOpen.value?.id)
+  let last: { id: string | undefined; draft: Draft; typed: Typed; open: OpenReckoned } | null = null
   const reckoned = computed((): OpenReckoned | null => {
-    return draft.value && typed.value && engine.value
-      ? engine.value.reckonOpen(draft.value, typed.value)
-      : null
+    const [id, now, texts] = [openId.value, draft.value, typed.value]
+    if (!now || !texts || !engine.value) return null
+    const isHeld = pace.isBehind.value
+    if (last?.id === id && (isHeld || (last?.draft === now && last.typed === texts)))
+      return last?.open ?? null
+    const open = engine.value.reckonOpen(now, texts)
+    last = open && { id, draft: now, typed: texts, open }
+    return open
   })
 
   const putTrip = (trip: TripDocument, at?: number) =>
@@ -150,6 +159,7 @@ export function createState() {
 
   const putWorld = (next: World) =>
     batch(() => {
+      pace.catchUp()
       const { order, open } = library.peek()
       trips.value = next.trips
       removed.value = next.removed
@@ -225,6 +235,7 @@ export function createState() {
     tripList,
     tripsWithPacks,
     reckoned,
+    pace,
     removedTrips: computed(() => offered(removed.value)),
     canUndo: computed(() => lastDone(ownSteps.value) !== undefined),
     canRedo: computed(() => lastUndone(ownSteps.value) !== undefined),

@@ -4,7 +4,7 @@
 import { createContext } from 'preact'
 import { useContext } from 'preact/hooks'
 import { fieldAt } from '../../plan'
-import { actions, edited, library } from '../../store'
+import { actions, edited, library, typing } from '../../store'
 
 interface FieldState {
   value: unknown
@@ -26,7 +26,8 @@ export interface Edited {
 const theOpenTrip: Edited = {
   valueAt: path => fieldAt(edited.value.draft, path),
   unreadAt: path => edited.value.typed[path],
-  set: (path, value, unread) => actions.setField(path, value, unread),
+  // The field shows what was typed before all else is reckoned.
+  set: (path, value, unread) => typing(() => actions.setField(path, value, unread)),
 }
 
 const EditedContext = createContext(theOpenTrip)

@@ -1,7 +1,7 @@
 // The answer in one line, in view on every screen while one types.
 
 import { missingOf, takesNothing } from '../../report'
-import { reckoned } from '../../store'
+import { isBehind, reckoned } from '../../store'
 import { useFormats } from '../fields'
 
 import { isTelling } from './UndoBar'
@@ -22,7 +22,7 @@ export function Ticker({ onOpen }: { onOpen: () => void }) {
       </button>
     )
   return (
-    <button type="button" class="ticker" onClick={onOpen}>
+    <button type="button" class="ticker" aria-busy={isBehind.value ? 'true' : undefined} onClick={onOpen}>
       {litres.length ? 'at least ' : ''}
       <strong>{formats.litresUp(need.bodyLitres)}</strong> main body
       <span class="ticker-gap" />
