@@ -1,6 +1,6 @@
 // How long the built app takes in Chromium: the first visit on a slow link, the next one without a network, typing,
-// opening places, moving along the load line, reading a long track, and Lighthouse where it is installed. They decide no
-// test. `npm run bench:browser -- 9`: nine runs each; `-- 5 visits`: one part; `--keep` writes the table into BROWSER.md,
+// opening places, moving along the load line, a thousand packs, reading a long track, and Lighthouse where it is installed.
+// They decide no test. `npm run bench:browser -- 9`: nine runs each; `-- 5 visits`: one part; `--keep` writes the table into BROWSER.md,
 // `--dist=folder` takes another build.
 
 import { writeFileSync } from 'node:fs'
@@ -14,6 +14,7 @@ import { serve } from '../browser/server'
 import { chromiumFlags, chromiumPath } from '../tools/chromium.mjs'
 import { places, typing } from './large'
 import { hasLighthouse, lighthouse } from './lighthouse'
+import { keysBeside, packs, withPacks } from './packs'
 import type { Bench } from './phone'
 import { printTable } from './print-table'
 import { documentOf } from './sizes'
@@ -38,6 +39,8 @@ const large = await recordsOf(newId =>
   drafted(documentOf({ items: 300, stops: 60, nights: 59, packs: 100 }), newId),
 )
 const small = await recordsOf(newId => drafted(demo, newId), { demo: true })
+const few = await recordsOf(newId => drafted(withPacks(10), newId))
+const many = await recordsOf(newId => drafted(withPacks(1000), newId))
 const faults = new Set<string>()
 
 const parts: Record<string, () => Promise<void>> = {
@@ -45,6 +48,11 @@ const parts: Record<string, () => Promise<void>> = {
   offline: () => offlineRepeat(bench, small),
   typing: () => typing(bench, large),
   places: () => places(bench, large),
+  packs: async () => {
+    await packs(bench, many)
+    await keysBeside(bench, few, '10 packs')
+    await keysBeside(bench, many, '1,000 packs')
+  },
   track: () => longTrack(bench),
   lighthouse: async () => {
     if (hasLighthouse()) for (const fault of await lighthouse(bench)) faults.add(fault)
