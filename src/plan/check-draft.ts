@@ -4,7 +4,7 @@
 import type { z } from 'zod/mini'
 import { badLogPaths } from './check-log'
 import { badOwnFacts, isTakes } from './check-own-facts'
-import { type Draft, emptyDraft, type Typed, toPlanDocument } from './draft'
+import { type Draft, emptyDraft, type OfTheTrip, type Typed, toPlanDocument } from './draft'
 import { hasPlace, pathParts } from './field-path'
 import { placeInWords } from './field-words'
 import { planSchema } from './schema'
@@ -50,6 +50,13 @@ export function checkDraft(untrusted: Draft): CheckedDraft {
   draft.packs.forEach((pack, i) => {
     for (const field of badOwnFacts(pack)) takeOut(['packs', i, field])
   })
+  draft.people?.forEach((person, i) => {
+    if ('takes' in person && !isTakes(person.takes)) takeOut(['people', i, 'takes'])
+    // A document names it by its place; a draft by its id.
+    if ('pack' in person) takeOut(['people', i, 'pack'])
+  })
+  for (const [item, who] of Object.entries(draft.shared ?? {}))
+    if (typeof who !== 'string' || who.length > MOST_CHARS) takeOut(['shared', item])
   if ('takes' in draft && !isTakes(draft.takes)) takeOut(['takes'])
   if ('log' in draft) for (const path of badLogPaths(draft.log)) takeOut(['log', ...path])
   return { ok: true, draft, leftOut }
@@ -57,7 +64,7 @@ export function checkDraft(untrusted: Draft): CheckedDraft {
 
 /** The texts that could not be read as numbers, as far as they stand at a field of this draft. */
 export function checkTyped(draft: Draft, typed: Typed): Typed {
-  const fields = new Set(['name', 'carrier', 'trip', 'gear', 'packs', 'settings', 'log'])
+  const fields = new Set(['name', 'carrier', 'people', 'trip', 'gear', 'packs', 'settings', 'log'])
   const isField = (path: string) => {
     const parts = pathParts(path)
     return fields.has(parts[0] ?? '') && !parts.some(part => part in {}) && hasPlace(draft, path)
@@ -101,8 +108,16 @@ function isSwap(value: unknown): boolean {
   return checked.ok && checked.leftOut.length === 0
 }
 
-/** What belongs to an item's place in its trip. */
-const OF_THE_TRIP = ['id', 'inside', 'shelf', 'atHome', 'swaps']
+const OF_THE_TRIP: OfTheTrip[] = [
+  'id',
+  'inside',
+  'shelf',
+  'atHome',
+  'swaps',
+  'owner',
+  'carriedBy',
+  'shareable',
+]
 
 /** An ordered range of numbers, none below 0. */
 function isRange(value: unknown): boolean {

@@ -148,6 +148,7 @@ const WORDS = {
   notes: 'notes',
   tags: 'tags',
   log: 'notes of the trip',
+  shared: 'who carries it',
   weighedKg: 'mass on the scale',
   weighedWaterLitres: 'water on the scale',
   foodKg: 'food left',
@@ -199,6 +200,12 @@ function stopName({ trip: { stops } }: Draft, id: string): string {
   return nameOf(stops[index], stopStandIn(index, stops.length))
 }
 
+/** A person's name, or what stands in for it. */
+export function personName({ people = [] }: Pick<Draft, 'people'>, id: string): string {
+  const at = people.findIndex(person => person.id === id)
+  return nameOf(people[at], `Person ${at + 1}`)
+}
+
 /** The thing a path leads into, by name: `Food`, `Camp 2`, `Water habits`, `Big pack, as sold`. */
 export function thingAt(draft: Draft, path: string): string {
   const [area = '', part = '', id = '', subId] = pathParts(path)
@@ -208,6 +215,7 @@ export function thingAt(draft: Draft, path: string): string {
     const setup = subId && fieldAt(draft, fieldPath(area, part, id, subId))
     return setup ? `${pack}, ${nameOf(setup, 'unnamed set-up')}` : pack
   }
+  if (area === 'people' && part) return personName(draft, part)
   if (area === 'trip' && part === 'stops' && id) return stopName(draft, id)
   if (area === 'log' && STOP_NOTES.includes(part) && id) return stopName(draft, id)
   return THINGS[area === 'trip' ? part : area] ?? 'Trip'

@@ -5,4 +5,4 @@ export const PLAN_VERSION = 1
 
 /** How the app keeps a trip: a plan while it is being typed. */
 export const TRIP_FORMAT = 'pack-reckoner/trip'
-export const TRIP_VERSION = 4
+export const TRIP_VERSION = 5

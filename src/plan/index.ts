@@ -5,6 +5,7 @@ export { type CheckedDraft, checkDraft, checkTyped } from './check-draft'
 export { cleanText, cleanWords } from './clean-words'
 export { completePack, completePlan, fullnessNotClosing } from './complete'
 export * as defaults from './defaults'
+export { documentOfPerson, withPacksOnly } from './document-parts'
 export {
   type Draft,
   type DraftDocument,
@@ -12,6 +13,7 @@ export {
   type DraftItem,
   type DraftLeg,
   type DraftPack,
+  type DraftPerson,
   type DraftSetup,
   type DraftStop,
   emptyDraft,
@@ -51,7 +53,7 @@ export {
 } from './edits'
 export { fieldOf } from './field-of'
 export { fieldAt, fieldPath, hasPlace, pathParts, stillTyped } from './field-path'
-export { describeField, fieldWord } from './field-words'
+export { describeField, fieldWord, personName } from './field-words'
 export {
   type Amount,
   type Choice,
@@ -68,6 +70,7 @@ export {
   type PackDocument,
   type PackingDocument,
   type PartyDocument,
+  type PersonDocument,
   type PlanDocument,
   type SetupDocument,
   type StopDocument,
@@ -82,23 +85,36 @@ export { withoutOldNo } from './old-no'
 export { tagsIn } from './own-tags'
 export { withPaceBy } from './pace'
 export {
+  completeAny,
   isParty,
   type Parsed,
   type ParsedAny,
   parseAny,
   parseAnyText,
+  parseAnyValue,
   parseForeign,
   parsePlan,
   parsePlanText,
-  parsePlanValue,
   pathText,
   problemInWords,
 } from './parse'
+export {
+  addPerson,
+  canAddPerson,
+  oneForEach,
+  pinItem,
+  removePerson,
+  setOwner,
+  staysWithOwner,
+  takenBy,
+  takesPath,
+  withShared,
+} from './people'
 export type { Problem } from './problem'
 export { QUICK_DAY, type QuickTrip, quickTrip } from './quick-trip'
 export { type LeftOut, MASS_KG as STAND_IN_MASS_KG } from './repair'
 export { setField } from './set-field'
-export { type Settled, settle } from './settle'
+export { type Settled, type SettledAlone, settle, settleAny } from './settle'
 export { plainLetters, soughtWords } from './sought'
 export { withSpread } from './spread-masses'
 export { keepTag, type Rating, readRating, type Tag } from './tag'

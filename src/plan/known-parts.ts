@@ -7,9 +7,8 @@ import { completeItem, completePack } from './complete'
 import {
   checkKind,
   completeAny,
-  ofOneHiker,
-  type Parsed,
-  parsePlan,
+  type ParsedAny,
+  parseAny,
   problemsOf,
   refusedFor,
   tooMuchIn,
@@ -53,15 +52,15 @@ const rank = ({ path: [part] }: Problem) => {
 }
 
 /**
- * The same as `parsePlan(document)`, for a document whose depth is within the caps and whose items and packs are objects
+ * The same as `parseAny(document)`, for a document whose depth is within the caps and whose items and packs are objects
  * that nobody changes once they are in one.
  */
-export function parseWithKnown(document: { gear: readonly object[]; packs: readonly object[] }): Parsed {
+export function parseWithKnown(document: { gear: readonly object[]; packs: readonly object[] }): ParsedAny {
   const gear = document.gear.map(checkItem)
   const packs = document.packs.map(checkPack)
   const isTooLong = gear.length > CAPS.items || packs.length > CAPS.packs
   // What is over a cap ends the check before the schema is asked, in an order of its own.
-  if (isTooLong || [...gear, ...packs].some(each => !each.ok && each.isTooMuch)) return parsePlan(document)
+  if (isTooLong || [...gear, ...packs].some(each => !each.ok && each.isTooMuch)) return parseAny(document)
   const others = { ...document, gear: [], packs: [] }
   const wrongKind = checkKind(others)
   if (wrongKind) return wrongKind
@@ -74,7 +73,7 @@ export function parseWithKnown(document: { gear: readonly object[]; packs: reado
   const broken = checkRules(whole)
   if (broken.length > 0) return refusedFor(broken)
   const plan = completeAny(whole, { gear: items.complete, packs: sacks.complete })
-  return ofOneHiker({ ok: true, document: whole, plan })
+  return { ok: true, document: whole, plan }
 }
 
 /** The parts that are right; what is wrong with the others goes to the problems, each at its place. */

@@ -42,12 +42,12 @@ export function parseAnyText(text: string): ParsedAny {
     if (text.includes('\0')) return refuse('is not UTF-8 text: save it as UTF-8, or export it anew')
     return refuse(`is not JSON (${cleanText(oneLine(error))}): mend it or export it anew`)
   }
-  return withFewProblems(parseAnyForeign(value))
+  return withFewProblems(parseForeign(value))
 }
 
-/** As {@link parsePlanText}, for what JSON has made of a text of so many characters. */
-export const parsePlanValue = (value: unknown, chars: number): Parsed =>
-  refusedByLength(chars) ?? ofOneHiker(withFewProblems(parseAnyForeign(value)))
+/** As {@link parseAnyText}, for what JSON has made of a text of so many characters. */
+export const parseAnyValue = (value: unknown, chars: number): ParsedAny =>
+  refusedByLength(chars) ?? withFewProblems(parseForeign(value))
 
 // UTF-16 units are at most the UTF-8 bytes, so this cap never refuses a file under it.
 const refusedByLength = (chars: number): Refused | null =>
@@ -66,10 +66,8 @@ function withFewProblems(parsed: ParsedAny): ParsedAny {
   return { ok: false, problems: [first, ...rest.slice(0, MOST_PROBLEMS - 1), last] }
 }
 
-/** As {@link parsePlan}, for a plan that somebody else may have written: its words are cleaned before they are checked. */
-export const parseForeign = (value: unknown): Parsed => ofOneHiker(parseAnyForeign(value))
-
-const parseAnyForeign = (value: unknown): ParsedAny => checkKind(value) ?? parseAny(cleanWords(value))
+/** As {@link parseAny}, for a plan that somebody else may have written: its words are cleaned before they are checked. */
+export const parseForeign = (value: unknown): ParsedAny => checkKind(value) ?? parseAny(cleanWords(value))
 
 /** What the parser says of the place, without its verdict on the whole. */
 const oneLine = (error: unknown) =>
@@ -81,16 +79,13 @@ const oneLine = (error: unknown) =>
 /** Checks a value against the plan's schema and rules, and fills in the defaults. */
 export const parsePlan = (value: unknown): Parsed => ofOneHiker(parseAny(value))
 
-/** What cannot share out what is carried says so, and takes nothing apart. */
-export function ofOneHiker(parsed: ParsedAny): Parsed {
+/** Where only a lone hiker can stand, a plan of several people is refused whole. */
+function ofOneHiker(parsed: ParsedAny): Parsed {
   if (!parsed.ok) return parsed
   const { document, plan } = parsed
   if (!isParty(plan) && isOfOne(document)) return { ok: true, document, plan }
-  const words =
-    'a plan of several people: the command line calculates it; this app does not yet, so open it there or give one carrier'
-  const said =
-    'this is a plan of several people: the command line calculates it, this app does not yet; choose a plan of one hiker'
-  return refuse(words, ['people'], said)
+  const words = 'a plan of several people where one hiker is asked for: give one carrier'
+  return refuse(words, ['people'], 'this is a plan of several people: choose a plan of one hiker')
 }
 
 export const isParty = (plan: Plan | PartyPlan): plan is PartyPlan => 'people' in plan

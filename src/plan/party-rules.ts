@@ -14,7 +14,7 @@ export function checkParty(plan: WrittenPlan): Problem[] {
   const both = problem(
     ['people'],
     'stands in for carrier, which is given as well: remove one of the two',
-    'the command line calculates for several people, this app does not yet: take them out',
+    'several people and a lone hiker are both given: take one of the two out',
   )
   return [
     ...(carrier ? [both] : []),

@@ -1,10 +1,12 @@
 // Mends one finding about a plan document at its path: a stand-in, the default, or the thing left out; and says so.
 
+import type { Takes } from './app-fields'
 import { CAPS } from './caps'
 import { type Branch, copied, entries, isBranch, isCopyOf } from './copies'
 import type { Draft, Typed } from './draft'
 import { fieldPath } from './field-path'
 import { fieldWord, nameOf } from './field-words'
+import { staysWithOwner } from './people'
 import type { Problem } from './problem'
 
 export interface LeftOut {
@@ -30,6 +32,8 @@ export interface Work {
   document: Branch & Record<KeptList, Branch[]>
   /** The items and packs that were copied once more in this round, so that they may be mended. */
   own: WeakSet<object>
+  /** The pack that each of several people takes. */
+  taken: (Takes | null)[]
   /** The id under which the app knows a part of the document. */
   ids: WeakMap<object, string>
   said: Map<string, LeftOut>
@@ -43,12 +47,14 @@ export const branch = (value: unknown): Branch => (isBranch(value) ? value : {})
 /** A value that a plan cannot be without, what stands in for it, and what to say of it. */
 const STAND_INS: Readonly<Record<string, { value: number | null; so: string }>> = {
   'carrier/massKg': { value: MASS_KG, so: `${MASS_KG} kg is assumed` },
+  'people/massKg': { value: MASS_KG, so: 'what is shared out goes by mass alone' },
   'leg/km': { value: 0, so: 'it is counted as 0 km' },
   'gear/massKg': { value: null, so: 'it is counted as weighing nothing' },
   'gear/litres': { value: null, so: 'it is counted as taking no room' },
 }
 
 export function repair(work: Work, problem: Problem) {
+  const { document } = work
   const { path, message: written, said: message = written } = problem
   if (path[0] === 'packings' && path.length > 1) return leaveOutPacking(work, problem)
   const spot = follow(work, path)
@@ -64,7 +70,11 @@ export function repair(work: Work, problem: Problem) {
     }
     tell()
     work.later.push(tell)
-  } else if (key === 'name' && kind !== 'gear' && kind) {
+  } else if (key === 'owner' && staysWithOwner(parent)) {
+    const [first] = entries(document.people)
+    parent.owner = first?.id
+    work.say(at, `nobody’s yet: until you say whose it is, it goes with ${nameOf(first, 'Person 1')}`)
+  } else if (key === 'name' && kind !== 'gear' && kind !== 'people' && kind) {
     parent[key] = nameOf(null, kind === 'stops' ? 'Stop' : kind === 'packs' ? 'Pack' : 'Set-up')
     work.say(at, `${why(work, at, message)}a stand-in is used`)
   } else if (key === 'leg' && value === undefined) {
@@ -96,7 +106,7 @@ function leaveOutPacking({ document, say }: Work, { path, message }: Problem) {
 }
 
 const capOf = (key: string) =>
-  key === 'gear' ? CAPS.items : CAPS[key as 'stops' | 'packs' | 'setups' | 'packings']
+  key === 'gear' ? CAPS.items : CAPS[key as 'stops' | 'packs' | 'setups' | 'packings' | 'people']
 
 /** Whether anything depends on the value: fuel is weighed by what it must boil, and worn things take no room. */
 const needed = (item: Branch, key: string) =>
@@ -115,6 +125,10 @@ export function why({ typed }: Work, at: string, message: string | null): string
 export function instead(kind: string, key: string): string {
   if (key === 'inside') return 'it is carried on its own'
   if (key === 'ascentM' || key === 'descentM') return 'it is counted as 0 m'
+  if (key === 'carriedBy' || key === 'shareable') return 'that is not counted'
+  if (key === 'owner') return 'it is everybody’s'
+  if (key === 'by') return 'each carries the same share of their limit'
+  if (key === 'waterShare') return 'as much as the others is counted'
   if (key === 'count') return 'it is counted once'
   // No air temperature is usual.
   if (key === 'airC') return 'it is left out'

@@ -6,13 +6,14 @@ import { type Branch, copied, entries, freshItem, isBranch, knownItem } from './
 import type { Draft, Typed } from './draft'
 import { fieldAt, fieldPath, hasPlace, pathParts } from './field-path'
 import { nameOf, stopStandIn, thingAt } from './field-words'
-import type { PlanDocument } from './fields'
+import type { PlanDocument, WrittenPlan } from './fields'
 import { PLAN_FORMAT, PLAN_VERSION } from './format'
 import { withKindsEnds } from './kinds'
 import { parseWithKnown } from './known-parts'
 import { packPart } from './pack-parts'
 import { withItemIds } from './packed-ids'
-import { type Parsed, parsePlan } from './parse'
+import { type ParsedAny, parseAny } from './parse'
+import { peoplePart, placePacks } from './people-part'
 import {
   branch,
   instead,
@@ -25,27 +26,39 @@ import {
   why,
 } from './repair'
 import { withoutLogTexts } from './trip-marks'
-import type { Plan } from './types'
+import type { PartyPlan, Plan } from './types'
 
+/** A draft of one hiker, or of several people. */
 export interface Settled {
-  document: PlanDocument
-  plan: Plan
+  document: WrittenPlan
+  plan: Plan | PartyPlan
   leftOut: LeftOut[]
   /** The draft's id of each pack of the plan: some of the draft's may be left out. */
   packIds: string[]
+  /** Who carries what, as several people have shared it out last, by the ids of item and person. */
+  shared: Readonly<Record<string, string>>
 }
 
-type Found = Extract<Parsed, { ok: true }>
+export type SettledAlone = Settled & { document: PlanDocument; plan: Plan }
+
+type Found = Extract<ParsedAny, { ok: true }>
 
 /** Mending one finding can show another, as taking a container's room away shows what was inside; not for long. */
 const MOST_ROUNDS = 10
 
 /** The plan that stands for a draft. Never throws, whatever the draft holds; see {@link LeftOut} for what it says. */
-export const settle = (draft: Draft, typed: Typed = {}): Settled => settleBy(parseWithKnown, draft, typed)
+export const settleAny = (draft: Draft, typed: Typed = {}): Settled => settleBy(parseWithKnown, draft, typed)
 
-/** As {@link settle}, with another way to check the document: any gives the same. */
+/** As {@link settleAny}, for one hiker: of several people nothing is looked at. */
+export function settle(draft: Draft, typed: Typed = {}): SettledAlone {
+  const { people: _people, split: _split, shared: _shared, ...alone } = branch(draft)
+  return settleAny(alone as unknown as Draft, typed) as SettledAlone
+}
+
+/** As {@link settleAny}, with another way to check the document: any gives the same. */
 export function settleBy(check: typeof parseWithKnown, draft: Draft, typed: Typed): Settled {
   const work = workingCopy(draft, typed)
+  placePacks(work)
   let parsed = check(work.document)
   for (let round = 0; !parsed.ok && round < MOST_ROUNDS; round++) {
     // What was checked must not change any more, so each round copies the items it mends.
@@ -53,17 +66,19 @@ export function settleBy(check: typeof parseWithKnown, draft: Draft, typed: Type
     for (const problem of parsed.problems) repair(work, problem)
     removeMarked(work.document)
     keepMended(work)
+    placePacks(work)
     parsed = check(work.document)
   }
   if (!parsed.ok) {
     work.say('', 'nothing of it could be read, so a bare trip stands in')
-    parsed = parsePlan(bareDocument())
+    parsed = parseAny(bareDocument())
   }
   for (const tell of work.later) tell()
   sayTyped(work)
   const { document, plan } = parsed as Found
   const packIds = entries(work.document.packs).map(pack => work.ids.get(pack) ?? '')
-  return { document, plan: withKindsEnds(plan), leftOut: [...work.said.values()], packIds }
+  const shared = branch(draft.shared) as Record<string, string>
+  return { document, plan: withKindsEnds(plan), leftOut: [...work.said.values()], packIds, shared }
 }
 
 function bareDocument(): Branch {
@@ -73,7 +88,15 @@ function bareDocument(): Branch {
 
 /** A copy that may be mended in place, its lists lists and its parts named. What is no part of a plan stays for the schema. */
 function workingCopy(untrusted: Draft, typed: Typed): Work {
-  const { gear: gearGiven, packs: packsGiven, takes: _takes, log: _log, ...others } = branch(untrusted)
+  const {
+    gear: gearGiven,
+    packs: packsGiven,
+    people: peopleGiven,
+    takes,
+    log: _log,
+    shared: _shared,
+    ...others
+  } = branch(untrusted)
   const copy = branch(copied(others, CAPS.depth - 1))
   const trip = branch(copy.trip)
   const given = entries(gearGiven)
@@ -81,6 +104,7 @@ function workingCopy(untrusted: Draft, typed: Typed): Work {
   const draft = {
     ...copy,
     gear: given,
+    people: entries(peopleGiven),
     packs: entries(packsGiven),
     trip: { ...trip, stops: entries(trip.stops) },
   } as unknown as Draft
@@ -117,22 +141,29 @@ function workingCopy(untrusted: Draft, typed: Typed): Work {
     return part
   })
 
-  const taken = new Set<string>()
+  const people = listOf(peopleGiven, 'people').map((person, i, all) => {
+    const part = peoplePart(person, i, { all, takes, carrier: copy.carrier })
+    ids.set(part.person, part.id)
+    return part
+  })
+
+  const known = new Set<string>()
   const gear = listOf(gearGiven, 'gear').map((item, i) => {
     let id = typeof item.id === 'string' && item.id ? item.id : `item ${i + 1}`
-    if (id.length > CAPS.nameLength || taken.has(id)) id = `item ${i + 1}`
-    while (taken.has(id)) id += '′'
-    taken.add(id)
+    if (id.length > CAPS.nameLength || known.has(id)) id = `item ${i + 1}`
+    while (known.has(id)) id += '′'
+    known.add(id)
     const part = id === item.id ? knownItem(item) : freshItem(item, id)
     if (typeof item.id === 'string') ids.set(part, item.id)
     return part
   })
 
+  const { carrier, ...parts } = copy
   const document = {
-    ...copy,
+    ...parts,
     format: PLAN_FORMAT,
     version: PLAN_VERSION,
-    carrier: branch(copy.carrier),
+    ...(people.length > 0 ? { people: people.map(({ person }) => person) } : { carrier: branch(carrier) }),
     trip: { ...trip, stops },
     gear,
     packs,
@@ -148,6 +179,7 @@ function workingCopy(untrusted: Draft, typed: Typed): Work {
     document,
     ids,
     own,
+    taken: people.map(({ takes: pack }) => pack),
     said,
     say,
     later: [],

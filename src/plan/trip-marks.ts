@@ -3,6 +3,7 @@
 import type { Takes } from './app-fields'
 import type { Draft, Typed } from './draft'
 import { fieldPath, pathParts, setField } from './field-path'
+import { takesPath } from './people'
 import type { Marks } from './trip-log'
 
 /** The lists of marks. */
@@ -20,10 +21,10 @@ export const mark = (draft: Draft, list: MarkList, id: string, isOn: boolean): D
 export const unmarked = (draft: Draft, id: string): Draft =>
   MARK_LISTS.reduce((made, list) => mark(made, list, id, false), draft)
 
-/** The draft weighed in that pack, which the trip then takes; without one, the trip takes what it took. */
-export function withWeighedIn(draft: Draft, pack: Takes | undefined): Draft {
+/** The draft weighed in that pack, which is then the one taken, of several people by that one; without one, what was taken stays. */
+export function withWeighedIn(draft: Draft, pack: Takes | undefined, person: string | null): Draft {
   const noted = setField(draft, 'log/weighedBare', pack ? undefined : true)
-  return pack ? setField(noted, 'takes', pack) : noted
+  return pack ? setField(noted, takesPath(draft, person), pack) : noted
 }
 
 /** A copy begins anew: nothing of it is packed yet. */

@@ -257,6 +257,8 @@ export function createActions(state: State, { now, newId }: Clock) {
     setBrightSun: (brightSun: boolean) => setLibrary({ brightSun }),
     setLargeTargets: (largeTargets: boolean) => setLibrary({ largeTargets }),
     setPackColumns: (packColumns: string[]) => setLibrary({ packColumns }),
+    /** Shows the figures of one of several people. */
+    setPerson: (person: string) => setLibrary({ person }),
     setPlace: (place: ScreenPlace) => setLibrary({ place }),
     /** Once for all: a visit that says nothing new writes nothing. */
     noteToldWhy() {

@@ -1,6 +1,6 @@
 // What an edit of the open trip has changed in its figures and answers.
 
-import type { Settled } from '../plan'
+import type { Plan, Settled } from '../plan'
 import type { Answer, Reckoned, Reckoning } from '../reckon'
 
 export interface LastChange {
@@ -12,7 +12,7 @@ export interface LastChange {
   answers: { name: string; answer: Answer }[]
 }
 
-type Known = Pick<Settled, 'plan' | 'packIds'> & { reckoned: Reckoned }
+type Known = Pick<Settled, 'packIds'> & { plan: Plan; reckoned: Reckoned }
 
 /** Null where one of the two has no figures. */
 export function changeBetween(before: Known, after: Known): LastChange | null {

@@ -44,6 +44,8 @@ export interface Library {
   /** The columns chosen for the table of packs; absent: the usual ones. */
   packColumns?: string[] | undefined
   place: ScreenPlace
+  /** Of several people the one whose figures are shown, by id. */
+  person?: string
   /** It was said on this device that figures can be asked. */
   toldWhy?: boolean
 }
@@ -72,7 +74,7 @@ export interface Step {
 /** A trip that was removed, or whose making was undone, as it was. */
 export interface RemovedTrip {
   format: 'pack-reckoner/removed'
-  version: 4
+  version: 5
   trip: TripDocument
   /** When, in milliseconds since 1970. */
   at: number
@@ -90,7 +92,7 @@ export interface History {
 /** What was unsaved when a page went away. */
 export interface Unsaved {
   format: 'pack-reckoner/parting'
-  version: 5
+  version: 6
   /** Trips, and the states of each that it may replace, by their `changedAt`. */
   trips: { document: TripDocument; over: number[] }[]
   /** Of the shelf only what differs: as it is, and the states it was made from, of which the last may be stored or not. */

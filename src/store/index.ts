@@ -21,7 +21,7 @@ export type { DryStretches } from './dry-stretches'
 export { loadEngine } from './engine'
 export { afterPaint } from './pace'
 export { BESIDE, RECEIVED_CACHE } from './places'
-export type { LastChange, OpenReckoned } from './reckoning'
+export type { LastChange, OpenParty, OpenReckoned } from './reckoning'
 export type { CopyState, Damaged, SaveState } from './state'
 export { within } from './within'
 export { access, actions, flush, newId, startStore }
@@ -37,6 +37,8 @@ export const edited: ReadonlySignal<WithDraft> = state.edited
 /** The packs apart from any trip. */
 export const apart: ReadonlySignal<WithDraft> = state.apart
 export const reckonedApart: ReadonlySignal<OpenReckoned | null> = state.reckonedApart
+/** The one of several people whose figures are shown, by id; null: a lone hiker's. */
+export const person: ReadonlySignal<string | null> = state.person
 /** The open trip settled and reckoned; null while none is open, or the engine is not there yet. */
 export const reckoned: ReadonlySignal<OpenReckoned | null> = state.reckoned
 /** What is reckoned is not yet that of what was typed last; for a frame at most. */

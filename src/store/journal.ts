@@ -188,7 +188,7 @@ export function takeAway(
   // No two share their time, so that they stand in order.
   let time = at
   for (const other of world.removed.values()) time = Math.max(time, other.at + 1)
-  world.removed.set(id, { format: 'pack-reckoner/removed', version: 4, trip, at: time, how })
+  world.removed.set(id, { format: 'pack-reckoner/removed', version: 5, trip, at: time, how })
   world.order = world.order.filter(other => other !== id)
   if (world.open === id) world.open = before && world.trips.has(before) ? before : null
   return true

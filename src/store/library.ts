@@ -58,6 +58,7 @@ export function merged(base: Library, ours: Library, theirs: Library): Library {
     largeTargets: pick('largeTargets'),
     packColumns: pick('packColumns'),
     place: pick('place'),
+    ...(person => person && { person })(pick('person')),
     order: mergedOrder(base.order, ours.order, theirs.order),
     // Said is said, in whichever tab.
     ...(ours.toldWhy || theirs.toldWhy ? { toldWhy: true } : {}),

@@ -27,6 +27,9 @@ const pack = thing({ setups: list(thing()) })
 
 const draft = z.looseObject({
   carrier: z.looseObject({}),
+  people: z.optional(list(thing())),
+  split: part,
+  shared: part,
   trip: z.looseObject({ stops: list(thing({ leg: part })), pace: part, water: part, meals: part }),
   gear: list(thing({ fuel: part })),
   packs: list(pack),
@@ -76,13 +79,15 @@ const said = (old: unknown) => ({ ...(withoutOldNo(old) as object), version: 2 }
 const tripWithoutPacks = (old: unknown) => ({ ...(old as object), version: 3 })
 /** 3 to 4 of a trip: it may hold what is noted on packing day, on the way and after. */
 const tripWithLog = (old: unknown) => ({ ...(old as object), version: 4 })
+/** 4 to 5 of a trip: it may be of several people. */
+const tripOfSeveral = (old: unknown) => ({ ...(old as object), version: 5 })
 /** 2 to 3 of the shelf: it holds the packs too. */
 const withPacks = (old: unknown) => ({ ...(old as object), version: 3, packs: [] })
 
 export const TRIP: Kind<TripDocument> = {
   ...PLACES.trip,
   format: 'pack-reckoner/trip',
-  ladder: [said, tripWithoutPacks, tripWithLog],
+  ladder: [said, tripWithoutPacks, tripWithLog, tripOfSeveral],
   shape: tripShape,
 }
 
@@ -99,6 +104,7 @@ export const LIBRARY: Kind<Library> = {
     largeTargets: z.optional(z.boolean()),
     packColumns: z.optional(list(z.string())),
     place: z.object({ screen: z.string(), detail: z.nullable(z.string()), scrollY: z.number() }),
+    person: z.optional(z.string()),
     toldWhy: z.optional(z.boolean()),
   }),
 }
@@ -125,6 +131,7 @@ export const REMOVED: Kind<RemovedTrip> = {
     old => ({ ...(old as object), version: 2, trip: said((old as RemovedTrip).trip) }),
     old => ({ ...(old as object), version: 3, trip: tripWithoutPacks((old as RemovedTrip).trip) }),
     old => ({ ...(old as object), version: 4, trip: tripWithLog((old as RemovedTrip).trip) }),
+    old => ({ ...(old as object), version: 5, trip: tripOfSeveral((old as RemovedTrip).trip) }),
   ],
   shape: z.object({ trip: tripShape, at: z.number(), how: z.enum(['removed', 'undone']) }),
 }
@@ -151,8 +158,9 @@ export const UNSAVED: Kind<Unsaved> = {
       steps: (old as Unsaved).steps.map(said),
     }),
     old => ({ ...unsavedBy(old as Unsaved, tripWithoutPacks, withPacks), version: 4 }),
-    // 4 to 5: as the trips.
+    // 4 to 5, and 5 to 6: as the trips.
     old => ({ ...unsavedBy(old as Unsaved, tripWithLog, shelf => shelf), version: 5 }),
+    old => ({ ...unsavedBy(old as Unsaved, tripOfSeveral, shelf => shelf), version: 6 }),
   ],
   shape: z.object({
     trips: list(z.object({ document: tripShape, over: list(z.number()) })),

@@ -111,17 +111,23 @@ export function createState() {
       shownAs(trip, withList(trip.draft, packs.value), withListTexts(trip.typed, listTexts.value)),
     ),
   )
+  /** The one of several people whose figures are shown; null: a lone hiker's. */
+  const person = computed(() => {
+    const people = storedDraft.value?.people ?? []
+    const chosen = library.value.person
+    return (people.find(({ id }) => id === chosen) ?? people[0])?.id ?? null
+  })
   const pace = createPace()
-  const openId = computed(() => storedOpen.value?.id)
-  let last: { id: string | undefined; draft: Draft; typed: Typed; open: OpenReckoned } | null = null
+  const shown = computed(() => `${storedOpen.value?.id} ${person.value}`)
+  let last: { shown: string; draft: Draft; typed: Typed; open: OpenReckoned } | null = null
   const reckoned = computed((): OpenReckoned | null => {
-    const [id, now, texts] = [openId.value, draft.value, typed.value]
+    const [now, texts] = [draft.value, typed.value]
     if (!now || !texts || !engine.value) return null
     const isHeld = pace.isBehind.value
-    if (last?.id === id && (isHeld || (last?.draft === now && last.typed === texts)))
-      return last?.open ?? null
-    const open = engine.value.reckonOpen(now, texts)
-    last = open && { id, draft: now, typed: texts, open }
+    if (last?.shown === shown.value && (isHeld || (last.draft === now && last.typed === texts)))
+      return last.open
+    const open = engine.value.reckonOpen(now, texts, person.value)
+    last = open && { shown: shown.value, draft: now, typed: texts, open }
     return open
   })
 
@@ -236,6 +242,7 @@ export function createState() {
     tripsWithPacks,
     reckoned,
     pace,
+    person,
     removedTrips: computed(() => offered(removed.value)),
     canUndo: computed(() => lastDone(ownSteps.value) !== undefined),
     canRedo: computed(() => lastUndone(ownSteps.value) !== undefined),

@@ -28,7 +28,7 @@ export function whenAside(changes: readonly Change[]): 'now' | 'soon' | 'on-leav
 
 /** Null when nothing that counts is unsaved. `inFlight`: what a save under way may yet write. */
 export function unsavedOf(changes: readonly Change[], inFlight: readonly Change[]): Unsaved | null {
-  const unsaved: Unsaved = { format: 'pack-reckoner/parting', version: 5, trips: [], shelf: null, steps: [] }
+  const unsaved: Unsaved = { format: 'pack-reckoner/parting', version: 6, trips: [], shelf: null, steps: [] }
   const sentBy = new Map(inFlight.map(change => [change.key, change.value]))
   for (const { key, value, known } of changes) {
     if (!value) continue

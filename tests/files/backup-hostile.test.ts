@@ -35,7 +35,7 @@ describe('a file that is no backup', () => {
     expect(messageOf('{"format":"pack-reckoner/plan","version":1}')).toMatch(/no backup of Pack Reckoner/)
     for (const text of ['[]', '7', 'null', '"x"']) expect(messageOf(text)).toMatch(/no backup|cut short/)
     expect(messageOf('{]}')).toMatch(/is damaged/)
-    expect(messageOf(textOf({ version: 4 }))).toMatch(/newer version .* update it/)
+    expect(messageOf(textOf({ version: 5 }))).toMatch(/newer version .* update it/)
     for (const version of [0, '1', 1.5, null]) expect(messageOf(textOf({ version }))).toMatch(/which version/)
   })
 
@@ -126,7 +126,7 @@ describe('damaged entries', () => {
   })
 
   test('of a newer kind are left out with the reason', () => {
-    const found = opened(textOf({ trips: [trip('a'), { ...trip('b'), version: 5 }] }))
+    const found = opened(textOf({ trips: [trip('a'), { ...trip('b'), version: 6 }] }))
     expect(found.leftOut[0]).toMatch(/Trip 2 “Ridge” was saved by a newer version/)
   })
 

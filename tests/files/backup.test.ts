@@ -25,7 +25,7 @@ const plain = (contents: Contents) => canonical(cleanWords(contents))
 
 const tripOf = (id: string, name: string, changedAt = 1): Contents['trips'][number] => ({
   format: 'pack-reckoner/trip',
-  version: 4,
+  version: 5,
   id,
   demo: false,
   changedAt,
@@ -39,7 +39,7 @@ describe('a backup', () => {
   test('is written piece by piece as it would be in one go', () => {
     fc.assert(
       fc.property(anyContents, ({ trips, shelf, settings }) => {
-        const head = { format: 'pack-reckoner/backup', version: 3, savedOn: DAY }
+        const head = { format: 'pack-reckoner/backup', version: 4, savedOn: DAY }
         const whole = {
           ...head,
           settings,

@@ -136,7 +136,7 @@ const trip: fc.Arbitrary<BackupTrip> = fc
   .tuple(id, fc.boolean(), time, draft, name, fc.option(profile))
   .map(([key, demo, changedAt, made, text, terrain]) => ({
     format: 'pack-reckoner/trip',
-    version: 4,
+    version: 5,
     id: key,
     demo,
     changedAt,

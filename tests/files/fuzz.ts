@@ -14,7 +14,15 @@ import { readLink } from '../../src/files/share'
 import { toBase64url } from '../../src/files/share/base64url'
 import { crc32 } from '../../src/files/share/crc32'
 import { sealed } from '../../src/files/share/link'
-import { type Draft, defaults, emptyDraft, parseForeign, parsePlanText, settle } from '../../src/plan'
+import {
+  type Draft,
+  defaults,
+  emptyDraft,
+  parseAnyText,
+  parseForeign,
+  settle,
+  settleAny,
+} from '../../src/plan'
 import { readRating } from '../../src/plan/tag'
 import { editText, formatQuantity, parseQuantity, type Quantity } from '../../src/units'
 import worked from '../engine/fixtures/worked-plan.json'
@@ -32,7 +40,7 @@ const system = fc.constantFrom('metric' as const, 'us' as const)
 
 const planText: Door = {
   name: 'the text of a plan file',
-  property: fc.property(mutated(planTexts), text => expectPlanOrProblems(parsePlanText(text), text)),
+  property: fc.property(mutated(planTexts), text => expectPlanOrProblems(parseAnyText(text), text)),
 }
 
 const planObject: Door = {
@@ -46,7 +54,7 @@ const draft: Door = {
   name: 'a draft with anything in it',
   cost: 2,
   property: fc.property(fc.oneof(anyDraft, mutatedObject(plans)), anyTyped, (given, typed) => {
-    const { document, leftOut } = settle(given as Draft, typed)
+    const { document, leftOut } = settleAny(given as Draft, typed)
     expectReckons(document)
     for (const { message } of leftOut) expect(message).toMatch(/\S/)
   }),

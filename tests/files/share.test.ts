@@ -4,12 +4,27 @@ import { crc32 as zlibCrc32 } from 'node:zlib'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import demo from '../../data/demo-plan.json'
-import { readLink, SHARE_CAPS, shareLink, withoutCarrier } from '../../src/files/share'
+import {
+  asSharedOut,
+  readLink,
+  SHARE_CAPS,
+  shareLink,
+  withoutBodies,
+  withoutNames,
+} from '../../src/files/share'
 import { fromBase64url, toBase64url } from '../../src/files/share/base64url'
 import { crc32 } from '../../src/files/share/crc32'
 import { deflate, inflate } from '../../src/files/share/deflate'
-import { completePlan, type PlanDocument, parsePlan } from '../../src/plan'
+import {
+  completePlan,
+  documentOfPerson,
+  type PlanDocument,
+  parsePlan,
+  type WrittenPlan,
+  withPacksOnly,
+} from '../../src/plan'
 import { reckon } from '../../src/reckon'
+import { family } from '../engine/family'
 
 const BASE = new URL('https://packs.example/app/?from=mail#old')
 
@@ -19,7 +34,7 @@ function checked(value: unknown): PlanDocument {
   return parsed.document
 }
 
-async function linkOf(document: PlanDocument): Promise<string> {
+async function linkOf(document: WrittenPlan): Promise<string> {
   const made = await shareLink(document, BASE)
   if (!made.ok) throw new Error(made.message)
   return made.link
@@ -44,7 +59,7 @@ describe('a shared link', () => {
       ...demoPlan,
       gear: demoPlan.gear?.map(bare),
     })
-    expect(reckon(completePlan(read.document))).toEqual(reckon(completePlan(demoPlan)))
+    expect(reckon(completePlan(read.document as PlanDocument))).toEqual(reckon(completePlan(demoPlan)))
   })
 
   test('brings the weather of the trip and of a leg, and the mark of a shop', async () => {
@@ -115,13 +130,13 @@ describe('a shared link', () => {
 
 describe('the person in a shared plan', () => {
   test('is left out but for the limit, with 70 kg in the place of the body mass', () => {
-    expect(withoutCarrier(demoPlan).carrier).toEqual({ massKg: 70, loadShareLimit: 0.2 })
-    expect(JSON.stringify(withoutCarrier(demoPlan))).not.toMatch(/heightCm"|ageYears|sex/)
+    expect(withoutBodies(demoPlan).carrier).toEqual({ massKg: 70, loadShareLimit: 0.2 })
+    expect(JSON.stringify(withoutBodies(demoPlan))).not.toMatch(/heightCm"|ageYears|sex/)
   })
 
   test('keeps the stricter limit of somebody under 18, whose age is left out', () => {
     const young = checked({ ...demo, carrier: { massKg: 50, ageYears: 15 } })
-    expect(withoutCarrier(young).carrier).toEqual({ massKg: 70, loadShareLimit: 0.15 })
+    expect(withoutBodies(young).carrier).toEqual({ massKg: 70, loadShareLimit: 0.15 })
   })
 
   test('may be a child whose plan goes by energy: it is still a plan without the age', () => {
@@ -131,7 +146,7 @@ describe('the person in a shared plan', () => {
       trip: { ...demo.trip, meals: { ration: 'energy' } },
       gear: [],
     })
-    expect(parsePlan(withoutCarrier(child)).ok).toBe(true)
+    expect(parsePlan(withoutBodies(child)).ok).toBe(true)
   })
 })
 
@@ -163,5 +178,47 @@ describe('its parts', () => {
       expect(await inflate(await deflate(new Uint8Array(size)), 1000)).toMatchObject(
         ok ? { ok, bytes: { length: size } } : { ok, because: 'too-large' },
       )
+  })
+})
+
+describe('a plan of several people', () => {
+  const carriers = new Map([
+    ['tent', 'bo'],
+    ['food', 'cy'],
+    ['bottle of ada', 'ada'],
+  ])
+
+  test('comes back from a link with who carries what, without names and bodies where these are left out', async () => {
+    const given = withoutBodies(withoutNames(asSharedOut(family, carriers)))
+    const read = await readLink(new URL(await linkOf(given)).hash)
+    if (!read.ok) throw new Error(read.message)
+    const text = JSON.stringify(read.document)
+    expect(text).not.toMatch(/Ada|Cy|ageYears|"massKg":(60|80|34)\b/)
+    expect(read.document.people).toEqual([
+      { id: '0', massKg: 70, loadShareLimit: 0.2 },
+      { id: '1', massKg: 70, loadShareLimit: 0.2 },
+      { id: '2', massKg: 70, loadShareLimit: 0.15, waterShare: 0.5 },
+    ])
+    const items = new Map(read.document.gear!.map(item => [item.name, item]))
+    expect([items.get('Tent')!.carriedBy, items.get('Food')!.carriedBy]).toEqual(['1', '2'])
+    expect(items.get('Bottle')).not.toHaveProperty('carriedBy')
+  })
+
+  test('gives a link of one person, who is then a lone hiker with their share of the water', () => {
+    const own = documentOfPerson(asSharedOut(family, carriers), carriers, 2)
+    expect(own.gear!.map(({ id }) => id)).toEqual(['food'])
+    expect(own.trip.water).toMatchObject({ litresPerHour: 0.25, campLitres: 1.5, reserveLitres: 0.25 })
+    expect(own).not.toHaveProperty('people')
+    expect(parsePlan(own).ok).toBe(true)
+  })
+
+  test('with fewer packs keeps those that people take, at their new places', () => {
+    const pack = { bodyLitres: 40, setups: [{ name: 's', massKg: 1, frame: 'framed' as const }] }
+    const packs = ['A', 'B', 'C'].map(name => ({ ...pack, name }))
+    const [ada, bo, cy] = family.people
+    const people = [{ ...ada!, pack: { pack: 2 } }, { ...bo!, pack: { pack: 1 } }, cy!]
+    const some = withPacksOnly({ ...family, packs, people }, [0, 2])
+    expect(some.packs!.map(({ name }) => name)).toEqual(['A', 'C'])
+    expect(some.people.map(each => each.pack)).toEqual([{ pack: 1 }, undefined, undefined])
   })
 })

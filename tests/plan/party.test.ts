@@ -2,8 +2,10 @@
 
 import { describe, expect, it } from 'vitest'
 import {
+  checkDraft,
   type Draft,
   emptyDraft,
+  fromPlanDocument,
   isParty,
   type PartyPlan,
   parseAny,
@@ -11,7 +13,8 @@ import {
   parsePlanText,
   pathText,
   problemInWords,
-  settle,
+  setField,
+  settleAny,
 } from '../../src/plan'
 
 const party = () => ({
@@ -197,27 +200,94 @@ describe('a plan of one hiker', () => {
 })
 
 describe('what knows one hiker only', () => {
-  it('refuses a plan of several people whole and in words, and says where it is reckoned', () => {
+  it('refuses a plan of several people whole and in words', () => {
     for (const parsed of [parsePlan(party()), parsePlanText(JSON.stringify(party()))]) {
       if (parsed.ok) throw new Error('taken')
       expect(parsed.problems).toHaveLength(1)
       expect(problemInWords(parsed.problems[0])).toBe(
-        'People: this is a plan of several people: the command line calculates it, this app does not yet; choose a plan of one hiker',
+        'People: this is a plan of several people: choose a plan of one hiker',
       )
     }
   })
+})
 
-  it('keeps in a draft what it leaves out of the plan, and says so', () => {
-    const { people, gear, trip } = party()
-    const draft = { ...emptyDraft(), people, gear } as unknown as Draft
-    const before = structuredClone(draft)
-    const { plan, leftOut } = settle({ ...draft, trip: { ...trip, stops: [] } } as Draft)
-    expect('people' in plan).toBe(false)
-    expect(leftOut.map(({ message }) => message)).toContainEqual(
-      expect.stringMatching(
-        /^People: people – the command line calculates for several people, this app does not yet/,
-      ),
+describe('a draft of several people', () => {
+  const draft = (): Draft => {
+    const parsed = parseAny(party())
+    if (!parsed.ok) throw new Error('refused')
+    let ids = 0
+    return fromPlanDocument(parsed.document, () => `id${ids++}`)
+  }
+  const whatIs = (left: { message: string }[]) => left.map(({ message }) => message)
+
+  it('comes from a plan file and gives the same plan again, with each one’s pack', () => {
+    const settled = settleAny(draft())
+    const parsed = parseAny(party())
+    if (!parsed.ok) throw new Error('refused')
+    expect(settled.leftOut).toEqual([])
+    expect(settled.document.people).toEqual([
+      { id: 'ada', massKg: 60, pack: { pack: 0, setup: 0 } },
+      { id: 'cy', name: 'Cy', massKg: 34, ageYears: 10, waterShare: 0.5 },
+    ])
+    expect(settled.plan).toEqual(parsed.plan)
+  })
+
+  it('takes no pack where its pack is gone, and another one’s place where packs before it are left out', () => {
+    const { packs, ...rest } = draft()
+    expect(settleAny({ ...rest, packs: [] }).document.people![0]).not.toHaveProperty('pack')
+    const bare = { id: 'bare', setups: [] }
+    expect(settleAny({ ...rest, packs: [bare, ...packs] }).document.people![0]!.pack).toEqual({
+      pack: 0,
+      setup: 0,
+    })
+  })
+
+  it('without a body mass is shared out by mass, and says so', () => {
+    const made = setField(draft(), 'people/cy/massKg', undefined)
+    expect(whatIs(settleAny(made).leftOut)).toEqual([
+      'Cy: no mass yet, so what is shared out goes by mass alone.',
+    ])
+  })
+
+  it('mends what names a person who is gone, and keeps it in the draft', () => {
+    const { people, ...rest } = draft()
+    const gear = rest.gear.map(item => (item.id === 'box' ? { ...item, carriedBy: 'nobody' } : item))
+    const made = { ...rest, gear, people: people!.slice(0, 1), split: { by: 'cy' } }
+    const before = structuredClone(made)
+    const { leftOut, document } = settleAny(made)
+    expect(whatIs(leftOut)).toEqual(
+      expect.arrayContaining([
+        expect.stringMatching(/^Sharing out: way to share out – there is no such person/),
+        expect.stringMatching(/^Unnamed item: word on who carries it – there is no such person/),
+        expect.stringMatching(
+          /^Unnamed item: nobody’s yet: until you say whose it is, it goes with Person 1/,
+        ),
+      ]),
     )
-    expect(draft).toEqual(before)
+    const items = new Map(document.gear!.map(item => [item.id, item]))
+    expect(items.get('coat')!.owner).toBe('ada')
+    expect(items.get('box')).not.toHaveProperty('carriedBy')
+    expect(made).toEqual(before)
+  })
+
+  it('of more than eight people counts the first eight and says so', () => {
+    const many = Array.from({ length: 10 }, (_, i) => ({ id: `p${i}`, massKg: 60 }))
+    const { document, leftOut } = settleAny({ ...emptyDraft(), people: many })
+    expect(document.people).toHaveLength(8)
+    expect(whatIs(leftOut)).toContainEqual(expect.stringMatching(/holds too many people: 8 at most/))
+  })
+
+  it('keeps its people, owners and packs in a draft from outside, and takes out what is no value of theirs', () => {
+    const sound = { ...draft(), shared: { tent: 'ada' }, split: { by: 'mass' } }
+    expect(checkDraft(sound)).toEqual({ ok: true, draft: sound, leftOut: [] })
+    const bad = {
+      ...sound,
+      people: [{ id: 'ada', massKg: 'much', takes: 7 }, ...sound.people!.slice(1)],
+      shared: { tent: 7 },
+    } as unknown as Draft
+    expect(checkDraft(bad)).toMatchObject({
+      draft: { people: [{ id: 'ada' }, { id: 'cy' }], shared: {} },
+      leftOut: ['Person 1, mass', 'Person 1, pack taken', expect.any(String)],
+    })
   })
 })

@@ -12,7 +12,7 @@ afterEach(() => vi.useRealTimers())
 
 const words = (text: string): Unsaved => ({
   format: 'pack-reckoner/parting',
-  version: 5,
+  version: 6,
   trips: [],
   shelf: null,
   steps: [{ format: 'pack-reckoner/step', version: 2, id: text, label: '', at: 1, undone: false, parts: [] }],

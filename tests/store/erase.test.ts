@@ -17,6 +17,7 @@ async function withSecret() {
   const secret = tab.actions.createTrip({ ...wholeDraft(), name: SECRET })
   tab.actions.edit('Add', draft => ({
     ...draft,
+    people: [{ id: 'first' }, { id: 'other', name: `${SECRET} cousin` }],
     gear: [...draft.gear, { ...draft.gear[0]!, id: 'own', name: `${SECRET} rope` }],
   }))
   await tab.keep()

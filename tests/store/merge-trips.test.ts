@@ -9,7 +9,7 @@ import { wholeDraft } from '../plan/drafts'
 
 const tripOf = (draft: Draft, typed = {}): TripDocument => ({
   format: 'pack-reckoner/trip',
-  version: 4,
+  version: 5,
   id: 'trip',
   demo: false,
   changedAt: 1,

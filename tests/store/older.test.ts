@@ -78,10 +78,10 @@ test('a page’s last words of version 1 are read as such of today, without shel
     key.startsWith('parting') ? [value] : [],
   )
   const { trips } = stored as { trips: { document: object }[] }
-  const climbed = trips.map(trip => ({ ...trip, document: { ...trip.document, version: 4 } }))
+  const climbed = trips.map(trip => ({ ...trip, document: { ...trip.document, version: 5 } }))
   expect(readRecord(UNSAVED, stored)).toEqual({
     ok: true,
-    value: { ...stored, version: 5, trips: climbed, shelf: null, steps: [] },
+    value: { ...stored, version: 6, trips: climbed, shelf: null, steps: [] },
   })
 })
 
@@ -110,11 +110,11 @@ describe('a “no” to riding outside from before “nobody said” could be to
   }
 
   test('says nothing, in trips, removed trips and on the shelf', () => {
-    expect(read(TRIP, trip)).toMatchObject({ version: 4, draft: { gear: forgotten } })
+    expect(read(TRIP, trip)).toMatchObject({ version: 5, draft: { gear: forgotten } })
     const removed = { format: 'pack-reckoner/removed', version: 1, trip, at: 1, how: 'removed' }
     expect(read(REMOVED, removed)).toMatchObject({
-      version: 4,
-      trip: { version: 4, draft: { gear: forgotten } },
+      version: 5,
+      trip: { version: 5, draft: { gear: forgotten } },
     })
     expect(read(SHELF, shelf).things[0]!.item).toEqual({ massKg: 1 })
   })

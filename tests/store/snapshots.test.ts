@@ -13,7 +13,7 @@ const library = (name: string): Contents => ({
   trips: [
     {
       format: 'pack-reckoner/trip',
-      version: 4,
+      version: 5,
       id: 'a',
       demo: false,
       changedAt: 1,

@@ -205,6 +205,6 @@ test('a trip and a shelf as they were stored before there were alternatives are 
 })
 
 function tripOf(draft: Draft): TripDocument {
-  const head = { format: 'pack-reckoner/trip', version: 4, id: 'trip', demo: false } as const
+  const head = { format: 'pack-reckoner/trip', version: 5, id: 'trip', demo: false } as const
   return { ...head, changedAt: 1, revision: 1, draft, typed: {} }
 }

@@ -12,7 +12,7 @@ import { wholeDraft } from '../plan/drafts'
 import { newDevice, startTab } from './tab'
 
 const tripOf = (draft: Draft, typed = {}): TripDocument => ({
-  ...{ format: 'pack-reckoner/trip', version: 4, id: 'trip' },
+  ...{ format: 'pack-reckoner/trip', version: 5, id: 'trip' },
   ...{ demo: false, changedAt: 1, revision: 1, draft: { ...draft, packs: [] }, typed },
 })
 const tick = (draft: Draft, id: string) => mark(draft, 'packed', id, true)
@@ -24,21 +24,21 @@ describe('documents of before', () => {
     trips: [{ document: old, over: [1] }],
   }
   test('are read, and are of this version then', () => {
-    const now = { ...old, version: 4 }
+    const now = { ...old, version: 5 }
     expect(readRecord(TRIP, old)).toEqual({ ok: true, value: now })
     const removed = { format: 'pack-reckoner/removed', version: 3, trip: old, at: 5, how: 'removed' }
-    expect(readRecord(REMOVED, removed)).toEqual({ ok: true, value: { ...removed, version: 4, trip: now } })
+    expect(readRecord(REMOVED, removed)).toEqual({ ok: true, value: { ...removed, version: 5, trip: now } })
     expect(readRecord(UNSAVED, unsaved)).toEqual({
       ok: true,
-      value: { ...unsaved, version: 5, trips: [{ document: now, over: [1] }] },
+      value: { ...unsaved, version: 6, trips: [{ document: now, over: [1] }] },
     })
   })
   test('an app of before tells those of now to be newer', () => {
     const before = { ...TRIP, ladder: TRIP.ladder.slice(0, -1) }
-    expect(headProblem(before, old)).toBeNull()
+    expect(headProblem(before, { ...old, version: 4 })).toBeNull()
     expect(headProblem(before, tripOf(wholeDraft()))).toMatchObject({ reason: 'newer' })
     const parting = { ...UNSAVED, ladder: UNSAVED.ladder.slice(0, -1) }
-    expect(headProblem(parting, { ...unsaved, version: 5 })).toMatchObject({ reason: 'newer' })
+    expect(headProblem(parting, { ...unsaved, version: 6 })).toMatchObject({ reason: 'newer' })
   })
   test('a backup of before is read', () => {
     const text = JSON.stringify({

@@ -3,8 +3,8 @@
 
 import fc from 'fast-check'
 import { expect } from 'vitest'
-import { completePlan, type Parsed, type PlanDocument, pathText } from '../../src/plan'
-import { type Reckoning, reckon } from '../../src/reckon'
+import { completeAny, isParty, type ParsedAny, pathText, type WrittenPlan } from '../../src/plan'
+import { planOfOne, type Reckoning, reckon, reckonAsShared } from '../../src/reckon'
 
 export interface Door {
   name: string
@@ -35,8 +35,13 @@ export function unfinite(value: unknown, path = 'reckoning'): string[] {
 }
 
 /** The plan is reckoned in finite numbers, or refused with the place that is wrong. */
-export function expectReckons(document: PlanDocument): Reckoning | null {
-  const reckoned = reckon(completePlan(document))
+export function expectReckons(document: WrittenPlan): Reckoning | null {
+  const plan = completeAny(document)
+  if (isParty(plan)) {
+    const party = reckonAsShared(plan, {})
+    if (party.ok) expect(unfinite(party.party)).toEqual([])
+  }
+  const reckoned = reckon(planOfOne(plan, {}))
   if (!reckoned.ok) {
     expect(reckoned.problem.path.length).toBeGreaterThan(0)
     expectWellSaid(reckoned.problem.message, '')
@@ -47,7 +52,7 @@ export function expectReckons(document: PlanDocument): Reckoning | null {
 }
 
 /** A plan that reckons, or messages that name where. */
-export function expectPlanOrProblems(parsed: Parsed, text: string) {
+export function expectPlanOrProblems(parsed: ParsedAny, text: string) {
   expect('polluted' in {}).toBe(false)
   if (parsed.ok) {
     expectReckons(parsed.document)

@@ -136,6 +136,7 @@ const TRIPS: Sort<BackupTrip> = {
       sameAs(here.draft.name, file.draft.name) ? '' : `“${file.draft.name ?? ''}” in the file`,
       ...LISTS.map(([what, of]) => listWords(what, of(here.draft), of(file.draft))),
       sameAs(here.draft.carrier, file.draft.carrier) ? '' : 'the hiker',
+      sameAs(peopleIn(here.draft), peopleIn(file.draft)) ? '' : 'the people, or who carries what',
       sameAs(habitsHere, habitsFile) ? '' : 'pace, water or meals',
       sameAs(here.draft.settings, file.draft.settings) ? '' : 'settings of the trip',
       sameAs(here.typed, file.typed) ? '' : 'text that is no number yet',
@@ -144,6 +145,8 @@ const TRIPS: Sort<BackupTrip> = {
     ].filter(Boolean)
   },
 }
+
+const peopleIn = ({ people, split, shared }: Draft) => ({ people, split, shared })
 
 function listWords(what: string, here: { id: string }[], file: { id: string }[]): string {
   if (sameAs(here, file)) return ''

@@ -1,7 +1,7 @@
 // What a file from outside is, by what is in it rather than by its name: the one place where files opened, dropped,
 // pasted and shared are told apart. Reads no more of a file than it needs, and none of one that is too large.
 
-import { CAPS, type PlanDocument, parsePlanValue, problemInWords } from '../../plan'
+import { CAPS, parseAnyValue, problemInWords, type WrittenPlan } from '../../plan'
 import { PACKS_FORMAT } from '../pack-list'
 import { BACKUP_CAPS } from './limits'
 import { parseJson } from './parse-json'
@@ -10,7 +10,7 @@ import type { ReadTrip } from './read-trips'
 import { BACKUP_FORMAT, type Backup } from './types'
 
 export type Looked =
-  | { kind: 'plan'; document: PlanDocument }
+  | { kind: 'plan'; document: WrittenPlan }
   | { kind: 'backup'; backup: Backup }
   /** A list of packs, to be read by its own reader. */
   | { kind: 'packs'; value: unknown }
@@ -68,15 +68,15 @@ async function lookIntoJson(file: File, readTrip: ReadTrip): Promise<Looked> {
   const text = await file.text()
   const json = parseJson(text)
   if (!json.ok) return unread(json.message)
-  const { format, trip, carrier } = (json.value ?? {}) as Record<string, unknown>
+  const { format, trip, carrier, people } = (json.value ?? {}) as Record<string, unknown>
   if (format === BACKUP_FORMAT) {
     const read = backupIn(json.value, readTrip)
     return read.ok ? { kind: 'backup', backup: read.backup } : unread(read.message)
   }
   if (format === PACKS_FORMAT) return { kind: 'packs', value: json.value }
-  if (format !== 'pack-reckoner/plan' && !trip && !carrier)
+  if (format !== 'pack-reckoner/plan' && !trip && !carrier && !people)
     return unread(`The file is neither a plan nor a backup of Pack Reckoner. ${OPENS}`)
-  const parsed = parsePlanValue(json.value, text.length)
+  const parsed = parseAnyValue(json.value, text.length)
   if (parsed.ok) return { kind: 'plan', document: parsed.document }
   return unread(...parsed.problems.map(problemInWords))
 }

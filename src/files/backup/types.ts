@@ -6,8 +6,8 @@ import type { ShelfContents } from '../../plan/shelf'
 import type { ProfilePoint } from '../gpx'
 
 export const BACKUP_FORMAT = 'pack-reckoner/backup'
-/** 2: the packs lie with the shelf. 3: trips hold what was noted on packing day, on the way and after. */
-export const BACKUP_VERSION = 3
+/** 2: the packs lie with the shelf. 3: trips hold what was noted on packing day, on the way and after. 4: they may be of several people. */
+export const BACKUP_VERSION = 4
 
 /** A trip as the store keeps it, without the count of its saves. */
 export interface BackupTrip {

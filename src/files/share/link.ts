@@ -1,7 +1,7 @@
 // A plan or a list of packs as a link: the whole of it in the part after "#", which browsers keep to themselves and send
 // to no server. #plan=1.<base64url of: the JSON packed with raw deflate, then the CRC-32 of that JSON in four bytes>
 
-import type { PlanDocument } from '../../plan'
+import type { WrittenPlan } from '../../plan'
 import { countText } from '../../units'
 import type { PacksDocument } from '../pack-list'
 import { toBase64url } from './base64url'
@@ -22,7 +22,7 @@ export type SharedLink = { ok: true; link: string } | { ok: false; message: stri
  * The link that carries this plan, to open with the app at `base`, whose own query and fragment are dropped.
  * No link where the plan is too long for one, or where the browser cannot pack: `message` then says what to do.
  */
-export const shareLink = (document: PlanDocument, base: URL): Promise<SharedLink> =>
+export const shareLink = (document: WrittenPlan, base: URL): Promise<SharedLink> =>
   linkOf('plan', withShortIds(document), base)
 
 /** As {@link shareLink}, for a list of packs. */

@@ -2,7 +2,7 @@
 // why it is none.
 // Every step has its cap: characters, unpacked bytes, depth (in the plan's own parser), then schema and rules.
 
-import { cleanText, type Parsed, type PlanDocument, parseForeign, problemInWords } from '../../plan'
+import { cleanText, type ParsedAny, parseForeign, problemInWords, type WrittenPlan } from '../../plan'
 import { countText } from '../../units'
 import { type ReadPacks, readPacks } from '../pack-list'
 import { fromBase64url } from './base64url'
@@ -11,7 +11,7 @@ import { canDeflate, inflate } from './deflate'
 import { SHARE_CAPS } from './limits'
 import { LINK_VERSION, type LinkKind } from './link'
 
-export type ReadLink = { ok: true; document: PlanDocument } | Refused
+export type ReadLink = { ok: true; document: WrittenPlan } | Refused
 
 interface Refused {
   ok: false
@@ -69,6 +69,6 @@ async function unsealed(fragment: string, kind: LinkKind): Promise<{ ok: true; v
 const sealOf = ({ buffer, byteOffset, length }: Uint8Array) =>
   new DataView(buffer, byteOffset, length).getUint32(length - 4, true)
 
-function wrongPlan({ problems: [first] }: Extract<Parsed, { ok: false }>) {
+function wrongPlan({ problems: [first] }: Extract<ParsedAny, { ok: false }>) {
   return refuse(`The plan in this link cannot be used. ${cleanText(problemInWords(first)).slice(0, 300)}.`)
 }

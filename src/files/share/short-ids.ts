@@ -1,18 +1,34 @@
-// Items under short ids: those of the app are chance, which no packing makes smaller, and say nothing to a reader.
+// Items and people under short ids: those of the app are chance, which no packing makes smaller, and say nothing to a
+// reader.
 
-import type { PlanDocument } from '../../plan'
+import type { WrittenPlan } from '../../plan'
 
-/** The same plan with its items named by their place in the list. */
-export function withShortIds(document: PlanDocument): PlanDocument {
-  const { gear } = document
-  if (!gear) return document
-  const short = new Map(gear.map(({ id }, i) => [id, i.toString(36)]))
+/** The same plan with its items and people named by their place in the list. */
+export function withShortIds(document: WrittenPlan): WrittenPlan {
+  const { gear, people, split, packings } = document
+  const shortIn = (list: readonly { id: string }[] = []) => {
+    const short = new Map(list.map(({ id }, i) => [id, i.toString(36)]))
+    return (id: string) => short.get(id) ?? id
+  }
+  const item = shortIn(gear)
+  const person = shortIn(people)
   return {
     ...document,
-    gear: gear.map(item => ({
-      ...item,
-      id: short.get(item.id) ?? item.id,
-      ...(item.inside === undefined ? {} : { inside: short.get(item.inside) ?? item.inside }),
-    })),
+    ...(people && { people: people.map(each => ({ ...each, id: person(each.id) })) }),
+    ...(split?.by !== undefined && { split: { by: person(split.by) } }),
+    ...(packings && {
+      packings: packings.map(each =>
+        each.person === undefined ? each : { ...each, person: person(each.person) },
+      ),
+    }),
+    ...(gear && {
+      gear: gear.map(each => ({
+        ...each,
+        id: item(each.id),
+        ...(each.inside !== undefined && { inside: item(each.inside) }),
+        ...(each.owner !== undefined && { owner: person(each.owner) }),
+        ...(each.carriedBy !== undefined && { carriedBy: person(each.carriedBy) }),
+      })),
+    }),
   }
 }

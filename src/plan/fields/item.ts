@@ -205,9 +205,9 @@ export const item = {
     hint: 'Not said: soft items may, and long slim ones.',
     column: { name: 'mayRideOutside', label: 'May be carried outside', heading: /^may ride outside$/ },
   }),
-  owner: text({ filled: true }),
-  carriedBy: text({ filled: true }),
-  shareable: truth({ usual: false }),
+  owner: text({ filled: true, label: 'Whose it is' }),
+  carriedBy: text({ filled: true, label: 'Who carries it' }),
+  shareable: truth({ usual: false, label: 'Others may carry it' }),
   massFrom: choice(
     { scale: 'Weighed', stated: 'Stated', guess: 'A guess' },
     { usual: 'stated', label: 'The mass is', column: { name: 'massFrom' } },

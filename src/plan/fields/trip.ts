@@ -33,7 +33,7 @@ export const person = {
 } satisfies RowsFor<types.Person>
 
 export const split = {
-  by: text({ filled: true, usual: 'limit' }),
+  by: text({ filled: true, usual: 'limit', label: 'Fair means' }),
 } satisfies RowsFor<types.SplitWish>
 
 export const leg = {

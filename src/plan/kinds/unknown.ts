@@ -8,7 +8,7 @@ import { highEndOf } from './guess'
 const KEPT = new WeakMap<Item, Item>()
 
 /** The plan with the bounds of unknown figures taken from the kinds that the names tell. */
-export function withKindsEnds(plan: Plan): Plan {
+export function withKindsEnds<P extends Pick<Plan, 'gear'>>(plan: P): P {
   if (plan.gear.every(({ unknownUpTo }) => unknownUpTo === null)) return plan
   return { ...plan, gear: plan.gear.map(item => (item.unknownUpTo ? withKindsEnd(item) : item)) }
 }

@@ -1,6 +1,6 @@
 // Trips of older versions, files and links bring packs of their own: they give them to the list of packs. Pure.
 
-import { withoutOwnFacts } from '../app-fields'
+import { type Takes, withoutOwnFacts } from '../app-fields'
 import type { Draft, DraftPack, DraftSetup } from '../draft'
 import { fieldPath, pathParts } from '../field-path'
 import { copyName, groupedBy } from '../lists'
@@ -46,10 +46,17 @@ export function givenToList<S extends PackList, T extends Giver>(
       const moved = packIn(path) === null ? undefined : at.get(id)
       if (moved) typed[pathOf(moved, field)] ??= text
     }
-    const { takes, ...rest } = trip.draft
-    const moved = takes && at.get(takes.pack)
-    const now = moved ? { pack: moved.to.id, setup: setupIn(moved, takes.setup) } : takes
-    const draft: Draft = { ...rest, packs: [], ...(now && { takes: now }) }
+    const given = <P extends { takes?: Takes }>(taker: P): P => {
+      const moved = taker.takes && at.get(taker.takes.pack)
+      if (!moved) return taker
+      return { ...taker, takes: { pack: moved.to.id, setup: setupIn(moved, taker.takes!.setup) } }
+    }
+    const { people } = trip.draft
+    const draft: Draft = {
+      ...given(trip.draft),
+      packs: [],
+      ...(people && { people: people.map(given) }),
+    }
     return { ...trip, draft, typed: textsAt(trip.typed, pack => pack === null) }
   })
   return { shelf: { ...shelf, packs, typed }, trips: given }

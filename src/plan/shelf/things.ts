@@ -93,7 +93,17 @@ export const setRetired = (shelf: Shelf, ids: Iterable<string>, retired: boolean
 
 /** The facts of an item, without what belongs to its trip. */
 export function factsOf(item: DraftItem): ThingFacts {
-  const { id: _id, inside: _inside, shelf: _shelf, atHome: _atHome, swaps: _swaps, ...facts } = item
+  const {
+    id: _id,
+    inside: _inside,
+    shelf: _shelf,
+    atHome: _atHome,
+    swaps: _swaps,
+    owner: _owner,
+    carriedBy: _carriedBy,
+    shareable: _shareable,
+    ...facts
+  } = item
   return facts
 }
 

@@ -1,9 +1,9 @@
 // What each alternative to an item of the open trip would change, and what they would be in its plan. Entered only by
 // what shows them, so that the first page needs none of it.
 
-import { type Draft, type Item, type Plan, settle } from '../../plan'
+import { type Draft, type Item, type Plan, settleAny } from '../../plan'
 import { alternativesOf, swapItem } from '../../plan/shelf'
-import { type Reckoned, type Replacement, reckon } from '../../reckon'
+import { planOfOne, type Reckoned, type Replacement, reckon } from '../../reckon'
 import { openTrip, reckoned, shelf } from '..'
 import { changeBetween, type LastChange } from '../change-between'
 
@@ -19,10 +19,11 @@ export function* swapSteps(itemId: string): Generator<SwapChange | undefined, vo
   const [trip, before] = [openTrip.peek(), reckoned.peek()]
   if (!trip || !before) return
   for (const { thing, draft } of swappedDrafts(trip.draft, [itemId])) {
-    const settled = settle(draft, trip.typed)
+    const settled = settleAny(draft, trip.typed)
     const item = settled.plan.gear.find(({ id }) => id === itemId)
     yield
-    const after = { ...settled, reckoned: yield* judgedInSlices(settled.plan) }
+    const plan = planOfOne(settled.plan, settled.shared, before.person)
+    const after = { ...settled, plan, reckoned: yield* judgedInSlices(plan) }
     if (item) yield { thing, change: changeBetween(before, after), item }
   }
 }
@@ -52,7 +53,7 @@ export function replacements(): Replacement[] {
   return [...swappedDrafts(trip.draft, taken)].flatMap(({ item, thing, draft }) => {
     // It cannot be in the pack twice.
     if (packed.has(thing)) return []
-    const made = settle(draft, trip.typed).plan.gear.find(({ id }) => id === item)
+    const made = settleAny(draft, trip.typed).plan.gear.find(({ id }) => id === item)
     return made ? { item, thing, with: made } : []
   })
 }
