@@ -62,12 +62,20 @@ export {
 } from './on-the-way'
 export { packedListAt } from './packed-list'
 export {
+  carriersOf,
   type PartyReckoning,
   type PersonReckoning,
   personAlone,
+  placeOf,
+  planOfOne,
+  planOfPerson,
   type ReckonedParty,
+  reckonAsShared,
   reckonParty,
+  reckonPerson,
+  type SharedOut,
   type SplitReckoning,
+  sharedFrom,
 } from './party'
 export { type Provenance, provenanceOf } from './provenance'
 export { stockAtMoments } from './provisions'

@@ -8,10 +8,18 @@ import {
   type Item,
   itemName,
   type Plan,
-  settle,
+  settleAny,
   type Typed,
 } from '../plan'
-import { type Answer, type Need, type Reckoning, reckon, type SetupReckoning, takenAlong } from '../reckon'
+import {
+  type Answer,
+  type Need,
+  planOfOne,
+  type Reckoning,
+  reckon,
+  type SetupReckoning,
+  takenAlong,
+} from '../reckon'
 import type { System } from '../units'
 import { type Formats, formatsIn } from './formats'
 import { type Missing, missingOf, notInItText } from './missing'
@@ -101,7 +109,8 @@ export function tripsCompared(
 }
 
 function calculated({ draft, typed }: KeptTrip): ComparedPlan | { problem: string } {
-  const { plan } = settle(draft, typed)
+  const settled = settleAny(draft, typed)
+  const plan = planOfOne(settled.plan, settled.shared)
   const reckoned = reckon(plan)
   return reckoned.ok ? { plan, reckoning: reckoned.reckoning } : { problem: reckoned.problem.said }
 }

@@ -1,3 +1,5 @@
+export { carriersOf, type SharedOut, sharedFrom } from './carriers'
+export { placeOf, planOfOne, planOfPerson, type ReckonedParty, reckonAsShared, reckonPerson } from './people'
 export { personAlone } from './person-alone'
-export { type ReckonedParty, reckonParty } from './reckon-party'
+export { reckonParty } from './reckon-party'
 export type * from './types'

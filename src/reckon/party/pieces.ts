@@ -1,6 +1,7 @@
 // What of the gear stays with whom, and what may be handed to anybody: a container with all that is in it is one piece.
 
-import type { Item, PartyPlan } from '../../plan/types'
+import type { PartyPlan } from '../../plan/types'
+import { staysWithOwner } from './carriers'
 
 export interface Piece {
   /** Places in the gear of the thing itself and of all that is inside it, in the plan's order. */
@@ -17,10 +18,6 @@ export interface Handing {
   /** Pieces that somebody else than their owner is said to carry. */
   movedByWord: number
 }
-
-/** What is worn or holds water stays with its owner, and so does what only they may carry. */
-const staysWithOwner = ({ stow, holdsWaterLitres, owner, shareable }: Item): boolean =>
-  stow === 'worn' || holdsWaterLitres > 0 || (owner !== null && !shareable)
 
 export function handingOf({ people, gear }: PartyPlan): Handing {
   const places = new Map(people.map(({ id }, i) => [id, i]))

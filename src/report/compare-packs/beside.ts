@@ -1,8 +1,8 @@
 // Two to four packs side by side: their figures with the best of each row, and what tells them apart, in words.
 
 import type { Draft, DraftPack, Typed } from '../../plan'
-import { FIELDS, packName, settle, tableWord } from '../../plan'
-import { reckon, takenAlong } from '../../reckon'
+import { FIELDS, packName, settleAny, tableWord } from '../../plan'
+import { planOfOne, reckon, takenAlong } from '../../reckon'
 import { listText } from '../../units'
 import { signedText } from '../changes'
 import type { Formats } from '../formats'
@@ -45,13 +45,14 @@ export function packsApart(
   })
 }
 
-/** `packs`: each with one set-up, as `packsApart` gives them. */
+/** `packs`: each with one set-up, as `packsApart` gives them; `person`: whose load they are judged by, of several. */
 export function packsBeside(
   packs: readonly DraftPack[],
-  { draft, typed }: { draft: Draft; typed: Typed },
+  { draft, typed, person = null }: { draft: Draft; typed: Typed; person?: string | null },
   formats: Formats,
 ): Beside {
-  const { plan: listed, packIds } = settle({ ...draft, packs: [...packs] }, typed)
+  const { plan: settled, packIds, shared } = settleAny({ ...draft, packs: [...packs] }, typed)
+  const listed = planOfOne(settled, shared, person)
   const reckoned = reckon(listed)
   const plan = takenAlong(listed)
   const missing = missingOf(plan)

@@ -1,11 +1,21 @@
 // All trips against one shelf: each trip judged with the packs of all of them, the fewest packs that do for all, and
 // what a single pack for all would have to be.
 
-import { type Draft, groupedBy, type Pack, type Plan, type Settled, settle, type Typed } from '../../plan'
-import { type Cover, coverOf, type JudgedTrip, reckon, takenAlong } from '../../reckon'
+import {
+  type Draft,
+  groupedBy,
+  isParty,
+  type Pack,
+  type Plan,
+  type Settled,
+  settleAny,
+  type Typed,
+} from '../../plan'
+import { type Cover, coverOf, type JudgedTrip, planOfOne, reckon, takenAlong } from '../../reckon'
 import { ANSWERS } from '../answers'
 import type { Formats } from '../formats'
 import { takesNothing } from '../missing'
+import { nameIn } from '../party'
 import { setupInWords } from '../verdicts'
 import { type Asked, askedBy } from './requirement'
 
@@ -38,14 +48,17 @@ export interface AllTrips {
  * drives it may let others go first in between.
  */
 export function* allTripsSteps(trips: TripAsked[], formats: Formats): Generator<undefined, AllTrips> {
-  const settled: (Settled & { trip: TripAsked })[] = []
+  const settled: (Omit<Settled, 'plan'> & { plan: Plan; trip: TripAsked })[] = []
+  const ofSeveral: string[] = []
   for (const trip of trips) {
     yield
-    const { plan, ...rest } = settle(trip.draft, trip.typed)
-    settled.push({ trip, ...rest, plan: takenAlong(plan) })
+    const { plan, ...rest } = settleAny(trip.draft, trip.typed)
+    if (isParty(plan))
+      ofSeveral.push(`${trip.name} is of several people: it is judged by what ${nameIn(plan, 0)} carries.`)
+    settled.push({ trip, ...rest, plan: takenAlong(planOfOne(plan, rest.shared)) })
   }
   const { packs, differing } = shelfOf(settled.map(({ trip, plan }) => ({ name: trip.name, plan })))
-  const notes = differing
+  const notes = [...differing, ...ofSeveral]
   const judged: JudgedTrip[] = []
   for (const { trip, plan: own } of settled) {
     if (takesNothing(own)) {

@@ -38,7 +38,7 @@ function drinksLess(plan: PartyPlan, { percent }: Formats): Caution[] {
   return plan.people.flatMap(({ waterShare }, who): Caution[] => {
     if (waterShare === 0 || waterShare >= 1) return []
     const text = `${nameIn(plan, who)}’s water is counted as ${percent(waterShare)} of the trip’s, by your word. Drinking too little in heat makes ill: carry more if you are not sure, and let everybody drink to thirst.`
-    return [{ signal: 'CAUTION', about: 'water', text }]
+    return [{ signal: 'CAUTION', about: 'water', text, atAnswer: true }]
   })
 }
 
@@ -62,6 +62,7 @@ function turningBack(plan: PartyPlan, { people }: PartyReckoning): Caution[] {
           {
             signal: 'CAUTION',
             about: 'load',
+            atAnswer: true,
             text: `${name} carries all the ${what}: if one of you turns back or is lost, the others have none. Stay together, or share it out (common practice, no source).`,
           },
         ],

@@ -27,8 +27,16 @@ export function loadLine(
   return `${formats.kg(carriedKg)} ${with_}, ${of} of body mass, limit ${formats.percent(loadShareLimit)}`
 }
 
-/** Those under 18 years: whether their limit is kept comes before anything else. */
-export function childrenFirst(plan: PartyPlan, party: PartyReckoning, formats: Formats): string[] {
+/**
+ * Those under 18 years: whether their limit is kept comes before anything else. `isSearched`: the choice is the best that was
+ * found, and not one that was made by hand.
+ */
+export function childrenFirst(
+  plan: PartyPlan,
+  party: PartyReckoning,
+  formats: Formats,
+  isSearched = true,
+): string[] {
   return plan.people.flatMap(({ ageYears, massKg, loadShareLimit }, who) => {
     if (!defaults.isYoung(ageYears)) return []
     const { limitShare, carriedKg } = party.people[who]!
@@ -39,6 +47,7 @@ export function childrenFirst(plan: PartyPlan, party: PartyReckoning, formats: F
       ? 'No share keeps everybody young within their limit'
       : 'No share that does was found'
     const told = `${formats.kg(carriedKg)} where ${formats.kg(loadShareLimit * massKg)} is the most`
+    if (!isSearched) return [`${name} carries too much: ${told}. Share out again.`]
     return [
       `${name} carries too much: ${told}. ${none}: leave something at home, walk shorter stretches, or let an adult carry twice.`,
     ]
