@@ -18,6 +18,8 @@ export const PacksScreen = withEngine(async () => (await import('./screens/packs
 export const MoreScreen = withEngine(async () => (await import('./screens/more')).MoreScreen)
 export const ShelfScreen = withEngine(async () => (await import('./screens/shelf')).ShelfScreen)
 export const SheetScreen = withEngine(async () => (await import('./screens/sheet')).SheetScreen)
+export const SplitScreen = withEngine(async () => (await import('./screens/party')).SplitScreen)
+export const Whose = later(async () => (await import('./screens/party')).Whose)
 export const HelpScreen = later(async () => (await import('./screens/help')).HelpScreen)
 export const Received = later(async () => (await import('./screens/backup')).Received)
 export const SharedPlan = later(async () => (await import('./screens/share')).SharedPlan)

@@ -14,6 +14,9 @@ export const SHELF = 'shelf'
 /** The packs apart from any trip. */
 const OWN_PACKS = 'own-packs'
 
+/** Of several people: who carries what. */
+export const SPLIT = 'split'
+
 /** How it works. */
 export const HELP = 'help'
 
@@ -31,6 +34,7 @@ export const FROM_PLACES: readonly { screen: string; at: Place; label: string }[
   { screen: 'on-the-way', at: 'trip', label: 'On the way' },
   { screen: 'after-trip', at: 'trip', label: 'After the trip' },
   { screen: SHELF, at: 'gear', label: 'Shelf' },
+  { screen: SPLIT, at: 'gear', label: 'Who carries what' },
   { screen: 'calibrate', at: 'need', label: 'Your own packing' },
 ]
 

@@ -2,9 +2,18 @@
 // the chosen place over the rest. The answer is always in view.
 
 import { Header, Notices, Ticker, TripUndoBar } from './components/frame'
-import { GearScreen, NeedPlace, PacksScreen, ShelfScreen, SideAnswer, TripPlace } from './lazy-screens'
-import { FROM_PLACES, PLACES, type Place, SHELF } from './places'
-import { actions, library } from './store'
+import {
+  GearScreen,
+  NeedPlace,
+  PacksScreen,
+  ShelfScreen,
+  SideAnswer,
+  SplitScreen,
+  TripPlace,
+  Whose,
+} from './lazy-screens'
+import { FROM_PLACES, PLACES, type Place, SHELF, SPLIT } from './places'
+import { actions, library, person } from './store'
 
 interface TripAppProps {
   wide: boolean
@@ -18,6 +27,7 @@ interface TripAppProps {
 export function TripApp({ wide, here, hasShelf, closeShelf, go }: TripAppProps) {
   const { place } = library.value
   const hasGear = here === 'gear' && (wide || !hasShelf)
+  const isSplit = place.screen === SPLIT
   const onDetail = (screen: Place) => (detail: string | null) => actions.setPlace({ screen, detail, scrollY })
   return (
     <div class={wide ? 'app wide' : 'app'}>
@@ -26,18 +36,22 @@ export function TripApp({ wide, here, hasShelf, closeShelf, go }: TripAppProps) 
       <div class={wide ? 'desk' : undefined}>
         {wide ? (
           <aside class="side" aria-label="Answer and places">
+            {person.value === null ? null : <Whose />}
             <SideAnswer />
             <Places here={here} onGo={go} />
             <nav class="side-more" aria-label="More places">
-              {FROM_PLACES.map(({ screen, label }) => (
-                <button key={screen} type="button" class="link" onClick={() => go(screen)}>
-                  {label}
-                </button>
-              ))}
+              {FROM_PLACES.filter(({ screen }) => screen !== SPLIT || person.value !== null).map(
+                ({ screen, label }) => (
+                  <button key={screen} type="button" class="link" onClick={() => go(screen)}>
+                    {label}
+                  </button>
+                ),
+              )}
             </nav>
           </aside>
         ) : null}
         <main class={hasShelf && hasGear ? 'panes two' : 'panes'}>
+          {wide || person.value === null || isSplit ? null : <Whose />}
           {hasShelf ? (
             <section class="pane" aria-label={SHELF}>
               <ShelfScreen onClose={closeShelf} />
@@ -46,7 +60,9 @@ export function TripApp({ wide, here, hasShelf, closeShelf, go }: TripAppProps) 
           {hasShelf && !hasGear ? null : (
             <section key={here} class="pane" aria-label={here}>
               {here === 'trip' ? <TripPlace detail={place.detail} onDetail={onDetail('trip')} /> : null}
-              {here === 'gear' ? (
+              {isSplit ? (
+                <SplitScreen />
+              ) : here === 'gear' ? (
                 <GearScreen detail={place.detail} onDetail={onDetail('gear')} isDesk={wide} />
               ) : null}
               {here === 'need' ? <NeedPlace isDesk={wide} /> : null}

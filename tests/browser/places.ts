@@ -34,6 +34,27 @@ export async function openOnTheWay(page: Page): Promise<void> {
   await page.getByRole('heading', { name: /^Skip the resupply/ }).waitFor()
 }
 
+/** The demo walked by two adults and a child, shared out. Goes through what a family does: one tap a person, three figures each. */
+export async function openShared(page: Page): Promise<void> {
+  await go(page, 'Trip')
+  await page.getByRole('button', { name: 'Walk with somebody' }).click()
+  await page.getByRole('button', { name: 'Add another' }).click()
+  const people = [
+    ['Ada', '60', '38'],
+    ['Bo', '80', '40'],
+    ['Cy', '34', '10'],
+  ] as const
+  for (const [nth, [name, mass, age]] of people.entries()) {
+    const person = page.locator('.person').nth(nth)
+    await person.getByRole('textbox', { name: /^Name/ }).fill(name)
+    await person.getByRole('textbox', { name: /^Body mass/ }).fill(mass)
+    await person.getByRole('textbox', { name: /^Age/ }).fill(age)
+  }
+  await page.locator('.people').getByRole('button', { name: 'Who carries what' }).click()
+  await page.getByRole('button', { name: 'Share out', exact: true }).click()
+  await page.getByText(/^No fairer share exists/).waitFor()
+}
+
 /** The demo's sleeping bag with a heavier one as its alternative, both told, and one of them taken. */
 export async function openAlternatives(page: Page): Promise<void> {
   await go(page, 'Gear')
@@ -119,6 +140,7 @@ export const SCREENS: readonly Way[] = [
   { name: 'More', open: openMore, isApart: true },
   { name: 'Sheet', open: fromMore('Print a sheet'), isApart: true },
   { name: 'How it works', open: openHelp, isApart: true },
+  { name: 'Who carries what', open: openShared },
 ]
 
 async function openOwnPacking(page: Page) {

@@ -5,7 +5,15 @@ import { describe, expect } from 'vitest'
 import { expectAccessible, expectAccessibleInDark } from './axe'
 import { openDiffering } from './backups'
 import { at320, at1280, go, journey, type Place, untilQuiet } from './harness'
-import { openAfterTrip, openCosts, openHelp, openOnTheWay, openPack, openPackingDay } from './places'
+import {
+  openAfterTrip,
+  openCosts,
+  openHelp,
+  openOnTheWay,
+  openPack,
+  openPackingDay,
+  openShared,
+} from './places'
 import { enlarge, expectKeepsRules, tooWide, tooWideSpaced } from './sizes'
 
 const PLACES = ['Trip', 'Gear', 'Need', 'Packs'] as const
@@ -50,6 +58,13 @@ describe('on a phone', () => {
     await expectKept(page, 'Packing day')
     await openAfterTrip(page)
     await expectKept(page, 'After the trip')
+    await openShared(page)
+    await expectKept(page, 'Who carries what')
+    for (const place of ['Trip', 'Need'] as const) {
+      await go(page, place)
+      await untilQuiet(page)
+      await expectKept(page, `${place} of several people`)
+    }
     await openHelp(page)
     await expectKept(page, 'How it works')
     await page.getByRole('button', { name: 'Back' }).click()

@@ -17,7 +17,7 @@ export function placeOf(path: string): { screen: string; detail: string | null }
   if (field.startsWith('personalFactor') || head === 'packings') return { screen: 'calibrate', detail: null }
   if (head === 'settings') return { screen: PACKING.includes(field) ? 'gear' : 'packs', detail: null }
   const depth = path.startsWith('trip/stops/') ? 3 : /^(gear|packs)\//.test(path) ? 2 : 0
-  const screen = head === 'carrier' ? 'trip' : head
+  const screen = head === 'carrier' || head === 'people' ? 'trip' : head
   return { screen, detail: depth ? parts.slice(0, depth).join('/') : null }
 }
 

@@ -2,6 +2,8 @@
 
 import { useEffect, useMemo } from 'preact/hooks'
 import { useFormats, useSystem } from '../../components/fields'
+import { toTop } from '../../components/frame'
+import { itemFacts } from '../../components/item-words'
 import {
   type Entry,
   entryProps,
@@ -15,15 +17,14 @@ import {
 } from '../../components/long-list'
 import { Row } from '../../components/pieces'
 import { Why } from '../../components/why'
-import { type DraftItem, defaults } from '../../plan'
+import { type DraftItem, defaults, personName } from '../../plan'
 import { type Cost, costText, formatsIn } from '../../report'
-import { actions, openTrip, reckoned } from '../../store'
+import { actions, openTrip, person, reckoned } from '../../store'
 import { capital, counted, type System } from '../../units'
 import { type Detail, rowActions } from '../rows'
 import { HomeButton, HomeWords } from './AtHome'
 import { ItemEditor, KindPicker } from './ItemEditor'
 import { addBelow, EDITS } from './item-edits'
-import { itemFacts } from './item-facts'
 import { ListDoors } from './ListDoors'
 import { Order, WhyCosts } from './OrderChoice'
 import { gearOrder, sortedByRoom } from './order'
@@ -63,6 +64,7 @@ export function GearScreen({ detail, onDetail, isDesk = false }: Detail & { isDe
         system={system}
         mover={costs || isDesk ? null : mover}
         cost={costs?.get(id)}
+        whose={whoseOf(gear[index]!)}
       />
     )
   }
@@ -70,6 +72,11 @@ export function GearScreen({ detail, onDetail, isDesk = false }: Detail & { isDe
     <div class={isDesk ? 'screen gear-screen' : 'screen'}>
       <h2>Gear</h2>
       <Totals gear={gear} />
+      {person.value === null ? null : (
+        <button type="button" onClick={() => toTop('split')}>
+          Who carries what
+        </button>
+      )}
       <ShelfOffers />
       {gear.length > 1 ? (
         <div class="gear-view">
@@ -120,6 +127,16 @@ export function GearScreen({ detail, onDetail, isDesk = false }: Detail & { isDe
   )
 }
 
+/** "Ada’s, carried by Bo": of several people whose it is and who has it; of a lone hiker nothing. */
+function whoseOf({ id, owner, inside, atHome }: DraftItem): string {
+  const draft = openTrip.value?.draft
+  const carrier = reckoned.value?.party?.carriers.get(id)
+  if (!draft?.people || carrier === undefined || inside !== undefined || atHome) return ''
+  if (owner === carrier) return `${personName(draft, owner)}’s`
+  const whose = owner === undefined ? '' : `${personName(draft, owner)}’s, `
+  return `${whose}carried by ${personName(draft, carrier)}`
+}
+
 /** The items with a heading wherever the group changes; those without a group need one only below others. */
 function entriesOf(gear: readonly DraftItem[]): Entry[] {
   return gear.flatMap((item, index): Entry[] => {
@@ -161,11 +178,13 @@ function Totals({ gear }: { gear: DraftItem[] }) {
   const result = reckoned.value?.reckoned
   if (!result?.ok) return null
   const { baseKg, wornKg } = result.reckoning.need
+  const draft = openTrip.value?.draft
+  const carrierWords = () => (draft && person.value !== null ? `${personName(draft, person.value)}: ` : '')
   return (
     <div data-figures="why">
       <Why
         about={{ kind: 'base-weight' }}
-        figure={`${counted(gear.length, 'item')}. Base weight ${formats.kg(baseKg)}, worn ${formats.kg(wornKg)}.`}
+        figure={`${counted(gear.length, 'item')}. ${carrierWords()}Base weight ${formats.kg(baseKg)}, worn ${formats.kg(wornKg)}.`}
       />
     </div>
   )
@@ -185,6 +204,7 @@ interface ItemRowProps {
   /** Null: rows stand in an order of their own, and cannot be moved. */
   mover: Mover | null
   cost: Cost | undefined
+  whose: string
 }
 
 /** Drawn again only when something of its own changes: lists of thousands stay quick. */
@@ -192,7 +212,19 @@ function ItemRow(props: ItemRowProps) {
   return useMemo(() => <DrawnItemRow {...props} />, Object.values(props))
 }
 
-function DrawnItemRow({ item, at, of, index, count, open, onDetail, system, mover, cost }: ItemRowProps) {
+function DrawnItemRow({
+  item,
+  at,
+  of,
+  index,
+  count,
+  open,
+  onDetail,
+  system,
+  mover,
+  cost,
+  whose,
+}: ItemRowProps) {
   const path = `gear/${item.id}`
   const name = item.name || `Item ${index + 1}`
   const step = mover ? (key: string) => mover.step({ key: item.id, name }, key) : undefined
@@ -201,7 +233,7 @@ function DrawnItemRow({ item, at, of, index, count, open, onDetail, system, move
       id={item.id}
       open={open}
       onToggle={() => onDetail(open ? null : path)}
-      summary={<Summary item={item} name={name} system={system} cost={cost} />}
+      summary={<Summary {...{ item, name, system, cost, whose }} />}
       aside={<HomeButton items={[item]} name={name} />}
       below={item.swaps ? <OrLine item={item} /> : undefined}
       set={item.atHome ? 'aside' : undefined}
@@ -214,9 +246,9 @@ function DrawnItemRow({ item, at, of, index, count, open, onDetail, system, move
   )
 }
 
-type SummaryProps = Pick<ItemRowProps, 'item' | 'system' | 'cost'> & { name: string }
+type SummaryProps = Pick<ItemRowProps, 'item' | 'system' | 'cost' | 'whose'> & { name: string }
 
-function Summary({ item, name, system, cost }: SummaryProps) {
+function Summary({ item, name, system, cost, whose }: SummaryProps) {
   const count = item.count ?? defaults.ITEM.count
   return (
     <>
@@ -225,7 +257,7 @@ function Summary({ item, name, system, cost }: SummaryProps) {
         {name}
       </bdi>
       <span class="facts-line" data-figures="typed">
-        {[...itemFacts(item, system), ...(item.atHome ? ['left at home'] : [])].join(', ')}
+        {[...itemFacts(item, system), whose, item.atHome ? 'left at home' : ''].filter(Boolean).join(', ')}
       </span>
       {cost ? <span class="cost">{capital(costText(cost, formatsIn(system)))}</span> : null}
     </>

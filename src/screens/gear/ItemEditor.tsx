@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks'
 import { Field } from '../../components/fields'
 import { later } from '../../components/frame'
 import { type DraftItem, defaults, FIELDS } from '../../plan'
-import { openTrip } from '../../store'
+import { openTrip, person } from '../../store'
 import { FoodInto } from './FoodInto'
 import { FuelFields } from './FuelFields'
 import { useItemHome } from './item-home'
@@ -15,6 +15,7 @@ import { Alternatives } from './swaps'
 
 /** Fetched while the list is looked at: it stands above fields, which must not move once an item is open. */
 export const KindPicker = later(async () => (await import('./KindPicker')).KindPicker)
+const Owner = later(async () => (await import('../party')).Owner)
 const Measure = later(async () => (await import('./Measure')).Measure)
 
 const NOT_OF_A_KIND = Object.keys(FIELDS.item.litresFrom.choices).filter(from => from !== 'kind')
@@ -38,6 +39,7 @@ export function ItemEditor({ item }: { item: DraftItem }) {
       {item.litresRange ? <KindLitres item={item} at={at} per={per} /> : null}
       <MeasureIt item={item} path={at('measure')} />
       {inTrip ? <Field path={at('atHome')} /> : null}
+      {inTrip && person.value !== null ? <Owner item={item} /> : null}
       <Field path={at('stow')} />
       <Field path={at('build')} usual={item.holdsLitres === undefined ? undefined : 'rigid'} />
       <Field path={at('use')} />

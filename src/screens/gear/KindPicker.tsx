@@ -3,6 +3,7 @@
 
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { useSystem } from '../../components/fields'
+import { rangeInWords } from '../../components/item-words'
 import type { DraftItem } from '../../plan'
 import {
   isByMass,
@@ -15,7 +16,6 @@ import {
 } from '../../plan/kinds'
 import { formatsIn } from '../../report'
 import { useRangeEdit } from './item-home'
-import { rangeInWords } from './kind-words'
 import './gear.css'
 
 export function KindPicker({ item }: { item: DraftItem }) {

@@ -2,13 +2,13 @@
 
 import { useState } from 'preact/hooks'
 import { Choice, LooseField, readQuantity, useSystem } from '../../components/fields'
+import { rangeInWords } from '../../components/item-words'
 import type { LitresRange } from '../../plan'
 import { withRange } from '../../plan/litres'
 import { formatsIn } from '../../report'
 import { type Fill, insulationLimit, squeezed, squeezeStanding } from '../../report/measuring'
 import { bareUnitOf } from '../../units'
 import { useRangeEdit } from './item-home'
-import { rangeInWords } from './kind-words'
 import type { TextsProps } from './texts'
 
 const FILLS = [

@@ -1,10 +1,10 @@
 // One line of a pasted list: whether it is taken, what was understood, what is in doubt, and which kind gives its litres.
 
 import { useFormats, useSystem } from '../../components/fields'
+import { rangeInWords } from '../../components/item-words'
 import type { Taken } from '../../files/list'
 import { isByMass, type Kind, litresOfKind, oddMass, originInShort } from '../../plan/kinds'
 import { formatsIn } from '../../report'
-import { rangeInWords } from './kind-words'
 import { doubtsOf, NO_KIND, type PastedLine } from './pasted'
 
 interface PastedRowProps {

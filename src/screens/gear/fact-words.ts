@@ -1,10 +1,10 @@
 // The facts of an item in words, as they are told where a trip and the shelf differ.
 
+import { rangeOf } from '../../components/item-words'
 import { type DraftItem, FIELDS, type FieldRow, fieldWord } from '../../plan'
 import type { OfferedField, ThingFacts } from '../../plan/shelf'
 import { valueText } from '../../report'
 import type { System } from '../../units'
-import { rangeOf } from './kind-words'
 
 /** What only the app knows has none. */
 const rowOf = (field: keyof ThingFacts): FieldRow | undefined =>

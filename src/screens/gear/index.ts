@@ -1,4 +1,3 @@
 export { GearScreen } from './GearScreen'
 export { ItemEditor } from './ItemEditor'
-export { itemFacts } from './item-facts'
 export { HomeOfItems, type ItemHome } from './item-home'

@@ -3,7 +3,7 @@
 import type { ComponentChildren } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import { useFormats } from '../../components/fields'
-
+import { later as lazily } from '../../components/frame'
 import { LoadLineTable } from '../../components/graphics'
 import { Warnings } from '../../components/judged'
 import { Cautions, LeftOut } from '../../components/pieces'
@@ -33,6 +33,8 @@ import { Pictures } from './Pictures'
 import { useProfile } from './Profile'
 import { Sure } from './Sure'
 
+const PartyFigures = lazily(async () => (await import('../party')).PartyFigures)
+
 /** What a pack lacks is told with the packs: of sixty nobody wants to read it here. */
 const isOfPacks = (path: string) => path.startsWith('packs/')
 
@@ -40,7 +42,7 @@ const isOfPacks = (path: string) => path.startsWith('packs/')
 export function NeedScreen({ isDesk = false }: { isDesk?: boolean }) {
   const formats = useFormats()
   if (!reckoned.value) return <p class="hint loading">Working it out…</p>
-  const { plan, leftOut, reckoned: result } = reckoned.value
+  const { plan, leftOut, reckoned: result, party } = reckoned.value
   if (!result.ok)
     return (
       <div class="screen">
@@ -65,6 +67,7 @@ export function NeedScreen({ isDesk = false }: { isDesk?: boolean }) {
       )}
       <LeftOut entries={leftOut.filter(({ path }) => !isOfPacks(path))} />
       {isEmpty && !openTrip.value?.profile ? null : <Pictures {...parts} cautions={cautions} later={later} />}
+      {party ? <PartyFigures /> : null}
       {isEmpty ? null : <AskHint />}
       {later(
         <div class="lines">

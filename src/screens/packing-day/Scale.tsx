@@ -48,7 +48,7 @@ export function Scale({ open, reckoning, formats }: ScaleProps) {
           onChoose={value => {
             const pack = value === '' ? undefined : packs[Number(value)]!
             actions.edit(`Weighed in ${pack?.name ?? 'no pack'}`, it =>
-              withWeighedIn(it, pack && takesOf(it, open, pack)),
+              withWeighedIn(it, pack && takesOf(it, open, pack), open.person),
             )
           }}
         />

@@ -1,6 +1,6 @@
 // The set-up that the trip takes, among those that are judged, and back.
 
-import type { Draft, Takes } from '../../plan'
+import { type Draft, type Takes, takenBy } from '../../plan'
 import type { OpenReckoned } from '../../store'
 
 /** The ids of a pack's set-ups that a plan has: one without its mass is not among them. */
@@ -10,9 +10,14 @@ const setupIds = ({ packs }: Draft, pack: string | undefined) =>
 type Judged = { pack: number; index: number }
 
 /** Its place among the set-ups judged; null where none is taken. */
-export function takenSetup(draft: Draft, { packIds, taken }: OpenReckoned, judged: readonly Judged[]) {
-  if (taken === null || !draft.takes) return null
-  const { pack, setup } = draft.takes
+export function takenSetup(
+  draft: Draft,
+  { packIds, taken, person }: OpenReckoned,
+  judged: readonly Judged[],
+) {
+  const takes = takenBy(draft, person)
+  if (taken === null || !takes) return null
+  const { pack, setup } = takes
   const index = Math.max(
     0,
     setupIds(draft, pack).findIndex(({ id }) => id === setup),

@@ -7,7 +7,7 @@ import { usePortions } from '../../components/long-list'
 import { type DraftPack, tripName } from '../../plan'
 import { FIT_LINE } from '../../report'
 import { packsApart, packsBeside } from '../../report/compare-packs'
-import { openTrip, type TripDocument, tripList } from '../../store'
+import { openTrip, person, type TripDocument, tripList } from '../../store'
 import { BesideTable } from './BesideTable'
 import { besideTrips, chosenSetups, keyOf, MOST_BESIDE, setBeside, tickTrip } from './chosen'
 import './packs-beside.css'
@@ -23,8 +23,9 @@ export function PacksBesideScreen() {
     [all, keys.join()],
   )
   const found = useMemo(
-    () => (trip && chosen.length > 1 ? packsBeside(chosen, trip, formats) : null),
-    [trip, chosen, formats],
+    () =>
+      trip && chosen.length > 1 ? packsBeside(chosen, { ...trip, person: person.value }, formats) : null,
+    [trip, person.value, chosen, formats],
   )
   const free = all.filter(({ key }) => !keys.includes(key))
   return (

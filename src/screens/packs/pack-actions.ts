@@ -1,7 +1,7 @@
 // What is done with a whole pack, from its row and from its page: each one undoable step.
 
-import { type DraftPack, duplicatePack, fieldPath, movePack, removePack } from '../../plan'
-import { actions } from '../../store'
+import { type DraftPack, duplicatePack, fieldPath, movePack, removePack, takesPath } from '../../plan'
+import { actions, openTrip, person } from '../../store'
 import { rowActions } from '../rows'
 import { takenWords } from './taken'
 
@@ -27,4 +27,8 @@ export const setAside = (pack: DraftPack, why: string | null) => set(pack, 'asid
 
 /** The open trip takes this set-up of it, by its id; null: it does not take it. */
 export const take = (pack: DraftPack, setup: string | null) =>
-  actions.setField('takes', setup === null ? undefined : { pack: pack.id, setup }, null)
+  actions.setField(
+    openTrip.value ? takesPath(openTrip.value.draft, person.value) : 'takes',
+    setup === null ? undefined : { pack: pack.id, setup },
+    null,
+  )

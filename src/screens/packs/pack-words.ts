@@ -1,9 +1,9 @@
 // A pack in the few words that a list has room for.
 
-import type { DraftPack } from '../../plan'
+import { type DraftPack, takenBy } from '../../plan'
 import { ANSWERS, type Formats } from '../../report'
 import { type Comparison, ownWords } from '../../report/compare-packs'
-import { openTrip, shelf } from '../../store'
+import { openTrip, person, shelf } from '../../store'
 import type { PackAnswer } from './view'
 
 /** "42.0 L, 1.26 kg": as its owner typed it. */
@@ -13,11 +13,11 @@ export const packFacts = ({ bodyLitres, setups }: DraftPack, formats: Formats): 
     ...setups.flatMap(({ massKg }) => (massKg === undefined ? [] : formats.gear(massKg))),
   ].join(', ')
 
+const takesNow = () => openTrip.value && takenBy(openTrip.value.draft, person.value)
+
 /** Whose it is, and whether the open trip takes it. */
 export const packMarks = ({ id, has }: DraftPack): string[] =>
-  [has === 'owned' ? 'mine' : (has ?? ''), openTrip.value?.draft.takes?.pack === id ? 'taken' : ''].filter(
-    Boolean,
-  )
+  [has === 'owned' ? 'mine' : (has ?? ''), takesNow()?.pack === id ? 'taken' : ''].filter(Boolean)
 
 /** What it has earned by the hiker's own figures, and why it is set aside. */
 export const packWords = ({ aside }: DraftPack, comparisons: readonly Comparison[]): string[] => [

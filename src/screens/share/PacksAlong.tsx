@@ -3,15 +3,15 @@
 import type { ComponentChildren } from 'preact'
 import { useState } from 'preact/hooks'
 import { Choice } from '../../components/fields'
-import type { DraftPack, PlanDocument } from '../../plan'
-import { openTrip, reckoned } from '../../store'
+import { type DraftPack, takenBy, type WrittenPlan, withPacksOnly } from '../../plan'
+import { openTrip, person, reckoned } from '../../store'
 
 type Along = 'all' | 'starred' | 'taken' | 'none'
 
 const LABELS: Record<Along, string> = { all: 'All', starred: 'Starred', taken: 'Taken', none: 'None' }
 
 export interface PlanWithPacks {
-  document: PlanDocument
+  document: WrittenPlan
   /** The choice of packs; null where there are none. */
   choice: ComponentChildren
   /** Changes with what is chosen. */
@@ -27,14 +27,14 @@ export function usePlanWithPacks(): PlanWithPacks | null {
   const isWanted: Record<Along, (pack: DraftPack) => boolean> = {
     all: () => true,
     starred: ({ starred }) => starred === true,
-    taken: ({ id }) => draft.takes?.pack === id,
+    taken: ({ id }) => takenBy(draft, person.value)?.pack === id,
     none: () => false,
   }
   const countOf = (which: Along) => draft.packs.filter(isWanted[which]).length
   const offered = (Object.keys(LABELS) as Along[]).filter(which => which === 'none' || countOf(which) > 0)
   const wanted = new Set(draft.packs.filter(isWanted[along]).map(({ id }) => id))
-  const packs = (open.document.packs ?? []).filter((_, i) => wanted.has(open.packIds[i]!))
-  const document: PlanDocument = along === 'all' ? open.document : { ...open.document, packs }
+  const kept = open.packIds.flatMap((id, i) => (wanted.has(id) ? [i] : []))
+  const document = along === 'all' ? open.document : withPacksOnly(open.document, kept)
   const choice =
     draft.packs.length === 0 ? null : (
       <Choice

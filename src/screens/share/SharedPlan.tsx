@@ -6,7 +6,7 @@ import { useEffect, useRef, useState } from 'preact/hooks'
 
 import type { ReadPacks } from '../../files/pack-list'
 import { type ReadLink, readLink, readPacksLink } from '../../files/share'
-import { completePlan, fromPlanDocument, type PlanDocument, tripName } from '../../plan'
+import { completeAny, fromPlanDocument, isParty, tripName, type WrittenPlan } from '../../plan'
 
 import { actions, newId } from '../../store'
 import { counted } from '../../units'
@@ -54,10 +54,10 @@ export function SharedPlan({ link, onDone }: SharedPlanProps) {
 }
 
 /** What a plan is, and keeping it or not. */
-export function PlanOffer({ document, onDone }: { document: PlanDocument; onDone: () => void }) {
+export function PlanOffer({ document, onDone }: { document: WrittenPlan; onDone: () => void }) {
   const { kg, percent } = useFormats()
   const { name, trip, gear = [], packs = [] } = document
-  const { massKg, loadShareLimit } = completePlan(document).carrier
+  const plan = completeAny(document)
   const keep = () => {
     actions.createTrip(fromPlanDocument(document, newId))
     actions.setPlace({ screen: 'need', detail: null, scrollY: 0 })
@@ -70,8 +70,9 @@ export function PlanOffer({ document, onDone }: { document: PlanDocument; onDone
         {counted(packs.length, 'pack')}.
       </p>
       <p>
-        It is calculated for somebody of {kg(massKg)} who wants to carry at most {percent(loadShareLimit)} of
-        body mass. If that is not you, change it under Trip.
+        {isParty(plan)
+          ? `It is of ${counted(plan.people.length, 'person', 'people')} who share out what they carry. Who they are stands under Trip.`
+          : `It is calculated for somebody of ${kg(plan.carrier.massKg)} who wants to carry at most ${percent(plan.carrier.loadShareLimit)} of body mass. If that is not you, change it under Trip.`}
       </p>
       <div class="actions">
         <button type="button" class="primary" onClick={keep}>

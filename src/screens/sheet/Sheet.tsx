@@ -23,6 +23,8 @@ export interface SheetProps extends SheetParts {
   leftOut: LeftOut[]
   /** What is on the list and not taken. */
   atHome: readonly Item[]
+  /** Whose sheet it is, of several people; else empty. */
+  whose: string
   /** The day of printing, in words. */
   printed: string
 }
@@ -33,7 +35,7 @@ const UNITS = {
   us: 'Masses in pounds or ounces, room in litres, water in quarts, ways in miles, climbs in feet, heat in °F.',
 } as const
 
-export function Sheet({ leftOut, atHome, printed, ...parts }: SheetProps) {
+export function Sheet({ leftOut, atHome, whose, printed, ...parts }: SheetProps) {
   const { plan, formats } = parts
   const missing = missingOf(plan)
   return (
@@ -42,6 +44,11 @@ export function Sheet({ leftOut, atHome, printed, ...parts }: SheetProps) {
         <div>
           <h2>
             <bdi>{tripName(plan)}</bdi>
+            {whose ? (
+              <>
+                : <bdi>{whose}</bdi>
+              </>
+            ) : null}
           </h2>
           <p>
             <Route {...parts} />

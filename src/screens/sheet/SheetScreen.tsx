@@ -4,12 +4,16 @@ import { useFormats } from '../../components/fields'
 import './sheet.css'
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
 
+import { later } from '../../components/frame'
 import { dateText } from '../../components/pieces'
+import { personName } from '../../plan'
 
 import { packedByPlace } from '../../report/packing-day'
-import { reckoned } from '../../store'
+import { openTrip, person, reckoned } from '../../store'
 import { IN_SIGHT, useRows } from './rows'
 import { Sheet, type SheetProps } from './Sheet'
+
+const Whose = later(async () => (await import('../party')).Whose)
 
 /** Width of the paper between its margins, CSS px: what A4 leaves, which Letter has too. */
 const PAPER_PX = 718
@@ -27,12 +31,14 @@ export function SheetScreen({ onClose }: { onClose: () => void }) {
           Back
         </button>
       </div>
+      {person.value === null ? null : <Whose />}
       {result.ok ? (
         <Paper
           plan={plan}
           atHome={listed.gear.filter(item => item.atHome)}
           reckoning={result.reckoning}
           formats={formats}
+          whose={nameOfPerson()}
           {...{ leftOut, taken }}
         />
       ) : (
@@ -40,6 +46,12 @@ export function SheetScreen({ onClose }: { onClose: () => void }) {
       )}
     </div>
   )
+}
+
+/** Whose sheet it is, of several people; of a lone hiker nothing. */
+function nameOfPerson(): string {
+  const draft = openTrip.value?.draft
+  return draft && person.value !== null ? personName(draft, person.value) : ''
 }
 
 function Paper(props: Omit<SheetProps, 'rows' | 'printed'>) {

@@ -1,9 +1,9 @@
 // A thing in a line or two: what it weighs and takes, what is noted of it, and where it is used.
 
+import { itemFacts } from '../../components/item-words'
 import { dayText } from '../../components/pieces'
 import type { Thing } from '../../plan/shelf'
 import { counted, listText, type System } from '../../units'
-import { itemFacts } from '../gear'
 
 export const nameOf = ({ item }: Thing): string => item.name || 'Without a name'
 

@@ -1,15 +1,23 @@
 // How this hiker walks, drinks and eats: defaults that say where they come from, open to be changed.
 
 import { Field, useFormats, useSystem } from '../../components/fields'
+import { later } from '../../components/frame'
 import { Why } from '../../components/why'
-import { defaults, FIELDS, STAND_IN_MASS_KG } from '../../plan'
+import { addPerson, defaults, FIELDS, STAND_IN_MASS_KG } from '../../plan'
 
 import { kcalText, rationText } from '../../report/why'
-import { actions, openTrip, reckoned } from '../../store'
+import { actions, newId, openTrip, person, reckoned } from '../../store'
 import { counted, formatQuantity } from '../../units'
 import { Fold } from './Fold'
 
+const People = later(async () => (await import('../party')).People)
+
 export function Carrier() {
+  if (person.value !== null) return <People />
+  return <LoneHiker />
+}
+
+function LoneHiker() {
   const age = openTrip.value?.draft.carrier.ageYears ?? null
   const result = reckoned.value?.reckoned
   const restingKcal = (result?.ok && result.working.body?.restingKcal) || null
@@ -37,6 +45,13 @@ export function Carrier() {
           </div>
         )}
       </details>
+      <button
+        type="button"
+        class="quiet"
+        onClick={() => actions.edit('Walk with somebody', draft => addPerson(draft, newId()))}
+      >
+        Walk with somebody
+      </button>
     </section>
   )
 }

@@ -2,10 +2,10 @@
 
 import { useId, useMemo, useState } from 'preact/hooks'
 import { useSystem } from '../../../components/fields'
+import { itemFacts } from '../../../components/item-words'
 import { type DraftItem, itemName } from '../../../plan'
 import { addSwaps, candidatesFor, type Thing, thingsFound } from '../../../plan/shelf'
 import { actions, openTrip, shelf } from '../../../store'
-import { itemFacts } from '../item-facts'
 import { Choices } from './Choices'
 
 export function Alternatives({ item }: { item: DraftItem }) {

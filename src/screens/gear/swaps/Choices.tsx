@@ -1,13 +1,13 @@
 // What an item may be instead, each with what that changes, and one tap from it.
 
 import { useFormats, useSystem } from '../../../components/fields'
+import { itemFacts } from '../../../components/item-words'
 import { Why } from '../../../components/why'
 import { type DraftItem, itemName } from '../../../plan'
 import { type Alternative, alternativesOf, removeSwaps } from '../../../plan/shelf'
 import { formatsIn, swapText } from '../../../report'
 import { actions, shelf } from '../../../store'
 import { capital, counted } from '../../../units'
-import { itemFacts } from '../item-facts'
 import { takeThings } from './take'
 import { type SwapChanges, useSwapChanges } from './use-swap-changes'
 import './swaps.css'

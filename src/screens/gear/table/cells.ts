@@ -1,10 +1,9 @@
 // What stands in a cell while it is not edited.
 
+import { rangeOf, USES } from '../../../components/item-words'
 import { choiceWord, type DraftItem, defaults, FIELDS, type FieldRow } from '../../../plan'
 import { valueText } from '../../../report'
 import { capital, type System } from '../../../units'
-import { USES } from '../item-facts'
-import { rangeOf } from '../kind-words'
 import type { CellField } from './columns'
 
 export interface CellText {

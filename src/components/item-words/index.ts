@@ -1,0 +1,2 @@
+export { itemFacts, USES } from './item-facts'
+export { rangeInWords, rangeOf } from './kind-words'

@@ -1,0 +1,5 @@
+export { Owner } from './Owner'
+export { PartyFigures } from './PartyFigures'
+export { People } from './People'
+export { SplitScreen } from './SplitScreen'
+export { Whose } from './Whose'
