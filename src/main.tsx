@@ -22,8 +22,8 @@ const ENGINE_MS = 3000
 /** The service worker waits no longer than this for what is fetched ahead. */
 const AHEAD_MS = 10_000
 
-// A rejection of it is told by guard.ts. Not awaited here: a file that waits may not be joined with others.
-void start()
+/** A rejection of it is told by guard.ts. Not awaited here: a file that waits may not be joined with others. */
+export const started = start()
 
 async function start() {
   const root = document.getElementById('app')

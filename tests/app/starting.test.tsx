@@ -49,7 +49,8 @@ function stub(name: string, value: unknown) {
 /** Starts the app, a failure told as the browser tells it. Its effects run here too, not in the midst of a later test. */
 const start = () =>
   act(async () => {
-    await import('../../src/main').catch(error => dispatchEvent(Object.assign(new Event('error'), { error })))
+    const { started } = await import('../../src/main')
+    await started.catch(reason => dispatchEvent(Object.assign(new Event('unhandledrejection'), { reason })))
   })
 
 beforeEach(() => {

@@ -34,40 +34,45 @@ interface Asking<End> {
 }
 
 /** Never rejects where the request can be cloned. The worker is gone once it has ended. */
-export async function askWorker<End>(asking: Asking<End>): Promise<End> {
+export function askWorker<End>(asking: Asking<End>): Promise<End> {
   const { start, request, signal, cancelled, broken, silent, onMessage } = asking
-  if (signal?.aborted) return cancelled
-  const worker = await started(start)
-  if (signal?.aborted) {
-    worker?.terminate()
-    return cancelled
-  }
-  if (!worker) return broken
-  return new Promise(resolve => {
+  if (signal?.aborted) return Promise.resolve(cancelled)
+  return new Promise((resolve, reject) => {
+    let worker: AskedWorker | null = null
+    let isOver = false
     let silence = 0
+    // A worker that is still to be fetched is silent too.
     const ticking = setInterval(() => {
       silence += 1
       if (silence >= SILENT_SECONDS) end(silent)
     }, TICK_MS)
     const end = (result: End) => {
+      isOver = true
       clearInterval(ticking)
       signal?.removeEventListener('abort', cancel)
-      worker.terminate()
+      worker?.terminate()
       resolve(result)
     }
     const cancel = () => end(cancelled)
     signal?.addEventListener('abort', cancel)
-    worker.onmessage = ({ data }: MessageEvent<unknown>) => {
-      silence = 0
-      const result = onMessage(data)
-      if (result !== null) end(result)
-    }
-    worker.onerror = event => {
-      event.preventDefault?.()
-      end(broken)
-    }
-    worker.onmessageerror = () => end(broken)
-    worker.postMessage(request)
+    started(start)
+      .then(each => {
+        if (isOver) return each?.terminate()
+        if (!each) return end(broken)
+        worker = each
+        each.onmessage = ({ data }: MessageEvent<unknown>) => {
+          silence = 0
+          const result = onMessage(data)
+          if (result !== null) end(result)
+        }
+        each.onerror = event => {
+          event.preventDefault?.()
+          end(broken)
+        }
+        each.onmessageerror = () => end(broken)
+        each.postMessage(request)
+      })
+      .catch(reject)
   })
 }
 
