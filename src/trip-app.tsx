@@ -24,6 +24,9 @@ interface TripAppProps {
   go: (screen: string) => void
 }
 
+/** Screens that tell the answer themselves: at the shop other figures are said aloud than what is expected. */
+const TELLING: ReadonlySet<string> = new Set(['need', 'shop'])
+
 export function TripApp({ wide, here, hasShelf, closeShelf, go }: TripAppProps) {
   const { place } = library.value
   const hasGear = here === 'gear' && (wide || !hasShelf)
@@ -73,7 +76,7 @@ export function TripApp({ wide, here, hasShelf, closeShelf, go }: TripAppProps) 
       </div>
       <div class="foot">
         <TripUndoBar />
-        {wide || place.screen === 'need' ? null : <Ticker onOpen={() => go('need')} />}
+        {wide || TELLING.has(place.screen) ? null : <Ticker onOpen={() => go('need')} />}
         {wide ? null : <Places here={here} onGo={go} />}
       </div>
     </div>

@@ -72,7 +72,7 @@ export function shortCautions({ trip }: Plan, { carries }: Reckoning, { water }:
         figure: others.length === 0 ? ITS_FIGURES : `Figures from ${between(c)}`,
         about: { kind: 'carry', stop: c.stop },
       })),
-      short: `${marginText(worst.shortLitres, water)} of water short`,
+      short: `${marginText(worst.shortLitres, water)} short of water`,
       at: short.map(c => c.stop),
       text: `Your bottles hold ${owned(worst)} of water needed from ${between(worst)}${others.length ? `, and too little on ${counted(others.length, 'more stretch', 'more stretches')}` : ''}. Running dry can end in heat illness or collapse: carry more, or camp at water.`,
       more: others.map(c => `From ${between(c)}: ${owned(c)}.`),

@@ -41,7 +41,8 @@ describe('the sentence over the packs', () => {
   test.each([
     [[], 'No packs yet'],
     [['does', 'does-not'], '1 of 2 packs is suitable'],
-    [['does', 'with-care', 'cannot-tell'], '2 of 3 packs are suitable'],
+    [['does', 'with-care', 'cannot-tell'], '2 of 3 packs are suitable, 1 with care'],
+    [['with-care', 'does-not'], '1 of 2 packs is suitable with care'],
     [['does-not'], '0 of 1 pack is suitable'],
     // What may be is not denied.
     [['does-not', 'cannot-tell', null], '2 of 3 packs may be suitable'],

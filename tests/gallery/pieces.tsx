@@ -81,8 +81,8 @@ const CAUTIONS: Caution[] = [
   {
     signal: 'WARNING',
     about: 'water',
-    text: '1.9 L of water short when you leave Cistern Terrace.',
-    short: '1.9 L of water short',
+    text: '1.9 L short of water when you leave Cistern Terrace.',
+    short: '1.9 L short of water',
   },
   {
     signal: 'CAUTION',

@@ -26,7 +26,7 @@ export function AskedCard({ asked, trips, formats }: AskedCardProps) {
           </div>
         ))}
       </dl>
-      <Why about={{ kind: 'asked', trips, packKg: asked.packKg }} figure="What asks for it" />
+      <Why about={{ kind: 'asked', trips, packKg: asked.packKg }} figure="Why these figures" />
     </div>
   )
 }

@@ -16,5 +16,7 @@ export function suitableSentence(
   const open = answers.filter(answer => answer === 'cannot-tell' || answer === null).length
   const of = (count: number) => `${count} of ${counted(all, 'pack')}`
   if (suitable === 0 && open > 0) return `${of(open)} may be suitable`
-  return `${of(suitable)} ${all === 1 || suitable === 1 ? 'is' : 'are'} suitable`
+  const withCare = answers.filter(answer => answer === 'with-care').length
+  const care = withCare === 0 ? '' : withCare === suitable ? ' with care' : `, ${withCare} with care`
+  return `${of(suitable)} ${all === 1 || suitable === 1 ? 'is' : 'are'} suitable${care}`
 }
