@@ -6,7 +6,8 @@ import { notReadyText, updateSignals } from './update-signals'
 const WORKER = './sw.js'
 const NOT_WHOLE_TEXT =
   'A version of the app did not arrive whole and was not let in: what you have goes on. It is looked for again at the next start.'
-const FALLBACK_MS = 3000
+/** A slow phone takes seconds to hear that the new version may take over. */
+const FALLBACK_MS = 10_000
 
 type Listens = Pick<EventTarget, 'addEventListener'>
 type Worker = Listens & Pick<ServiceWorker, 'state' | 'postMessage'>
@@ -106,8 +107,14 @@ export function createUpdates(
       return true
     }
     waiting.postMessage({ type: 'SKIP_WAITING' })
-    setTimeout(reload, FALLBACK_MS)
+    setTimeout(() => overdue(waiting), FALLBACK_MS)
     return true
+  }
+
+  /** A page that is loaded while the new version takes over gets the old page, and parts of it that are no longer there. */
+  function overdue(worker: Worker) {
+    if (worker.state !== 'activating') return reload()
+    worker.addEventListener('statechange', reload)
   }
 
   return { updateWaiting, offlineReady, updateProblem, start, applyUpdate }

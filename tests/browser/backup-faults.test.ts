@@ -135,7 +135,11 @@ describe('a file that is not whole, or no backup', () => {
       [() => openFile(page, text.replace('"trips"', '"trips')), /somewhere inside, its text is not/],
       [() => openFile(page, ''), /is empty, or did not arrive whole/],
       [
-        () => openFile(page, text.replace('"version": 3\n}', '"version": 4\n}')),
+        () =>
+          openFile(
+            page,
+            text.replace(/"version": (\d+)\n}/, (_, now) => `"version": ${Number(now) + 1}\n}`),
+          ),
         /newer version of Pack Reckoner/,
       ],
       [() => openFile(page, '{"name":"package"}'), /neither a plan nor a backup/],

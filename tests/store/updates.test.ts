@@ -96,14 +96,27 @@ describe('a new version', () => {
     expect(reload).toHaveBeenCalledTimes(1)
   })
 
-  test('that does not take over within three seconds is loaded all the same', async () => {
+  test('that does not take over within ten seconds is loaded all the same', async () => {
     const { start, arrive, applyUpdate, reload } = page()
     await start()
     arrive()
     await applyUpdate()
-    vi.advanceTimersByTime(2999)
+    vi.advanceTimersByTime(9999)
     expect(reload).not.toHaveBeenCalled()
     vi.advanceTimersByTime(1)
+    expect(reload).toHaveBeenCalledTimes(1)
+  })
+
+  test('that is taking over after ten seconds is not loaded in the midst of it', async () => {
+    const { start, arrive, applyUpdate, reload } = page()
+    await start()
+    const worker = arrive()
+    await applyUpdate()
+    worker.state = 'activating'
+    vi.advanceTimersByTime(60_000)
+    expect(reload).not.toHaveBeenCalled()
+    worker.state = 'activated'
+    worker.dispatchEvent(new Event('statechange'))
     expect(reload).toHaveBeenCalledTimes(1)
   })
 
@@ -112,7 +125,7 @@ describe('a new version', () => {
     await start()
     const worker = arrive()
     expect(await applyUpdate()).toBe(false)
-    vi.advanceTimersByTime(5000)
+    vi.advanceTimersByTime(15_000)
     expect(worker.postMessage).not.toHaveBeenCalled()
     expect(reload).not.toHaveBeenCalled()
     expect(updateWaiting.value).toBe(true)
@@ -123,7 +136,7 @@ describe('a new version', () => {
     await start()
     takeOver()
     expect(settleEdits).toHaveBeenCalledTimes(1)
-    vi.advanceTimersByTime(5000)
+    vi.advanceTimersByTime(15_000)
     expect(log).toEqual(['edits'])
     expect(updateWaiting.value).toBe(true)
     await applyUpdate()
@@ -134,7 +147,7 @@ describe('a new version', () => {
     const { start, applyUpdate, reload } = page()
     await start()
     expect(await applyUpdate()).toBe(false)
-    vi.advanceTimersByTime(5000)
+    vi.advanceTimersByTime(15_000)
     expect(reload).not.toHaveBeenCalled()
   })
 })
