@@ -25,7 +25,7 @@ import {
   ShelfScreen,
   TripPlace,
 } from './lazy-screens'
-import { ALONE, HELP, placeOfScreen, SHELF } from './places'
+import { ALONE, HELP, nameOfScreen, placeOfScreen, SHELF } from './places'
 import { EmptyApp } from './screens/welcome'
 import { actions, isStoring, library, openTrip } from './store'
 
@@ -47,6 +47,7 @@ export function App() {
   const isAlone = !openTrip.value && ALONE.includes(place.screen)
   const isWelcome = isEmptyApp()
   const shown = file ? 'file' : link ? 'link' : isWelcome ? 'welcome' : place.screen
+  usePageTitle(shown)
   useHeadingFocus(shown, place.screen === SHELF ? SHELF : placeOfScreen(place.screen))
   // What opens from the empty app begins at its top, however far that was scrolled.
   useLayoutEffect(() => (isWelcome ? () => scrollTo(0, 0) : undefined), [isWelcome])
@@ -152,6 +153,14 @@ function useHeadStart() {
     }, 1000)
     return () => clearTimeout(timer)
   }, [isFree])
+}
+
+/** Tells tabs and what reads pages aloud apart by screen and trip. */
+function usePageTitle(shown: string) {
+  const trip = openTrip.value?.draft.name
+  useEffect(() => {
+    document.title = [nameOfScreen(shown), trip, 'Pack Reckoner'].filter(Boolean).join(' · ')
+  }, [shown, trip])
 }
 
 function useTheme() {

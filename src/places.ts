@@ -43,3 +43,16 @@ export const placeOfScreen = (stored: string): Place =>
   FROM_PLACES.find(({ screen }) => screen === stored)?.at ??
   PLACES.find(({ screen }) => screen === stored)?.screen ??
   'trip'
+
+/** What else is shown over the whole page, by what `App` calls it. */
+const APART: Readonly<Record<string, string>> = {
+  more: 'Trips and settings',
+  sheet: 'Sheet',
+  [HELP]: 'How it works',
+  file: 'A file',
+  link: 'A shared trip',
+}
+
+/** The name of what is shown; undefined for the welcome. */
+export const nameOfScreen = (shown: string): string | undefined =>
+  [...PLACES, ...FROM_PLACES].find(({ screen }) => screen === shown)?.label ?? APART[shown]

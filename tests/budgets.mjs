@@ -31,7 +31,7 @@ const budgets = [
   },
   {
     what: 'JavaScript of the first visit',
-    mostBytes: 36_500,
+    mostBytes: 37_000,
     mostFiles: 3,
     files: eager.filter(file => file.endsWith('.js')),
   },

@@ -118,6 +118,7 @@ describe('on a desk', () => {
       await go(page, place)
       await untilQuiet(page)
       await side.getByRole('heading', { name: 'Heaviest load' }).waitFor()
+      expect(await page.title()).toBe(`${place} · Salt Ridge (invented) · Pack Reckoner`)
       const top = await sideTop()
       await page.evaluate(() => scrollBy(0, 200))
       expect(await sideTop(), place).toBe(top)
